@@ -1,0 +1,112 @@
+"""An axis-aligned box of whole ticks: the one shape that boards, cuts and sweeps are made of."""
+
+from dataclasses import dataclass
+from typing import Self
+
+Point = tuple[int, int, int]
+
+
+@dataclass(frozen=True, slots=True)
+class Box:
+    """The space between two corners, in ticks.
+
+    >>> Box((0, 0, 0), (2, 3, 4)).volume
+    24
+    """
+
+    low: Point
+    high: Point
+
+    @property
+    def size(self) -> Point:
+        """Extent along x, y, z, in ticks."""
+        (a, b, c), (d, e, f) = self.low, self.high
+        return (d - a, e - b, f - c)
+
+    @property
+    def volume(self) -> int:
+        """Product of the three extents, in cubic ticks."""
+        a, b, c = self.size
+        return a * b * c
+
+    def overlaps(self, other: Self) -> bool:
+        """True where the two share some volume; touching faces do not count.
+
+        >>> Box((0, 0, 0), (2, 2, 2)).overlaps(Box((2, 0, 0), (3, 2, 2)))
+        False
+        """
+        (a, b, c), (d, e, f) = self.low, self.high
+        (g, h, i), (j, k, m) = other.low, other.high
+        return a < j and g < d and b < k and h < e and c < m and i < f
+
+    def common(self, other: Self) -> Self | None:
+        """The shared box, or None where no volume is shared.
+
+        >>> Box((0, 0, 0), (4, 4, 4)).common(Box((2, 2, 2), (9, 9, 9)))
+        Box(low=(2, 2, 2), high=(4, 4, 4))
+        """
+        if not self.overlaps(other):
+            return None
+        low = tuple(max(p, q) for p, q in zip(self.low, other.low, strict=True))
+        high = tuple(min(p, q) for p, q in zip(self.high, other.high, strict=True))
+        return Box(low, high)
+
+    def moved(self, by: Point) -> Self:
+        """The same box shifted.
+
+        >>> Box((0, 0, 0), (1, 1, 1)).moved((0, -5, 0)).low
+        (0, -5, 0)
+        """
+        (a, b, c), (d, e, f) = self.low, self.high
+        x, y, z = by
+        return Box((a + x, b + y, c + z), (d + x, e + y, f + z))
+
+    def swept(self, by: Point) -> Self:
+        """The box that holds every position on the straight way from here to `by`."""
+        return around([self, self.moved(by)])
+
+    def without(self, hole: Self) -> list[Self]:
+        """What is left when `hole` is taken out, as boxes that do not overlap (at most six).
+
+        >>> [b.size for b in Box((0, 0, 0), (4, 4, 4)).without(Box((0, 0, 2), (4, 4, 9)))]
+        [(4, 4, 2)]
+        """
+        shared = self.common(hole)
+        if shared is None:
+            return [self]
+        pieces = []
+        low, high = list(self.low), list(self.high)
+        for axis in range(3):
+            if low[axis] < shared.low[axis]:
+                cap = high.copy()
+                cap[axis] = shared.low[axis]
+                pieces.append(Box(tuple(low), tuple(cap)))
+                low[axis] = shared.low[axis]
+            if high[axis] > shared.high[axis]:
+                foot = low.copy()
+                foot[axis] = shared.high[axis]
+                pieces.append(Box(tuple(foot), tuple(high)))
+                high[axis] = shared.high[axis]
+        return pieces
+
+
+def around(boxes: list[Box]) -> Box:
+    """The smallest box that holds all of them.
+
+    >>> around([Box((0, 0, 0), (1, 1, 1)), Box((5, 0, 0), (6, 2, 1))])
+    Box(low=(0, 0, 0), high=(6, 2, 1))
+    """
+    low = tuple(min(values) for values in zip(*(b.low for b in boxes), strict=True))
+    high = tuple(max(values) for values in zip(*(b.high for b in boxes), strict=True))
+    return Box(low, high)
+
+
+def what_remains(solid: list[Box], holes: list[Box]) -> list[Box]:
+    """The boxes of `solid` after every one of `holes` is taken out.
+
+    >>> what_remains([Box((0, 0, 0), (2, 2, 2))], [Box((0, 0, 0), (2, 2, 2))])
+    []
+    """
+    for hole in holes:
+        solid = [piece for box in solid for piece in box.without(hole)]
+    return solid

@@ -1,0 +1,320 @@
+"""What a person decides about a cabinet: the records that a project file fills in.
+
+Lengths are ticks. The two marks below tell the reader of a project file what a number is, so that
+one table of fields serves for reading, checking and saving.
+"""
+
+from dataclasses import dataclass
+from typing import Annotated, Literal
+
+from shoplib.measure import INCH, Style
+from shoplib.model.sheet import Sheet
+
+Length = Annotated[int, "length"]
+"""A size: more than nothing."""
+
+Room = Annotated[int, "room"]
+"""A clearance, allowance or setback: nothing is allowed."""
+
+
+class ImpossibleProject(ValueError):
+    """The project asks for something that no set of boards can be; the message is one sentence.
+
+    `key` is the full name of the value to change.
+    """
+
+    def __init__(self, key: str, sentence: str) -> None:
+        super().__init__(f"{key}: {sentence}" if key else sentence)
+        self.key = key
+
+
+@dataclass(frozen=True, slots=True)
+class JointChoice:
+    """How one board is let into another.
+
+    `depth` None means half the thickness of the receiving board. `fit` is what the cut is wider
+    than the thickest reading, `end_gap` what it is deeper than the board enters. `stop` keeps the
+    cut that far from the front edge (0: it runs through). `tongue` is the thickness of the tongue
+    for kind "tongue" (None: half the entering board).
+    """
+
+    kind: Literal["butt", "rabbet", "dado", "tongue"] = "butt"
+    depth: Length | None = None
+    fit: Room = 0
+    end_gap: Room = 0
+    stop: Room = 0
+    tongue: Length | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """Something in the space to keep out of, placed from the left wall, the floor and the back wall."""
+
+    name: str
+    width: Length
+    height: Length
+    depth: Length
+    left: Room = 0
+    bottom: Room = 0
+    back: Room = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Space:
+    """The space to fill, each size read at two or more places: the smallest governs.
+
+    `clearance_...` is what must stay free in all (both sides together). `floor_fall` is how far the
+    floor is out of level over the width. `bring_in` is how the case gets to its place.
+    """
+
+    width: tuple[Length, ...]
+    height: tuple[Length, ...]
+    depth: tuple[Length, ...]
+    clearance_width: Room = 0
+    clearance_height: Room = 0
+    clearance_depth: Room = 0
+    floor_fall: Room = 0
+    bring_in: Literal["stood up from its back", "stood up from its side", "slid in"] = "slid in"
+    room_height: Length | None = None
+    door_width: Length | None = None
+    door_height: Length | None = None
+    blocks: tuple[Block, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Size:
+    """Where the size of the case comes from.
+
+    "outside": width, height and depth over all boards, closed. "space": all that the space leaves.
+    "inside": between the sides, between bottom and top, and from the front edge to the back.
+    """
+
+    by: Literal["outside", "space", "inside"] = "outside"
+    width: Length | None = None
+    height: Length | None = None
+    depth: Length | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Back:
+    """The back: let into a rabbet or groove by `depth`, applied over the rear, or none.
+
+    `setback` is the wood left behind a groove. `end_gap` lets the back float in its groove.
+    """
+
+    kind: Literal["rabbet", "groove", "applied", "none"] = "none"
+    sheet: str = ""
+    depth: Length | None = None
+    setback: Room = INCH // 2
+    fit: Room = 0
+    end_gap: Room = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Rail:
+    """A rail between the uprights in front of the back: a hanging rail, or a low back to a shelf.
+
+    `at` is the height of its lower edge above the underside of the sides; None puts it under the top.
+    """
+
+    width: Length
+    sheet: str = ""
+    at: Room | None = None
+    joint: JointChoice = JointChoice()
+
+
+@dataclass(frozen=True, slots=True)
+class Carcass:
+    """The case: sides, top, bottom, and how they and the dividers are joined."""
+
+    sheet: str
+    top: Literal["between", "over", "stretchers", "none"] = "between"
+    bottom: Literal["between", "under", "none"] = "between"
+    corner: JointChoice = JointChoice()
+    divider: JointChoice = JointChoice()
+    shelf: JointChoice = JointChoice()
+    overhang_sides: Room = 0
+    overhang_front: Room = 0
+    stretcher_width: Length = 4 * INCH
+    back: Back = Back()
+    rails: tuple[Rail, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Base:
+    """What the case stands on. `setback` is the toe room; `sheet` the stock of its boards."""
+
+    kind: Literal["none", "toe space", "plinth", "feet", "casters"] = "none"
+    height: Room = 0
+    setback: Room = 0
+    sheet: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Drawers:
+    """The drawers of a bay, counted from the bottom up, and how their boxes are made.
+
+    `heights`: "equal"; "stepped", each front lower than the one below by `difference`; "ratio", by
+    `ratio` from the bottom up; "given", by `given` from the bottom up. What will not divide into
+    whole steps goes to the bottom front. `like_bay` keeps the rows in line with another bay.
+    `between` puts a strip that shows, or a whole shelf, between the drawers. `across` boxes stand
+    side by side in each opening. `box_height` None makes the box as high as its front lets it be.
+    """
+
+    count: int = 1
+    heights: Literal["equal", "stepped", "ratio", "given"] = "equal"
+    difference: Room = 0
+    ratio: tuple[int, ...] = ()
+    given: tuple[Length, ...] = ()
+    like_bay: int | None = None
+    slide: str = "side-mount ball-bearing"
+    box_sheet: str = ""
+    bottom_sheet: str = ""
+    corner: JointChoice = JointChoice("rabbet")
+    bottom: Literal["groove", "under back"] = "groove"
+    bottom_up: Length = INCH // 4
+    bottom_depth: Length = INCH // 4
+    bottom_fit: Room = 0
+    bottom_slack: Room = INCH // 16
+    room_above: Room = INCH // 4
+    between: Literal["nothing", "strip", "shelf"] = "nothing"
+    strip_width: Length = 2 * INCH
+    across: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Shelves:
+    """Shelves of a bay: `fixed` ones evenly spaced or `at` given heights, and `loose` ones on pins.
+
+    Heights are those of the underside above the underside of the sides. `depth` None reaches the back.
+    `setbacks` and `depths`, where given, belong to the fixed shelves in turn.
+    """
+
+    fixed: int = 0
+    at: tuple[Room, ...] = ()
+    setbacks: tuple[Room, ...] = ()
+    depths: tuple[Length, ...] = ()
+    loose: int = 0
+    loose_sheet: str = ""
+    loose_gap: Room = INCH // 8
+    loose_setback: Room = 0
+    loose_depth: Length | None = None
+    pin_diameter: Length = INCH // 4
+    pin_depth: Length = INCH // 4
+
+
+@dataclass(frozen=True, slots=True)
+class PullOut:
+    """An upright panel that runs out on one pair of slides, with pegs for what hangs on it.
+
+    `on` is the wall that carries the slides; the pegs look to the other side. `room` is what hangs
+    there, measured from the panel.
+    """
+
+    on: Literal["left", "right"] = "left"
+    sheet: str = ""
+    slide: str = "side-mount ball-bearing"
+    room: Length = 4 * INCH
+    room_above: Room = INCH // 2
+    room_below: Room = INCH // 2
+    peg_diameter: Length = INCH // 2
+    peg_length: Length = 3 * INCH
+    peg_depth: Length = 3 * INCH // 8
+    peg_rows: int = 3
+    peg_columns: int = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Bay:
+    """The space between two uprights: `width` given, "equal" (shared alike) or "rest" (what is left)."""
+
+    kind: Literal["drawers", "shelves", "pull-out", "open"] = "open"
+    width: Length | Literal["equal", "rest"] = "equal"
+    drawers: Drawers | None = None
+    shelves: Shelves | None = None
+    pull_out: PullOut | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Fronts:
+    """False fronts. Inset ones stand in the opening, overlay ones before the case.
+
+    `gap` is between two fronts, `around` between an inset front and the case, `reveal` the strip of
+    case left visible beside an overlay front.
+    """
+
+    kind: Literal["inset", "overlay", "none"] = "none"
+    sheet: str = ""
+    gap: Room = INCH // 8
+    around: Room = INCH // 8
+    reveal: Room = INCH // 8
+
+
+@dataclass(frozen=True, slots=True)
+class Pulls:
+    """A pull on each front: `pitch` between its two holes (0: one hole), `projection` before the front."""
+
+    pitch: Room = 0
+    projection: Length = INCH
+    hole: Length = 3 * INCH // 16
+
+
+@dataclass(frozen=True, slots=True)
+class Edging:
+    """Edging of a kind of part: the front edges of the case or its shelves, or all edges of the fronts."""
+
+    boards: Literal["case", "shelves", "fronts"]
+    kind: Literal["band", "strip"]
+    thickness: Length
+
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """An opening as built, read at the front and at the back at the height of its slide."""
+
+    front: Length
+    back: Length
+
+
+@dataclass(frozen=True, slots=True)
+class PartSize:
+    """A finished part as measured; a size left out keeps its planned value."""
+
+    length: Length | None = None
+    width: Length | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """What was measured on the case as built, by the name of the drawer, bay or part."""
+
+    openings: dict[str, Opening]
+    depths: dict[str, Length]
+    parts: dict[str, PartSize]
+
+
+NOTHING_MEASURED = Measured({}, {}, {})
+
+
+@dataclass(frozen=True, slots=True)
+class Project:
+    """A whole project. `rounding` is the step that free positions are rounded to (its own style's)."""
+
+    name: str
+    style: Style
+    sheets: dict[str, Sheet]
+    size: Size
+    carcass: Carcass
+    space: Space | None = None
+    base: Base = Base()
+    bays: tuple[Bay, ...] = (Bay(),)
+    fronts: Fronts = Fronts()
+    pulls: Pulls | None = None
+    edging: tuple[Edging, ...] = ()
+    measured: Measured = NOTHING_MEASURED
+    rounding: int | None = None
+
+    @property
+    def step(self) -> int:
+        """The step that free positions are rounded to, in ticks."""
+        return self.rounding or self.style.step

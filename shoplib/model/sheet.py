@@ -1,0 +1,38 @@
+"""A sheet as bought and as measured: its name is not its thickness."""
+
+from dataclasses import dataclass
+
+from shoplib.measure import mean, thickest
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """Stock that boards are cut from, lengths in ticks.
+
+    `readings` are caliper readings of the thickness; with none, the nominal thickness stands in
+    for them and the plan says so. `grain` is "length" where the boards must follow the grain of
+    the sheet, "none" where they may turn. `price` is text as the yard gives it.
+    """
+
+    name: str
+    kind: str
+    nominal: int
+    readings: tuple[int, ...] = ()
+    length: int | None = None
+    width: int | None = None
+    grain: str = "length"
+    price: str = ""
+
+    @property
+    def thickness(self) -> int:
+        """What sums use: the mean of the readings, to the nearest tick.
+
+        >>> Sheet("case sheet", "plywood", 100, (90, 93)).thickness
+        92
+        """
+        return mean(self.readings) if self.readings else self.nominal
+
+    @property
+    def thickest(self) -> int:
+        """What a cut that receives the sheet uses: the thickest reading, or that corner stays out."""
+        return thickest(self.readings) if self.readings else self.nominal

@@ -1,0 +1,127 @@
+"""What a solved project is made of besides its boards: joints, travel, gaps, hardware, sums, findings."""
+
+from dataclasses import dataclass, field
+from functools import cached_property
+
+from shoplib.model.board import Board
+from shoplib.model.box import Box, Point
+from shoplib.model.sheet import Sheet
+
+
+@dataclass(frozen=True, slots=True)
+class Joint:
+    """Board `enters` goes into (or stands against) board `receives` along the world `axis`.
+
+    `depth` is the depth of the cut from the face of the receiving board (0 for a butt), `fit` what
+    the cut is wider than the thickest reading, `end_gap` what the cut is deeper than the board
+    enters. `locates` is true where the joint fixes the place of the entering board.
+    `tongue` is 0 where the whole thickness enters, else the thickness of the tongue.
+    """
+
+    kind: str
+    enters: str
+    receives: str
+    axis: str
+    depth: int = 0
+    fit: int = 0
+    end_gap: int = 0
+    locates: bool = True
+    tongue: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Travel:
+    """A group of boards that runs out together, and how far (world; outward is -y)."""
+
+    group: str
+    vector: Point
+
+
+@dataclass(frozen=True, slots=True)
+class Gap:
+    """Open space between two fronts, or between a front and the case, along world x or z."""
+
+    between: tuple[str, str]
+    along: str
+    size: int
+
+
+@dataclass(frozen=True, slots=True)
+class Screw:
+    """A screw of the hardware: `gauge` and `length` as bought, `into` the board it must not come through."""
+
+    gauge: str
+    length: int
+    into: str
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class Hardware:
+    """A fitting on a board: slide, runner, pull, peg, caster, foot. `box` is where it lies (world).
+
+    `row` is the name of its row in the tables, empty where it has none.
+    """
+
+    what: str
+    on: str
+    group: str
+    box: Box
+    row: str = ""
+    screws: tuple[Screw, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class ClosingSum:
+    """A chain of sizes that must add up: `terms` (what, ticks) against `total` (what, ticks)."""
+
+    terms: tuple[tuple[str, int], ...]
+    total: tuple[str, int]
+
+    @property
+    def rest(self) -> int:
+        """Total less the terms; 0 where the chain closes."""
+        return self.total[1] - sum(ticks for _, ticks in self.terms)
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """What a check saw. `level` is "stop", "warn" or "note"; `amount` in ticks where there is one.
+
+    `text` says what is wrong, by how much, and what would mend it, in one or two sentences.
+    """
+
+    check: str
+    level: str
+    boards: tuple[str, ...]
+    text: str
+    amount: int | None = None
+
+
+@dataclass(frozen=True)
+class Cabinet:
+    """A project solved: everything that lists, drawings, checks and documents are read from."""
+
+    name: str
+    boards: tuple[Board, ...]
+    sheets: dict[str, Sheet]
+    joints: tuple[Joint, ...] = ()
+    travel: tuple[Travel, ...] = ()
+    gaps: tuple[Gap, ...] = ()
+    hardware: tuple[Hardware, ...] = ()
+    sums: tuple[ClosingSum, ...] = ()
+    findings: tuple[Finding, ...] = ()
+    spacers: tuple[tuple[str, int], ...] = field(default=())
+
+    @cached_property
+    def by_name(self) -> dict[str, Board]:
+        """The boards by name."""
+        return {board.name: board for board in self.boards}
+
+    @cached_property
+    def groups(self) -> dict[str, tuple[Board, ...]]:
+        """The boards by group: "case", and one group for each drawer and pull-out."""
+        found: dict[str, list[Board]] = {}
+        for board in self.boards:
+            found.setdefault(board.group, []).append(board)
+        return {group: tuple(boards) for group, boards in found.items()}

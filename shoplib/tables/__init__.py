@@ -1,0 +1,1 @@
+"""Tables of published and trade values, read from `data/`; every row names its source."""
