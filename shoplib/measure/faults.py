@@ -1,0 +1,134 @@
+"""Why a text is no length: one sentence each, ending in what would be right."""
+
+import math
+import re
+from collections.abc import Container
+
+LONGEST_TEXT = 60
+"""Characters; the longest length that is ever written has 36."""
+
+_LIKE = "such as `23 5/8 in` or `601.5 mm`"
+
+
+def shown(text) -> str:
+    """The text as a sentence can quote it: short, and nothing in it that does not print.
+
+    >>> shown("a" * 99), shown("5\\n")
+    ('`aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa...`', '`5?`')
+    """
+    text = str(text)
+    short = text if len(text) <= 40 else text[:40] + "..."
+    return "`" + "".join(sign if sign.isprintable() else "?" for sign in short) + "`"
+
+
+def not_text(value) -> str:
+    """For a number or anything else that is not text."""
+    if isinstance(value, int | float) and not isinstance(value, bool):
+        if math.isfinite(value) and abs(value) < 1e6:
+            return f"{value} is a bare number; write it as text with its unit, `{abs(value)} mm` or `{abs(value)} in`."
+        return f"a bare number is no length; write text with a unit, {_LIKE}."
+    return f"a length is text with a unit, {_LIKE}, not {type(value).__name__}."
+
+
+def long_text(text: str) -> str:
+    return f"{shown(text)} is too long for one length; write a number and a unit, {_LIKE}."
+
+
+def zero(text) -> str:
+    return f"{shown(text)} is zero; write a size above zero, {_LIKE}."
+
+
+def negative(text) -> str:
+    return f"{shown(text)} is negative; write a size above zero, {_LIKE}."
+
+
+def too_long(text) -> str:
+    return f"{shown(text)} is over 10 m (32 ft 9 in); write a length that fits a workshop, such as `2.4 m` or `96 in`."
+
+
+def too_short(text) -> str:
+    return f"{shown(text)} is under 0.01 mm (0.0004 in); write a size that can be cut, such as `0.1 mm` or `1/64 in`."
+
+
+def no_unit(text: str, tidy: str, feet: str | None) -> str:
+    if feet is not None:
+        return f"{shown(text)} has no unit behind the inches; write it as `{feet} ft 3 in` or `{feet}' 3\"`."
+    return f"{shown(text)} has no unit; write `{tidy} in` or `{tidy} mm`."
+
+
+def unknown_unit(text: str, unit: str) -> str:
+    return f"{shown(text)} has `{unit}` where a unit of length is meant; write in, ft, mm, cm or m, {_LIKE}."
+
+
+def comma(text: str, number: str, inches: bool) -> str:
+    point, plain = number.replace(",", "."), number.replace(",", "")
+    unit = "in" if inches else "mm"
+    return f"{shown(text)} has a comma that can be read two ways; write `{point} {unit}` or `{plain} {unit}`."
+
+
+def mixed(text: str) -> str:
+    return f"{shown(text)} mixes inches or feet with metric; write it in one of them, such as `27 in` or `686 mm`."
+
+
+def inches_beside_feet(text: str) -> str:
+    return f"{shown(text)} has 12 inches or more beside the feet; write `2 ft 3 in` or all of it in inches, as `27 in`."
+
+
+def denominator(text: str, below: int) -> str:
+    if below == 0:
+        return f"{shown(text)} divides by zero; write a fraction such as `5/8 in`."
+    return (f"{shown(text)} has {below} under the line, which no tape shows; write halves to 128ths such as `5/8 in`, "
+            "or a decimal such as `0.6 in`.")
+
+
+def top_heavy(text: str, whole: int, above: int, below: int, unit: str) -> str:
+    more, left = divmod(above, below)
+    right = f"{whole + more} {left}/{below} {unit}" if left else f"{whole + more} {unit}"
+    return f"{shown(text)} has a fraction of one or more behind a whole number; write `{right}` if that is meant."
+
+
+def large_rest(text: str) -> str:
+    return f"{shown(text)} has a rest over 1/16 in in brackets; write the length itself, {_LIKE}."
+
+
+_UNIT_SIGNS = re.compile(r"[a-z]+\.?|['\"]", re.ASCII)
+_NUMBERS = re.compile(r"\d+(?:\.\d+)?(?: ?/ ?\d+)?", re.ASCII)
+
+
+def unreadable(text: str, tidy: str, units: Container[str]) -> str:
+    """The sentence for a text that does not have the form of a length; `tidy` is how the reader sees it."""
+    if not tidy:
+        return f"the text is empty; write a length {_LIKE}."
+    if any(sign.isnumeric() and not sign.isascii() for sign in tidy):
+        return f"{shown(text)} has digits other than 0 to 9; write a length {_LIKE}."
+    if not re.search(r"\d", tidy):
+        return f"{shown(text)} has no number; write a length in digits with its unit, {_LIKE}."
+    if re.search(r"\d ?e ?[+-]?\d", tidy):
+        return f"{shown(text)} has an exponent; write the number out, such as `1000 mm` or `0.5 mm`."
+    if re.search(r"\d[,._']\d+[,.]\d|\d[_']\d{3}|\d,\d+,", tidy):
+        return f"{shown(text)} has thousands set apart; write the number in one piece, such as `1234.5 mm`."
+    return _about_words(text, tidy, units) or _about_numbers(text, tidy)
+
+
+def _about_words(text: str, tidy: str, units: Container[str]) -> str | None:
+    signs = _UNIT_SIGNS.findall(tidy)
+    for sign in signs:
+        if sign not in units:
+            return unknown_unit(text, sign)
+    metric = [sign for sign in signs if "m" in sign]
+    if metric and len(metric) < len(signs):
+        return mixed(text)
+    if len(metric) > 1:
+        return f"{shown(text)} has two units; write it in one of them, such as `120 cm` or `1.2 m`."
+    return None
+
+
+def _about_numbers(text: str, tidy: str) -> str:
+    numbers = _NUMBERS.findall(tidy)
+    if any("/" in number for number in numbers) and "." in tidy:
+        return f"{shown(text)} has a decimal and a fraction; write one of them, such as `23.625 in` or `23 5/8 in`."
+    if re.search(r"\d ?-+ ?\d", tidy):
+        return f"{shown(text)} reads like a subtraction; write one length, {_LIKE}."
+    if len(numbers) > 1:
+        return f"{shown(text)} holds two numbers; write one length, such as `12 5/8 in` or `12.625 in`."
+    return f"{shown(text)} is not a length; write a number and a unit, {_LIKE}."

@@ -1,0 +1,99 @@
+"""Lengths as the shop writes them: at the finest step of the project, with what is left over in brackets."""
+
+from dataclasses import dataclass
+from operator import index
+from typing import Self
+
+from shoplib.measure.choose import to_step
+from shoplib.measure.read import read_length
+from shoplib.measure.ticks import INCH, MM, LengthError
+
+_STEPS = {
+    "in": {INCH // 8: "1/8 in", INCH // 16: "1/16 in", INCH // 32: "1/32 in", INCH // 64: "1/64 in"},
+    "mm": {MM: "1 mm", MM // 2: "0.5 mm", MM // 5: "0.2 mm", MM // 10: "0.1 mm"},
+}
+_TICKS = {"in": INCH, "mm": MM}
+
+
+@dataclass(frozen=True, slots=True)
+class Style:
+    """How a project shows its lengths: `unit` "in" or "mm", and the finest `step` in ticks.
+
+    Steps are 1/8, 1/16, 1/32, 1/64 in; 1, 0.5, 0.2, 0.1 mm. Raises LengthError for any other.
+
+    >>> Style("in", INCH // 32)
+    Style('in', '1/32 in')
+    """
+
+    unit: str
+    step: int
+
+    def __post_init__(self) -> None:
+        if self.unit not in _STEPS:
+            raise LengthError(f"lengths are shown in `in` or `mm`, not in {self.unit!r:.40}.")
+        if self.step not in _STEPS[self.unit]:
+            usual = ", ".join(_STEPS[self.unit].values())
+            raise LengthError(f"the finest step must be one of {usual} where lengths are shown in {self.unit}.")
+
+    @classmethod
+    def of(cls, unit: str, step: str) -> Self:
+        """The style from text, as a project file gives it; raises LengthError as the style itself does.
+
+        >>> Style.of("mm", "0.5 mm") == Style("mm", MM // 2)
+        True
+        """
+        return cls(unit, read_length(step, what="finest step"))
+
+    def __repr__(self) -> str:
+        return f"Style({self.unit!r}, {_STEPS[self.unit][self.step]!r})"
+
+
+INCH_STYLE = Style("in", INCH // 64)
+MM_STYLE = Style("mm", MM // 10)
+
+
+def write_length(ticks: int, style: Style, unit: bool = True) -> str:
+    """The length at the nearest step; a rest (true size minus printed size) follows in brackets.
+
+    The rest is the shortest decimal that reads back to the same tick, so that `read_length` gives
+    back what was written. `unit=False` leaves out the unit behind the number, for dimension lines of
+    a drawing that states it. Raises TypeError where `ticks` is no whole number.
+
+    >>> write_length(48_006_000, INCH_STYLE)
+    '23 5/8 in'
+    >>> write_length(33 * INCH + INCH * 27 // 32 + 508, Style("in", INCH // 32))
+    '33 27/32 in (+0.00025 in)'
+    >>> write_length(860 * MM - 3_200, MM_STYLE), write_length(1_204_000, MM_STYLE, unit=False)
+    ('860 mm (-0.04 mm)', '15.1 (-0.05 mm)')
+    """
+    ticks = index(ticks)
+    printed = to_step(ticks, style.step)
+    number = ("-" if printed < 0 else "") + _number(abs(printed), style)
+    text = f"{number} {style.unit}" if unit else number
+    if ticks == printed:
+        return text
+    return f"{text} ({_rest(ticks - printed, style.unit)} {style.unit})"
+
+
+def _number(ticks: int, style: Style) -> str:
+    if style.unit == "mm":
+        whole, tenths = divmod(ticks * 10 // MM, 10)
+        return f"{whole}.{tenths}" if tenths else str(whole)
+    below = INCH // style.step
+    whole, above = divmod(ticks // style.step, below)
+    if not above:
+        return str(whole)
+    common = above & -above
+    fraction = f"{above // common}/{below // common}"
+    return f"{whole} {fraction}" if whole else fraction
+
+
+def _rest(ticks: int, unit: str) -> str:
+    size, per = abs(ticks), _TICKS[unit]
+    digits, scale = 0, 1
+    while True:
+        digits, scale = digits + 1, scale * 10
+        number = (2 * size * scale + per) // (2 * per)
+        if (2 * number * per + scale) // (2 * scale) == size:
+            sign = "-" if ticks < 0 else "+"
+            return f"{sign}{number // scale}.{number % scale:0{digits}}"
