@@ -1,0 +1,72 @@
+"""How wide a text comes out, and how texts in a row make room for one another.
+
+Widths are those of DejaVu Sans; the other faces that a screen may take instead (Arial, Helvetica) run
+narrower, so what fits here fits there.
+"""
+
+_ASCII = (
+    318, 401, 460, 838, 636, 950, 780, 275, 390, 390, 500, 838, 318, 361, 318, 337, 636, 636, 636,
+    636, 636, 636, 636, 636, 636, 636, 337, 337, 838, 838, 838, 531, 1000, 684, 686, 698, 770, 632,
+    575, 775, 752, 295, 295, 656, 557, 863, 748, 787, 603, 787, 695, 635, 611, 732, 684, 989, 685,
+    611, 685, 390, 337, 390, 838, 500, 500, 613, 635, 550, 635, 615, 352, 635, 634, 278, 278, 579,
+    278, 974, 634, 612, 635, 635, 411, 521, 392, 634, 592, 818, 592, 592, 525, 636, 337, 636, 838,
+)
+"""Advance widths of the characters 32 to 126 in thousandths of the size, read from the font's hmtx table."""
+
+_WIDTH = {chr(32 + i): width / 1000 for i, width in enumerate(_ASCII)}
+_WIDEST = 1.0
+
+
+def text_width(text: str, size: float) -> float:
+    """Width of one line of text at a letter size, in the units of the size.
+
+    >>> round(text_width("23 5/8", 12), 1)
+    38.4
+    """
+    get = _WIDTH.get
+    return size * sum([get(character, _WIDEST) for character in text])
+
+
+def wrapped(text: str, size: float, width: float) -> list[str]:
+    """The text in lines no wider than `width`, broken at spaces; a longer word stands alone.
+
+    >>> wrapped("two dadoes and a groove", 10, 70)
+    ['two dadoes', 'and a groove']
+    """
+    lines: list[str] = []
+    for word in text.split(" "):
+        if lines and text_width(f"{lines[-1]} {word}", size) <= width:
+            lines[-1] = f"{lines[-1]} {word}"
+        else:
+            lines.append(word)
+    return lines
+
+
+def spread(wanted: list[float], lengths: list[float]) -> list[float]:
+    """Centres near the wanted ones, in the same order, so that the pieces do not overlap.
+
+    Pieces that collide are packed and centred on the mean of where they wanted to be, which moves them the
+    least in all (the pooling of adjacent violators). `wanted` must rise.
+
+    >>> spread([0, 1, 50], [10, 10, 10])
+    [-4.5, 5.5, 50.0]
+    """
+    blocks: list[list[float]] = []
+    for place, length in zip(wanted, lengths, strict=True):
+        blocks.append([place - length / 2, length, 1])
+        while len(blocks) > 1 and blocks[-2][0] + blocks[-2][1] > blocks[-1][0]:
+            start, extent, count = blocks.pop()
+            first = blocks[-1]
+            both = first[2] + count
+            first[0] = (first[0] * first[2] + (start - first[1]) * count) / both
+            first[1] += extent
+            first[2] = both
+    centres: list[float] = []
+    index = 0
+    for start, _, count in blocks:
+        place = start
+        for length in lengths[index:index + int(count)]:
+            centres.append(place + length / 2)
+            place += length
+        index += int(count)
+    return centres

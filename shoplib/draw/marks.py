@@ -1,0 +1,86 @@
+"""The pen's alphabet: colours and hatches of the fills, kinds of line, letter sizes, and SVG pieces as text.
+
+The colours differ in lightness as well as in hue, so that they stay apart for colour-blind readers and in
+grey print; cut wood is hatched, hidden lines are dashed and a clash is cross-hatched, so that colour is never
+the only sign.
+"""
+
+from html import escape
+
+INK = "#1d1f21"
+DIMENSION = "#1f3a5f"
+FONT = "DejaVu Sans, Arial, sans-serif"
+
+TITLE, NORMAL, SMALL = 15.0, 11.5, 10.0
+"""Letter sizes in units of the drawing."""
+
+FILL = {
+    "case": ("#f1e2c0", "#5b4a2b", 1.0),
+    "box": ("#d3e2ee", "#2f4a63", 1.0),
+    "front": ("#cfa36c", "#4a3010", 1.4),
+    "back": ("#ebe8e1", "#77736a", 0.8),
+    "edging": ("#8f5a2a", "#4a3010", 0.8),
+    "hardware": ("#8d939c", "#33373d", 0.8),
+    "cut": ("#fbf6ea", "#2b2416", 1.3),
+    "cut case": ("#f1e2c0", "#2b2416", 1.5),
+    "cut box": ("#d3e2ee", "#1c3047", 1.5),
+    "cut front": ("#cfa36c", "#2b2416", 1.5),
+    "cut back": ("#ebe8e1", "#2b2416", 1.3),
+    "air": ("#ffffff", "#44484d", 0.9),
+    "clash": ("#f7c9a8", "#a33b00", 2.0),
+}
+"""For each fill: paint, line colour, line width."""
+
+LINE = {
+    "edge": 'stroke="#1d1f21" stroke-width="1.1"',
+    "hidden": 'stroke="#44484d" stroke-width="0.9" stroke-dasharray="5 3"',
+    "centre": 'stroke="#44484d" stroke-width="0.8" stroke-dasharray="9 3 2 3"',
+    "thin": 'stroke="#44484d" stroke-width="0.7"',
+    "band": 'stroke="#8f5a2a" stroke-width="4"',
+    "grain": 'stroke="#5b4a2b" stroke-width="1.2"',
+}
+
+HATCH_STEP = {"/": 7.0, "\\": 7.0, "x": 6.0}
+
+
+def text_element(x: float, y: float, words: str, size: float, anchor: str, turned: bool,
+                 bold: bool = False) -> str:
+    """One line of text, its middle height at `y`; `turned` reads upward."""
+    # Half the height of a capital below the middle is the base line; no renderer disagrees about that.
+    base = 0.36 * size
+    if turned:
+        place = f'transform="translate({x + base:.2f} {y:.2f}) rotate(-90)"'
+    else:
+        place = f'x="{x:.2f}" y="{y + base:.2f}"'
+    extra = f' text-anchor="{anchor}"' if anchor != "start" else ""
+    if size != NORMAL:
+        extra += f' font-size="{size:g}"'
+    if bold:
+        extra += ' font-weight="bold"'
+    return f"<text {place}{extra}>{escape(words, quote=False)}</text>"
+
+
+def hatch_path(box: tuple[float, float, float, float], kind: str) -> str:
+    """Slanting lines over a box of the page (left, top, right, bottom); they run on from box to box.
+
+    >>> hatch_path((0, 0, 7, 7), "/")
+    'M0.00 7.00L7.00 0.00'
+    """
+    left, top, right, bottom = box
+    step = HATCH_STEP[kind]
+    parts = []
+    if kind in "/x":
+        # Lines x + y = k.
+        k = (int((left + top) // step) + 1) * step
+        while k < right + bottom:
+            x0, x1 = max(left, k - bottom), min(right, k - top)
+            parts.append(f"M{x0:.2f} {k - x0:.2f}L{x1:.2f} {k - x1:.2f}")
+            k += step
+    if kind in "\\x":
+        # Lines x - y = k.
+        k = (int((left - bottom) // step) + 1) * step
+        while k < right - top:
+            x0, x1 = max(left, k + top), min(right, k + bottom)
+            parts.append(f"M{x0:.2f} {x0 - k:.2f}L{x1:.2f} {x1 - k:.2f}")
+            k += step
+    return "".join(parts)

@@ -1,0 +1,260 @@
+"""The one pen: a scene becomes SVG text, the same for the screen and for paper."""
+
+from dataclasses import dataclass
+from html import escape
+
+from shoplib.draw.lanes import Lanes
+from shoplib.draw.lettering import text_width, wrapped
+from shoplib.draw.marks import (
+    DIMENSION,
+    FILL,
+    FONT,
+    INK,
+    LINE,
+    NORMAL,
+    SMALL,
+    TITLE,
+    hatch_path,
+    text_element,
+)
+from shoplib.draw.outline import outline
+from shoplib.draw.scene import (
+    SIDES,
+    Chain,
+    Disc,
+    EdgeText,
+    Label,
+    Leader,
+    Line,
+    Running,
+    Scene,
+    Shape,
+)
+from shoplib.measure import MM
+
+UNIT_MM = 0.3
+"""On paper one unit of the drawing is 0.3 mm, which makes the ordinary letters 9.8 points high."""
+
+_LEAST_WIDTH = 420.0
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """SVG text and the size of its page, in units of the drawing."""
+
+    svg: str
+    width: float
+    height: float
+
+    @property
+    def size_mm(self) -> tuple[float, float]:
+        """Width and height on paper, for a drawing made to scale."""
+        return self.width * UNIT_MM, self.height * UNIT_MM
+
+
+def draw(scene: Scene, fit: tuple[float, float] = (640.0, 440.0)) -> str:
+    """The scene for a screen: the drawn thing fills `fit` (width, height) as far as its shape allows.
+
+    The page is wider by the dimensions round it, and scales with the place it is put in.
+    """
+    width, height = scene.size
+    scale = min(fit[0] / width, fit[1] / height)
+    return _page(scene, scale, heading=True, on_paper=False).svg
+
+
+def draw_to_scale(scene: Scene, ratio: float, heading: bool = False) -> Drawn:
+    """The scene for paper at 1 to `ratio`: the SVG carries its size in millimetres."""
+    return _page(scene, 1 / (MM * UNIT_MM * ratio), heading, on_paper=True)
+
+
+def _page(scene: Scene, scale: float, heading: bool, on_paper: bool) -> Drawn:
+    left, _, _, top = scene.bounds
+    lanes = Lanes(scene.size[0] * scale, scene.size[1] * scale)
+    body: list[str] = []
+    words: list[str] = []
+    leaders: dict[str, list[Leader]] = {}
+    rows: list[Chain | Running] = []
+    for item in scene.items:
+        kind = type(item)
+        if kind is Shape:
+            body.append(_shape(item, left, top, scale))
+        elif kind is Line:
+            body.append(_line(item, left, top, scale))
+        elif kind is Disc:
+            body.append(_disc(item, left, top, scale))
+        elif kind is Label:
+            spare = _label(item, left, top, scale, words)
+            if spare is not None:
+                leaders.setdefault(spare.side, []).append(spare)
+        elif kind is EdgeText:
+            _edge_text(item, left, top, scale, lanes)
+        elif kind is Leader:
+            leaders.setdefault(item.side, []).append(item)
+        else:
+            rows.append(item)
+    for side, items in leaders.items():
+        points = [((i.point[0] - left) * scale, (top - i.point[1]) * scale) for i in items]
+        lanes.leaders(side, points, items)
+    _rows(rows, scene, scale, lanes)
+    return _finish(scene, lanes, body, words, heading, on_paper)
+
+
+def _rows(rows: list[Chain | Running], scene: Scene, scale: float, lanes: Lanes) -> None:
+    """Dimensions, side by side and row by row outward."""
+    left, bottom, right, top = scene.bounds
+    for side in SIDES:
+        flat = side in ("below", "above")
+        here = [item for item in rows if item.side == side]
+        for row in sorted({item.row for item in here}):
+            out = end = lanes.used[side]
+            for item in here:
+                if item.row != row:
+                    continue
+                place = (lambda t: (t - left) * scale) if flat else (lambda t: (top - t) * scale)
+                stations = [place(t) for t in item.at]
+                foot = item.foot
+                if foot is None:
+                    feet = [0.0] * len(stations)
+                else:
+                    edge = {"below": bottom, "above": top, "left": left, "right": right}[side]
+                    sign = 1 if side in ("below", "left") else -1
+                    each = (foot,) * len(stations) if isinstance(foot, int) else foot
+                    feet = [sign * (edge - f) * scale for f in each]
+                if type(item) is Chain:
+                    end = max(end, lanes.chain(side, out, stations, feet, item))
+                else:
+                    end = max(end, lanes.running(side, out, place(item.datum), stations, feet, item))
+            lanes.used[side] = end + 4
+
+
+def _finish(scene: Scene, lanes: Lanes, body: list[str], words: list[str], heading: bool,
+            on_paper: bool) -> Drawn:
+    """Heading above, legend below, and everything put together."""
+    x0, y0, x1, y1 = lanes.box
+    if x1 - x0 < _LEAST_WIDTH:
+        x1 = x0 + _LEAST_WIDTH
+    for line in [piece for text in scene.legend for piece in wrapped(text, NORMAL, x1 - x0)]:
+        y1 += NORMAL * 1.5
+        words.append(text_element(x0, y1, line, NORMAL, "start", False))
+    if scene.legend:
+        y1 += NORMAL * 0.7
+    if heading:
+        note = wrapped(scene.note, SMALL, x1 - x0)
+        title = wrapped(scene.title, TITLE * 1.12, x1 - x0)
+        y0 -= 8 + len(note) * SMALL * 1.4
+        for k, line in enumerate(note):
+            words.append(text_element(x0, y0 + SMALL * (0.7 + 1.4 * k), line, SMALL, "start", False))
+        y0 -= len(title) * TITLE * 1.35
+        for k, line in enumerate(title):
+            middle = y0 + TITLE * (0.6 + 1.35 * k)
+            words.append(text_element(x0, middle, line, TITLE, "start", False, bold=True))
+    x0, y0, x1, y1 = x0 - 8, y0 - 8, x1 + 8, y1 + 8
+    width, height = x1 - x0, y1 - y0
+    size = (f'width="{width * UNIT_MM:.4f}mm" height="{height * UNIT_MM:.4f}mm"' if on_paper else
+            f'width="{width:.0f}" height="{height:.0f}" style="max-width:100%;height:auto"')
+    discs = "".join(f'<circle cx="{x:.2f}" cy="{y:.2f}" r="1.7"/>' for x, y in lanes.dots)
+    rings = "".join(f'<circle cx="{x:.2f}" cy="{y:.2f}" r="{r:g}"/>' for x, y, r in lanes.rings)
+    dimension_words = "".join(text_element(*text) for text in lanes.texts)
+    svg = "".join((
+        '<svg xmlns="http://www.w3.org/2000/svg" role="img" ',
+        f'viewBox="{x0:.2f} {y0:.2f} {width:.2f} {height:.2f}" {size}>',
+        f"<title>{escape(scene.title, quote=False)}</title><desc>{escape(scene.alt, quote=False)}</desc>",
+        f'<rect x="{x0:.2f}" y="{y0:.2f}" width="{width:.2f}" height="{height:.2f}" fill="#ffffff"/>',
+        f'<g stroke-linejoin="round" fill="none">{"".join(body)}</g>',
+        f'<path d="{"".join(lanes.strokes)}" fill="none" stroke="{DIMENSION}" stroke-width="0.7"/>',
+        f'<path d="{"".join(lanes.halos)}" fill="#ffffff"/>',
+        f'<path d="{"".join(lanes.heads)}" fill="{DIMENSION}"/>',
+        f'<g fill="{DIMENSION}">{discs}</g><g fill="#ffffff" stroke="{DIMENSION}">{rings}</g>',
+        f'<g font-family="{FONT}" font-size="{NORMAL:g}" fill="{INK}">{"".join(words)}',
+        f'<g fill="{DIMENSION}">{dimension_words}</g></g></svg>',
+    ))
+    return Drawn(svg, width, height)
+
+
+def _shape(item: Shape, left: int, top: int, scale: float) -> str:
+    paint, ink, wide = FILL[item.fill]
+    if len(item.rects) == 1:
+        a, b, c, d = item.rects[0]
+        x, y = (a - left) * scale, (top - d) * scale
+        path = f"M{x:.2f} {y:.2f}H{(c - left) * scale:.2f}V{(top - b) * scale:.2f}H{x:.2f}Z"
+    else:
+        path = "".join(
+            "M" + "L".join(f"{(x - left) * scale:.2f} {(top - y) * scale:.2f}" for x, y in ring) + "Z"
+            for ring in outline(item.rects)
+        )
+    dash = ' stroke-dasharray="4 3"' if item.fill == "air" else ""
+    rule = "" if len(item.rects) == 1 else ' fill-rule="evenodd"'
+    start = f'<path d="{path}" fill="{paint}" stroke="{ink}" stroke-width="{wide:g}"{rule}{dash}'
+    text = f"{start}><title>{escape(item.name, quote=False)}</title></path>" if item.name else f"{start}/>"
+    if item.hatch:
+        lines = "".join(
+            hatch_path(
+                ((a - left) * scale, (top - d) * scale, (c - left) * scale, (top - b) * scale), item.hatch
+            )
+            for a, b, c, d in item.rects
+        )
+        text += f'<path d="{lines}" stroke="{ink}" stroke-width="0.6"/>'
+    return text
+
+
+def _line(item: Line, left: int, top: int, scale: float) -> str:
+    x0, y0 = (item.start[0] - left) * scale, (top - item.start[1]) * scale
+    x1, y1 = (item.end[0] - left) * scale, (top - item.end[1]) * scale
+    text = f'<path d="M{x0:.2f} {y0:.2f}L{x1:.2f} {y1:.2f}" {LINE[item.kind]}/>'
+    if item.kind != "grain":
+        return text
+    long = max(abs(x1 - x0), abs(y1 - y0)) or 1.0
+    a, b = (x1 - x0) / long, (y1 - y0) / long
+    heads = "".join(
+        f"M{x - s * 9 * a - 3 * b:.2f} {y - s * 9 * b + 3 * a:.2f}L{x:.2f} {y:.2f}"
+        f"L{x - s * 9 * a + 3 * b:.2f} {y - s * 9 * b - 3 * a:.2f}"
+        for x, y, s in ((x0, y0, -1), (x1, y1, 1))
+    )
+    return f'{text}<path d="{heads}" {LINE["grain"]}/>'
+
+
+def _disc(item: Disc, left: int, top: int, scale: float) -> str:
+    paint, ink, wide = FILL[item.fill]
+    x, y = (item.centre[0] - left) * scale, (top - item.centre[1]) * scale
+    # A screw hole on a whole side would vanish: it keeps a radius that can be seen.
+    radius = max(item.diameter * scale / 2, 1.6)
+    start = (f'<circle cx="{x:.2f}" cy="{y:.2f}" r="{radius:.2f}" '
+             f'fill="{paint}" stroke="{ink}" stroke-width="{wide:g}"')
+    return f"{start}><title>{escape(item.name, quote=False)}</title></circle>" if item.name else f"{start}/>"
+
+
+def _label(item: Label, left: int, top: int, scale: float, words: list[str]) -> Leader | None:
+    """Write the first text that fits; give back a leader to write beside the drawing where none does."""
+    a, b, c, d = item.room
+    wide, high = (c - a) * scale - 5, (d - b) * scale - 3
+    x, y = ((a + c) / 2 - left) * scale, (top - (b + d) / 2) * scale
+    for turned, along, across in ((False, wide, high), (True, high, wide)):
+        for text in item.texts:
+            lines = text.split("\n")
+            for size in (NORMAL, SMALL):
+                if max(text_width(t, size) for t in lines) <= along and len(lines) * size * 1.2 <= across:
+                    if item.plate:
+                        p, q = max(text_width(t, size) for t in lines) / 2 + 2, len(lines) * size * 0.6
+                        p, q = (q, p) if turned else (p, q)
+                        words.append(f'<path d="M{x - p:.2f} {y - q:.2f}h{2 * p:.2f}v{2 * q:.2f}'
+                                     f'h{-2 * p:.2f}z" fill="#ffffff"/>')
+                    first = -(len(lines) - 1) * size * 0.6
+                    for k, line in enumerate(lines):
+                        shift = first + k * size * 1.2
+                        p, q = (x + shift, y) if turned else (x, y + shift)
+                        words.append(text_element(p, q, line, size, "middle", turned))
+                    return None
+    return Leader(((a + c) // 2, (b + d) // 2), "right", item.texts[-1])
+
+
+def _edge_text(item: EdgeText, left: int, top: int, scale: float, lanes: Lanes) -> None:
+    a, b, c, d = item.room
+    x, y = ((a + c) / 2 - left) * scale, (top - (b + d) / 2) * scale
+    off = 4 + NORMAL * 0.6
+    if item.side in ("below", "above"):
+        y = (top - b) * scale + off if item.side == "below" else (top - d) * scale - off
+        lanes.write(x, y, item.text)
+    else:
+        x = (a - left) * scale - off if item.side == "left" else (c - left) * scale + off
+        lanes.write(x, y, item.text, turned=True)
+    lanes.used[item.side] = max(lanes.used[item.side], off + NORMAL * 0.6 + 3)

@@ -1,0 +1,152 @@
+"""What a drawing shows, as pure data: shapes, lines, text, dimensions and leaders.
+
+Coordinates are ticks, x to the right and y up. A scene knows nothing of boards, of colours or of paper:
+a view fills it, and a pen draws it. Every text that stands beside a size is written by the view, in the
+unit that `note` names.
+"""
+
+from dataclasses import dataclass, replace
+from typing import Self
+
+Point = tuple[int, int]
+Rect = tuple[int, int, int, int]
+"""Left, bottom, right, top."""
+
+FILLS = (
+    "case", "box", "front", "back", "edging", "hardware",
+    "cut", "cut case", "cut box", "cut front", "cut back", "air", "clash",
+)
+"""What a shape may stand for. The pen gives each a colour and a line; "air" has a dashed one."""
+
+SIDES = ("below", "above", "left", "right")
+
+
+@dataclass(frozen=True, slots=True)
+class Shape:
+    """One flat figure made of rectangles that may touch; drawn with one outline round the whole.
+
+    `name` is shown when the pointer rests on the figure. `hatch` is "" or one of `/`, `\\` and `x`.
+    """
+
+    rects: tuple[Rect, ...]
+    fill: str
+    name: str = ""
+    hatch: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Disc:
+    """A round hole or fitting: its centre and diameter."""
+
+    centre: Point
+    diameter: int
+    fill: str = "air"
+    name: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A straight line.
+
+    `kind` is "edge", "hidden" (dashed), "centre" (dash and dot), "thin", "band" (edging) or "grain" (arrows).
+    """
+
+    start: Point
+    end: Point
+    kind: str = "edge"
+
+
+@dataclass(frozen=True, slots=True)
+class Label:
+    """Text that belongs inside `room`. The first of `texts` that fits is written, upright or turned.
+
+    Each text may hold line breaks. Where none fits, the last is written beside the drawing with a leader, so
+    that nothing is lost. `plate` puts white behind the words, where they stand on a hatch.
+    """
+
+    room: Rect
+    texts: tuple[str, ...]
+    plate: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class EdgeText:
+    """Text along one edge of `room`, on the outside of it."""
+
+    room: Rect
+    side: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Chain:
+    """Dimensions from point to point along one side of the drawing.
+
+    `at` are the positions along that side, rising; `texts` stand between them (one fewer), and an empty text
+    leaves its stretch without a dimension. Row 0 is nearest the drawing. `foot` is where the extension lines
+    begin: one position across, or one for each position; None is the edge of the drawing.
+    """
+
+    side: str
+    row: int
+    at: tuple[int, ...]
+    texts: tuple[str, ...]
+    foot: int | tuple[int, ...] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Running:
+    """Distances from one datum: a ringed origin, and at each position the distance from it."""
+
+    side: str
+    row: int
+    datum: int
+    at: tuple[int, ...]
+    texts: tuple[str, ...]
+    foot: int | tuple[int, ...] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Leader:
+    """A line from a point of the drawing to a text that stands beside it; `ringed` for a short tag."""
+
+    point: Point
+    side: str
+    text: str
+    ringed: bool = False
+
+
+Item = Shape | Disc | Line | Label | EdgeText | Chain | Running | Leader
+
+
+@dataclass(frozen=True)
+class Scene:
+    """A whole drawing. `alt` says in words what it shows; `legend` stands under it, one line each.
+
+    `bounds` is the space that the drawn thing fills; dimensions, leaders and texts stand round it.
+
+    >>> Scene("Bench", "inches", "A square bench.", (0, 0, 10, 10)).size
+    (10, 10)
+    """
+
+    title: str
+    note: str
+    alt: str
+    bounds: Rect
+    items: tuple[Item, ...] = ()
+    legend: tuple[str, ...] = ()
+
+    @property
+    def size(self) -> Point:
+        """Width and height of the drawn thing, in ticks."""
+        left, bottom, right, top = self.bounds
+        return right - left, top - bottom
+
+    def with_items(self, *items: Item, legend: tuple[str, ...] = (), alt: str = "") -> Self:
+        """The same drawing with more on top of it, more lines under it, and more said of it."""
+        return replace(
+            self,
+            items=self.items + items,
+            legend=self.legend + legend,
+            alt=f"{self.alt} {alt}".strip(),
+        )
