@@ -1,0 +1,125 @@
+"""Write files whole or not at all."""
+
+import errno
+import os
+import secrets
+import shutil
+import sys
+import time
+from collections.abc import Mapping
+from pathlib import Path
+
+TRIES = 6
+PAUSE = 0.1  # seconds before the second try, then a little longer each time: about 1.5 s in all
+
+
+class WriteError(Exception):
+    """The files could not be written; the text is one sentence that says what to do."""
+
+
+def write_files(folder: Path | str, files: Mapping[str, bytes]) -> None:
+    """Write `files`, by name, into `folder`, which is made if it is missing: all of them, or none.
+
+    Each is written in full beside its place and then put there in one step, so a reader never sees half
+    a file. If one cannot be put in its place, those that were replaced before it get their old content
+    back. The bytes are written as they are; line ends are the caller's.
+
+    >>> import tempfile
+    >>> with tempfile.TemporaryDirectory() as folder:
+    ...     write_files(folder, {"a.txt": b"shelf", "b.txt": b"divider"})
+    ...     sorted(path.name for path in Path(folder).iterdir())
+    ['a.txt', 'b.txt']
+
+    Raises ValueError for a name that is not a plain file name, WriteError where the system refuses.
+    """
+    folder = Path(folder)
+    for name in files:
+        if name != Path(name).name or name in {"", ".", ".."} or "\\" in name or "\0" in name:
+            raise ValueError(f"{name!r} is not a plain file name.")
+    new_folders = [path for path in [folder, *folder.parents] if not path.exists()]
+    waiting: dict[Path, Path] = {}
+    before: dict[Path, bytes | None] = {}
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+        for name, content in files.items():
+            waiting[folder / name] = _write_beside(folder / name, content)
+        for place, ready in waiting.items():
+            before[place] = place.read_bytes() if place.exists() else None
+            _put(ready, place)
+        _flush_folder(folder)
+    except BaseException as error:
+        for ready in waiting.values():
+            ready.unlink(missing_ok=True)
+        for place, content in before.items():
+            _bring_back(place, content)
+        for made in new_folders:
+            if made.is_dir() and not any(made.iterdir()):
+                made.rmdir()
+        if isinstance(error, OSError):
+            raise WriteError(_sentence(error, folder)) from error
+        raise
+
+
+def _write_beside(place: Path, content: bytes) -> Path:
+    """A finished file in the same folder, under a name of its own, with the old file's permissions."""
+    ready = place.with_name(f".{place.name}.{secrets.token_hex(4)}.part")
+    try:
+        with open(ready, "xb") as file:
+            file.write(content)
+            file.flush()
+            os.fsync(file.fileno())
+        if place.exists():
+            shutil.copymode(place, ready)
+    except BaseException:
+        ready.unlink(missing_ok=True)
+        raise
+    return ready
+
+
+def _put(ready: Path, place: Path) -> None:
+    """Put the finished file in its place; on Windows, wait a little for a program that has it open.
+
+    A virus scanner or a preview opens a new file for a moment, and Windows then refuses to replace it.
+    """
+    for attempt in range(1, TRIES + 1):
+        try:
+            os.replace(ready, place)
+            return
+        except PermissionError as error:
+            if sys.platform != "win32" or attempt == TRIES:
+                error.filename = str(place)
+                raise
+            time.sleep(PAUSE * attempt)
+
+
+def _bring_back(place: Path, content: bytes | None) -> None:
+    if content is None:
+        place.unlink(missing_ok=True)
+    elif place.read_bytes() != content:
+        _put(_write_beside(place, content), place)
+
+
+def _flush_folder(folder: Path) -> None:
+    """Make the new names last through a power cut, where the system can (Windows cannot open a folder)."""
+    if sys.platform == "win32":
+        return
+    handle = os.open(folder, os.O_RDONLY)
+    try:
+        os.fsync(handle)
+    finally:
+        os.close(handle)
+
+
+def _sentence(error: OSError, folder: Path) -> str:
+    at = Path(error.filename) if error.filename else folder
+    if error.errno in {errno.ENOSPC, errno.EDQUOT}:
+        return f"The disk of {folder} is full; nothing was written: free some room, or choose another folder."
+    if isinstance(error, PermissionError) and sys.platform == "win32" and at.is_file():
+        return f"{at.name} in {folder} is open in another program; nothing was written: close it there first."
+    if error.errno in {errno.EACCES, errno.EPERM, errno.EROFS}:
+        return f"The folder {folder} cannot be written to; nothing was written: choose a folder of your own."
+    if isinstance(error, (NotADirectoryError, FileExistsError)):
+        return f"{at} is a file where a folder is needed; nothing was written: choose another folder."
+    if isinstance(error, IsADirectoryError):
+        return f"{at} is a folder where a file is to be written; nothing was written: choose another folder."
+    return f"{at} could not be written ({error.strerror}); nothing was written: choose another folder."

@@ -1,0 +1,126 @@
+"""Files are written whole or not at all, on every system (Windows is faked)."""
+
+import errno
+import os
+import stat
+from pathlib import Path
+
+import pytest
+
+from shoplib.documents import atomic
+from shoplib.documents.atomic import WriteError, write_files
+
+
+def contents(folder: Path) -> dict[str, bytes]:
+    return {path.name: path.read_bytes() for path in folder.iterdir()}
+
+
+def test_writes_new_files_and_replaces_old_ones(tmp_path):
+    (tmp_path / "plan.json").write_bytes(b"old")
+    write_files(tmp_path, {"plan.json": b"new\n", "cut_list.csv": b"stage,count\r\n"})
+    assert contents(tmp_path) == {"plan.json": b"new\n", "cut_list.csv": b"stage,count\r\n"}
+
+
+def test_makes_the_folder(tmp_path):
+    write_files(tmp_path / "plans" / "bench", {"a": b""})
+    assert contents(tmp_path / "plans" / "bench") == {"a": b""}
+
+
+@pytest.mark.parametrize("name", ["", ".", "..", "../a", "a/b", "a\\b", "a\0b", "/a"])
+def test_refuses_a_name_that_leaves_the_folder(tmp_path, name):
+    with pytest.raises(ValueError, match="plain file name"):
+        write_files(tmp_path, {"first": b"x", name: b"x"})
+    assert contents(tmp_path) == {}
+
+
+def refuse(monkeypatch, place: str, times: int, error: OSError):
+    """Make os.replace fail, `times` times, where the target is called `place`."""
+    real, left = os.replace, [times]
+
+    def replace(source, target):
+        if Path(target).name == place and left[0]:
+            left[0] -= 1
+            raise error
+        real(source, target)
+
+    monkeypatch.setattr(os, "replace", replace)
+    return left
+
+
+def test_a_failure_halfway_brings_back_what_was_replaced(tmp_path, monkeypatch):
+    (tmp_path / "a").write_bytes(b"old a")
+    (tmp_path / "c").write_bytes(b"old c")
+    refuse(monkeypatch, "c", 1, OSError(errno.ENOSPC, "No space left on device"))
+    with pytest.raises(WriteError, match="full; nothing was written"):
+        write_files(tmp_path, {"a": b"new a", "b": b"new b", "c": b"new c"})
+    assert contents(tmp_path) == {"a": b"old a", "c": b"old c"}
+
+
+def test_a_failure_leaves_no_new_folder(tmp_path, monkeypatch):
+    refuse(monkeypatch, "a", 1, OSError(errno.EIO, "Input/output error"))
+    with pytest.raises(WriteError, match="Input/output error"):
+        write_files(tmp_path / "plans" / "bench", {"a": b"x"})
+    assert contents(tmp_path) == {}
+
+
+def test_an_interruption_is_passed_on_and_leaves_nothing(tmp_path, monkeypatch):
+    def interrupted(_):
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(os, "fsync", interrupted)
+    with pytest.raises(KeyboardInterrupt):
+        write_files(tmp_path, {"a": b"x"})
+    assert contents(tmp_path) == {}
+
+
+def test_windows_waits_for_a_file_that_is_open_for_a_moment(tmp_path, monkeypatch):
+    monkeypatch.setattr("sys.platform", "win32")
+    monkeypatch.setattr(atomic, "PAUSE", 0)
+    left = refuse(monkeypatch, "cut_list.csv", 3, PermissionError(errno.EACCES, "Access is denied"))
+    write_files(tmp_path, {"cut_list.csv": b"new"})
+    assert left == [0]
+    assert contents(tmp_path) == {"cut_list.csv": b"new"}
+
+
+def test_windows_says_which_file_is_open(tmp_path, monkeypatch):
+    (tmp_path / "a").write_bytes(b"old")
+    (tmp_path / "cut_list.csv").write_bytes(b"old")
+    monkeypatch.setattr("sys.platform", "win32")
+    monkeypatch.setattr(atomic, "PAUSE", 0)
+    refuse(monkeypatch, "cut_list.csv", 99, PermissionError(errno.EACCES, "Access is denied"))
+    with pytest.raises(WriteError, match=r"^cut_list\.csv in .* is open in another program.*close it"):
+        write_files(tmp_path, {"a": b"new", "cut_list.csv": b"new"})
+    assert contents(tmp_path) == {"a": b"old", "cut_list.csv": b"old"}
+
+
+def test_elsewhere_a_refusal_is_final(tmp_path, monkeypatch):
+    monkeypatch.setattr("sys.platform", "linux")
+    left = refuse(monkeypatch, "a", 2, PermissionError(errno.EACCES, "Permission denied"))
+    with pytest.raises(WriteError, match="folder of your own"):
+        write_files(tmp_path, {"a": b"x"})
+    assert left == [1]
+
+
+def test_a_file_where_the_folder_should_be(tmp_path):
+    (tmp_path / "plans").write_bytes(b"mine")
+    for folder in [tmp_path / "plans", tmp_path / "plans" / "bench"]:
+        with pytest.raises(WriteError, match="is a file where a folder is needed"):
+            write_files(folder, {"a": b"x"})
+    assert contents(tmp_path) == {"plans": b"mine"}
+
+
+def test_a_folder_where_a_file_should_be(tmp_path):
+    (tmp_path / "plan.json").mkdir()
+    with pytest.raises(WriteError, match="is a folder where a file is to be written"):
+        write_files(tmp_path, {"a": b"x", "plan.json": b"x"})
+    assert [path.name for path in tmp_path.iterdir()] == ["plan.json"]
+
+
+@pytest.mark.skipif(os.name == "nt", reason="Windows has other permissions")
+def test_permissions_stay_as_they_were_and_new_files_can_be_shared(tmp_path):
+    (tmp_path / "old").write_bytes(b"")
+    (tmp_path / "old").chmod(0o640)
+    (tmp_path / "made_by_hand").write_bytes(b"")
+    write_files(tmp_path, {"old": b"x", "new": b"x"})
+    assert stat.S_IMODE((tmp_path / "old").stat().st_mode) == 0o640
+    assert (tmp_path / "new").stat().st_mode == (tmp_path / "made_by_hand").stat().st_mode
