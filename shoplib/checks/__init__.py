@@ -1,0 +1,41 @@
+"""Checks of a solved cabinet. Each gives findings; none raises and none changes anything."""
+
+from shoplib.checks.diagonals import give_diagonals
+from shoplib.checks.fit_space import find_space_conflicts
+from shoplib.checks.outside import find_outside_difference
+from shoplib.checks.overlap import find_overlaps
+from shoplib.checks.seating import find_unseated
+from shoplib.checks.show_through import find_grooves_that_show
+from shoplib.checks.stock import find_too_big_for_sheet
+from shoplib.checks.travel import find_blocked_travel
+from shoplib.checks.wood_left import find_thin_wood
+from shoplib.model.solved import Cabinet, Finding
+
+CHECKS = (
+    find_overlaps,
+    find_unseated,
+    find_blocked_travel,
+    find_outside_difference,
+    find_thin_wood,
+    find_too_big_for_sheet,
+    find_space_conflicts,
+    give_diagonals,
+    find_grooves_that_show,
+)
+"""The dry-fit, check by check."""
+
+LEVELS = ("stop", "warn", "note")
+"""Levels of a finding, the gravest first."""
+
+__all__ = ["CHECKS", "LEVELS", "check"]
+
+
+def check(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """Everything there is to say about the cabinet: stops first, then warnings, then notes.
+
+    Within a level, what solving found stands before what the checks found.
+    """
+    found = [*cabinet.findings]
+    for look in CHECKS:
+        found += look(cabinet)
+    return tuple(sorted(found, key=lambda finding: LEVELS.index(finding.level)))

@@ -1,0 +1,67 @@
+"""Diagonals to expect, so that squareness is checked with a tape."""
+
+from math import isqrt
+
+from shoplib.checks.wording import names
+from shoplib.measure import write_length
+from shoplib.model.board import Board
+from shoplib.model.box import around
+from shoplib.model.solved import Cabinet, Finding
+
+_FRAME = {"side", "top", "bottom", "stretcher"}
+_BOX_WALLS = {"box side", "box front", "box back"}
+
+
+def diagonal(a: int, b: int, step: int = 1) -> int:
+    """The diagonal of a rectangle with sides `a` and `b`, at the nearest whole `step`, all in ticks.
+
+    sqrt(a2 + b2), taken with whole numbers only: floor(2 d / step) is exact, and half of it rounded
+    up is the nearest step.
+
+    >>> diagonal(3, 4), diagonal(1, 1), diagonal(100, 100, step=10)
+    (5, 1, 140)
+    """
+    return step * ((isqrt(4 * (a * a + b * b) // (step * step)) + 1) // 2)
+
+
+def give_diagonals(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """A "note" with the diagonal to expect for the case, each back, and each kind of drawer box.
+
+    Rounded to the nearest step that the project shows. The case is measured over the outer corners
+    of its sides, top and bottom; a back over its own corners; a box seen from above.
+    """
+    found = []
+    case = cabinet.groups.get("case", ())
+    frame = [board for board in case if board.role in _FRAME]
+    if {"side"} < {board.role for board in frame}:
+        width, _, height = around([board.box for board in frame]).size
+        found.append(_note(cabinet, frame, "The case", "over the outer corners of its front", width, height))
+    for board in case:
+        if board.role == "back":
+            found.append(_note(cabinet, [board], board.name, "before it goes in", board.length, board.width))
+    for (width, depth), groups in _box_kinds(cabinet).items():
+        boards = [board for group in groups for board in cabinet.groups[group] if board.role in _BOX_WALLS]
+        what = f"Drawer box of {names(groups)}"
+        found.append(_note(cabinet, boards, what, "seen from above", width, depth))
+    return tuple(found)
+
+
+def _box_kinds(cabinet: Cabinet) -> dict[tuple[int, int], list[str]]:
+    """The groups that hold a drawer box, by its outside width and depth."""
+    kinds: dict[tuple[int, int], list[str]] = {}
+    for group, boards in cabinet.groups.items():
+        walls = [board.box for board in boards if board.role in _BOX_WALLS]
+        if walls:
+            width, depth, _ = around(walls).size
+            kinds.setdefault((width, depth), []).append(group)
+    return kinds
+
+
+def _note(cabinet: Cabinet, boards: list[Board], what: str, where: str, a: int, b: int) -> Finding:
+    size = diagonal(a, b, cabinet.style.step)
+    text = (
+        f"{what}: both diagonals, {where}, should measure {write_length(size, cabinet.style)}. "
+        "Where they differ it is out of square: squeeze the two corners of the longer one together "
+        "until both read the same."
+    )
+    return Finding("diagonals", "note", tuple(board.name for board in boards), text, size)

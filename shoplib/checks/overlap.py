@@ -1,0 +1,69 @@
+"""No two boards may share wood."""
+
+from collections.abc import Sequence
+
+from shoplib.checks.wording import ALONG, common_boxes, deepest, direction, shorter
+from shoplib.measure import write_length
+from shoplib.model.board import Board
+from shoplib.model.box import Box, around
+from shoplib.model.solved import Cabinet, Finding, Joint
+
+
+def overlapping(boards: Sequence[Board]) -> list[tuple[Board, Board, list[Box]]]:
+    """Each pair of boards that share wood, in the order of `boards`, with the boxes that they share.
+
+    Exact: the boards' remaining wood (`Board.pieces`) is compared in whole ticks. Faces that only
+    touch share nothing.
+    """
+    found = []
+    for one, other in _pairs_in_reach(boards):
+        shared = common_boxes(one.pieces, other.pieces)
+        if shared:
+            found.append((one, other, shared))
+    return found
+
+
+def find_overlaps(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """A "stop" for each pair of boards that share wood; the amount is how far one must give way."""
+    joints = {frozenset((joint.enters, joint.receives)): joint for joint in cabinet.joints}
+    return tuple(
+        _finding(cabinet, one, other, shared, joints.get(frozenset((one.name, other.name))))
+        for one, other, shared in overlapping(cabinet.boards)
+    )
+
+
+def _pairs_in_reach(boards: Sequence[Board]) -> list[tuple[Board, Board]]:
+    """Pairs whose uncut boxes share volume, found by a sweep along the axis that parts them best."""
+    if len(boards) < 2:
+        return []
+    whole = around([board.box for board in boards]).size
+    axis = min(range(3), key=lambda a: sum(board.box.size[a] for board in boards) / (whole[a] or 1))
+    order = sorted(range(len(boards)), key=lambda number: boards[number].box.low[axis])
+    pairs, open_now = [], []
+    for number in order:
+        box = boards[number].box
+        low = box.low[axis]
+        open_now = [earlier for earlier in open_now if boards[earlier].box.high[axis] > low]
+        pairs += [
+            (min(earlier, number), max(earlier, number))
+            for earlier in open_now
+            if boards[earlier].box.overlaps(box)
+        ]
+        open_now.append(number)
+    return [(boards[one], boards[other]) for one, other in sorted(pairs)]
+
+
+def _finding(cabinet: Cabinet, one: Board, other: Board, shared: list[Box], joint: Joint | None) -> Finding:
+    amount, axis = deepest(shared)
+    size = write_length(amount, cabinet.style)
+    if joint is None:
+        mend = f"Make one of them {size} {shorter(one, axis)}, or move them apart."
+    else:
+        enters, receives = cabinet.by_name[joint.enters], cabinet.by_name[joint.receives]
+        if axis == direction(joint.axis)[0]:
+            less = shorter(enters, axis)
+            mend = f"Cut {receives.name} {size} deeper there, or make {enters.name} {size} {less}."
+        else:
+            mend = f"Cut {receives.name} {size} wider there, or move the cut by {size}."
+    text = f"{one.name} and {other.name} want the same wood: {size} {ALONG[axis]}. {mend}"
+    return Finding("overlap", "stop", (one.name, other.name), text, amount)

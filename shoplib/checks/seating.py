@@ -1,0 +1,272 @@
+"""Every joint must be seated: the board is in as far as it should be, and the cut gives it its clearance."""
+
+from dataclasses import dataclass
+
+from shoplib.checks.wording import common_boxes, direction, far, longer, near, shorter
+from shoplib.measure import write_length
+from shoplib.model.board import Board, BoxCut
+from shoplib.model.box import Box, around, what_remains
+from shoplib.model.placement import directions
+from shoplib.model.solved import Cabinet, Finding, Joint
+
+
+@dataclass(frozen=True, slots=True)
+class Seat:
+    """One joint as the boards have it.
+
+    `axis` and `sign` are the direction of entry, `across` the world axis of the entering board's
+    thickness, `face` where the receiving board's uncut box begins for it. `inside` is the wood that
+    stands inside the receiving board's uncut box; `cut` is the cut that takes it (None where there
+    is none), and `room` that cut in the cabinet.
+    """
+
+    joint: Joint
+    enters: Board
+    receives: Board
+    axis: int
+    sign: int
+    across: int
+    face: int
+    inside: tuple[Box, ...]
+    cut: BoxCut | None
+    room: Box | None
+
+    @property
+    def entered(self) -> int:
+        """How far the entering board is past the face, in ticks; negative where it stops short."""
+        reach = [far(box, self.axis, self.sign) for box in self.inside] or [
+            far(self.enters.box, self.axis, self.sign)
+        ]
+        return max(self.sign * (end - self.face) for end in reach)
+
+    @property
+    def cut_depth(self) -> int:
+        """How deep the cut goes from the face, in ticks."""
+        return self.sign * (far(self.room, self.axis, self.sign) - self.face)
+
+
+def seat_of(joint: Joint, enters: Board, receives: Board) -> Seat:
+    """Reads a joint off its two boards. The cut is the one made for the entering board, else the
+    one that takes most of it.
+    """
+    axis, sign = direction(joint.axis)
+    inside = tuple(common_boxes(enters.pieces, [receives.box]))
+    cuts = [cut for cut in receives.cuts if isinstance(cut, BoxCut)]
+    choice = list(zip(cuts, receives.cut_boxes, strict=True))
+    named = [(cut, room) for cut, room in choice if cut.for_board == enters.name]
+    taking = [(cut, room) for cut, room in choice if any(room.overlaps(box) for box in inside)]
+    best = max(
+        named or taking,
+        key=lambda pair: sum(box.volume for box in common_boxes(inside, [pair[1]])),
+        default=(None, None),
+    )
+    across = directions(enters.placement.axes)[2][0]
+    face = near(receives.box, axis, sign)
+    return Seat(joint, enters, receives, axis, sign, across, face, inside, *best)
+
+
+def find_unseated(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """What keeps each joint from being seated.
+
+    "stop" where a board would not go in, stands off, or finds no cut; "warn" where the end gap or
+    the clearance is larger than the plan says. The amount is by how much.
+    """
+    found = []
+    for joint in cabinet.joints:
+        enters, receives = cabinet.by_name.get(joint.enters), cabinet.by_name.get(joint.receives)
+        if enters is None or receives is None:
+            found.append(_missing(joint, joint.enters if enters is None else joint.receives))
+        elif joint.depth == 0:
+            found += _butt(cabinet, joint, enters, receives)
+        else:
+            found += _cut_joint(cabinet, seat_of(joint, enters, receives))
+    return tuple(found)
+
+
+def _missing(joint: Joint, name: str) -> Finding:
+    text = (
+        f"The {joint.kind} of {joint.enters} with {joint.receives} cannot be made: there is no board "
+        f"called {name}. Add it, or take the joint away."
+    )
+    return Finding("seating", "stop", (joint.enters, joint.receives), text)
+
+
+def _butt(cabinet: Cabinet, joint: Joint, enters: Board, receives: Board) -> list[Finding]:
+    """A butt end must lie against some face of its receiver."""
+    axis, sign = direction(joint.axis)
+    sides = [a for a in range(3) if a != axis]
+    for piece in enters.pieces:
+        end = far(piece, axis, sign)
+        for wall in receives.pieces:
+            if end == near(wall, axis, sign) and all(
+                piece.low[a] < wall.high[a] and wall.low[a] < piece.high[a] for a in sides
+            ):
+                return []
+    gap = sign * (near(receives.box, axis, sign) - far(enters.box, axis, sign))
+    amount = abs(gap)
+    if gap > 0:
+        what = f"stops {write_length(gap, cabinet.style)} short of {receives.name}"
+        mend = f"Make {enters.name} that much {longer(enters, axis)}, or move it up to {receives.name}."
+    elif gap < 0:
+        over = write_length(amount, cabinet.style)
+        what = f"goes {over} past the face of {receives.name} that it should lie against"
+        mend = f"Make {enters.name} that much {shorter(enters, axis)}."
+    else:
+        amount = max(
+            max(receives.box.low[a] - enters.box.high[a], enters.box.low[a] - receives.box.high[a], 0)
+            for a in sides
+        )
+        past = f"by {write_length(amount, cabinet.style)}" if amount else "and meets only air there"
+        what = f"misses {receives.name} sideways {past}"
+        mend = "Move one of them until the end lies on wood."
+    text = f"The end of {enters.name} {what}. {mend}"
+    return [Finding("seating", "stop", (enters.name, receives.name), text, amount)]
+
+
+def _cut_joint(cabinet: Cabinet, seat: Seat) -> list[Finding]:
+    """Depth, end gap, place and clearance of a joint with a cut, each said apart."""
+    if seat.cut is None:
+        depth = write_length(seat.joint.depth, cabinet.style)
+        what = (
+            f"{seat.receives.name} has no {seat.joint.kind} for {seat.enters.name}. "
+            f"Cut one {depth} deep, or make {seat.enters.name} end at the face."
+        )
+        return [_finding(seat, "stop", what, seat.joint.depth)]
+    found = [*_depth(cabinet, seat), *_reach(cabinet, seat)]
+    clearance = _clearance(cabinet, seat)
+    return [*found, *clearance, *_place(cabinet, seat, clearance)]
+
+
+def _finding(seat: Seat, level: str, text: str, amount: int) -> Finding:
+    return Finding("seating", level, (seat.enters.name, seat.receives.name), text, amount)
+
+
+def _depth(cabinet: Cabinet, seat: Seat) -> list[Finding]:
+    """The cut is as deep as the joint says."""
+    missing = seat.joint.depth - seat.cut_depth
+    if missing == 0:
+        return []
+    size, meant = write_length(abs(missing), cabinet.style), write_length(seat.joint.depth, cabinet.style)
+    what = (
+        f"The {seat.cut.kind} in {seat.receives.name} for {seat.enters.name} is {size} too "
+        f"{'shallow' if missing > 0 else 'deep'}: it should be {meant} deep. "
+    )
+    mend = (
+        f"Cut it {size} deeper."
+        if missing > 0
+        else f"Set the cutter {size} higher; if it is cut already, glue in a slip of that thickness."
+    )
+    return [_finding(seat, "stop" if missing > 0 else "warn", what + mend, abs(missing))]
+
+
+def _reach(cabinet: Cabinet, seat: Seat) -> list[Finding]:
+    """The entering board is in as far as the joint says, so that the end gap is the stated one."""
+    style, enters = cabinet.style, seat.enters
+    meant = seat.joint.depth - seat.joint.end_gap
+    short = meant - seat.entered
+    if short == 0:
+        return []
+    size = write_length(abs(short), style)
+    if short > 0:
+        what = (
+            f"{enters.name} stands {size} short of its place in the {seat.cut.kind} of {seat.receives.name}. "
+            f"Make it {size} {longer(enters, seat.axis)}, or bring the boards closer."
+        )
+        return [_finding(seat, "stop", what, short)]
+    level = "stop" if seat.entered > seat.joint.depth else "warn"
+    what = (
+        f"{enters.name} goes {size} too far into the {seat.cut.kind} of {seat.receives.name}: "
+        f"the gap at its end should be {write_length(seat.joint.end_gap, style)}. "
+        f"Make it {size} {shorter(enters, seat.axis)}."
+        if seat.joint.end_gap
+        else f"{enters.name} is {size} too long for the {seat.cut.kind} of {seat.receives.name} "
+        f"and would strike its bottom. Make it {size} {shorter(enters, seat.axis)}."
+    )
+    return [_finding(seat, level, what, -short)]
+
+
+def _clearance(cabinet: Cabinet, seat: Seat) -> list[Finding]:
+    """The cut is wider than what enters by the fit; where it runs out of an edge, its one wall is near."""
+    if seat.across == seat.axis or not seat.inside:
+        return []
+    entering = around(list(seat.inside))
+    thick = seat.joint.tongue or cabinet.sheets[seat.enters.sheet].thickest
+    found = _tongue(cabinet, seat, entering) if seat.joint.tongue else []
+    open_low = seat.room.low[seat.across] <= seat.receives.box.low[seat.across]
+    open_high = seat.room.high[seat.across] >= seat.receives.box.high[seat.across]
+    if open_low and open_high:
+        return found
+    if open_low or open_high:
+        room = (
+            seat.room.high[seat.across] - entering.high[seat.across]
+            if open_low
+            else entering.low[seat.across] - seat.room.low[seat.across]
+        )
+        most = seat.joint.fit + thick - entering.size[seat.across]
+        if room > most:
+            found.append(_loose(cabinet, seat, room - most))
+        return found
+    play = seat.room.size[seat.across] - thick - seat.joint.fit
+    if play < 0:
+        found.append(_tight(cabinet, seat, -play, thick))
+    elif play > 0:
+        found.append(_loose(cabinet, seat, play))
+    return found
+
+
+def _tongue(cabinet: Cabinet, seat: Seat, entering: Box) -> list[Finding]:
+    """The rabbet in the entering board leaves the tongue that the joint names."""
+    over = entering.size[seat.across] - seat.joint.tongue
+    if over == 0:
+        return []
+    size = write_length(abs(over), cabinet.style)
+    what = (
+        f"The tongue of {seat.enters.name} for {seat.receives.name} is {size} too "
+        f"{'thick' if over > 0 else 'thin'}: it should be {write_length(seat.joint.tongue, cabinet.style)}. "
+        f"Cut the rabbet that leaves it {size} {'deeper' if over > 0 else 'shallower'}."
+    )
+    return [_finding(seat, "stop" if over > 0 else "warn", what, abs(over))]
+
+
+def _tight(cabinet: Cabinet, seat: Seat, missing: int, thick: int) -> Finding:
+    size = write_length(missing, cabinet.style)
+    entering = "tongue" if seat.joint.tongue else "thickest reading"
+    what = (
+        f"The {seat.cut.kind} in {seat.receives.name} is {size} too narrow for {seat.enters.name}: "
+        f"it needs the {entering} {write_length(thick, cabinet.style)} "
+        f"and {write_length(seat.joint.fit, cabinet.style)} of clearance. Widen it by {size}."
+    )
+    return _finding(seat, "stop", what, missing)
+
+
+def _loose(cabinet: Cabinet, seat: Seat, spare: int) -> Finding:
+    size = write_length(spare, cabinet.style)
+    what = (
+        f"The {seat.cut.kind} in {seat.receives.name} leaves {seat.enters.name} {size} more play than the "
+        f"{write_length(seat.joint.fit, cabinet.style)} meant. Make it {size} narrower."
+    )
+    return _finding(seat, "warn", what, spare)
+
+
+def _place(cabinet: Cabinet, seat: Seat, clearance: list[Finding]) -> list[Finding]:
+    """The cut lies where the board enters: nothing of it stands over a wall or an end of the cut."""
+    outside = what_remains(list(seat.inside), list(seat.receives.cut_boxes))
+    if not outside:
+        return []
+    entering, found = around(list(seat.inside)), []
+    told = any(finding.level == "stop" for finding in clearance)
+    for axis in range(3):
+        if axis == seat.axis or (axis == seat.across and told):
+            continue
+        over = max(
+            seat.room.low[axis] - entering.low[axis], entering.high[axis] - seat.room.high[axis], 0
+        )
+        if over:
+            size = write_length(over, cabinet.style)
+            wrong = "wall" if axis == seat.across else "end"
+            what = (
+                f"{seat.enters.name} stands {size} over the {wrong} of the {seat.cut.kind} "
+                f"in {seat.receives.name}. Move the cut, or let it run {size} further."
+            )
+            found.append(_finding(seat, "stop", what, over))
+    return found
