@@ -1,6 +1,6 @@
 """Lengths in and out, choosing and rounding for the shop, and the pint registry.
 
-Inside, a length is a whole number of ticks of 1/80 000 mm; outside it is text with a unit, or a pint quantity.
+Inside, a length is a whole number of ticks of 1/80 000 mm; outside, text with a unit or a pint quantity.
 """
 
 from shoplib.measure.choose import largest_fitting, mean, narrowest, share, thickest, to_step
@@ -9,9 +9,26 @@ from shoplib.measure.ticks import FOOT, INCH, MM, LengthError, to_mm, write_mm
 from shoplib.measure.write import INCH_STYLE, MM_STYLE, Style, write_length
 
 __all__ = [
-    "FOOT", "INCH", "INCH_STYLE", "MM", "MM_STYLE", "LengthError", "Style", "from_quantity", "largest_fitting",
-    "mean", "narrowest", "read_length", "share", "thickest", "to_mm", "to_quantity", "to_step", "ureg",
-    "write_length", "write_mm",
+    "FOOT",
+    "INCH",
+    "INCH_STYLE",
+    "MM",
+    "MM_STYLE",
+    "LengthError",
+    "Style",
+    "from_quantity",
+    "largest_fitting",
+    "mean",
+    "narrowest",
+    "read_length",
+    "share",
+    "thickest",
+    "to_mm",
+    "to_quantity",
+    "to_step",
+    "ureg",
+    "write_length",
+    "write_mm",
 ]
 
 _OF_PINT = ("from_quantity", "to_quantity", "ureg")

@@ -1,6 +1,5 @@
 """Why a text is no length: one sentence each, ending in what would be right."""
 
-import math
 import re
 from collections.abc import Container
 
@@ -11,9 +10,9 @@ _LIKE = "such as `23 5/8 in` or `601.5 mm`"
 
 
 def shown(text) -> str:
-    """The text as a sentence can quote it: short, and nothing in it that does not print.
+    r"""Quote the text in a sentence: short, and nothing in it that does not print.
 
-    >>> shown("a" * 99), shown("5\\n")
+    >>> shown("a" * 99), shown("5\n")
     ('`aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa...`', '`5?`')
     """
     text = str(text)
@@ -24,70 +23,93 @@ def shown(text) -> str:
 def not_text(value) -> str:
     """For a number or anything else that is not text."""
     if isinstance(value, int | float) and not isinstance(value, bool):
-        if math.isfinite(value) and abs(value) < 1e6:
-            return f"{value} is a bare number; write it as text with its unit, `{abs(value)} mm` or `{abs(value)} in`."
+        if abs(value) < 1e6:
+            number = f"{abs(value)}"
+            return (
+                f"{value} is a bare number; write it as text with its unit, `{number} mm` or `{number} in`."
+            )
         return f"a bare number is no length; write text with a unit, {_LIKE}."
     return f"a length is text with a unit, {_LIKE}, not {type(value).__name__}."
 
 
 def long_text(text: str) -> str:
+    """For more text than any length needs."""
     return f"{shown(text)} is too long for one length; write a number and a unit, {_LIKE}."
 
 
 def zero(text) -> str:
+    """For zero where a size is meant."""
     return f"{shown(text)} is zero; write a size above zero, {_LIKE}."
 
 
 def negative(text) -> str:
+    """For less than zero where a size is meant."""
     return f"{shown(text)} is negative; write a size above zero, {_LIKE}."
 
 
 def too_long(text) -> str:
-    return f"{shown(text)} is over 10 m (32 ft 9 in); write a length that fits a workshop, such as `2.4 m` or `96 in`."
+    """For more than any workshop holds."""
+    return f"{shown(text)} is over 10 m (32 ft 9 in); write what a shop can hold, such as `2.4 m` or `96 in`."
 
 
 def too_short(text) -> str:
-    return f"{shown(text)} is under 0.01 mm (0.0004 in); write a size that can be cut, such as `0.1 mm` or `1/64 in`."
+    """For less than any tool can set."""
+    return f"{shown(text)} is under 0.01 mm (0.0004 in); write what can be set, such as `0.1 mm` or `1/64 in`."
 
 
 def no_unit(text: str, tidy: str, feet: str | None) -> str:
+    """For a number alone, or inches without their mark behind feet."""
     if feet is not None:
         return f"{shown(text)} has no unit behind the inches; write it as `{feet} ft 3 in` or `{feet}' 3\"`."
-    return f"{shown(text)} has no unit; write `{tidy} in` or `{tidy} mm`."
+    number = tidy.partition(" (")[0]
+    if "/" in number:
+        return f"{shown(text)} has no unit; write `{number} in`."
+    if "," in number:
+        return f"{shown(text)} has no unit; write `{number} mm`."
+    return f"{shown(text)} has no unit; write `{number} in` or `{number} mm`."
 
 
 def unknown_unit(text: str, unit: str) -> str:
+    """For letters that are no unit of length."""
     return f"{shown(text)} has `{unit}` where a unit of length is meant; write in, ft, mm, cm or m, {_LIKE}."
 
 
 def comma(text: str, number: str, inches: bool) -> str:
+    """For a comma with inches, or one that may part thousands."""
     point, plain = number.replace(",", "."), number.replace(",", "")
     unit = "in" if inches else "mm"
     return f"{shown(text)} has a comma that can be read two ways; write `{point} {unit}` or `{plain} {unit}`."
 
 
 def mixed(text: str) -> str:
-    return f"{shown(text)} mixes inches or feet with metric; write it in one of them, such as `27 in` or `686 mm`."
+    """For two systems in one length."""
+    return f"{shown(text)} mixes inches or feet with metric; write it in one, such as `27 in` or `686 mm`."
 
 
-def inches_beside_feet(text: str) -> str:
-    return f"{shown(text)} has 12 inches or more beside the feet; write `2 ft 3 in` or all of it in inches, as `27 in`."
+def inches_beside_feet(text: str, inches: float) -> str:
+    """For 12 inches or more beside feet; `inches` is all of it."""
+    return f"{shown(text)} has 12 inches or more beside the feet; write `{inches:.10g} in` if that is meant."
 
 
 def denominator(text: str, below: int) -> str:
+    """For a fraction of parts that no tape has."""
     if below == 0:
         return f"{shown(text)} divides by zero; write a fraction such as `5/8 in`."
-    return (f"{shown(text)} has {below} under the line, which no tape shows; write halves to 128ths such as `5/8 in`, "
-            "or a decimal such as `0.6 in`.")
+    return (
+        f"{shown(text)} has {below} under the line, which no tape shows; "
+        "write halves to 128ths such as `5/8 in`, or a decimal such as `0.6 in`."
+    )
 
 
 def top_heavy(text: str, whole: int, above: int, below: int, unit: str) -> str:
+    """For a mixed number whose fraction is one or more."""
     more, left = divmod(above, below)
     right = f"{whole + more} {left}/{below} {unit}" if left else f"{whole + more} {unit}"
-    return f"{shown(text)} has a fraction of one or more behind a whole number; write `{right}` if that is meant."
+    return f"{shown(text)} has a fraction of one or more after the whole; write `{right}` if that is meant."
 
 
 def large_rest(text: str) -> str:
+    """For more in the brackets than any step leaves over."""
     return f"{shown(text)} has a rest over 1/16 in in brackets; write the length itself, {_LIKE}."
 
 
@@ -126,7 +148,7 @@ def _about_words(text: str, tidy: str, units: Container[str]) -> str | None:
 def _about_numbers(text: str, tidy: str) -> str:
     numbers = _NUMBERS.findall(tidy)
     if any("/" in number for number in numbers) and "." in tidy:
-        return f"{shown(text)} has a decimal and a fraction; write one of them, such as `23.625 in` or `23 5/8 in`."
+        return f"{shown(text)} has a decimal and a fraction; write one, such as `23.625 in` or `23 5/8 in`."
     if re.search(r"\d ?-+ ?\d", tidy):
         return f"{shown(text)} reads like a subtraction; write one length, {_LIKE}."
     if len(numbers) > 1:

@@ -6,13 +6,16 @@ from numbers import Integral, Rational, Real
 
 import pint
 
+from shoplib.measure import faults
 from shoplib.measure.faults import shown
-from shoplib.measure.read import read_length, tidied, within
+from shoplib.measure.read import nearest, read_length, tidied, within
 from shoplib.measure.ticks import FOOT, INCH, MM, LengthError, write_mm
 
 _EXACT = {"inch": INCH, "foot": FOOT, "millimeter": MM, "centimeter": 10 * MM, "meter": 1000 * MM}
 
-_SHOP_TEXT = re.compile(r"""\d[\s-]+[\d.]|\d,\d|[a-z.]\s+\d|[^\x00-\x7f]\s*\d|['"½¼¾⅛⅜⅝⅞⅓⅔⅟′ʹ’‘‛″ʺ”“‟⁄∕\u00a0\u202f]""", re.IGNORECASE)
+_SHOP_TEXT = re.compile(
+    r"""\d[\s-]+[\d.]|\d,\d|[a-z.]\s+\d|['"½¼¾⅛⅜⅝⅞⅓⅔⅟′ʹ’‘‛″ʺ”“‟⁄∕\u00a0\u202f]""", re.IGNORECASE
+)
 """What pint alone would misread: it multiplies numbers that stand side by side, and drops commas."""
 
 
@@ -22,8 +25,10 @@ def _read_shop_text(text: str) -> str:
     try:
         ticks = read_length(text, zero=True, negative=True)
     except LengthError:
-        raise LengthError(f"{shown(text)} can be read more than one way; write one number with a decimal point and a "
-                          "unit, such as `12.5 lbf`, or a length such as `23 5/8 in`.") from None
+        raise LengthError(
+            f"{shown(text)} can be read more than one way; write one number with a decimal point and a "
+            "unit, such as `12.5 lbf`, or a length such as `23 5/8 in`."
+        ) from None
     return f"{write_mm(ticks)} millimeter" if "m" in tidied(text) else f"{ticks / INCH!r} inch"
 
 
@@ -37,7 +42,9 @@ ureg = pint.UnitRegistry(preprocessors=[_read_shop_text])
 """
 
 
-def from_quantity(quantity, *, what: str = "length", zero: bool = False, negative: bool = False) -> int:
+def from_quantity(
+    quantity: pint.Quantity, *, what: str = "length", zero: bool = False, negative: bool = False
+) -> int:
     """The ticks of a pint quantity of length; a float counts as its shortest decimal, to the nearest tick.
 
     `what`, `zero` and `negative` as in `read_length`. Raises LengthError where it is no length, no single
@@ -52,7 +59,7 @@ def from_quantity(quantity, *, what: str = "length", zero: bool = False, negativ
         raise LengthError(f"{what}: {fault}") from None
 
 
-def _ticks(quantity) -> int:
+def _ticks(quantity: pint.Quantity) -> int:
     if not quantity.check("[length]"):
         raise LengthError(f"{shown(quantity)} is no length; give a quantity in inches or millimetres.")
     units = tuple(quantity.unit_items())
@@ -60,17 +67,21 @@ def _ticks(quantity) -> int:
     if per is None:
         quantity, per = quantity.to("millimeter"), MM
     number = quantity.magnitude
-    if not isinstance(number, Real) or isinstance(number, bool) or not abs(number) < 1e9:
-        raise LengthError(f"{shown(quantity)} is no single number in reach; give one such as 23.625 inches.")
+    if not isinstance(number, Real) or isinstance(number, bool) or number != number:
+        raise LengthError(f"{shown(quantity)} holds no single number; give one such as 23.625 inches.")
+    if abs(number) > 1e9:
+        raise LengthError(faults.too_long(quantity))
     if isinstance(number, Integral):
         exact = Fraction(int(number))
     else:
         exact = number if isinstance(number, Rational) else Fraction(repr(float(number)))
-    ticks = exact * per
-    return (2 * ticks.numerator + ticks.denominator) // (2 * ticks.denominator)
+    ticks = nearest(abs(exact.numerator) * per, exact.denominator)
+    if exact and not ticks:
+        raise LengthError(faults.too_short(quantity))
+    return -ticks if exact < 0 else ticks
 
 
-def to_quantity(ticks: int, unit: str = "inch"):
+def to_quantity(ticks: int, unit: str = "inch") -> pint.Quantity:
     """A pint quantity of the length, its number the float nearest to it.
 
     Raises pint's DimensionalityError where `unit` is no unit of length.

@@ -5,6 +5,7 @@ from operator import index
 from typing import Self
 
 from shoplib.measure.choose import to_step
+from shoplib.measure.faults import shown
 from shoplib.measure.read import read_length
 from shoplib.measure.ticks import INCH, MM, LengthError
 
@@ -29,11 +30,13 @@ class Style:
     step: int
 
     def __post_init__(self) -> None:
-        if self.unit not in _STEPS:
-            raise LengthError(f"lengths are shown in `in` or `mm`, not in {self.unit!r:.40}.")
+        if self.unit not in tuple(_STEPS):
+            raise LengthError(f"lengths are shown in `in` or `mm`, not in {shown(self.unit)}.")
         if self.step not in _STEPS[self.unit]:
             usual = ", ".join(_STEPS[self.unit].values())
-            raise LengthError(f"the finest step must be one of {usual} where lengths are shown in {self.unit}.")
+            raise LengthError(
+                f"the finest step must be one of {usual} where lengths are shown in {self.unit}."
+            )
 
     @classmethod
     def of(cls, unit: str, step: str) -> Self:
