@@ -1,0 +1,1 @@
+"""The exercise engine, and one module of exercises for each lesson."""

@@ -1,0 +1,69 @@
+"""An exercise put to one learner, with that learner's numbers: the question, the check, the help."""
+
+from dataclasses import dataclass
+
+from shoplib.lessons.exercise import Exercise, Givens
+from shoplib.lessons.judge import Feedback, judge
+from shoplib.lessons.numbers import givens_for
+from shoplib.lessons.say import UNIT_WORDS, Say
+
+
+@dataclass(frozen=True)
+class Posed:
+    """`exercise` with its `givens`, for a learner who works in `unit` ("in" or "mm")."""
+
+    exercise: Exercise
+    givens: Givens
+    unit: str
+
+    @property
+    def id(self) -> str:
+        """The name of the exercise."""
+        return self.exercise.id
+
+    @property
+    def title(self) -> str:
+        """Its heading."""
+        return self.exercise.title
+
+    @property
+    def unit_word(self) -> str:
+        """The learner's unit in words."""
+        return UNIT_WORDS[self.unit]
+
+    @property
+    def question(self) -> str:
+        """The question with its numbers."""
+        return self.exercise.question.format_map(self.givens.texts)
+
+    @property
+    def facts(self) -> tuple[tuple[str, str], ...]:
+        """What is given, as rows of name and text."""
+        return self.givens.facts
+
+    @property
+    def hints(self) -> tuple[str, ...]:
+        """The hints in order, each a step further; none holds the answer."""
+        return tuple(hint.format_map(self.givens.texts) for hint in self.exercise.hints)
+
+    @property
+    def answer(self) -> str:
+        """The right answer, for whoever asks for it."""
+        return Say(self.unit, self.exercise.caliper).length(self.exercise.right(self.givens))
+
+    @property
+    def working(self) -> tuple[str, ...]:
+        """The solution, line by line, ending in the answer."""
+        return self.exercise.working(self.givens, Say(self.unit, self.exercise.caliper))
+
+    def check(self, answer: object = None, unit: str | None = None) -> Feedback:
+        """Judge an answer. `unit` is the one printed beside a field; from a cell, write it out."""
+        return judge(self.exercise, self.givens, self.unit, answer, unit)
+
+    def __repr__(self) -> str:
+        return f"Exercise {self.id}: {self.question}"
+
+
+def pose(exercise: Exercise, learner: str, unit: str) -> Posed:
+    """The exercise with the numbers of `learner` in `unit`, the same at each call."""
+    return Posed(exercise, givens_for(exercise, learner, unit), unit)

@@ -1,0 +1,40 @@
+"""Numbers that many exercises give: a case width, a sheet as sold and as measured.
+
+Widths begin where no answer is ever an example that a message shows.
+"""
+
+from shoplib.lessons.exercise import Given
+from shoplib.lessons.numbers import Draw
+
+
+def case_width(draw: Draw) -> Given:
+    """`W`, the outside width of a case."""
+    ranges = {"inch": ("28 in", "44 in", "1/4 in"), "mm": ("700 mm", "1100 mm", "5 mm")}
+    return draw.tape("W", "case, outside width", **ranges)
+
+
+def sheet_as_sold(draw: Draw) -> Given:
+    """`T`, the thickness that a sheet is sold by."""
+    return draw.pick("T", "sheet, sold as", inch=("3/4 in",), mm=("18 mm",))
+
+
+def sheet_as_measured(draw: Draw) -> Given:
+    """`t`, the mean of the caliper readings of such a sheet, always under its name."""
+    ranges = {"inch": ("0.695 in", "0.712 in", "0.001 in"), "mm": ("17.3 mm", "17.55 mm", "0.05 mm")}
+    return draw.reading("t", "sheet, mean of the readings", **ranges)
+
+
+def side_by_the_rule(draw: Draw) -> Given:
+    """`t` again, but on a step of the rule, for sums without decimals; kept off the list of facts."""
+    return draw.pick("t", "", inch=("45/64 in", "23/32 in"), mm=("17.4 mm", "17.5 mm", "17.6 mm"))
+
+
+def dado_depth(draw: Draw) -> Given:
+    """`d`, well under the thickness of a side."""
+    return draw.pick("d", "dadoes, depth", inch=("1/4 in", "3/8 in"), mm=("6 mm", "8 mm"))
+
+
+def rabbet_width(draw: Draw) -> Given:
+    """`b`, the width of the rabbets for a back."""
+    sizes = {"inch": ("1/4 in", "3/8 in", "1/2 in"), "mm": ("8 mm", "10 mm", "12 mm")}
+    return draw.pick("b", "rabbets, width", **sizes)

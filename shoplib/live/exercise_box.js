@@ -1,0 +1,121 @@
+// One exercise: question, what is given, a field, three buttons, and a place where the feedback is said.
+// Text goes in as text, never as HTML: part of it is what the learner typed.
+
+const MARKS = { right: "\u2713", slip: "\u25B2", other: "\u25B2" };
+let made = 0;
+
+function element(tag, attributes, parent, text) {
+  const node = document.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) node.setAttribute(name, value);
+  if (text) node.textContent = text;
+  parent.append(node);
+  return node;
+}
+
+function render({ model, el }) {
+  const id = `shop-exercise-${Date.now().toString(36)}-${(made += 1)}`;
+  const get = (name) => model.get(name);
+  const box = element("section", { class: "shop-exercise shop-awake", "aria-labelledby": `${id}-title` }, el);
+  element("p", { class: "shop-exercise-title", id: `${id}-title` }, box, `Exercise: ${get("title")}`);
+  if (get("note")) element("p", { class: "shop-exercise-note" }, box, get("note"));
+  element("p", { id: `${id}-question` }, box, get("question"));
+
+  const table = element("table", { class: "shop-exercise-facts" }, box);
+  element("caption", {}, table, "What is given");
+  const rows = element("tbody", {}, table);
+  for (const [what, text] of get("facts")) {
+    const row = element("tr", {}, rows);
+    element("th", { scope: "row" }, row, what);
+    element("td", {}, row, text);
+  }
+
+  const form = element("form", { class: "shop-exercise-form", novalidate: "" }, box);
+  element("label", { for: `${id}-answer` }, form, "Your answer");
+  const holder = element("span", { class: "shop-exercise-field" }, form);
+  const field = element("input", {
+    type: "text", id: `${id}-answer`, autocomplete: "off", spellcheck: "false",
+    "aria-label": `Your answer in ${get("unit_word")}`, "aria-describedby": `${id}-question`,
+  }, holder);
+  element("span", { "aria-hidden": "true" }, holder, get("unit"));
+  element("button", { type: "submit" }, form, "Check");
+  const hint = element("button", { type: "button" }, form);
+  const working = element("button", { type: "button", "aria-expanded": "false" }, form, "Show working");
+
+  const said = element("div", { class: "shop-exercise-said", role: "status" }, box);
+  const hints = element("ol", { class: "shop-exercise-hints", "aria-live": "polite", "aria-label": "Hints" }, box);
+  const lines = element("div", { class: "shop-exercise-working", "aria-live": "polite" }, box);
+  let waiting = 0;
+
+  function press(what) {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => {
+      said.dataset.kind = "waiting";
+      said.textContent = "Waiting for the kernel. If nothing comes: menu Run, then Run All Cells.";
+    }, 1500);
+    model.send({ press: what, answer: field.value });
+  }
+
+  function showSaid() {
+    clearTimeout(waiting);
+    const { kind, heading, parts } = get("said");
+    said.replaceChildren();
+    if (!kind) return;
+    said.dataset.kind = kind;
+    const first = element("p", {}, said);
+    element("span", { "aria-hidden": "true" }, first, `${MARKS[kind] || "\u25CB"} `);
+    element("strong", {}, first, `${heading}.`);
+    for (const part of parts) element("p", {}, said, part);
+  }
+
+  function showHints() {
+    clearTimeout(waiting);
+    hint.textContent = get("hints_left");
+    const shown = get("hints");
+    for (const text of shown.slice(hints.children.length)) element("li", {}, hints, text);
+    hints.hidden = shown.length === 0;
+  }
+
+  function showWorking() {
+    clearTimeout(waiting);
+    const text = get("working");
+    lines.replaceChildren();
+    lines.hidden = text.length === 0;
+    working.setAttribute("aria-expanded", String(text.length > 0));
+    if (text.length) element("p", { class: "shop-exercise-heading" }, lines, "Working");
+    for (const line of text) element("p", {}, lines, line);
+  }
+
+  function showAnswer() {
+    if (get("answer") !== field.value && document.activeElement !== field) field.value = get("answer");
+  }
+
+  form.addEventListener("submit", (event) => {
+    event.preventDefault();
+    press("check");
+  });
+  hint.addEventListener("click", () => press("hint"));
+  working.addEventListener("click", () => press("working"));
+  // JupyterLab would take letters and Enter for itself; saving stays its own.
+  box.addEventListener("keydown", (event) => {
+    if (!((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s")) event.stopPropagation();
+    if (event.key === "Enter" && event.target === field) {
+      event.preventDefault();
+      press("check");
+    }
+  });
+
+  const follow = [
+    ["change:said", showSaid], ["change:hints", showHints], ["change:hints_left", showHints],
+    ["change:working", showWorking], ["change:answer", showAnswer],
+  ];
+  for (const [name, show] of follow) {
+    model.on(name, show);
+    show();
+  }
+  return () => {
+    clearTimeout(waiting);
+    for (const [name, show] of follow) model.off(name, show);
+  };
+}
+
+export default { render };
