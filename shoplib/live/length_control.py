@@ -1,0 +1,121 @@
+"""A length asked for with a slider and a text box: shop fractions or millimetres, mouse, keys or typing."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+import anywidget
+from traitlets import Bool, Int, Unicode, validate
+
+from shoplib.measure import INCH, INCH_STYLE, MM, LengthError, Style, read_length, write_length
+
+PAGE = {"in": INCH, "mm": 10 * MM}
+
+
+class LengthControl(anywidget.AnyWidget):
+    """A slider, a text box and the unit beside it, for one length between two limits.
+
+    `value`, `low` and `high` are lengths as text with a unit, or pint quantities. `style` says in which
+    unit and to which finest step the value is shown. `step` is one arrow key (the style's step if not
+    given); PageUp and PageDown move by 1 in or 10 mm. What is typed is kept exactly, also between steps.
+
+    Raises LengthError if a length cannot be read or the value lies outside the limits.
+
+    >>> width = LengthControl("Width", value="34 1/2 in", low="8 in", high="96 in")
+    >>> width
+    LengthControl('Width', '34 1/2 in')
+    >>> width.enter("860 mm")
+    >>> width.text
+    '33 55/64 in (-0.0011073 in)'
+    >>> width.enter("9 ft")
+    Traceback (most recent call last):
+    ...
+    shoplib.measure.ticks.LengthError: Width goes from 8 in to 96 in here; 108 in is outside.
+    """
+
+    _esm = Path(__file__).with_name("length_control.js")
+    _css = Path(__file__).with_name("length_control.css")
+
+    ticks = Int().tag(sync=True)
+    low = Int().tag(sync=True)
+    high = Int().tag(sync=True)
+    step = Int().tag(sync=True)
+    page = Int().tag(sync=True)
+    unit = Unicode().tag(sync=True)
+    finest = Int().tag(sync=True)
+    label = Unicode().tag(sync=True)
+    enabled = Bool(True).tag(sync=True)
+
+    def __init__(self, label: str, value, low, high, style: Style = INCH_STYLE, step=None):
+        lowest = read_length(low, what=f"{label}, lowest value", zero=True)
+        super().__init__(
+            label=label,
+            ticks=read_length(value, what=label, zero=lowest == 0),
+            low=lowest,
+            high=read_length(high, what=f"{label}, highest value"),
+            step=self._arrow(style, step),
+            page=PAGE[style.unit],
+            unit=style.unit,
+            finest=style.step,
+        )
+        self.on_msg(self._answer)
+
+    def __repr__(self) -> str:
+        return f"LengthControl({self.label!r}, {self.text!r})"
+
+    @property
+    def shown_in(self) -> Style:
+        """The unit and finest step in which the value is shown."""
+        return Style(self.unit, self.finest)
+
+    @property
+    def text(self) -> str:
+        """The value as the shop writes it."""
+        return write_length(self.ticks, self.shown_in)
+
+    def enter(self, length) -> None:
+        """Take a length as if it had been typed: the control's own unit applies where none is written.
+
+        Raises LengthError and keeps the old value if it cannot be read or lies outside the limits.
+        """
+        self.ticks = read_length(length, what=self.label, unit=self.unit, zero=self.low == 0)
+
+    def limit(self, low, high) -> None:
+        """Set new limits; a value outside them moves to the nearer one."""
+        lowest = read_length(low, what=f"{self.label}, lowest value", zero=True)
+        highest = read_length(high, what=f"{self.label}, highest value")
+        with self.hold_trait_notifications():
+            self.low, self.high = lowest, highest
+            self.ticks = min(max(self.ticks, lowest), highest)
+
+    def show_in(self, style: Style, step=None) -> None:
+        """Show the same value in another style; an arrow key then moves `step`, or the style's own step."""
+        with self.hold_trait_notifications():
+            self.unit, self.finest = style.unit, style.step
+            self.step, self.page = self._arrow(style, step), PAGE[style.unit]
+
+    def on_change(self, tell: Callable[[int], None]) -> None:
+        """Call `tell` with the new value in ticks whenever it changes."""
+        self.observe(lambda change: tell(change["new"]), names="ticks")
+
+    @staticmethod
+    def _arrow(style: Style, step) -> int:
+        return style.step if step is None else read_length(step, what="step of an arrow key")
+
+    @validate("ticks")
+    def _within_limits(self, proposal):
+        ticks = proposal["value"]
+        if not self.low <= ticks <= self.high:
+            low, high, asked = (write_length(each, self.shown_in) for each in (self.low, self.high, ticks))
+            raise LengthError(f"{self.label} goes from {low} to {high} here; {asked} is outside.")
+        return ticks
+
+    def _answer(self, _widget, content, _buffers) -> None:
+        """Read what the text box could not read itself, and answer with the sentence that helps."""
+        if "read" not in content:
+            return
+        problem = ""
+        try:
+            self.enter(str(content["read"]))
+        except LengthError as error:
+            problem = str(error)
+        self.send({"read": content["read"], "problem": problem})

@@ -1,0 +1,177 @@
+"""The frame of every live panel: controls, one handler, a pure function, and what it found.
+
+The function knows nothing of widgets: it gets the values of the controls and returns an Outcome,
+or raises CannotBuild. So a panel is tried without a browser by setting the values of its controls.
+"""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from types import SimpleNamespace
+
+import ipywidgets
+from IPython.display import display
+
+from shoplib.live.length_control import LengthControl
+from shoplib.live.picture import Drawing, Picture
+from shoplib.live.table import Table, findings_html, sums_html
+from shoplib.live.wake import still_html
+from shoplib.measure import INCH_STYLE, Style
+from shoplib.model.solved import ClosingSum, Finding
+
+
+class CannotBuild(Exception):
+    """These values give nothing that can be built: one sentence says why, one what would mend it."""
+
+    def __init__(self, why: str, mend: str = ""):
+        super().__init__(f"{why} {mend}".strip())
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """Controls that unfold together, by the name under which the panel's function gets their values."""
+
+    title: str
+    controls: Mapping[str, ipywidgets.Widget]
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome:
+    """What a panel shows for one set of values."""
+
+    drawings: Sequence[Drawing]
+    tables: Sequence[Table] = ()
+    sums: Sequence[ClosingSum] = ()
+    findings: Sequence[Finding] = ()
+    message: str = ""
+
+
+class Panel:
+    """Groups of controls that open one at a time, beside what `work` makes of their values.
+
+    `work` gets an object with one attribute for each control (ticks of a LengthControl, `value` of any
+    other widget), and `opened`, the titles of the groups open so far.
+
+    >>> from shoplib.measure import write_length
+    >>> def work(values):
+    ...     if values.width < values.depth:
+    ...         raise CannotBuild("The case is deeper than wide.", "Make it wider.")
+    ...     return Outcome([Drawing("Top", "<svg/>", f"{write_length(values.width, INCH_STYLE)} wide")])
+    >>> panel = Panel("Case", [
+    ...     Group("Width", {"width": LengthControl("Width", "30 in", "8 in", "96 in")}),
+    ...     Group("Depth", {"depth": LengthControl("Depth", "20 in", "8 in", "36 in")})], work)
+    >>> panel.enter("width", "10 in")
+    >>> panel.message
+    'The case is deeper than wide. Make it wider.'
+    >>> panel.outcome.drawings[0].alt
+    '30 in wide'
+    """
+
+    def __init__(
+        self,
+        title: str,
+        groups: Sequence[Group],
+        work: Callable[[SimpleNamespace], Outcome],
+        style: Style = INCH_STYLE,
+    ):
+        self.title = title
+        self.groups = tuple(groups)
+        self.style = style
+        self.outcome: Outcome | None = None
+        self._work = work
+        self._open = 1
+        self.controls = {name: control for group in self.groups for name, control in group.controls.items()}
+        self.picture = Picture()
+        self._tables, self._sums, self._findings = (ipywidgets.HTML() for _ in range(3))
+        self._boxes = [_box(group) for group in self.groups]
+        self._next = ipywidgets.Button(layout=ipywidgets.Layout(width="auto"))
+        self._next.on_click(lambda _button: self.unfold())
+        left = ipywidgets.VBox([*self._boxes, self._next, self._findings]).add_class("shop-panel-controls")
+        right = ipywidgets.VBox([self.picture]).add_class("shop-panel-picture")
+        below = ipywidgets.VBox([self._tables, self._sums]).add_class("shop-panel-below")
+        self.widget = ipywidgets.Box([left, right, below]).add_class("shop-panel")
+        self._fold()
+        for control in self.controls.values():
+            control.observe(self._follow, names=_trait(control))
+        self._follow()
+
+    def __repr__(self) -> str:
+        return f"Panel({self.title!r})"
+
+    @property
+    def opened(self) -> tuple[str, ...]:
+        """The titles of the groups that are open."""
+        return tuple(group.title for group in self.groups[: self._open])
+
+    @property
+    def values(self) -> SimpleNamespace:
+        """The values of all controls, and `opened`."""
+        found = {name: getattr(control, _trait(control)) for name, control in self.controls.items()}
+        return SimpleNamespace(**found, opened=self.opened)
+
+    @property
+    def message(self) -> str:
+        """The line above the picture."""
+        return self.picture.message
+
+    @property
+    def stale(self) -> bool:
+        """Whether the picture is the last good one, not what was asked for."""
+        return self.picture.stale
+
+    def enter(self, name: str, value) -> None:
+        """Set a control as a learner would: a length as text, anything else as the control's value."""
+        control = self.controls[name]
+        if isinstance(control, LengthControl):
+            control.enter(value)
+        else:
+            control.value = value
+
+    def unfold(self) -> None:
+        """Open the next group of controls and go to its first one."""
+        if self._open == len(self.groups):
+            return
+        self._open += 1
+        self._fold()
+        self._follow()
+        next(iter(self.groups[self._open - 1].controls.values())).focus()
+
+    def _fold(self) -> None:
+        for index, box in enumerate(self._boxes):
+            box.layout.display = "" if index < self._open else "none"
+        if self._open < len(self.groups):
+            title = self.groups[self._open].title
+            self._next.description = f"Next: {title[:1].lower()}{title[1:]}"
+        else:
+            self._next.layout.display = "none"
+
+    def _follow(self, _change=None) -> None:
+        """The one handler: values in, everything shown anew, in the same breath."""
+        try:
+            outcome = self._work(self.values)
+        except CannotBuild as refusal:
+            self.picture.dim(str(refusal))
+            return
+        except Exception as fault:
+            self.picture.dim(f"This is a fault in the workbook, not in your numbers: {fault!r}")
+            raise
+        self.outcome = outcome
+        self.picture.show(outcome.drawings, outcome.message)
+        self._tables.value = "".join(table.html() for table in outcome.tables)
+        self._sums.value = sums_html(outcome.sums, self.style)
+        self._findings.value = findings_html(outcome.findings)
+
+    def _ipython_display_(self) -> None:
+        """Show the living panel, and leave a still picture of it in the notebook."""
+        display({**self.widget._repr_mimebundle_(), "text/plain": repr(self)}, raw=True)
+        if self.outcome is not None:
+            still = still_html(self.title, self.outcome.drawings)
+            display({"text/html": still, "text/plain": f"Still picture of {self!r}"}, raw=True)
+
+
+def _trait(control: ipywidgets.Widget) -> str:
+    return "ticks" if isinstance(control, LengthControl) else "value"
+
+
+def _box(group: Group) -> ipywidgets.VBox:
+    heading = ipywidgets.HTML(f'<p class="shop-heading">{group.title}</p>')
+    return ipywidgets.VBox([heading, *group.controls.values()]).add_class("shop-panel-group")

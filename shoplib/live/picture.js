@@ -1,0 +1,59 @@
+// Shows SVG drawings with one line of message above them. Only a drawing that changed is replaced.
+
+function element(tag, className, parent) {
+  const node = document.createElement(tag);
+  node.className = className;
+  parent.append(node);
+  return node;
+}
+
+/** Keys pressed in the panel are the panel's: JupyterLab would take arrows and Enter for its cells. */
+function keep(event) {
+  if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s") return;
+  event.stopPropagation();
+}
+
+/** Once the picture stands on the page, guard the keys of the panel around it, if there is one. */
+function guardKeys(el, tries = 100) {
+  if (el.isConnected) el.closest(".shop-panel")?.addEventListener("keydown", keep);
+  else if (tries) requestAnimationFrame(() => guardKeys(el, tries - 1));
+}
+
+function render({ model, el }) {
+  el.classList.add("shop-picture", "shop-awake");
+  const says = element("p", "shop-picture-says", el);
+  says.setAttribute("role", "status");
+  const old = element("p", "shop-picture-old", el);
+  old.textContent = "Last good picture and numbers";
+  const sheet = element("div", "shop-picture-sheet", el);
+  const shown = [];
+
+  function figure() {
+    const root = element("figure", "shop-picture-figure", sheet);
+    const title = element("figcaption", "", root);
+    const holder = element("div", "", root);
+    holder.setAttribute("role", "img");
+    return { root, title, holder, svg: null };
+  }
+
+  function draw() {
+    const drawings = model.get("drawings");
+    while (shown.length > drawings.length) shown.pop().root.remove();
+    drawings.forEach((drawing, index) => {
+      const place = shown[index] || (shown[index] = figure());
+      if (place.svg !== drawing.svg) place.holder.innerHTML = place.svg = drawing.svg;
+      place.holder.setAttribute("aria-label", drawing.alt);
+      place.title.textContent = drawing.title;
+    });
+    if (says.textContent !== model.get("message")) says.textContent = model.get("message");
+    el.classList.toggle("shop-picture-stale", model.get("stale"));
+    old.hidden = !model.get("stale");
+  }
+
+  model.on("change", draw);
+  draw();
+  guardKeys(el);
+  return () => model.off("change", draw);
+}
+
+export default { render };

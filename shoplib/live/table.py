@@ -1,0 +1,71 @@
+"""Tables, closing sums and findings as HTML that a screen reader can walk through."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from html import escape
+
+from shoplib.measure import Style, write_length
+from shoplib.model.solved import ClosingSum, Finding
+
+# Each level has a word and a shape, so that colour is never the only signal.
+LEVELS = {"stop": ("■", "Stop"), "warn": ("▲", "Look"), "note": ("●", "Note")}
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """A table of text: the first cell of each row names the row."""
+
+    caption: str
+    head: Sequence[str]
+    rows: Sequence[Sequence[str]]
+
+    def html(self) -> str:
+        """The table with its caption and the headings of columns and rows marked as such."""
+        head = "".join(f'<th scope="col">{escape(cell)}</th>' for cell in self.head)
+        rows = "".join(
+            f'<tr><th scope="row">{escape(first)}</th>'
+            + "".join(f"<td>{escape(cell)}</td>" for cell in rest)
+            + "</tr>"
+            for first, *rest in self.rows
+        )
+        return (
+            f'<table class="shop-table"><caption>{escape(self.caption)}</caption>'
+            f"<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>"
+        )
+
+
+def sum_text(chain: ClosingSum, style: Style) -> str:
+    """One closing sum in words and numbers; what does not close is said.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> sides = ("side", INCH * 3 // 4)
+    >>> sum_text(ClosingSum((sides, ("bay", 12 * INCH), sides), ("width", 27 * INCH // 2)), INCH_STYLE)
+    'side 3/4 in + bay 12 in + side 3/4 in = width 13 1/2 in'
+    """
+    terms = " + ".join(f"{what} {write_length(ticks, style)}" for what, ticks in chain.terms)
+    what, total = chain.total
+    if chain.rest == 0:
+        return f"{terms} = {what} {write_length(total, style)}"
+    off = write_length(abs(chain.rest), style)
+    return f"{terms} is {off} {'short of' if chain.rest > 0 else 'over'} {what} {write_length(total, style)}"
+
+
+def sums_html(sums: Iterable[ClosingSum], style: Style) -> str:
+    """The closing sums as a list; nothing if there are none."""
+    lines = "".join(f"<li>{escape(sum_text(chain, style))}</li>" for chain in sums)
+    return f'<p class="shop-heading">Closing sums</p><ul class="shop-sums">{lines}</ul>' if lines else ""
+
+
+def findings_html(findings: Iterable[Finding]) -> str:
+    """The findings as a list, the gravest first."""
+    order = list(LEVELS)
+    lines = []
+    for finding in sorted(findings, key=lambda each: order.index(each.level)):
+        shape, word = LEVELS[finding.level]
+        lines.append(
+            f'<li class="shop-{finding.level}"><span aria-hidden="true">{shape}</span> '
+            f"<strong>{word}:</strong> {escape(finding.text)}</li>"
+        )
+    if not lines:
+        return ""
+    return f'<p class="shop-heading">Findings</p><ul class="shop-findings">{"".join(lines)}</ul>'

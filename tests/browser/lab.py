@@ -1,0 +1,214 @@
+"""Real JupyterLab and real Chromium, for tests that press keys and look at pixels.
+
+JupyterLab runs on loopback with throwaway folders for settings, workspaces, kernels' runtime files and
+notebooks, so that nothing of the user's is read or written. The browser may reach loopback only; what it
+asks for elsewhere is refused and written down in `Lab.outside`.
+"""
+
+import json
+import os
+import secrets
+import shutil
+import socket
+import subprocess
+import sys
+import time
+import urllib.error
+import urllib.request
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from statistics import median
+from urllib.parse import quote, urlsplit
+
+ROOT = Path(__file__).resolve().parents[2]
+CHROMIUM = Path("/usr/bin/chromium")
+FLAGS = [
+    "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+    "--disable-background-networking", "--disable-component-update", "--disable-sync",
+]
+NOTIFICATIONS = "@jupyterlab/apputils-extension/notification.jupyterlab-settings"
+
+# Notes when a key went down, when a drawing next changed, and when the frame after that began.
+WATCH = """() => {
+  window.shopMoves = [];
+  let pressed = 0;
+  document.addEventListener('keydown', (event) => { pressed = event.timeStamp; }, true);
+  const sheet = document.querySelector('.shop-picture-sheet');
+  new MutationObserver(() => {
+    if (!pressed) return;
+    const [from, changed] = [pressed, performance.now()];
+    pressed = 0;
+    requestAnimationFrame((frame) => {
+      window.shopMoves.push({changed: changed - from, pixels: Math.max(frame, changed) - from});
+    });
+  }).observe(sheet, {childList: true, subtree: true, characterData: true});
+}"""
+
+
+def missing() -> str:
+    """What a browser test lacks on this machine, as the reason to skip; empty if it lacks nothing."""
+    if not CHROMIUM.exists():
+        return f"{CHROMIUM} is not installed"
+    try:
+        import playwright  # noqa: F401
+    except ModuleNotFoundError:
+        return "playwright is not installed"
+    return ""
+
+
+def free_port() -> int:
+    """A port of loopback that nobody listens on now."""
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        return probe.getsockname()[1]
+
+
+@contextmanager
+def chromium():
+    """Debian's Chromium under Playwright."""
+    from playwright.sync_api import sync_playwright
+
+    with sync_playwright() as engine:
+        browser = engine.chromium.launch(executable_path=str(CHROMIUM), args=FLAGS)
+        try:
+            yield browser
+        finally:
+            browser.close()
+
+
+@contextmanager
+def running_lab(folder: Path) -> Iterator[tuple[str, str, Path]]:
+    """JupyterLab over `folder`/notebooks: gives its address, its token and that folder."""
+    work = folder / "notebooks"
+    settings = folder / "settings"
+    (settings / NOTIFICATIONS).parent.mkdir(parents=True)
+    (settings / NOTIFICATIONS).write_text(json.dumps({"fetchNews": "false", "checkForUpdates": False}))
+    work.mkdir()
+    environment = {
+        **os.environ,
+        "HOME": str(folder),
+        "IPYTHONDIR": str(folder / "ipython"),
+        "JUPYTER_CONFIG_DIR": str(folder / "config"),
+        "JUPYTER_DATA_DIR": str(folder / "data"),
+        "JUPYTER_RUNTIME_DIR": str(folder / "runtime"),
+        "JUPYTERLAB_SETTINGS_DIR": str(settings),
+        "JUPYTERLAB_WORKSPACES_DIR": str(folder / "workspaces"),
+        "PATH": os.pathsep.join((str(Path(sys.executable).parent), os.environ["PATH"])),
+    }
+    token, port = secrets.token_hex(16), free_port()
+    command = [
+        sys.executable, "-m", "jupyterlab", "--no-browser", "--allow-root", "--ServerApp.ip=127.0.0.1",
+        f"--ServerApp.port={port}", "--ServerApp.port_retries=0", f"--IdentityProvider.token={token}",
+        f"--ServerApp.root_dir={work}",
+    ]
+    address = f"http://127.0.0.1:{port}"
+    with (folder / "lab.log").open("w") as log:
+        server = subprocess.Popen(command, env=environment, stdout=log, stderr=log)
+        try:
+            _wait_for(f"{address}/api/status?token={token}", server, folder / "lab.log")
+            yield address, token, work
+        finally:
+            server.terminate()
+            try:
+                server.wait(15)
+            except subprocess.TimeoutExpired:
+                server.kill()
+                server.wait()
+
+
+def _wait_for(url: str, server: subprocess.Popen, log: Path, seconds: float = 60) -> None:
+    limit = time.monotonic() + seconds
+    while time.monotonic() < limit:
+        if server.poll() is not None:
+            said = log.read_text()[-2000:]
+            raise RuntimeError(f"JupyterLab ended with status {server.returncode}:\n{said}")
+        try:
+            with urllib.request.urlopen(url, timeout=2):
+                return
+        except (urllib.error.URLError, OSError):
+            time.sleep(0.2)
+    raise RuntimeError(f"JupyterLab did not answer in {seconds:.0f} s:\n{log.read_text()[-2000:]}")
+
+
+class Lab:
+    """A running JupyterLab seen through one browser."""
+
+    def __init__(self, browser, address: str, token: str, work: Path):
+        self.browser, self.address, self.token, self.work = browser, address, token, work
+        self.outside: list[str] = []
+
+    def copy(self, notebook: Path, name: str | None = None) -> str:
+        """Put a throwaway copy of a notebook before JupyterLab; gives its name there."""
+        target = self.work / (name or notebook.name)
+        shutil.copy(notebook, target)
+        return target.name
+
+    def open(self, name: str, width: int = 1400, height: int = 1200) -> "Page":
+        """Open a notebook in a fresh workspace, in a browser without history."""
+        context = self.browser.new_context(viewport={"width": width, "height": height})
+        context.route("**/*", self._loopback_only)
+        page = context.new_page()
+        page.goto(f"{self.address}/lab/tree/{quote(name)}?token={self.token}&reset")
+        page.wait_for_selector(".jp-Notebook .jp-Cell", timeout=60_000)
+        return Page(page)
+
+    def _loopback_only(self, route) -> None:
+        if urlsplit(route.request.url).hostname in ("127.0.0.1", None):
+            route.continue_()
+        else:
+            self.outside.append(route.request.url)
+            route.abort()
+
+
+class Page:
+    """One notebook open in JupyterLab."""
+
+    def __init__(self, page):
+        self.page = page
+        self.complaints: list[str] = []
+        page.on("pageerror", lambda error: self.complaints.append(str(error)))
+
+    def close(self) -> None:
+        """Close the notebook and everything the browser kept for it."""
+        self.page.context.close()
+
+    def menu(self, command: str, menu: str = "Run") -> None:
+        """Choose the menu item that carries `command`, such as `runmenu:run-all`."""
+        self.page.locator(".lm-MenuBar-item", has_text=menu).first.click()
+        self.page.locator(f'.lm-Menu-item[data-command="{command}"]').click()
+
+    def run_all(self, seconds: float = 90) -> None:
+        """Run every cell and wait until the kernel is idle and the panels stand."""
+        # Asked before the kernel is connected, JupyterLab 4.6 drops the request without a word.
+        self.page.locator("#jp-main-statusbar", has_text="| Idle").wait_for(timeout=60_000)
+        self.menu("runmenu:run-all")
+        self.page.wait_for_function(
+            "() => { const cells = [...document.querySelectorAll('.jp-CodeCell')];"
+            " return cells.every(c => /\\[\\d+\\]/.test(c.querySelector('.jp-InputPrompt').textContent)); }",
+            timeout=seconds * 1000,
+        )
+
+    def panel(self):
+        """The first living panel on the page."""
+        self.page.wait_for_selector(".shop-panel .shop-awake svg", timeout=60_000)
+        return self.page.locator(".shop-panel").first
+
+    def settle(self) -> None:
+        """Wait until messages on their way have been drawn."""
+        self.page.wait_for_timeout(250)
+
+    def key_to_pixels(self, slider, keys: list[str], pause_ms: int = 150) -> dict[str, float]:
+        """Press keys on a slider one by one: median ms to the change of the drawing and to its frame.
+
+        Raises AssertionError where a key press changed no drawing.
+        """
+        slider.focus()
+        self.page.evaluate(WATCH)
+        for key in keys:
+            self.page.keyboard.press(key)
+            self.page.wait_for_timeout(pause_ms)
+        self.settle()
+        moves = self.page.evaluate("window.shopMoves")
+        assert len(moves) == len(keys), f"{len(keys)} key presses, {len(moves)} drawings"
+        return {what: median(move[what] for move in moves) for what in ("changed", "pixels")}
