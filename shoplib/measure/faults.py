@@ -23,11 +23,9 @@ def shown(text) -> str:
 def not_text(value) -> str:
     """For a number or anything else that is not text."""
     if isinstance(value, int | float) and not isinstance(value, bool):
-        if abs(value) < 1e6:
-            number = f"{abs(value)}"
-            return (
-                f"{value} is a bare number; write it as text with its unit, `{number} mm` or `{number} in`."
-            )
+        if abs(value) <= 10_000:
+            right = _one_of((f"{abs(value)}", "in"), (f"{abs(value)}", "mm"))
+            return f"{value} is a bare number; write text with a unit, {right}."
         return f"a bare number is no length; write text with a unit, {_LIKE}."
     return f"a length is text with a unit, {_LIKE}, not {type(value).__name__}."
 
@@ -54,19 +52,25 @@ def too_long(text) -> str:
 
 def too_short(text) -> str:
     """For less than any tool can set."""
-    return f"{shown(text)} is under 0.01 mm (0.0004 in); write what can be set, such as `0.1 mm` or `1/64 in`."
+    return (
+        f"{shown(text)} is under 0.01 mm (0.0004 in); write what can be set, such as `0.1 mm` or `1/64 in`."
+    )
 
 
 def no_unit(text: str, tidy: str, feet: str | None) -> str:
     """For a number alone, or inches without their mark behind feet."""
     if feet is not None:
         return f"{shown(text)} has no unit behind the inches; write it as `{feet} ft 3 in` or `{feet}' 3\"`."
-    number = tidy.partition(" (")[0]
+    number, bracket, rest = tidy.partition(" (")
+    if bracket:
+        return (
+            f"{shown(text)} has no unit before the brackets; write `{number} {rest[-3:-1]}{bracket}{rest}`."
+        )
     if "/" in number:
         return f"{shown(text)} has no unit; write `{number} in`."
     if "," in number:
         return f"{shown(text)} has no unit; write `{number} mm`."
-    return f"{shown(text)} has no unit; write `{number} in` or `{number} mm`."
+    return f"{shown(text)} has no unit; write {_one_of((number, 'in'), (number, 'mm'))}."
 
 
 def unknown_unit(text: str, unit: str) -> str:
@@ -74,11 +78,10 @@ def unknown_unit(text: str, unit: str) -> str:
     return f"{shown(text)} has `{unit}` where a unit of length is meant; write in, ft, mm, cm or m, {_LIKE}."
 
 
-def comma(text: str, number: str, inches: bool) -> str:
-    """For a comma with inches, or one that may part thousands."""
-    point, plain = number.replace(",", "."), number.replace(",", "")
-    unit = "in" if inches else "mm"
-    return f"{shown(text)} has a comma that can be read two ways; write `{point} {unit}` or `{plain} {unit}`."
+def comma(text: str, before: str, number: str, unit: str) -> str:
+    """For a comma with inches, or one that may part thousands; `before` is a sign, or feet."""
+    right = _one_of((number.replace(",", "."), unit), (number.replace(",", ""), unit), before=before)
+    return f"{shown(text)} has a comma that can be read two ways; write {right}."
 
 
 def mixed(text: str) -> str:
@@ -101,10 +104,12 @@ def denominator(text: str, below: int) -> str:
     )
 
 
-def top_heavy(text: str, whole: int, above: int, below: int, unit: str) -> str:
-    """For a mixed number whose fraction is one or more."""
+def top_heavy(text: str, before: str, whole: int, above: int, below: int, unit: str) -> str:
+    """For a mixed number whose fraction is one or more; `before` is a sign, or feet."""
     more, left = divmod(above, below)
-    right = f"{whole + more} {left}/{below} {unit}" if left else f"{whole + more} {unit}"
+    if "ft" in before and whole + more >= 12:
+        return f"{shown(text)} has a fraction of one or more after the whole; write it all in inches."
+    right = f"{before}{whole + more} {left}/{below} {unit}" if left else f"{before}{whole + more} {unit}"
     return f"{shown(text)} has a fraction of one or more after the whole; write `{right}` if that is meant."
 
 
@@ -113,7 +118,17 @@ def large_rest(text: str) -> str:
     return f"{shown(text)} has a rest over 1/16 in in brackets; write the length itself, {_LIKE}."
 
 
-_UNIT_SIGNS = re.compile(r"[a-z]+\.?|['\"]", re.ASCII)
+_LONGEST = {"in": 393, "ft": 32, "mm": 10_000, "cm": 1_000, "m": 10}
+
+
+def _one_of(*lengths: tuple[str, str], before: str = "") -> str:
+    """The lengths that may have been meant: those that are not absurdly long."""
+    longest = {"in": 11.99} if "ft" in before else _LONGEST
+    meant = [f"`{before}{number} {unit}`" for number, unit in lengths if float(number) <= longest[unit]]
+    return " or ".join(meant) or f"a length {_LIKE}"
+
+
+_UNIT_SIGNS = re.compile(r"[^\W\d_]+\.?|['\"]")
 _NUMBERS = re.compile(r"\d+(?:\.\d+)?(?: ?/ ?\d+)?", re.ASCII)
 
 
@@ -152,5 +167,6 @@ def _about_numbers(text: str, tidy: str) -> str:
     if re.search(r"\d ?-+ ?\d", tidy):
         return f"{shown(text)} reads like a subtraction; write one length, {_LIKE}."
     if len(numbers) > 1:
-        return f"{shown(text)} holds two numbers; write one length, such as `12 5/8 in` or `12.625 in`."
+        right = "such as `601.5 mm`" if "m" in tidy else "such as `12 5/8 in` or `12.625 in`"
+        return f"{shown(text)} holds two numbers; write one length, {right}."
     return f"{shown(text)} is not a length; write a number and a unit, {_LIKE}."

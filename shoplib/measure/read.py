@@ -18,6 +18,7 @@ UNITS = {
     **dict.fromkeys(("cm", "centimetre", "centimetres", "centimeter", "centimeters"), 10 * MM),
     **dict.fromkeys(("m", "metre", "metres", "meter", "meters"), 1000 * MM),
 }
+_SHORT = {INCH: "in", FOOT: "ft", MM: "mm", 10 * MM: "cm", 1000 * MM: "m"}
 _DENOMINATORS = frozenset((2, 4, 8, 16, 32, 64, 128))
 
 _PLAIN = str.maketrans(
@@ -35,7 +36,7 @@ _PLAIN = str.maketrans(
 _LENGTH = re.compile(
     r"""([+-]\ ?)?                                        # sign
         (?: (\d+) \ ? (?:ft\.?|foot|feet|') \ ? (?:-\ ?)? )?   # feet before inches
-        (?: (?:(\d+) (?:\ |-\ ?))? (\d+) \ ?/\ ? (\d+)         # whole, numerator, denominator
+        (?: (?:(\d+) (?:\ |-\ ?))? (\d+)/(\d+)               # whole, numerator, denominator
           | (\d+(?:[.,]\d+)?|\.\d+) )                          # or a decimal
         (?: \ ? ([a-z]+\.?|['"]) )?                            # unit
         (?: \ ? \( ([+-]) (\d+(?:\.\d+)?|\.\d+) \ ? (in|mm) \) )?   # rest
@@ -65,9 +66,9 @@ def read_length(
     True
     >>> read_length("18,2 mm"), read_length("31 7/16", unit="in")
     (1456000, 63881000)
-    >>> read_length("601", what="size.width")
+    >>> read_length("60", what="size.width")
     Traceback (most recent call last):
-    shoplib.measure.ticks.LengthError: size.width: `601` has no unit; write `601 in` or `601 mm`.
+    shoplib.measure.ticks.LengthError: size.width: `60` has no unit; write `60 in` or `60 mm`.
     """
     try:
         if isinstance(text, str):
@@ -129,12 +130,13 @@ def _read(text: str, default: str | None) -> int:
     per = UNITS.get(unit)
     if per is None:
         raise LengthError(faults.unknown_unit(text, unit))
+    before = (sign or "").strip() + (f"{feet} ft " if feet else "")
     if decimal is None:
-        above, below = _fraction(text, whole, above, below, unit)
+        above, below = _fraction(text, before, whole, above, below, _SHORT[per])
     else:
         if "," in decimal:
             if per % INCH == 0 or _GROUPED.fullmatch(decimal):
-                raise LengthError(faults.comma(text, decimal, per % INCH == 0))
+                raise LengthError(faults.comma(text, before, decimal, _SHORT[per]))
             decimal = decimal.replace(",", ".")
         above, below = _decimal(decimal)
     if feet is not None:
@@ -159,14 +161,16 @@ def _read(text: str, default: str | None) -> int:
     return ticks - more if rest_sign == "-" else ticks + more
 
 
-def _fraction(text: str, whole: str | None, above: str, below: str, unit: str) -> tuple[int, int]:
+def _fraction(
+    text: str, before: str, whole: str | None, above: str, below: str, unit: str
+) -> tuple[int, int]:
     top, bottom = int(above), int(below)
     if bottom not in _DENOMINATORS:
         raise LengthError(faults.denominator(text, bottom))
     if whole is None:
         return top, bottom
     if top >= bottom:
-        raise LengthError(faults.top_heavy(text, int(whole), top, bottom, unit))
+        raise LengthError(faults.top_heavy(text, before, int(whole), top, bottom, unit))
     return int(whole) * bottom + top, bottom
 
 

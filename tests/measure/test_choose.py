@@ -1,0 +1,102 @@
+"""The choosers against arithmetic in fractions, on plain counts and on counts that stay what they are."""
+
+import statistics
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from shoplib.measure import largest_fitting, mean, narrowest, share, thickest, to_step
+
+lengths = st.integers(-(10**9), 10**9)
+steps = st.integers(1, 10**6)
+
+
+class Counted(int):
+    """A count that stays one through sums: what must hold of a length that carries its working."""
+
+    def __add__(self, other):
+        return Counted(int(self) + int(other))
+
+    def __sub__(self, other):
+        return Counted(int(self) - int(other))
+
+    def __rsub__(self, other):
+        return Counted(int(other) - int(self))
+
+    def __mul__(self, other):
+        return Counted(int(self) * int(other))
+
+    def __floordiv__(self, other):
+        return Counted(int(self) // int(other))
+
+    def __neg__(self):
+        return Counted(-int(self))
+
+    __radd__, __rmul__ = __add__, __mul__
+
+
+@given(st.lists(lengths, min_size=1))
+def test_the_mean_is_the_nearest_tick(values):
+    assert abs(mean(values) - statistics.fmean(values)) <= 0.5 + 1e-6
+    assert abs(mean(values) - statistics.mean(map(Fraction, values))) <= Fraction(1, 2)
+
+
+@given(st.lists(lengths, min_size=1))
+def test_narrowest_and_thickest_are_the_ends(values):
+    assert (narrowest(values), thickest(values)) == (sorted(values)[0], sorted(values)[-1])
+
+
+@pytest.mark.parametrize("chooser", [mean, narrowest, thickest])
+def test_no_reading_is_refused(chooser):
+    with pytest.raises(ValueError, match="at least one"):
+        chooser([])
+
+
+@given(lengths, st.integers(1, 40), steps)
+def test_shares_and_rest_make_the_whole(total, n, step):
+    part, rest = share(total, n, step)
+    assert n * part + rest == total
+    assert part % step == 0
+    assert 0 <= rest < n * step
+
+
+@pytest.mark.parametrize(("n", "step"), [(0, 1), (-1, 1), (3, 0), (3, -5)])
+def test_shares_need_parts_and_a_step(n, step):
+    with pytest.raises(ValueError, match="1 or more parts"):
+        share(100, n, step)
+
+
+@given(st.lists(lengths), lengths)
+def test_the_largest_that_fits_fits_and_no_larger_one_does(values, limit):
+    chosen = largest_fitting(values, limit)
+    if chosen is None:
+        assert all(value > limit for value in values)
+    else:
+        assert chosen in values and chosen <= limit
+        assert not any(chosen < value <= limit for value in values)
+
+
+@given(lengths, steps)
+def test_steps_against_fractions(value, step):
+    exact = Fraction(value, step)
+    assert to_step(value, step, "down") == exact.__floor__() * step
+    assert to_step(value, step, "up") == exact.__ceil__() * step
+    assert to_step(value, step) == (exact + Fraction(1, 2)).__floor__() * step
+
+
+def test_a_step_has_a_direction_and_a_size():
+    with pytest.raises(ValueError, match="nearest step, down or up, not 'sideways'"):
+        to_step(5, 2, "sideways")
+    with pytest.raises(ValueError, match="1 tick or more"):
+        to_step(5, 0)
+
+
+def test_what_carries_its_working_comes_out_with_it():
+    values = [Counted(90), Counted(93)]
+    part, rest = share(Counted(100), 3, 5)
+    chosen = [mean(values), narrowest(values), thickest(values), part, rest, largest_fitting(values, 92)]
+    chosen += [to_step(Counted(14), 5, direction) for direction in ("nearest", "down", "up")]
+    assert chosen == [92, 90, 93, 30, 10, 90, 15, 10, 15]
+    assert all(type(value) is Counted for value in chosen)
