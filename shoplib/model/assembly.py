@@ -29,7 +29,9 @@ FACING: Axes = ("+x", "+z", "-y")
 BACKING: Axes = ("+z", "+x", "+y")
 """A back: length up, width to the right."""
 BOX_SIDE: Axes = ("+y", "+z", "+x")
-"""A side of a drawer box, a runner: length back, width up."""
+"""A side of a drawer box, a runner beside it: length back, width up."""
+FLAT_STRIP: Axes = ("+y", "+x", "-z")
+"""A runner below or a kicker: length back, width to the right."""
 
 
 @dataclass(slots=True)

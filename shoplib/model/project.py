@@ -1,21 +1,14 @@
 """What a person decides about a cabinet: the records that a project file fills in.
 
-Lengths are ticks. The two marks below tell the reader of a project file what a number is, so that
-one table of fields serves for reading, checking and saving.
+Lengths are ticks; the marks `Length` and `Room` say whether nothing is allowed.
 """
 
 from dataclasses import dataclass
-from typing import Annotated, Literal
+from typing import Literal
 
 from shoplib.measure import INCH, Style
+from shoplib.model.marks import Length, Room
 from shoplib.model.sheet import Sheet
-
-Length = Annotated[int, "length"]
-"""A size: more than nothing."""
-
-Room = Annotated[int, "room"]
-"""A clearance, allowance or setback: nothing is allowed."""
-
 
 class ImpossibleProject(ValueError):
     """The project asks for something that no set of boards can be; the message is one sentence.
@@ -165,7 +158,7 @@ class Drawers:
     heights: Literal["equal", "stepped", "ratio", "given"] = "equal"
     difference: Room = 0
     ratio: tuple[int, ...] = ()
-    given: tuple[Length, ...] = ()
+    given: tuple[Length | Literal["rest"], ...] = ()
     like_bay: int | None = None
     slide: str = "side-mount ball-bearing"
     box_sheet: str = ""

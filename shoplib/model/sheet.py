@@ -1,8 +1,10 @@
 """A sheet as bought and as measured: its name is not its thickness."""
 
 from dataclasses import dataclass
+from typing import Literal
 
 from shoplib.measure import mean, thickest
+from shoplib.model.marks import Length
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,12 +17,12 @@ class Sheet:
     """
 
     name: str
-    kind: str
-    nominal: int
-    readings: tuple[int, ...] = ()
-    length: int | None = None
-    width: int | None = None
-    grain: str = "length"
+    kind: Literal["plywood", "MDF", "particleboard", "hardboard", "solid"]
+    nominal: Length
+    readings: tuple[Length, ...] = ()
+    length: Length | None = None
+    width: Length | None = None
+    grain: Literal["length", "none"] = "length"
     price: str = ""
 
     @property

@@ -1,10 +1,12 @@
 """What a solved project is made of besides its boards: joints, travel, gaps, hardware, sums, findings."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import cached_property
 
+from shoplib.measure import INCH_STYLE, Style
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point
+from shoplib.model.project import Project
 from shoplib.model.sheet import Sheet
 
 
@@ -100,7 +102,12 @@ class Finding:
 
 @dataclass(frozen=True)
 class Cabinet:
-    """A project solved: everything that lists, drawings, checks and documents are read from."""
+    """A project solved: everything that lists, drawings, checks and documents are read from.
+
+    `spacers` name the heights that slides are set by; `waiting` pairs a stage with what must be
+    measured before its boards are cut; `outside` is the box over all boards, closed, and `envelope`
+    that plus casters, feet and pulls.
+    """
 
     name: str
     boards: tuple[Board, ...]
@@ -111,7 +118,12 @@ class Cabinet:
     hardware: tuple[Hardware, ...] = ()
     sums: tuple[ClosingSum, ...] = ()
     findings: tuple[Finding, ...] = ()
-    spacers: tuple[tuple[str, int], ...] = field(default=())
+    spacers: tuple[tuple[str, int], ...] = ()
+    waiting: tuple[tuple[int, str], ...] = ()
+    project: Project | None = None
+    style: Style = INCH_STYLE
+    outside: Box = Box((0, 0, 0), (0, 0, 0))
+    envelope: Box = Box((0, 0, 0), (0, 0, 0))
 
     @cached_property
     def by_name(self) -> dict[str, Board]:

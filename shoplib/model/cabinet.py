@@ -1,0 +1,145 @@
+"""A project solved: shell, bays, case, drawers and fronts become boards with cuts."""
+
+from dataclasses import replace
+
+from shoplib.measure import share
+from shoplib.model.assembly import Assembly
+from shoplib.model.as_measured import what_changed, with_measured_parts
+from shoplib.model.board import Board
+from shoplib.model.box import Box, Point, around
+from shoplib.model.carcass import Opening, carcass, rails
+from shoplib.model.drawers import add_drawers
+from shoplib.model.fronts import gaps_about
+from shoplib.model.gathered import Gathered
+from shoplib.model.project import NOTHING_MEASURED, ImpossibleProject, Project
+from shoplib.model.pull_out import add_pull_out
+from shoplib.model.shell import Shell, sheet_of, shell_of
+from shoplib.model.shelves import shelves
+from shoplib.model.solved import Cabinet, ClosingSum, Hardware
+from shoplib.model.uprights import bay_widths
+
+
+def solve(project: Project) -> Cabinet:
+    """Everything the project becomes: boards, joints, travel, gaps, hardware and sums.
+
+    Raises ImpossibleProject, one sentence with the key to change, where no set of boards with
+    positive sizes and cuts inside them exists.
+    """
+    cabinet = _solved(project)
+    if project.measured == NOTHING_MEASURED:
+        return cabinet
+    planned = _solved(replace(project, measured=NOTHING_MEASURED))
+    changed = what_changed(project, planned, cabinet)
+    return replace(cabinet, findings=cabinet.findings + changed)
+
+
+def designed_sizes(project: Project) -> dict[str, Point]:
+    """Each board's size before anything was rounded for the shop, by name."""
+    exact = _solved(replace(project, rounding=1))
+    return {board.name: board.size for board in exact.boards}
+
+
+def _solved(project: Project) -> Cabinet:
+    case = sheet_of(project, project.carcass.sheet, "carcass.sheet").thickness
+    shell = shell_of(project)
+    widths = bay_widths(shell.right - shell.left - 2 * case, case, project.bays, project.step)
+    assembly, gathered = Assembly(), Gathered()
+    openings = carcass(assembly, project, shell, widths)
+    back = shell.behind - rails(assembly, project, shell, openings)
+    for bay, opening in zip(project.bays, openings, strict=True):
+        if bay.kind == "drawers":
+            add_drawers(assembly, project, shell, opening, back, gathered)
+        elif bay.kind == "shelves":
+            shelves(assembly, project, shell, opening, back)
+        elif bay.kind == "pull-out":
+            add_pull_out(assembly, project, shell, opening, back, gathered)
+    _check_measured_names(project, assembly, openings, gathered)
+    boards, joints = assembly.finish()
+    boards = with_measured_parts(project, boards)
+    hardware = tuple(gathered.hardware) + _standing_on(project, shell)
+    levels = {name: blank for name, blank in assembly.blanks.items() if name in ("top", "bottom")}
+    outside = around([board.box for board in boards])
+    return Cabinet(
+        name=project.name,
+        boards=boards,
+        sheets=project.sheets | {blank.sheet.name: blank.sheet for blank in assembly.blanks.values()},
+        joints=joints,
+        travel=tuple(gathered.travel),
+        gaps=tuple(gaps_about(gathered.fronts, project, shell, list(openings), levels)),
+        hardware=hardware,
+        sums=_sums(project, shell, openings, case),
+        findings=tuple(gathered.findings),
+        spacers=tuple(gathered.spacers),
+        waiting=tuple(gathered.waiting),
+        project=project,
+        style=project.style,
+        outside=outside,
+        envelope=around([outside, *(fitting.box for fitting in hardware)]),
+    )
+
+
+def _standing_on(project: Project, shell: Shell) -> tuple[Hardware, ...]:
+    """Four feet or casters under the corners; they add their height below the boards."""
+    base = project.base
+    if base.kind not in ("feet", "casters"):
+        return ()
+    if base.height <= 0:
+        raise ImpossibleProject("base.height", f"{base.kind} need a height, such as 3 1/2 in or 90 mm")
+    wide = share(shell.rear, 6, 1)[0]
+    what = base.kind.removesuffix("s") if base.kind == "casters" else "foot"
+    below = "bottom" if project.carcass.bottom != "none" else "left side"
+    return tuple(
+        Hardware(what, below, "case", Box((x, y, -base.height), (x + wide, y + wide, 0)))
+        for x in (shell.left, shell.right - wide)
+        for y in (0, shell.rear - wide)
+    )
+
+
+def _sums(project: Project, shell: Shell, openings: tuple[Opening, ...], case: int) -> tuple[ClosingSum, ...]:
+    """The chains that must close: across the case and up it."""
+    across = [("left side", case)]
+    for opening in openings:
+        across.append((opening.name, opening.right - opening.left))
+        across.append((opening.right_upright.name, case))
+    up = []
+    if shell.under:
+        up.append(("plinth", shell.under))
+    if project.base.kind == "toe space" and project.carcass.bottom == "between":
+        up.append(("toe space", project.base.height))
+    if project.carcass.bottom != "none":
+        up.append(("bottom", case))
+    up.append(("inside height", shell.ceiling - shell.floor))
+    if project.carcass.top != "none":
+        up.append(("stretchers" if project.carcass.top == "stretchers" else "top", case))
+    return (
+        ClosingSum(tuple(across), ("outside width over the sides", shell.right - shell.left)),
+        ClosingSum(tuple(up), ("outside height", shell.top_face)),
+    )
+
+
+def _check_measured_names(
+    project: Project, assembly: Assembly, openings: tuple[Opening, ...], gathered: Gathered
+) -> None:
+    """A measurement of something that is not there is a slip of the pen, and said so."""
+    measured = project.measured
+    known = {
+        "openings": list(gathered.planned_openings),
+        "depths": [opening.name for opening in openings],
+        "parts": list(assembly.blanks),
+    }
+    for table, names in known.items():
+        for name in getattr(measured, table):
+            if name not in names:
+                near = ", ".join(f'"{n}"' for n in names[:6]) or "none"
+                raise ImpossibleProject(
+                    f'measured.{table}."{name}"', f"this plan has no such name; it has {near}"
+                )
+
+
+def boards_of(cabinet: Cabinet, role: str) -> tuple[Board, ...]:
+    """The boards that play this role.
+
+    Roles: side, top, bottom, divider, stretcher, fixed shelf, loose shelf, strip, back, rail, plinth,
+    toe board, box side, box front, box back, box bottom, front, runner, kicker, panel.
+    """
+    return tuple(board for board in cabinet.boards if board.role == role)

@@ -1,0 +1,127 @@
+"""One drawer box: five boards sized from its opening and its slide."""
+
+from dataclasses import dataclass
+
+from shoplib.measure import largest_fitting, share, thickest, to_step, write_length
+from shoplib.model.assembly import BOX_SIDE, FACING, LEVEL, Assembly, Blank
+from shoplib.model.board import BOXES
+from shoplib.model.project import Drawers, ImpossibleProject, JointChoice, Project
+from shoplib.model.rows import Span
+from shoplib.model.shell import sheet_of
+from shoplib.tables.slides import Slide, slides
+
+
+def slide_row(name: str, key: str) -> Slide:
+    """The row of that slide; ImpossibleProject with the names to choose from where there is none."""
+    rows = slides()
+    if name not in rows:
+        have = ", ".join(f'"{row}"' for row in rows)
+        raise ImpossibleProject(key, f'there is no slide "{name}"; the slides are {have}')
+    return rows[name]
+
+
+def box_width(opening: int, slide: Slide, stock: int, step: int) -> int:
+    """Outside width of the box for this opening, down to a whole step (the slide takes up the rest).
+
+    A slide that holds the outside: narrowest O - 2c. One that holds the inside: narrowest O - 2c is
+    the inside width, and the two box sides come on top.
+
+    >>> from shoplib.tables.slides import slide
+    >>> from shoplib.measure import read_length, INCH
+    >>> box_width(read_length("16 in"), slide("side-mount ball-bearing"), INCH // 2, INCH // 64) == 15 * INCH
+    True
+    """
+    inside = opening - 2 * slide.side
+    return to_step(inside if slide.holds == "outside" else inside + 2 * stock, step, "down")
+
+
+def box_depth(room: int, slide: Slide, step: int, key: str, style_text: str) -> int:
+    """How deep the box is: the largest slide that fits, or all the room for a runner cut to length.
+
+    `room` is from the rear of the front to the back. Raises ImpossibleProject where no slide fits.
+    """
+    left = room - slide.rear_room
+    depth = largest_fitting(slide.lengths, left) if slide.lengths else to_step(left, step, "down")
+    if depth is None or depth <= 0:
+        raise ImpossibleProject(
+            key, f'no "{slide.name}" slide fits: behind the front there is {style_text} of depth; make the case deeper'
+        )
+    return depth
+
+
+@dataclass(frozen=True, slots=True)
+class BoxPlace:
+    """Where a box goes: the three spans of its outside."""
+
+    x: Span
+    y: Span
+    z: Span
+
+
+def place_box(
+    project: Project, rule: Drawers, slide: Slide, opening: Span, built: int, cell: Span, y: Span, key: str
+) -> BoxPlace:
+    """Size the box from its opening and put it in the middle of it.
+
+    `opening` is the planned x span, `built` the width as measured (or as planned); `cell` the height
+    span that the box may use, `y` the depth span between front and back.
+    """
+    stock = sheet_of(project, rule.box_sheet, f"{key}.box_sheet").thickness
+    if slide.largest_side is not None and stock > slide.largest_side:
+        raise ImpossibleProject(
+            f"{key}.box_sheet",
+            f'"{slide.name}" takes box sides up to {write_length(slide.largest_side, project.style)}; use a thinner sheet',
+        )
+    width = box_width(built, slide, stock, project.step)
+    left = opening[0] + share(opening[1] - opening[0] - width, 2, 1)[0]
+    depth = box_depth(y[1] - y[0], slide, project.step, f"{key}.slide", write_length(y[1] - y[0], project.style))
+    low = cell[0] + slide.below
+    above = slide.above if slide.carries == "shelf" else thickest([rule.room_above, slide.above])
+    height = to_step(cell[1] - above - low, project.step, "down")
+    least = rule.bottom_up + slide.bottom_recess
+    if height <= least:
+        raise ImpossibleProject(
+            f"{key}.count", "the boxes would have no height over their bottoms; take fewer or lower the room above"
+        )
+    return BoxPlace((left, left + width), (y[0], y[0] + depth), (low, low + height))
+
+
+def add_box(
+    assembly: Assembly, project: Project, rule: Drawers, slide: Slide, place: BoxPlace, group: str, key: str
+) -> dict[str, Blank]:
+    """The five boards of a box.
+
+    Front and back stand between the sides: B - 2s + 2r long where rabbeted. The bottom lies in
+    grooves, B - 2s + 2q - e wide, or runs out under a low back.
+    """
+    stock = sheet_of(project, rule.box_sheet, f"{key}.box_sheet")
+    thin = sheet_of(project, rule.bottom_sheet, f"{key}.bottom_sheet")
+    s, (x0, x1), (y0, y1), (z0, z1) = stock.thickness, place.x, place.y, place.z
+    floor = z0 + thickest([rule.bottom_up, slide.bottom_recess])
+    low_back = floor + thin.thickest + rule.bottom_fit if rule.bottom == "under back" else z0
+
+    def board(name: str, axes: tuple, spans: tuple, sheet=stock) -> Blank:
+        role = name.removeprefix("left ").removeprefix("right ")
+        return assembly.add(
+            f"{group} {name}", role, sheet, axes, spans, group=group, stage=BOXES, key=key
+        )
+
+    left = board("left box side", BOX_SIDE, ((x0, x0 + s), place.y, place.z))
+    right = board("right box side", BOX_SIDE, ((x1 - s, x1), place.y, place.z))
+    front = board("box front", FACING, ((x0 + s, x1 - s), (y0, y0 + s), place.z))
+    back = board("box back", FACING, ((x0 + s, x1 - s), (y1 - s, y1), (low_back, z1)))
+    rear = y1 if rule.bottom == "under back" else y1 - s
+    bottom = board(
+        "box bottom", LEVEL, ((x0 + s, x1 - s), (y0 + s, rear), (floor, floor + thin.thickness)), thin
+    )
+    for end in (front, back):
+        assembly.join(end, left, "-x", rule.corner, key=f"{key}.corner")
+        assembly.join(end, right, "+x", rule.corner, key=f"{key}.corner")
+    slack = share(rule.bottom_slack, 2, 1)[0]
+    groove = JointChoice("dado", rule.bottom_depth, rule.bottom_fit, slack)
+    holders = [(left, "-x"), (right, "+x"), (front, "-y")]
+    if rule.bottom == "groove":
+        holders.append((back, "+y"))
+    for holder, axis in holders:
+        assembly.join(bottom, holder, axis, groove, key=f"{key}.bottom_depth", kind="groove")
+    return {"left": left, "right": right, "front": front, "back": back, "bottom": bottom}

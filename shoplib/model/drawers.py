@@ -1,0 +1,175 @@
+"""The drawers of one bay: rows, boxes, slides and fronts put together."""
+
+from dataclasses import replace
+
+from shoplib.measure import narrowest, share, thickest, write_length
+from shoplib.model.assembly import LEVEL, Assembly, Blank
+from shoplib.model.board import BOXES, FRONTS
+from shoplib.model.carcass import BUTT, Opening
+from shoplib.model.drawer_box import add_box, place_box, slide_row
+from shoplib.model.fronts import add_front, front_depth, front_width
+from shoplib.model.gathered import Gathered
+from shoplib.model.project import Drawers, ImpossibleProject, Project
+from shoplib.model.rows import Row, Span, column
+from shoplib.model.runners import runners_below, screw_into, side_runners, slide_pair
+from shoplib.model.shell import Shell, sheet_of
+from shoplib.model.shelves import fixed_shelf
+from shoplib.model.solved import Finding, Hardware, Travel
+from shoplib.tables.slides import Slide
+
+
+def rule_of(project: Project, number: int) -> Drawers:
+    """The drawer rule of a bay, its heights taken from the bay it is kept in line with.
+
+    Raises ImpossibleProject where that bay has no drawers of its own.
+    """
+    bay = project.bays[number - 1]
+    rule, key = bay.drawers, f"bays[{number}].drawers"
+    if rule is None:
+        raise ImpossibleProject(key, 'a bay of kind "drawers" needs a table that says how many')
+    if rule.like_bay is None:
+        return rule
+    other = project.bays[rule.like_bay - 1].drawers if 1 <= rule.like_bay <= len(project.bays) else None
+    if other is None or other.like_bay is not None:
+        raise ImpossibleProject(f"{key}.like_bay", "name a drawer bay that has heights of its own, counted from the left")
+    return _in_line(rule, other)
+
+
+def _in_line(rule: Drawers, other: Drawers) -> Drawers:
+    return replace(
+        rule,
+        count=other.count,
+        heights=other.heights,
+        difference=other.difference,
+        ratio=other.ratio,
+        given=other.given,
+        between=other.between,
+    )
+
+
+def add_drawers(
+    assembly: Assembly, project: Project, shell: Shell, bay: Opening, back: int, gathered: Gathered
+) -> None:
+    """Every drawer of the bay; `back` is how far back a box may reach."""
+    key = f"bays[{bay.number}].drawers"
+    rule = rule_of(project, bay.number)
+    slide = slide_row(rule.slide, f"{key}.slide")
+    _check_rule(rule, slide, key)
+    rows = column(rule, project, shell, key)
+    for index, low in enumerate(rows.between, 1):
+        _add_between(assembly, project, bay, rule, index, low, shell, key)
+    front_y = front_depth(project)[1] if project.fronts.kind == "inset" else 0
+    depth = project.measured.depths.get(bay.name, back)
+    for number, row in enumerate(rows.rows, 1):
+        for place in range(1, rule.across + 1):
+            group = f"{bay.name} drawer {number}" if rule.across == 1 else f"{bay.name} drawer {number}.{place}"
+            part = _share_of_opening(bay, place, rule.across)
+            _add_drawer(
+                assembly, project, shell, part, row, rule, slide, (front_y, depth), group, key, gathered
+            )
+
+
+def _share_of_opening(bay: Opening, place: int, across: int) -> Opening:
+    """The part of an opening that one of several boxes side by side has to itself."""
+    if across == 1:
+        return bay
+    part, _ = share(bay.right - bay.left, across, 1)
+    left = bay.left + (place - 1) * part
+    return Opening(bay.number, left, left + part, bay.left_upright, bay.right_upright)
+
+
+def _check_rule(rule: Drawers, slide: Slide, key: str) -> None:
+    if rule.across < 1:
+        raise ImpossibleProject(f"{key}.across", "at least 1 box stands in an opening")
+    if rule.across > 1 and slide.carries != "shelf":
+        raise ImpossibleProject(f"{key}.across", 'boxes side by side need slide = "box rides on the shelf"')
+    if slide.carries == "shelf" and rule.count > 1 and rule.between != "shelf":
+        raise ImpossibleProject(f"{key}.between", 'a box that rides on the shelf needs between = "shelf"')
+
+
+def _add_between(
+    assembly: Assembly, project: Project, bay: Opening, rule: Drawers, index: int, low: int, shell: Shell, key: str
+) -> None:
+    if rule.between == "shelf":
+        name, span = f"{bay.name} shelf {index}", (0, shell.behind)
+        fixed_shelf(assembly, project, bay, name, low, span, project.carcass.shelf)
+        return
+    sheet = sheet_of(project, "", "carcass.sheet")
+    spans = ((bay.left, bay.right), (0, rule.strip_width), (low, low + sheet.thickness))
+    strip = assembly.add(f"{bay.name} strip {index}", "strip", sheet, LEVEL, spans, stage=FRONTS, key=key)
+    assembly.join(strip, bay.left_upright, "-x", BUTT)
+    assembly.join(strip, bay.right_upright, "+x", BUTT)
+
+
+def _add_drawer(
+    assembly: Assembly,
+    project: Project,
+    shell: Shell,
+    bay: Opening,
+    row: Row,
+    rule: Drawers,
+    slide: Slide,
+    y: Span,
+    group: str,
+    key: str,
+    gathered: Gathered,
+) -> None:
+    built = _opening_as_built(project, bay, slide, group, gathered)
+    place = place_box(project, rule, slide, (bay.left, bay.right), built, _cell(row, slide), y, key)
+    box = add_box(assembly, project, rule, slide, place, group, key)
+    if slide.carries == "hardware":
+        pair = slide_pair(bay, box, place, slide, group)
+        gathered.hardware.extend(pair)
+        gathered.spacers.append((f"{group}: under the slide, above the bottom", pair[0].box.low[2] - shell.floor))
+    elif slide.carries == "side strip":
+        side_runners(assembly, bay, box, place, slide, group, key)
+    elif slide.carries == "strip below":
+        runners_below(assembly, bay, place, slide, y[1], group, key)
+    gathered.travel.append(Travel(group, (0, -(place.y[1] - place.y[0] - slide.travel_lost), 0)))
+    if row.front is not None:
+        x = front_width(project, shell, bay, (bay.left, bay.right))
+        front, pulls = add_front(assembly, project, group, x, row.front, box["front"], key)
+        gathered.hardware.extend(pulls)
+        gathered.hardware.append(_front_screws(front, box["front"], group))
+        gathered.fronts.append((bay.number, front))
+
+
+def _front_screws(front: Blank, box_front: Blank, group: str) -> Hardware:
+    """Two screws from inside the box: at most s + f - 1/8 in long, so that they do not come through."""
+    screw = screw_into(front, "front", 2, before=box_front.sheet.thickness)
+    return Hardware("front screws", box_front.name, group, box_front.box, "", (screw,) if screw else ())
+
+
+def _cell(row: Row, slide: Slide) -> Span:
+    """The height that a box may use: hidden by its front, and inside its opening."""
+    if row.front is None or slide.carries == "shelf":
+        return row.opening
+    low = thickest([row.front[0], row.opening[0]])
+    high = narrowest([row.front[1], row.opening[1]])
+    return (low, high)
+
+
+def _opening_as_built(project: Project, bay: Opening, slide: Slide, group: str, gathered: Gathered) -> int:
+    """The width that sizes the box: the smallest measured, or the planned one until it is measured."""
+    planned = bay.right - bay.left
+    gathered.planned_openings[group] = planned
+    read = project.measured.openings.get(group)
+    if read is None:
+        gathered.waiting.append((BOXES, f"the opening of {group}, front and back at the height of its slides"))
+        return planned
+    governing = narrowest([read.front, read.back])
+    spread = abs(read.front - read.back)
+    if spread > slide.narrow:
+        wide = "back" if read.back > read.front else "front"
+        text = f"{group}: the opening is {write_length(spread, project.style)} wider at the {wide} than at the other end"
+        limit = write_length(slide.narrow, project.style)
+        mend = (
+            f"shim the slides at the {wide}"
+            if spread <= 2 * slide.narrow
+            else f"straighten the {bay.right_upright.name} or its neighbour before the slides go in"
+        )
+        gathered.findings.append(
+            Finding("as measured", "warn", (bay.left_upright.name, bay.right_upright.name),
+                    f"{text}, and the slide allows {limit}; {mend}.", spread)
+        )
+    return governing

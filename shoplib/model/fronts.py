@@ -1,0 +1,115 @@
+"""False fronts over drawers and pull-outs: where they reach, their pulls, and the gaps about them."""
+
+from shoplib.measure import share
+from shoplib.model.assembly import FACING, Assembly, Blank
+from shoplib.model.board import FRONTS, Hole
+from shoplib.model.box import Box
+from shoplib.model.carcass import BUTT, Opening, edging_of
+from shoplib.model.project import Project, Pulls
+from shoplib.model.rows import Span
+from shoplib.model.shell import Shell, sheet_of
+from shoplib.model.solved import Gap, Hardware
+
+
+def front_width(project: Project, shell: Shell, bay: Opening, opening: Span) -> Span:
+    """From where to where a front of this bay reaches.
+
+    Inset: the opening less the gap `around` at each side. Overlay at an outer side: the opening plus
+    side thickness less the reveal, O + a each side. Overlay on a divider: two fronts share it and
+    leave the gap between them, (t - g) / 2 each.
+    """
+    fronts = project.fronts
+    if fronts.kind == "inset":
+        return (opening[0] + fronts.around, opening[1] - fronts.around)
+    ends = []
+    for upright in (bay.left_upright, bay.right_upright):
+        t = upright.sheet.thickness
+        ends.append(share(t - fronts.gap, 2, 1)[0] if upright.role == "divider" else t - fronts.reveal)
+    return (opening[0] - ends[0], opening[1] + ends[1])
+
+
+def front_depth(project: Project) -> Span:
+    """From where to where a front reaches in depth: behind y = 0 where inset, before it where overlay."""
+    t = sheet_of(project, project.fronts.sheet, "fronts.sheet").thickness
+    return (0, t) if project.fronts.kind == "inset" else (-t, 0)
+
+
+def add_front(
+    assembly: Assembly, project: Project, group: str, x: Span, z: Span, behind: Blank, key: str
+) -> tuple[Blank, list[Hardware]]:
+    """The front of a drawer or pull-out, against the board behind it, with its pull."""
+    sheet = sheet_of(project, project.fronts.sheet, "fronts.sheet")
+    front = assembly.add(
+        f"{group} front",
+        "front",
+        sheet,
+        FACING,
+        (x, front_depth(project), z),
+        group=group,
+        stage=FRONTS,
+        edging=edging_of(project, "fronts"),
+        key=key,
+    )
+    assembly.join(front, behind, "+y", BUTT)
+    if project.pulls is None:
+        return front, []
+    return front, [_pull(project.pulls, front, behind, group)]
+
+
+def _pull(pulls: Pulls, front: Blank, behind: Blank, group: str) -> Hardware:
+    """The pull in the middle of the front, its holes at L/2 - p/2 and L/2 + p/2, bored through both boards."""
+    (x0, y0, z0), (x1, y1, z1) = front.low, front.high
+    across = share(x1 - x0 - pulls.pitch, 2, 1)[0]
+    height = z0 + share(z1 - z0, 2, 1)[0]
+    radius = share(pulls.hole, 2, 1)[0]
+    places = [x0 + across] + ([x1 - across] if pulls.pitch else [])
+    for x in places:
+        front.holes.append(Hole("pull", (x, y0, height), "y", pulls.hole, y1 - y0))
+        if behind.role == "box front" and _holds(behind, x, height, radius):
+            through = behind.high[1] - behind.low[1]
+            behind.holes.append(Hole("pull", (x, behind.low[1], height), "y", pulls.hole, through))
+    body = Box((places[0] - radius, y0 - pulls.projection, height - radius), (places[-1] + radius, y0, height + radius))
+    return Hardware("pull", front.name, group, body)
+
+
+def _holds(board: Blank, x: int, z: int, radius: int) -> bool:
+    return (
+        board.low[0] < x - radius
+        and x + radius < board.high[0]
+        and board.low[2] < z - radius
+        and z + radius < board.high[2]
+    )
+
+
+def gaps_about(
+    fronts: list[tuple[int, Blank]],
+    project: Project,
+    shell: Shell,
+    uprights: list[Opening],
+    tops: dict[str, Blank],
+) -> list[Gap]:
+    """The gaps between fronts one above another, across a divider, and between an inset front and the case."""
+    found = []
+    by_bay: dict[int, list[Blank]] = {}
+    for bay, front in fronts:
+        by_bay.setdefault(bay, []).append(front)
+    for column in by_bay.values():
+        for below, above in zip(column, column[1:], strict=False):
+            if above.low[2] >= below.high[2]:
+                found.append(Gap((below.name, above.name), "z", above.low[2] - below.high[2]))
+    if project.fronts.kind == "inset":
+        for bay, front in fronts:
+            opening = uprights[bay - 1]
+            found.append(Gap((opening.left_upright.name, front.name), "x", front.low[0] - opening.left))
+            found.append(Gap((front.name, opening.right_upright.name), "x", opening.right - front.high[0]))
+        for column in by_bay.values():
+            if "bottom" in tops:
+                found.append(Gap(("bottom", column[0].name), "z", column[0].low[2] - shell.floor))
+            if "top" in tops:
+                found.append(Gap((column[-1].name, "top"), "z", shell.ceiling - column[-1].high[2]))
+        return found
+    for bay, front in fronts:
+        for other in by_bay.get(bay + 1, []):
+            if other.low[2] < front.high[2] and front.low[2] < other.high[2]:
+                found.append(Gap((front.name, other.name), "x", other.low[0] - front.high[0]))
+    return found

@@ -1,0 +1,19 @@
+"""What solving gathers besides boards and joints, while it goes from bay to bay."""
+
+from dataclasses import dataclass, field
+
+from shoplib.model.assembly import Blank
+from shoplib.model.solved import Finding, Hardware, Travel
+
+
+@dataclass(slots=True)
+class Gathered:
+    """Lists that each part of the solver adds to; `fronts` pairs a bay's number with its front."""
+
+    travel: list[Travel] = field(default_factory=list)
+    hardware: list[Hardware] = field(default_factory=list)
+    findings: list[Finding] = field(default_factory=list)
+    fronts: list[tuple[int, Blank]] = field(default_factory=list)
+    spacers: list[tuple[str, int]] = field(default_factory=list)
+    waiting: list[tuple[int, str]] = field(default_factory=list)
+    planned_openings: dict[str, int] = field(default_factory=dict)

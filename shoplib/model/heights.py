@@ -1,0 +1,50 @@
+"""Drawer heights: one column of fronts or openings shared out by the rule of the bay."""
+
+from shoplib.measure import share
+from shoplib.model.project import Drawers, ImpossibleProject
+
+
+def heights(rule: Drawers, total: int, step: int, key: str) -> tuple[int, ...]:
+    """Heights from the bottom up, in ticks, that add up to `total` exactly.
+
+    All are whole steps but the bottom one, which takes what will not divide: the lowest drawer is
+    where a little more shows least. "ratio" follows the rule of Varnum, Industrial Arts Design
+    (1916), Rule 2c: heights as 7 6 5 4 from the bottom up.
+
+    >>> heights(Drawers(count=3), 31, 1, "bay 1")
+    (11, 10, 10)
+    >>> heights(Drawers(count=3, heights="stepped", difference=2), 36, 1, "bay 1")
+    (14, 12, 10)
+    >>> heights(Drawers(count=4, heights="ratio", ratio=(7, 6, 5, 4)), 44, 1, "bay 1")
+    (14, 12, 10, 8)
+
+    Raises ImpossibleProject where a drawer would be left without height.
+    """
+    n = rule.count
+    if rule.heights == "ratio":
+        if len(rule.ratio) != n:
+            raise ImpossibleProject(f"{key}.ratio", f"it needs one number for each of the {n} drawers, from the bottom up")
+        found = [share(total * part, sum(rule.ratio), step)[0] for part in rule.ratio]
+    elif rule.heights == "given":
+        if len(rule.given) != n:
+            raise ImpossibleProject(f"{key}.given", f"it needs one height for each of the {n} drawers, from the bottom up")
+        found = _given(rule.given, total, n * step, key)
+    else:
+        fall = rule.difference if rule.heights == "stepped" else 0
+        least = share(total - fall * (n * (n - 1) // 2), n, step)[0]
+        found = [least + fall * (n - 1 - k) for k in range(n)]
+    found[0] += total - sum(found)
+    if any(height <= 0 for height in found):
+        raise ImpossibleProject(f"{key}.count", f"{n} drawers leave no height for one of them; take fewer")
+    return tuple(found)
+
+
+def _given(given: tuple[int | str, ...], total: int, slack: int, key: str) -> list[int]:
+    left = total - sum(height for height in given if height != "rest")
+    rests = given.count("rest")
+    if rests > 1:
+        raise ImpossibleProject(f"{key}.given", 'only one drawer may take the "rest"')
+    if left < 0 or (not rests and left >= slack):
+        more = "more" if left < 0 else "less"
+        raise ImpossibleProject(f"{key}.given", f'the heights add up to {more} than the bay has; let one be "rest"')
+    return [left if height == "rest" else height for height in given]

@@ -1,0 +1,106 @@
+"""The pull-out: an upright panel on one pair of slides, with pegs and room for what hangs on them."""
+
+from shoplib.measure import share, thickest, write_length
+from shoplib.model.assembly import UPRIGHT_LEFT, UPRIGHT_RIGHT, Assembly, Blank
+from shoplib.model.board import BOXES, Hole
+from shoplib.model.box import Box
+from shoplib.model.carcass import Opening
+from shoplib.model.drawer_box import box_depth, slide_row
+from shoplib.model.fronts import add_front, front_depth, front_width
+from shoplib.model.gathered import Gathered
+from shoplib.model.project import ImpossibleProject, Project, PullOut
+from shoplib.model.rows import front_zone
+from shoplib.model.runners import screw_into
+from shoplib.model.shell import Shell, sheet_of
+from shoplib.model.solved import Finding, Hardware, Travel
+from shoplib.tables.slides import Slide
+
+
+def add_pull_out(
+    assembly: Assembly, project: Project, shell: Shell, bay: Opening, back: int, gathered: Gathered
+) -> None:
+    """The panel of this bay, its slides, pegs and front.
+
+    Raises ImpossibleProject where the panel leaves no height, or a bought slide is not meant for it.
+    """
+    key = f"bays[{bay.number}].pull_out"
+    choice = project.bays[bay.number - 1].pull_out
+    if choice is None:
+        raise ImpossibleProject(key, 'a bay of kind "pull-out" needs a table that describes its panel')
+    slide = slide_row(choice.slide, f"{key}.slide")
+    if slide.carries != "hardware" or slide.holds != "outside":
+        raise ImpossibleProject(f"{key}.slide", "a panel hangs on side-mount slides; choose one of these")
+    sheet = sheet_of(project, choice.sheet, f"{key}.sheet")
+    if choice.peg_depth >= sheet.thickness:
+        raise ImpossibleProject(f"{key}.peg_depth", "the peg holes would come through the panel; bore less deep")
+    group = f"{bay.name} pull-out"
+    left = choice.on == "left"
+    front_y = front_depth(project)[1] if project.fronts.kind == "inset" else 0
+    depth = project.measured.depths.get(bay.name, back)
+    length = box_depth(depth - front_y, slide, project.step, f"{key}.slide", write_length(depth - front_y, project.style))
+    z = (shell.floor + choice.room_below, shell.ceiling - choice.room_above)
+    if left:
+        x = (bay.left + slide.side, bay.left + slide.side + sheet.thickness)
+    else:
+        x = (bay.right - slide.side - sheet.thickness, bay.right - slide.side)
+    room = bay.right - x[1] if left else x[0] - bay.left
+    spans = (x, (front_y, front_y + length), z)
+    axes = UPRIGHT_RIGHT if left else UPRIGHT_LEFT
+    panel = assembly.add(f"{group} panel", "panel", sheet, axes, spans, group=group, stage=BOXES, key=key)
+    gathered.travel.append(Travel(group, (0, -(length - slide.travel_lost), 0)))
+    gathered.waiting.append((BOXES, f"the opening of {bay.name} where the slides of its panel go"))
+    _check_room(project, choice, bay, panel, room, gathered)
+    _slides(bay, panel, slide, left, group, shell, gathered)
+    _pegs(panel, choice, left, group, key, gathered)
+    if project.fronts.kind != "none":
+        wide = front_width(project, shell, bay, (bay.left, bay.right))
+        front, pulls = add_front(assembly, project, group, wide, front_zone(project, shell), panel, key)
+        gathered.hardware.extend(pulls)
+        gathered.fronts.append((bay.number, front))
+
+
+def _check_room(
+    project: Project, choice: PullOut, bay: Opening, panel: Blank, room: int, gathered: Gathered
+) -> None:
+    if room >= choice.room and room >= choice.peg_length:
+        return
+    needed = thickest([choice.room, choice.peg_length])
+    have, want = write_length(room, project.style), write_length(needed, project.style)
+    missing = write_length(needed - room, project.style)
+    text = f"{bay.name}: what hangs on the panel needs {want} and the bay leaves {have}; make the bay {missing} wider."
+    gathered.findings.append(Finding("pull-out room", "stop", (panel.name,), text, needed - room))
+
+
+def _slides(
+    bay: Opening, panel: Blank, slide: Slide, left: bool, group: str, shell: Shell, gathered: Gathered
+) -> None:
+    """One pair: the lower slide a hand up from the edge of the panel, the upper as far from its top."""
+    upright = bay.left_upright if left else bay.right_upright
+    x = (bay.left, panel.low[0]) if left else (panel.high[0], bay.right)
+    low, high = panel.span(2)
+    y = (panel.low[1] + slide.setback, panel.high[1] + slide.setback)
+    edge = share(high - low, 6, 1)[0]
+    for name, z in (("lower", low + edge), ("upper", high - edge - slide.height)):
+        body = Box((x[0], y[0], z), (x[1], y[1], z + slide.height))
+        screw = tuple(s for s in (screw_into(upright, "slide", 3), screw_into(panel, "slide", 3)) if s)
+        gathered.hardware.append(Hardware("slide", upright.name, group, body, slide.name, screw))
+        gathered.spacers.append((f"{group}: under the {name} slide, above the bottom", z - shell.floor))
+
+
+def _pegs(panel: Blank, choice: PullOut, left: bool, group: str, key: str, gathered: Gathered) -> None:
+    """Rows and columns of pegs, evenly spaced over the panel: its size / (count + 1) apart."""
+    if choice.peg_rows < 0 or choice.peg_columns < 0:
+        raise ImpossibleProject(f"{key}.peg_rows", "a number of rows or columns is 0 or more")
+    face = panel.high[0] if left else panel.low[0]
+    radius = share(choice.peg_diameter, 2, 1)[0]
+    across = share(panel.high[1] - panel.low[1], choice.peg_columns + 1, 1)[0]
+    up = share(panel.high[2] - panel.low[2], choice.peg_rows + 1, 1)[0]
+    if across <= choice.peg_diameter or up <= choice.peg_diameter:
+        raise ImpossibleProject(f"{key}.peg_rows", "the pegs would run into one another; take fewer")
+    for row in range(1, choice.peg_rows + 1):
+        for column in range(1, choice.peg_columns + 1):
+            y, z = panel.low[1] + column * across, panel.low[2] + row * up
+            panel.holes.append(Hole("peg", (face, y, z), "x", choice.peg_diameter, choice.peg_depth))
+            out = (face, face + choice.peg_length) if left else (face - choice.peg_length, face)
+            body = Box((out[0], y - radius, z - radius), (out[1], y + radius, z + radius))
+            gathered.hardware.append(Hardware("peg", panel.name, group, body))

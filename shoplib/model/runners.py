@@ -1,0 +1,101 @@
+"""What a drawer runs on: bought slides as hardware, wood runners and kickers as boards, and their screws."""
+
+from shoplib.measure import largest_fitting, share
+from shoplib.model.assembly import BOX_SIDE, FLAT_STRIP, Assembly, Blank
+from shoplib.model.board import BOXES
+from shoplib.model.box import Box
+from shoplib.model.carcass import BUTT, Opening
+from shoplib.model.drawer_box import BoxPlace
+from shoplib.model.project import ImpossibleProject
+from shoplib.model.sheet import Sheet
+from shoplib.model.solved import Hardware, Screw
+from shoplib.tables.screws import screws, wood_before_point
+from shoplib.tables.slides import Slide
+
+
+def screw_into(board: Blank, use: str, count: int, before: int = 0) -> Screw | None:
+    """The longest screw that stays `wood_before_point` short of coming through, or None where none does.
+
+    `before` is what the screw passes through first: the longest is before + thickness - 1/8 in.
+    """
+    row = screws()[use]
+    length = largest_fitting(row.lengths, before + board.sheet.thickness - wood_before_point())
+    return None if length is None else Screw(row.gauge, length, board.name, count)
+
+
+def slide_pair(bay: Opening, box: dict[str, Blank], place: BoxPlace, slide: Slide, group: str) -> list[Hardware]:
+    """Two bought slides beside the box, or under it, each screwed to its upright and its box side."""
+    middle = place.z[0] + share(place.z[1] - place.z[0] - slide.height, 2, 1)[0]
+    low = middle if slide.holds == "outside" else place.z[0] - slide.height
+    high = low + slide.height
+    length = place.y[1] - place.y[0]
+    start = place.y[0] + slide.setback
+    found = []
+    for upright, side, x in (
+        (bay.left_upright, box["left"], (bay.left, place.x[0])),
+        (bay.right_upright, box["right"], (place.x[1], bay.right)),
+    ):
+        body = Box((x[0], start, low), (x[1], start + length, high))
+        fixed = [screw_into(upright, "slide", 3), screw_into(side, "slide", 3)]
+        found.append(
+            Hardware("slide", upright.name, group, body, slide.name, tuple(screw for screw in fixed if screw))
+        )
+    return found
+
+
+def side_runners(
+    assembly: Assembly, bay: Opening, box: dict[str, Blank], place: BoxPlace, slide: Slide, group: str, key: str
+) -> None:
+    """A runner on each upright, in a groove along the outside of each box side; the groove rides on it."""
+    thick = slide.side + slide.groove_depth - slide.play
+    stock = runner_stock(slide, thick)
+    tall = slide.height + slide.play
+    low = place.z[0] + share(place.z[1] - place.z[0] - tall, 2, 1)[0]
+    if low <= place.z[0] or slide.groove_depth >= box["left"].sheet.thickness:
+        raise ImpossibleProject(f"{key}.slide", f'the box sides are too small for the groove of a "{slide.name}"')
+    z = (low + slide.play, low + tall)
+    y = (place.y[0] + slide.setback, place.y[1])
+    for name, side, upright, axis, x, groove in (
+        (
+            "left runner",
+            box["left"],
+            bay.left_upright,
+            "-x",
+            (bay.left, bay.left + thick),
+            (place.x[0], place.x[0] + slide.groove_depth),
+        ),
+        (
+            "right runner",
+            box["right"],
+            bay.right_upright,
+            "+x",
+            (bay.right - thick, bay.right),
+            (place.x[1] - slide.groove_depth, place.x[1]),
+        ),
+    ):
+        runner = assembly.add(f"{group} {name}", "runner", stock, BOX_SIDE, (x, y, z), stage=BOXES, key=key)
+        assembly.join(runner, upright, axis, BUTT)
+        cut = Box((groove[0], place.y[0], low), (groove[1], place.y[1], low + tall))
+        side.cuts.append(("groove", cut, runner.name))
+
+
+def runners_below(
+    assembly: Assembly, bay: Opening, place: BoxPlace, slide: Slide, rear: int, group: str, key: str
+) -> None:
+    """A runner under each side of the box and a kicker above it, which keeps it from tipping when out."""
+    stock = runner_stock(slide, slide.height)
+    y = (place.y[0] + slide.setback, rear)
+    below = (place.z[0] - slide.height, place.z[0])
+    above = (place.z[1] + slide.play, place.z[1] + slide.play + slide.height)
+    for name, upright, axis, x in (
+        ("left", bay.left_upright, "-x", (bay.left, bay.left + slide.strip_width)),
+        ("right", bay.right_upright, "+x", (bay.right - slide.strip_width, bay.right)),
+    ):
+        for role, z in (("runner", below), ("kicker", above)):
+            strip = assembly.add(f"{group} {name} {role}", role, stock, FLAT_STRIP, (x, y, z), stage=BOXES, key=key)
+            assembly.join(strip, upright, axis, BUTT)
+
+
+def runner_stock(slide: Slide, thickness: int) -> Sheet:
+    """Strip planed to the thickness that the runner's row asks for; no sheet is bought for it."""
+    return Sheet(f"strip for {slide.name}", "solid", thickness)

@@ -1,0 +1,166 @@
+"""The planes of a case: how its outside, inside and space sizes follow from one another."""
+
+from dataclasses import dataclass
+
+from shoplib.measure import narrowest, thickest, to_step
+from shoplib.model.project import ImpossibleProject, PartSize, Project, Space
+from shoplib.model.sheet import Sheet
+
+
+@dataclass(frozen=True, slots=True)
+class Shell:
+    """World positions of the planes that everything in the case is placed against, in ticks.
+
+    left, right: outer faces of the sides. under, top_face: underside of the case and top of its
+    sides or top. floor, ceiling: the clear inside, bottom to top. behind: front face of the back.
+    rear: rear edge of the sides. front: the farthest forward of overlay fronts and top.
+    """
+
+    left: int
+    right: int
+    under: int
+    floor: int
+    ceiling: int
+    top_face: int
+    behind: int
+    rear: int
+    front: int
+    below_boards: int
+
+
+def sheet_of(project: Project, name: str, key: str) -> Sheet:
+    """The sheet of that name, or the case sheet where the name is left empty.
+
+    Raises ImpossibleProject where the project has no such sheet.
+    """
+    wanted = name or project.carcass.sheet
+    if wanted not in project.sheets:
+        have = ", ".join(f'"{n}"' for n in project.sheets) or "none"
+        raise ImpossibleProject(key, f'there is no sheet "{wanted}"; the sheets of this project are {have}')
+    return project.sheets[wanted]
+
+
+def governing(space: Space, step: int) -> tuple[int, int, int]:
+    """Width, height and depth that the space leaves: the smallest reading less the clearance.
+
+    Each goes down to a whole step, for a case that is 1/64 in too wide does not go in.
+    """
+    return (
+        to_step(narrowest(space.width) - space.clearance_width, step, "down"),
+        to_step(narrowest(space.height) - space.clearance_height, step, "down"),
+        to_step(narrowest(space.depth) - space.clearance_depth, step, "down"),
+    )
+
+
+def shell_of(project: Project) -> Shell:
+    """The planes of this project's case.
+
+    Raises ImpossibleProject where a size is missing or leaves nothing inside.
+    """
+    case = sheet_of(project, project.carcass.sheet, "carcass.sheet").thickness
+    carcass, base = project.carcass, project.base
+    overlay = _overlay_front(project)
+    applied = _applied_back(project)
+    in_back = _room_in_back(project)
+    projection = project.pulls.projection if project.pulls and project.fronts.kind != "none" else 0
+    forward = thickest([overlay, carcass.overhang_front])
+    under = base.height if base.kind == "plinth" else 0
+    below_boards = base.height if base.kind in ("feet", "casters") else 0
+    floor = {
+        "between": (base.height if base.kind == "toe space" else under) + case,
+        "under": under + case,
+        "none": under,
+    }[carcass.bottom]
+    cap = 0 if carcass.top == "none" else case
+    size = project.size
+    sides = 2 * case + 2 * carcass.overhang_sides
+    if size.by == "space":
+        if project.space is None:
+            raise ImpossibleProject("space", "size.by is \"space\", so give the space's width, height and depth")
+        width, height, depth = governing(project.space, project.step)
+        height -= below_boards
+        rear = depth - thickest([overlay + projection, carcass.overhang_front]) - applied
+    else:
+        width, height, depth = (_given(project, side) for side in ("width", "height", "depth"))
+        if size.by == "inside":
+            width, height, rear = width + sides, floor + height + cap, depth + in_back
+        else:
+            rear = depth - forward - applied
+    width, height, rear = _as_measured(project, case, width, height, rear)
+    shell = Shell(
+        carcass.overhang_sides,
+        width - carcass.overhang_sides,
+        under,
+        floor,
+        height - cap,
+        height,
+        rear - in_back,
+        rear,
+        -forward,
+        below_boards,
+    )
+    for name, room in (
+        ("width", shell.right - shell.left - 2 * case),
+        ("height", shell.ceiling - shell.floor),
+        ("depth", shell.behind),
+    ):
+        if room <= 0:
+            raise ImpossibleProject(
+                f"{'space' if size.by == 'space' else 'size'}.{name}",
+                "the boards and clearances take all of it and nothing is left inside; make it larger",
+            )
+    return shell
+
+
+def _given(project: Project, side: str) -> int:
+    value = getattr(project.size, side)
+    if value is None:
+        raise ImpossibleProject(f"size.{side}", f'it is missing; size.by is "{project.size.by}", so write the {side}')
+    return value
+
+
+def _overlay_front(project: Project) -> int:
+    if project.fronts.kind != "overlay":
+        return 0
+    return sheet_of(project, project.fronts.sheet, "fronts.sheet").thickness
+
+
+def _applied_back(project: Project) -> int:
+    back = project.carcass.back
+    return sheet_of(project, back.sheet, "carcass.back.sheet").thickness if back.kind == "applied" else 0
+
+
+def _room_in_back(project: Project) -> int:
+    back = project.carcass.back
+    if back.kind not in ("rabbet", "groove"):
+        return 0
+    sheet = sheet_of(project, back.sheet, "carcass.back.sheet")
+    return sheet.thickness + (back.setback if back.kind == "groove" else 0)
+
+
+def _as_measured(project: Project, case: int, width: int, height: int, rear: int) -> tuple[int, int, int]:
+    """A measured top, bottom or side decides the size of the case that is built from it."""
+    parts, carcass = project.measured.parts, project.carcass
+    nothing = PartSize()
+    lengths = [
+        parts.get(name, nothing).length
+        for name, how in (("bottom", carcass.bottom), ("top", carcass.top))
+        if how == "between" and parts.get(name, nothing).length
+    ]
+    if lengths:
+        gain = carcass_gain(project, case)
+        width = narrowest(lengths) - 2 * gain + 2 * case + 2 * carcass.overhang_sides
+    sides = [parts[name] for name in ("left side", "right side") if name in parts]
+    heights = [part.length for part in sides if part.length]
+    if heights and carcass.top in ("between", "stretchers", "none") and carcass.bottom != "under":
+        height = narrowest(heights) + (project.base.height if project.base.kind == "plinth" else 0)
+    depths = [part.width for part in sides if part.width]
+    return width, height, narrowest(depths) if depths else rear
+
+
+def carcass_gain(project: Project, case: int) -> int:
+    """What a top or bottom between the sides gains at each end from its joint."""
+    corner = project.carcass.corner
+    if corner.kind == "butt":
+        return 0
+    return (corner.depth if corner.depth is not None else case // 2) - corner.end_gap

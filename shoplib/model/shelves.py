@@ -1,0 +1,112 @@
+"""Shelves of a bay: fixed ones let into the uprights, loose ones on pins."""
+
+from shoplib.measure import share
+from shoplib.model.assembly import LEVEL, Assembly
+from shoplib.model.board import Hole
+from shoplib.model.carcass import Opening, edging_of
+from shoplib.model.project import ImpossibleProject, JointChoice, Project
+from shoplib.model.shell import Shell, sheet_of
+from shoplib.model.sheet import Sheet
+
+PIN_EDGE = 37 * 80_000
+"""Shelf pins stand 37 mm from the front edge: the system-hole line, common practice, no source."""
+
+
+def even_heights(floor: int, ceiling: int, thickness: int, count: int, step: int) -> tuple[int, ...]:
+    """Undersides of `count` shelves that leave equal openings; what will not divide goes to the top one.
+
+    >>> even_heights(0, 103, 4, 2, 1)
+    (31, 66)
+    """
+    part, _ = share(ceiling - floor - count * thickness, count + 1, step)
+    return tuple(floor + (k + 1) * part + k * thickness for k in range(count))
+
+
+def shelves(assembly: Assembly, project: Project, shell: Shell, bay: Opening, back: int) -> None:
+    """Add the shelves of one bay; `back` is how far back they may reach."""
+    choice = project.bays[bay.number - 1].shelves
+    key = f"bays[{bay.number}].shelves"
+    if choice is None:
+        return
+    sheet = sheet_of(project, "", "carcass.sheet")
+    if choice.fixed and choice.at:
+        raise ImpossibleProject(f"{key}.fixed", 'give either a number of "fixed" shelves or their heights under "at"')
+    lows = choice.at or even_heights(shell.floor, shell.ceiling, sheet.thickness, choice.fixed, project.step)
+    for name, given in (("setbacks", choice.setbacks), ("depths", choice.depths)):
+        if given and len(given) != len(lows):
+            raise ImpossibleProject(f"{key}.{name}", f"it needs one length for each of the {len(lows)} fixed shelves")
+    for index, low in enumerate(lows):
+        setback = choice.setbacks[index] if choice.setbacks else 0
+        rear = setback + choice.depths[index] if choice.depths else back
+        if rear > back:
+            raise ImpossibleProject(f"{key}.depths", "the shelf would stand through the back; make it less deep")
+        fixed_shelf(
+            assembly, project, bay, f"{bay.name} shelf {index + 1}", low, (setback, rear), project.carcass.shelf
+        )
+    _loose(assembly, project, shell, bay, back, key)
+
+
+def fixed_shelf(
+    assembly: Assembly,
+    project: Project,
+    bay: Opening,
+    name: str,
+    low: int,
+    y: tuple[int, int],
+    joint: JointChoice,
+) -> None:
+    """One shelf let into both uprights of the bay."""
+    sheet = sheet_of(project, "", "carcass.sheet")
+    spans = ((bay.left, bay.right), y, (low, low + sheet.thickness))
+    board = assembly.add(
+        name, "fixed shelf", sheet, LEVEL, spans, edging=edging_of(project, "shelves"), key=f"bays[{bay.number}]"
+    )
+    assembly.join(board, bay.left_upright, "-x", joint, key="carcass.shelf")
+    assembly.join(board, bay.right_upright, "+x", joint, key="carcass.shelf")
+
+
+def _loose(assembly: Assembly, project: Project, shell: Shell, bay: Opening, back: int, key: str) -> None:
+    choice = project.bays[bay.number - 1].shelves
+    if not choice.loose:
+        return
+    if choice.fixed or choice.at:
+        raise ImpossibleProject(f"{key}.loose", "loose shelves share a bay with no fixed ones here; use another bay")
+    sheet = sheet_of(project, choice.loose_sheet, f"{key}.loose_sheet")
+    gap = choice.loose_gap
+    rear = back if choice.loose_depth is None else choice.loose_setback + choice.loose_depth
+    if rear > back:
+        raise ImpossibleProject(f"{key}.loose_depth", "the shelf would stand through the back; make it less deep")
+    lows = even_heights(shell.floor, shell.ceiling, sheet.thickness, choice.loose, project.step)
+    for index, low in enumerate(lows):
+        x, y = (bay.left + gap, bay.right - gap), (choice.loose_setback, rear)
+        name = f"{bay.name} loose shelf {index + 1}"
+        assembly.add(
+            name,
+            "loose shelf",
+            sheet,
+            LEVEL,
+            (x, y, (low, low + sheet.thickness)),
+            edging=edging_of(project, "shelves"),
+            key=key,
+        )
+        _pin_holes(assembly, bay, choice.pin_diameter, choice.pin_depth, low, y, sheet, name, key)
+
+
+def _pin_holes(
+    assembly: Assembly,
+    bay: Opening,
+    diameter: int,
+    depth: int,
+    low: int,
+    y: tuple[int, int],
+    sheet: Sheet,
+    name: str,
+    key: str,
+) -> None:
+    """Two pins in each upright, the pins' tops at the underside of the shelf."""
+    radius = share(diameter, 2, 1)[0]
+    for upright, x in ((bay.left_upright, bay.left), (bay.right_upright, bay.right)):
+        if depth >= upright.sheet.thickness:
+            raise ImpossibleProject(f"{key}.pin_depth", "the pin holes would come through; bore less deep")
+        for line in (y[0] + PIN_EDGE, y[1] - PIN_EDGE):
+            upright.holes.append(Hole("shelf pin", (x, line, low - radius), "x", diameter, depth, name))

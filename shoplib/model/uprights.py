@@ -1,0 +1,47 @@
+"""Bays from left to right: how wide each is, and where the uprights between them stand."""
+
+from shoplib.measure import share
+from shoplib.model.project import Bay, ImpossibleProject
+
+
+def bay_widths(inside: int, upright: int, bays: tuple[Bay, ...], step: int) -> tuple[int, ...]:
+    """The clear width of each bay, in ticks; with the dividers they fill the inside exactly.
+
+    Equal bays are whole steps; what will not divide goes to the middle (the middle bay, or the two
+    middle ones alike), so that a case that is planned the same from both sides comes out so. A bay
+    of width "rest" takes what the given ones leave.
+
+    Right: n equal bays in a case of outside width W and thickness t are (W - (n+1) t) / n.
+
+    >>> bay_widths(100, 4, (Bay(), Bay(), Bay()), 1)
+    (31, 30, 31)
+    >>> bay_widths(100, 4, (Bay(width=40), Bay(width="rest")), 1)
+    (40, 56)
+
+    Raises ImpossibleProject where the bays leave no room.
+    """
+    room = inside - (len(bays) - 1) * upright
+    given = sum(bay.width for bay in bays if not isinstance(bay.width, str))
+    rests = [i for i, bay in enumerate(bays) if bay.width == "rest"]
+    equals = [i for i, bay in enumerate(bays) if bay.width == "equal"]
+    if len(rests) > 1 or (rests and equals):
+        raise ImpossibleProject("bays", 'only one bay may take the "rest", beside bays of given width')
+    left = room - given
+    if (rests or equals) and left <= 0:
+        raise ImpossibleProject("bays", "the given widths and the dividers leave nothing for the other bays")
+    if not rests and not equals and left != 0:
+        raise ImpossibleProject("bays", 'the given widths do not fill the case; let one bay take the "rest"')
+    widths = {i: bay.width for i, bay in enumerate(bays) if not isinstance(bay.width, str)}
+    if rests:
+        widths[rests[0]] = left
+    if equals:
+        part, over = share(left, len(equals), step)
+        if part <= 0:
+            raise ImpossibleProject("bays", "the equal bays come out narrower than the finest step")
+        widths.update(dict.fromkeys(equals, part))
+        middle = equals[(len(equals) - 1) // 2 : len(equals) // 2 + 1]
+        each, odd = share(over, len(middle), 1)
+        for i in middle:
+            widths[i] += each
+        widths[middle[-1]] += odd
+    return tuple(widths[i] for i in range(len(bays)))
