@@ -23,9 +23,9 @@ SIDES = ("below", "above", "left", "right")
 
 @dataclass(frozen=True, slots=True)
 class Shape:
-    """One flat figure made of rectangles that may touch; drawn with one outline round the whole.
+    r"""One flat figure made of rectangles that may touch; drawn with one outline round the whole.
 
-    `name` is shown when the pointer rests on the figure. `hatch` is "" or one of `/`, `\\` and `x`.
+    `name` is shown when the pointer rests on the figure. `hatch` is "" or one of `/`, `\` and `x`.
     """
 
     rects: tuple[Rect, ...]

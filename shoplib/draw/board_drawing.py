@@ -1,0 +1,275 @@
+"""One kind of board, flat, with every cut dimensioned from one datum corner."""
+
+from collections.abc import Iterable
+from string import ascii_uppercase
+
+from shoplib.draw.board_face import Face, faces
+from shoplib.draw.chains import size_text, unit_note
+from shoplib.draw.look import fill_of
+from shoplib.draw.scene import (
+    Chain,
+    Disc,
+    EdgeText,
+    Item,
+    Label,
+    Leader,
+    Line,
+    Rect,
+    Running,
+    Scene,
+    Shape,
+)
+from shoplib.measure import Style, write_length
+from shoplib.model.board import Board, BoxCut, Cut, Hole
+from shoplib.model.solved import Cabinet
+
+_PLURAL = {"screw hole": "screw holes", "pull hole": "pull holes", "peg hole": "peg holes"}
+
+
+def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None = None,
+                  alike: tuple[str, ...] = ()) -> Scene:
+    """The board seen on one `face` (see `faces`; without one, the first), `alike` naming the equal boards.
+
+    The edge names along it keep it from being mirrored. Cuts that open on the other face are dashed.
+    Raises ValueError where the board has no such face, and KeyError where the board is not of the cabinet.
+    """
+    seen = Face(cabinet.by_name[board.name], face or faces(board)[0])
+    if face is not None and face not in seen.edges.values() and face not in faces(board):
+        raise ValueError(f"{board.name} has no {face} face to draw: draw {' or '.join(faces(board))}")
+    tags = _tagged(seen)
+    size = (0, 0, board.length, board.width)
+    text = " × ".join(write_length(s, style, unit=False) for s in board.size)
+    legend = [f"{board.sheet}, stage {board.stage}. Finished size {text}."]
+    if board.cut_size != board.size:
+        cut_text = " × ".join(write_length(s, style, unit=False) for s in board.cut_size)
+        legend.append(f"Cut to {cut_text} before the edging goes on.")
+    legend += [f"{tag}: {_says(seen, cuts, style)}." for tag, cuts in tags]
+    if alike:
+        legend.append(f"Edges are named as on {board.name}. Alike: {', '.join(alike)}.")
+    items: list[Item] = [
+        Shape((size,), fill_of(board), board.name),
+        *_cuts(seen, tags), *_edges(seen, size, style), *_grain(seen), *_dimensions(seen, tags, style),
+    ]
+    count = f", {len(alike) + 1} alike" if alike else ""
+    many = f" ({faces(board).index(seen.name) + 1} of {len(faces(board))})" if len(faces(board)) > 1 else ""
+    return Scene(
+        f"{board.name}{count}: {seen.name} face{many}",
+        unit_note(style, f"You look at the face that looks {_toward(seen.name)} in the cabinet. "
+                         "Running distances begin at the small rings."),
+        f"{board.name}{count}, {seen.name} face. " + " ".join(legend), size, tuple(items), tuple(legend),
+    )
+
+
+def _toward(name: str) -> str:
+    return {"left": "left", "right": "right", "front": "to the front", "back": "to the back", "top": "up",
+            "bottom": "down"}[name]
+
+
+def _tagged(face: Face) -> list[tuple[str, list[Cut]]]:
+    """A letter for each box cut seen on this face, and one for each set of equal holes."""
+    groups: dict[object, list[Cut]] = {}
+    for number, cut in enumerate(face.board.cuts):
+        if not face.opens_here(cut) and not _on_edge(face, cut):
+            continue
+        key = (cut.kind, cut.diameter, cut.depth, cut.along) if isinstance(cut, Hole) else number
+        groups.setdefault(key, []).append(cut)
+    return [(_letter(k), cuts) for k, cuts in enumerate(groups.values())]
+
+
+def _on_edge(face: Face, cut: Cut) -> bool:
+    """Cuts that open on an edge only belong to the first face drawn."""
+    if face.name != faces(face.board)[0]:
+        return False
+    if isinstance(cut, Hole):
+        return cut.along != "w"
+    return cut.low[2] > 0 and cut.high[2] < face.board.thickness
+
+
+def _letter(number: int) -> str:
+    """A to Z, then AA, AB and so on."""
+    first, last = divmod(number, 26)
+    return (ascii_uppercase[first - 1] if first else "") + ascii_uppercase[last]
+
+
+def _cuts(face: Face, tags: list[tuple[str, list[Cut]]]) -> Iterable[Item]:
+    """Cuts hatched, through cuts open, holes as circles, what opens on the other face dashed; then tags."""
+    for cut in face.board.cuts:
+        rect = face.extent(cut)
+        if not face.opens_here(cut):
+            yield from _dashed(rect)
+        elif isinstance(cut, BoxCut):
+            if face.through(cut):
+                yield Shape((rect,), "air", cut.kind)
+            else:
+                yield Shape((rect,), "cut", _named(cut), "/")
+        else:
+            centre = ((rect[0] + rect[2]) // 2, (rect[1] + rect[3]) // 2)
+            yield Disc(centre, cut.diameter, "air", cut.kind)
+    for tag, cuts in tags:
+        yield _tag(face, tag, cuts)
+
+
+def _dashed(rect: Rect) -> Iterable[Line]:
+    a, b, c, d = rect
+    for start, end in (((a, b), (c, b)), ((c, b), (c, d)), ((c, d), (a, d)), ((a, d), (a, b))):
+        yield Line(start, end, "hidden")
+
+
+def _tag(face: Face, tag: str, cuts: list[Cut]) -> Leader:
+    """Above for what runs across the board and for holes, on the right for what runs along it."""
+    rect = max((face.extent(cut) for cut in cuts), key=lambda r: r[3])
+    a, b, c, d = rect
+    if isinstance(cuts[0], BoxCut) and c - a > d - b:
+        return Leader((c - min(c - a, face.board.length) // 40, (b + d) // 2), "right", tag, ringed=True)
+    inside = (d - b) // 12 if isinstance(cuts[0], BoxCut) else (d - b) // 2
+    return Leader(((a + c) // 2, d - inside), "above", tag, ringed=True)
+
+
+def _edges(face: Face, size: Rect, style: Style) -> Iterable[Item]:
+    """The name of every edge along it, thick where it is banded."""
+    a, b, c, d = size
+    lines = {
+        "left": ((a, b), (a, d)), "right": ((c, b), (c, d)),
+        "below": ((a, b), (c, b)), "above": ((a, d), (c, d)),
+    }
+    edging = dict(face.board.edging)
+    for side, name in face.edges.items():
+        text = name
+        if name in edging:
+            text = f"{name} ({edging[name].kind} {write_length(edging[name].thickness, style, unit=False)})"
+            yield Line(*lines[side], "band")
+        yield EdgeText(size, side, text)
+
+
+def _grain(face: Face) -> Iterable[Item]:
+    """An arrow along the grain, where no cut is in its way if there is such a place."""
+    board = face.board
+    taken = [face.extent(cut) for cut in board.cuts]
+    half, margin = board.length // 10, board.width // 24
+    places = [
+        (board.length * across // 24, board.width * up // 24)
+        for across in (12, 9, 15, 7, 17) for up in (12, 9, 15, 7, 17, 5, 19)
+    ]
+    free = [
+        (x, y) for x, y in places
+        if not any(r[0] < x + half and x - half < r[2] and r[1] - margin < y < r[3] + margin for r in taken)
+    ]
+    middle, at = (free or places)[0]
+    if board.grain == "length":
+        yield Line((middle - half, at), (middle + half, at), "grain")
+    room = (middle - 3 * half, at - board.width // 2, middle + 3 * half, at + board.width // 2)
+    words = ("grain",) if board.grain == "length" else ("grain either way", "any grain")
+    yield Label(room, words, plate=True)
+
+
+def _dimensions(face: Face, tags: list[tuple[str, list[Cut]]], style: Style) -> Iterable[Item]:
+    """Running distances along and across, then the whole length and width."""
+    board = face.board
+    cuts = [(face.extent(cut), isinstance(cut, Hole)) for _, group in tags for cut in group]
+    along = _stations([(a, c, c - a > d - b, hole) for (a, b, c, d), hole in cuts], board.length)
+    spans = [(b, d, d - b > c - a, hole) for (a, b, c, d), hole in cuts]
+    if not face.datum_below:
+        spans = [(board.width - high, board.width - low, runs, hole) for low, high, runs, hole in spans]
+    across = _stations(spans, board.width)
+    for side, distances, datum, way, whole in (
+        ("below", along, 0, 1, board.length),
+        ("left", across, 0 if face.datum_below else board.width, 1 if face.datum_below else -1, board.width),
+    ):
+        if distances:
+            texts = tuple(write_length(s, style, unit=False) for s in distances)
+            yield Running(side, 0, datum, tuple(datum + way * s for s in distances), texts)
+        yield Chain(side, 1, (0, whole), (write_length(whole, style, unit=False),))
+
+
+def _stations(spans: list[tuple[int, int, bool, bool]], whole: int) -> tuple[int, ...]:
+    """From the datum edge to the near wall of a cut, to both ends of a stopped one, to the centre of a hole.
+
+    A span is (low, high, runs this way, hole); a cut that begins at the datum is measured to its far wall.
+    """
+    found: set[int] = set()
+    for low, high, runs, hole in spans:
+        if hole:
+            found.add((low + high) // 2)
+        elif low <= 0:
+            found.add(high)
+        else:
+            found.add(low)
+            if runs:
+                found.add(high)
+    return tuple(sorted(s for s in found if 0 < s < whole))
+
+
+def _says(face: Face, cuts: list[Cut], style: Style) -> str:
+    """What a tagged cut is, in words and sizes."""
+    first = cuts[0]
+    if isinstance(first, Hole):
+        return _says_holes(face, cuts, style)
+    a, b, c, d = face.extent(first)
+    board = face.board
+
+    def plain(ticks: int) -> str:
+        return write_length(ticks, style, unit=False)
+
+    deep = first.high[2] - first.low[2]
+    what = _named(first)
+    if face.through(first):
+        size = size_text((a, b, c, d), style)
+        return (f"{what}, {size}, through, {_where(face, a, c, True, style)}, "
+                f"{_where(face, b, d, False, style)}")
+    level = c - a > d - b
+    wide = d - b if level else c - a
+    text = f"{what}, {plain(wide)} wide, {plain(deep)} deep"
+    if first.low[2] > 0 and first.high[2] < board.thickness:
+        below = board.thickness - first.high[2] if face.upper else first.low[2]
+        text += f", inside the thickness, {plain(below)} below this face"
+    short, long = ((b, d, False), (a, c, True)) if level else ((a, c, True), (b, d, False))
+    text += ", " + _where(face, *short, style)
+    stops = _stops(face, *long, style)
+    return f"{text}, {stops}" if stops else text
+
+
+def _named(cut: BoxCut) -> str:
+    return f"{cut.kind} for {cut.for_board}" if cut.for_board else cut.kind
+
+
+def _ends(face: Face, level: bool) -> tuple[str, str, int, bool]:
+    """Datum edge, far edge, whole size, and whether page and datum run the same way."""
+    edges = face.edges
+    if level:
+        return edges["left"], edges["right"], face.board.length, True
+    if face.datum_below:
+        return edges["below"], edges["above"], face.board.width, True
+    return edges["above"], edges["below"], face.board.width, False
+
+
+def _where(face: Face, low: int, high: int, level: bool, style: Style) -> str:
+    datum, far, whole, same = _ends(face, level)
+    start, end = (low, high) if same else (whole - high, whole - low)
+    if start <= 0 and end >= whole:
+        return f"from the {datum} edge to the {far} edge"
+    if start <= 0:
+        return f"along the {datum} edge"
+    if end >= whole:
+        return f"along the {far} edge"
+    return f"near wall {write_length(start, style, unit=False)} from the {datum} edge"
+
+
+def _stops(face: Face, low: int, high: int, level: bool, style: Style) -> str:
+    datum, far, whole, same = _ends(face, level)
+    start, end = (low, high) if same else (whole - high, whole - low)
+    parts = []
+    if start > 0:
+        parts.append(f"stopped {write_length(start, style, unit=False)} from the {datum} edge")
+    if end < whole:
+        parts.append(f"stopped {write_length(whole - end, style, unit=False)} from the {far} edge")
+    return " and ".join(parts)
+
+
+def _says_holes(face: Face, cuts: list[Hole], style: Style) -> str:
+    first = cuts[0]
+    name = first.kind if len(cuts) == 1 else _PLURAL.get(first.kind, f"{first.kind}s")
+    deep = "through" if face.through(first) else f"{write_length(first.depth, style, unit=False)} deep"
+    text = f"{len(cuts)} {name}, {write_length(first.diameter, style, unit=False)} across, {deep}"
+    if first.along != "w":
+        return f"{text}, bored into the edge"
+    return text

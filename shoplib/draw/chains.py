@@ -1,0 +1,85 @@
+"""Chains of dimensions read off boards, and the bays between the uprights."""
+
+from collections.abc import Iterable
+from dataclasses import replace
+from itertools import pairwise
+
+from shoplib.draw.scene import Chain, Rect
+from shoplib.measure import Style, write_length
+from shoplib.model.board import Board
+from shoplib.model.solved import Cabinet
+
+UPRIGHTS = ("side", "divider")
+
+_FACING_BASE = ("plinth", "toe board")
+
+
+def unit_note(style: Style, more: str = "") -> str:
+    """The line that states the unit of every bare number on a drawing.
+
+    >>> from shoplib.measure import INCH_STYLE
+    >>> unit_note(INCH_STYLE)
+    'All sizes in inches.'
+    """
+    text = f"All sizes in {'inches' if style.unit == 'in' else 'millimetres'}."
+    return f"{text} {more}" if more else text
+
+
+def size_text(rect: Rect, style: Style) -> str:
+    """Width by height of a rectangle, without unit."""
+    return (f"{write_length(rect[2] - rect[0], style, unit=False)} × "
+            f"{write_length(rect[3] - rect[1], style, unit=False)}")
+
+
+def chain(side: str, stations: Iterable[int], style: Style) -> Chain | None:
+    """Dimensions between the stations, whatever their order; None where there are fewer than two."""
+    at = tuple(sorted(set(stations)))
+    if len(at) < 2:
+        return None
+    texts = tuple(write_length(high - low, style, unit=False) for low, high in pairwise(at))
+    return Chain(side, 0, at, texts)
+
+
+def rows(side: str, chains: Iterable[Iterable[int]], style: Style) -> list[Chain]:
+    """One row of dimensions for each set of stations, outward; a row that says nothing new is left out."""
+    found: list[Chain] = []
+    for stations in chains:
+        item = chain(side, stations, style)
+        if item is not None and all(item.at != other.at for other in found):
+            found.append(replace(item, row=len(found)))
+    return found
+
+
+def uprights(cabinet: Cabinet) -> list[Board]:
+    """Sides and dividers from left to right."""
+    found = [b for b in cabinet.boards if b.role in UPRIGHTS and b.group == "case"]
+    return sorted(found, key=lambda b: b.box.low[0])
+
+
+def bays(cabinet: Cabinet) -> list[tuple[int, int]]:
+    """The space between each upright and the next, left to right, as (left, right)."""
+    standing = uprights(cabinet)
+    return [(a.box.high[0], b.box.low[0]) for a, b in pairwise(standing) if a.box.high[0] < b.box.low[0]]
+
+
+def levels(cabinet: Cabinet, low: int, high: int) -> list[Board]:
+    """The boards of the case that bound its openings in height between two positions across.
+
+    Lying boards count, and the boards of the base that face the front; rails at the back do not.
+    """
+    return [
+        b for b in cabinet.boards
+        if b.group == "case" and b.box.low[0] < high and low < b.box.high[0] and b.role != "loose shelf"
+        and (b.placement.own_axis(2) == 2 or b.role in _FACING_BASE)
+    ]
+
+
+def ends(boards: Iterable[Board], axis: int) -> list[int]:
+    """Both ends of every board along a world axis."""
+    return [end for b in boards for end in (b.box.low[axis], b.box.high[axis])]
+
+
+def not_within(stations: Iterable[int], spans: Iterable[tuple[int, int]]) -> list[int]:
+    """The stations that no span covers."""
+    spans = list(spans)
+    return [s for s in stations if not any(low < s < high for low, high in spans)]

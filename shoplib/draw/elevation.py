@@ -1,0 +1,99 @@
+"""The cabinet from the front, closed or with its fronts off."""
+
+from shoplib.draw.chains import bays, ends, levels, not_within, rows, size_text, unit_note, uprights
+from shoplib.draw.look import FRONT, seen
+from shoplib.draw.scene import Chain, EdgeText, Item, Label, Scene
+from shoplib.measure import Style, write_length
+from shoplib.model.board import Board
+from shoplib.model.box import Box, around
+from shoplib.model.solved import Cabinet, Hardware
+
+
+def front_elevation(cabinet: Cabinet, style: Style, fronts: bool = True) -> Scene:
+    """The front, with widths under it and heights beside it; `fronts=False` shows openings, boxes and slides.
+
+    Every position is read off the boards. Raises ValueError where the cabinet has no boards.
+    """
+    boards = [b for b in cabinet.boards if fronts or b.role != "front"]
+    fittings = [h for h in cabinet.hardware if fronts or h.what != "pull"]
+    whole = around([b.box for b in boards] + [h.box for h in fittings])
+    bounds = FRONT.flat(whole)
+    spaces = bays(cabinet)
+    items: list[Item] = [*seen(boards, fittings, FRONT)]
+    named = [b for b in boards if b.role == ("front" if fronts else "box front")]
+    pulls = [h for h in fittings if h.what == "pull"]
+    items += [_label(b, [h for h in pulls if h.group == b.group], style) for b in named]
+    for number, (low, high) in enumerate(spaces, 1):
+        if len(spaces) > 1:
+            items.append(EdgeText((low, bounds[1], high, bounds[3]), "above", f"bay {number}"))
+    items += _widths(cabinet, style, whole, named if fronts else [])
+    items += _heights(cabinet, style, whole, spaces, named if fronts else [])
+    title = "Front elevation" if fronts else "Front elevation, fronts off"
+    return Scene(
+        f"{title}: {cabinet.name}", unit_note(style), _alt(cabinet, style, whole, spaces, named, fronts),
+        bounds, tuple(items),
+    )
+
+
+def _label(board: Board, pulls: list[Hardware], style: Style) -> Label:
+    room = FRONT.flat(board.box)
+    size = size_text(room, style)
+    left, bottom, right, top = room
+    for box in (FRONT.flat(p.box) for p in pulls):
+        # The words stand in the taller of the two parts that the pull leaves free.
+        if left < box[2] and box[0] < right and bottom < box[1] and box[3] < top:
+            under = box[1] - bottom >= top - box[3]
+            room = (left, bottom, right, box[1]) if under else (left, box[3], right, top)
+    name = board.group if board.group != "case" else board.name
+    short = name.split(" ", 2)[-1] if name.startswith("bay ") else name
+    return Label(room, (f"{name}\n{size}", f"{short}\n{size}", short))
+
+
+def _widths(cabinet: Cabinet, style: Style, whole: Box, fronts: list[Board]) -> list[Chain]:
+    """Fronts with their gaps, then sides, bays and dividers, then the whole."""
+    standing = ends(uprights(cabinet), 0)
+    lowest = _lowest_row(fronts)
+    beside = not_within(standing, [(b.box.low[0], b.box.high[0]) for b in lowest]) if lowest else []
+    return rows("below", [ends(lowest, 0) + beside, standing, (whole.low[0], whole.high[0])], style)
+
+
+def _lowest_row(fronts: list[Board]) -> list[Board]:
+    """For each position across, the lowest front."""
+    lowest: list[Board] = []
+    for board in sorted(fronts, key=lambda b: b.box.low[2]):
+        if not any(o.box.low[0] < board.box.high[0] and board.box.low[0] < o.box.high[0] for o in lowest):
+            lowest.append(board)
+    return lowest
+
+
+def _heights(cabinet: Cabinet, style: Style, whole: Box, spaces: list[tuple[int, int]],
+             fronts: list[Board]) -> list[Chain]:
+    """The first bay and the whole on the left; on the right the last bay, where it differs."""
+    total = [whole.low[2], whole.high[2]]
+    each = [set(_bay_heights(cabinet, low, high, fronts) + total) for low, high in spaces] or [set(total)]
+    left = rows("left", [each[0], total], style)
+    return left if each[0] == each[-1] else left + rows("right", [each[-1]], style)
+
+
+def _bay_heights(cabinet: Cabinet, low: int, high: int, fronts: list[Board]) -> list[int]:
+    here = [b for b in fronts if b.box.low[0] < high and low < b.box.high[0]]
+    lying = ends(levels(cabinet, low, high), 2)
+    return ends(here, 2) + not_within(lying, [(b.box.low[2], b.box.high[2]) for b in here])
+
+
+def _alt(cabinet: Cabinet, style: Style, whole: Box, spaces: list[tuple[int, int]], named: list[Board],
+         fronts: bool) -> str:
+    """What the drawing shows, for those who do not see it."""
+    wide, _, high = whole.size
+    parts = [f"{cabinet.name} seen from the front, {'closed' if fronts else 'with the fronts off'}: "
+             f"{write_length(wide, style)} wide and {write_length(high, style)} high."]
+    if spaces:
+        widths = ", ".join(write_length(b - a, style) for a, b in spaces)
+        parts.append(f"{_count(len(spaces), 'bay')} from left to right, {widths} wide.")
+    if named:
+        parts.append(f"{_count(len(named), 'front') if fronts else _count(len(named), 'drawer box', 'es')}.")
+    return " ".join(parts)
+
+
+def _count(number: int, word: str, ending: str = "s") -> str:
+    return f"{number} {word}{ending if number != 1 else ''}"

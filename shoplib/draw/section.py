@@ -1,0 +1,144 @@
+"""The cabinet cut open: a side section through one bay, and a plan section seen from above."""
+
+from collections.abc import Iterable
+
+from shoplib.draw.chains import bays, ends, levels, not_within, rows, unit_note, uprights
+from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, Look, cut_through, is_cut
+from shoplib.draw.scene import Item, Label, Leader, Scene
+from shoplib.measure import Style, write_length
+from shoplib.model.board import Board
+from shoplib.model.box import Box, around
+from shoplib.model.solved import Cabinet
+
+_POINT = {"front": 3, "box front": 9}
+"""Where along a board its leader begins, in twelfths, for boards that stand face to face."""
+
+
+def section_side(cabinet: Cabinet, style: Style, bay: int = 1, x: int | None = None) -> Scene:
+    """Cut from top to bottom through the middle of a bay (or at `x`), seen from the right, front on the left.
+
+    Raises ValueError where the cabinet has no such bay and no `x` is given.
+    """
+    if x is None:
+        spaces = bays(cabinet)
+        if not 1 <= bay <= len(spaces):
+            raise ValueError(f"there is no bay {bay}: the bays are 1 to {len(spaces)}")
+        low, high = spaces[bay - 1]
+        x = (low + high) // 2
+        where = f"bay {bay}"
+    else:
+        where = f"{write_length(x, style)} from the left"
+    shapes, whole, cut = _cut(cabinet, FROM_RIGHT, x)
+    bounds = FROM_RIGHT.flat(whole)
+    items: list[Item] = [*shapes, *_group_labels(cut, FROM_RIGHT), *_leaders(cut, FROM_RIGHT, "right")]
+    boxes = _boxes(cut)
+    fronts = [b for b in cut if b.role == "front"]
+    backs = [b for b in cut if b.role == "back"]
+    lowest = min(boxes, key=lambda group: boxes[group].low[2], default="")
+    depths = _both([boxes[lowest]], 1) if lowest else []
+    depths += ends([b for b in fronts if b.group == lowest], 1) + ends(backs, 1)
+    sides = [b for b in uprights(cabinet) if b.box.high[0] <= x]
+    items += rows("below", [depths, ends(sides[-1:], 1), (whole.low[1], whole.high[1])], style)
+    total = [whole.low[2], whole.high[2]]
+    lying = ends(levels(cabinet, x, x + 1), 2) + total
+    covered = [(b.box.low[2], b.box.high[2]) for b in fronts]
+    closed = ends(fronts, 2) + not_within(lying, covered) if fronts else []
+    items += rows("left", [_both(boxes.values(), 2), closed, lying, total], style)
+    alt = (f"Section through {where} of {cabinet.name}, seen from the right, front on the left. "
+           f"Cut and hatched: {_listed(cut)}.")
+    return Scene(f"Side section, {where}: {cabinet.name}", unit_note(style, "Cut boards are hatched."), alt,
+                 bounds, tuple(items))
+
+
+def section_plan(cabinet: Cabinet, style: Style, z: int | None = None) -> Scene:
+    """Cut level at height `z`, seen from above: the front is at the foot of the drawing.
+
+    Without `z` the cut goes through the uppermost drawer boxes, or at half height where there are none.
+    """
+    if z is None:
+        z = _through_boxes(cabinet)
+    shapes, whole, cut = _cut(cabinet, FROM_ABOVE, z)
+    bounds = FROM_ABOVE.flat(whole)
+    standing = [b for b in uprights(cabinet) if is_cut(b, FROM_ABOVE, z)]
+    fronts = [b for b in cut if b.role == "front"]
+    items: list[Item] = [*shapes, *_group_labels(cut, FROM_ABOVE), *_leaders(cut, FROM_ABOVE, "above")]
+    boxes, faces = _boxes(cut), ends(standing, 0)
+    covered = [(b.box.low[0], b.box.high[0]) for b in fronts]
+    items += rows("below", [
+        ends(fronts, 0) + not_within(faces, covered) if fronts else [],
+        _both(boxes.values(), 0) + faces,
+        faces,
+        (whole.low[0], whole.high[0]),
+    ], style)
+    first = min(boxes, key=lambda group: boxes[group].low[0], default="")
+    depths = _both([boxes[first]], 1) if first else []
+    depths += ends([b for b in cut if b.role == "back" or (b.role == "front" and b.group == first)], 1)
+    items += rows("left", [depths, ends(standing[:1], 1), (whole.low[1], whole.high[1])], style)
+    alt = (f"{cabinet.name} cut level {write_length(z, style)} above its foot, seen from above, front at the "
+           f"foot of the drawing. Cut and hatched: {_listed(cut)}.")
+    return Scene(
+        f"Plan section: {cabinet.name}",
+        unit_note(style, f"Cut {write_length(z, style)} above the foot. Cut boards are hatched."),
+        alt, bounds, tuple(items),
+    )
+
+
+def _cut(cabinet: Cabinet, look: Look, at: int) -> tuple[list, Box, list[Board]]:
+    """What is to be seen, the box round all of it, and the boards that are cut."""
+    shapes = cut_through(cabinet.boards, cabinet.hardware, look, at)
+    boxes = [b.box for b in cabinet.boards] + [h.box for h in cabinet.hardware]
+    return shapes, around(boxes), [b for b in cabinet.boards if is_cut(b, look, at)]
+
+
+def _through_boxes(cabinet: Cabinet) -> int:
+    sides = [b.box for b in cabinet.boards if b.role == "box side"]
+    if sides:
+        top = max(sides, key=lambda box: box.high[2])
+        return (top.low[2] + 2 * top.high[2]) // 3
+    whole = around([b.box for b in cabinet.boards])
+    return (whole.low[2] + whole.high[2]) // 2
+
+
+def _boxes(cut: list[Board]) -> dict[str, Box]:
+    """The box round each drawer or pull-out that is cut, its front left out."""
+    groups: dict[str, list[Box]] = {}
+    for board in cut:
+        if board.group != "case" and board.role != "front":
+            groups.setdefault(board.group, []).append(board.box)
+    return {group: around(boxes) for group, boxes in groups.items()}
+
+
+def _both(boxes: Iterable[Box], axis: int) -> list[int]:
+    return [end for box in boxes for end in (box.low[axis], box.high[axis])]
+
+
+def _listed(cut: list[Board]) -> str:
+    """The cut boards of the case by name, and the drawers and pull-outs as wholes."""
+    names = [b.name for b in cut if b.group == "case"]
+    return ", ".join(names + list(dict.fromkeys(b.group for b in cut if b.group != "case"))) or "nothing"
+
+
+def _group_labels(cut: list[Board], look: Look) -> list[Label]:
+    """The name of each drawer or pull-out, in the middle of its parts."""
+    return [Label(look.flat(box), (group,), plate=True) for group, box in _boxes(cut).items()]
+
+
+def _leaders(cut: list[Board], look: Look, side: str) -> list[Leader]:
+    """Names of the cut boards of the case, and of the parts of one drawer, the first."""
+    first = next((b.group for b in cut if b.group != "case"), "case")
+    leaders: list[Leader] = []
+    for board in cut:
+        if board.group not in ("case", first):
+            continue
+        left, bottom, right, top = look.flat(board.box)
+        part = _POINT.get(board.role, 6)
+        if side == "right":
+            lying = right - left > top - bottom
+            point = (right - (right - left) // 8 if lying else (left + right) // 2,
+                     (bottom + top) // 2 if lying else bottom + (top - bottom) * part // 12)
+        else:
+            level = right - left > top - bottom
+            point = (left + (right - left) * part // 12 if level else (left + right) // 2,
+                     (bottom + top) // 2)
+        leaders.append(Leader(point, side, board.name if board.group == "case" else board.role))
+    return leaders
