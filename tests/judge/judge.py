@@ -97,28 +97,36 @@ def gap_faults(plan, bodies):
 
 
 def hardware_faults(plan, bodies):
-    """A slide lies against its board, in nobody's wood, and inside the box over all boards.
+    """Slides, pulls, pegs, feet and casters stand in nobody's wood; a slide lies against its board, inside.
 
-    Other fittings (pulls, pegs, casters) may be let into the board they are on, and stick out.
+    Screws are in the wood of their boards, and so are left out. A fitting may be let into the board
+    that it is on, unless it is a slide.
     """
     low = np.min([body.low for body in bodies.values()], axis=0)
     high = np.max([body.high for body in bodies.values()], axis=0)
     faults = []
     for fitting in plan["hardware"]:
+        if fitting["what"].endswith("screws"):
+            continue
         start, end = np.asarray(fitting["low"], float), np.asarray(fitting["high"], float)
         title = f"hardware: {fitting['what']} on {fitting['on']}"
         is_slide = fitting["what"] == "slide"
-        solid = box(start, end)
-        for body in bodies.values():
-            if boxes_share(start, end, body.low, body.high) <= OVERLAP:
-                continue
-            if (body.name != fitting["on"] or is_slide) and (solid ^ body.drilled).volume() > OVERLAP:
-                faults.append(f"{title} stands in {body.name}")
+        faults += [
+            f"{title} stands in {body.name}"
+            for body in bodies.values()
+            if (is_slide or body.name != fitting["on"]) and _stands_in(start, end, body)
+        ]
         if is_slide and ((start < low - SAME).any() or (end > high + SAME).any()):
             faults.append(f"{title} reaches out of the cabinet")
         if is_slide and _distance(start, end, bodies[fitting["on"]]) > SAME:
             faults.append(f"{title} does not touch it")
     return faults
+
+
+def _stands_in(start, end, body):
+    if boxes_share(start, end, body.low, body.high) <= OVERLAP:
+        return False
+    return (box(start, end) ^ body.drilled).volume() > OVERLAP
 
 
 def _distance(start, end, body):

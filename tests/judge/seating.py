@@ -8,7 +8,7 @@ locating joint must have wood behind it.
 
 import numpy as np
 
-from tests.judge.solids import OVERLAP, SAME, box, direction
+from tests.judge.solids import OVERLAP, SAME, box, direction, is_hole
 
 PROBE = 0.01
 """Thickness of the probe (mm)."""
@@ -25,7 +25,7 @@ def seating_faults(plan, bodies):
         sheet = sheets[enters.plan["sheet"]]
         title = f"joint: {joint['enters']} in {joint['receives']}"
         faults += [f"{title}: {what}" for what in _joint_faults(joint, enters, receives, sheet)]
-    return faults + _orphan_faults(plan)
+    return faults + _orphan_faults(plan, bodies)
 
 
 def _joint_faults(joint, enters, receives, sheet):
@@ -145,12 +145,18 @@ def _cut_around(name, receives, axis, sign, face, foot):
     return min(holding, key=lambda entry: entry[:2])[2:] if holding else None
 
 
-def _orphan_faults(plan):
-    """A cut that is made for a board belongs to a joint between the two."""
+def _orphan_faults(plan, bodies):
+    """A cut that is made for a board of the same group belongs to a joint between the two.
+
+    The groove that a runner of the case lies in belongs to none: the drawer rides on it.
+    """
     joined = {frozenset((joint["enters"], joint["receives"])) for joint in plan["joints"]}
     return [
-        f"cut: {cut['kind']} in {board['name']} for {cut['for']}, but no joint between them"
-        for board in plan["boards"]
-        for cut in board["cuts"]
-        if cut.get("for") and frozenset((board["name"], cut["for"])) not in joined
+        f"cut: {cut['kind']} in {body.name} for {cut['for']}, but no joint between them"
+        for body in bodies.values()
+        for cut in body.plan["cuts"]
+        if cut.get("for")
+        and not is_hole(cut)
+        and bodies[cut["for"]].group == body.group
+        and frozenset((body.name, cut["for"])) not in joined
     ]
