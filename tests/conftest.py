@@ -1,0 +1,41 @@
+"""What every test may use: the number of random tries, and the pages as they ran."""
+
+import os
+
+import pytest
+from hypothesis import settings
+
+from tests.browser.lab import missing
+from tests.notebook_run import NotebookRun
+
+BROWSER = os.environ.get("SHOPLIB_BROWSER", "if there")
+"""`required`: browser tests fail where there is no Chromium; `later`: skip them; else: if they can run."""
+
+
+def pytest_addoption(parser):
+    parser.addoption("--long", action="store_true", help="the full counts of random tries")
+
+
+def pytest_configure(config):
+    # The deadline of a single try is off: a machine that is busy with something else is no fault of ours.
+    settings.register_profile("short", deadline=None)
+    settings.register_profile("long", deadline=None, max_examples=2_000)
+    settings.load_profile("long" if config.getoption("--long") else "short")
+    config.pluginmanager.register(NotebookRun())
+
+
+@pytest.fixture(scope="session")
+def count(pytestconfig):
+    """`count(300, 5_000)`: how many random tries to make, in a short run and with --long."""
+    return lambda short, long: long if pytestconfig.getoption("--long") else short
+
+
+def pytest_collection_modifyitems(items):
+    reason = ""
+    if BROWSER == "later":
+        reason = "SHOPLIB_BROWSER=later: the browser tests run on their own"
+    elif BROWSER != "required":
+        reason = missing()
+    for item in items:
+        if reason and item.get_closest_marker("browser"):
+            item.add_marker(pytest.mark.skip(reason=reason))

@@ -1,0 +1,234 @@
+"""When the environment is made, and what is said when it cannot be."""
+
+import errno
+import importlib.util
+import shutil
+import subprocess
+import sys
+from types import SimpleNamespace
+
+import pytest
+
+from shoplib.start import cli, environment
+from shoplib.start.place import Place
+from shoplib.start.trouble import Trouble, from_error, from_output
+
+
+@pytest.fixture
+def place(tmp_path):
+    (tmp_path / "requirements.txt").write_text("jupyterlab==4.6.6\n-e .\n")
+    return Place(tmp_path, windows=False)
+
+
+@pytest.fixture
+def steps(monkeypatch, place):
+    """Fake the programs that set-up runs; gives the list of what was run. `venv` leaves a Python behind."""
+    ran = []
+
+    def run(command, **_):
+        ran.append(command[command.index("-m") + 1] if "-m" in command else "fonts")
+        if ran[-1] == "venv":
+            place.scripts.mkdir(parents=True, exist_ok=True)
+            (place.venv / "pyvenv.cfg").write_text("version = 3.11\n")
+            place.python.write_text("")
+        return SimpleNamespace(returncode=0, stdout="", stderr="")
+
+    monkeypatch.setattr(subprocess, "run", run)
+    return ran
+
+
+ALL = ["venv", "pip", "fonts"]
+
+
+def test_it_is_made_once(place, steps):
+    environment.ensure(place)
+    assert steps == ALL
+    environment.ensure(place)
+    assert steps == ALL
+    assert (place.venv / "share/jupyter/lab/settings/overrides.json").is_file()
+
+
+def test_it_is_made_again_when_requirements_change(place, steps):
+    environment.ensure(place)
+    stale = place.venv / "stale.txt"
+    stale.write_text("")
+    place.requirements.write_text("jupyterlab==4.6.7\n-e .\n")
+    environment.ensure(place)
+    assert steps == ALL * 2
+    assert not stale.exists()
+
+
+def test_line_ends_are_no_change(place, steps):
+    environment.ensure(place)
+    place.requirements.write_bytes(b"jupyterlab==4.6.6\r\n-e .\r\n")
+    environment.ensure(place)
+    assert steps == ALL
+
+
+def test_it_is_made_again_for_another_python(place, steps, monkeypatch):
+    environment.ensure(place)
+    monkeypatch.setattr(sys, "version_info", (3, 99, 0))
+    environment.ensure(place)
+    assert steps == ALL * 2
+
+
+def test_it_is_made_again_when_the_folder_was_moved(place, steps, tmp_path_factory):
+    environment.ensure(place)
+    moved = Place(tmp_path_factory.mktemp("moved") / "workbook", windows=False)
+    shutil.copytree(place.root, moved.root)
+    assert environment.stands(place)
+    assert not environment.stands(moved)
+
+
+@pytest.mark.parametrize("step", range(len(ALL)))
+def test_a_half_made_environment_is_made_again(place, steps, monkeypatch, step):
+    good = subprocess.run
+
+    def stop(command, **rest):
+        done = good(command, **rest)
+        if len(steps) == step + 1:
+            raise KeyboardInterrupt
+        return done
+
+    monkeypatch.setattr(subprocess, "run", stop)
+    with pytest.raises(KeyboardInterrupt):
+        environment.ensure(place)
+    monkeypatch.setattr(subprocess, "run", good)
+    steps.clear()
+    environment.ensure(place)
+    assert steps == ALL
+
+
+def test_an_environment_without_its_python_is_made_again(place, steps):
+    environment.ensure(place)
+    place.python.unlink()
+    environment.ensure(place)
+    assert steps == ALL * 2
+
+
+def refusal(place):
+    with pytest.raises(Trouble) as caught:
+        environment.ensure(place)
+    sentence = str(caught.value)
+    assert "\n" not in sentence
+    assert place.command in sentence or "whole folder" in sentence
+    return sentence
+
+
+@pytest.mark.parametrize("part", ["venv", "ensurepip"])
+def test_python_without_venv(place, steps, monkeypatch, part):
+    real = importlib.util.find_spec
+    monkeypatch.setattr(importlib.util, "find_spec", lambda name: None if name == part else real(name))
+    assert "sudo apt install python3-venv" in refusal(place)
+    assert steps == []
+    assert not place.venv.exists()
+
+
+def test_a_file_where_the_environment_should_be(place, steps):
+    place.venv.write_text("mine")
+    assert "should be a folder" in refusal(place)
+    assert place.venv.read_text() == "mine"
+
+
+def test_a_link_where_the_environment_should_be(place, steps, tmp_path_factory):
+    elsewhere = tmp_path_factory.mktemp("elsewhere")
+    (elsewhere / "pyvenv.cfg").write_text("")
+    place.venv.symlink_to(elsewhere, target_is_directory=True)
+    assert "should be a folder" in refusal(place)
+    assert (elsewhere / "pyvenv.cfg").exists()
+
+
+def test_a_folder_of_the_users_is_not_removed(place, steps):
+    place.venv.mkdir()
+    (place.venv / "letters.txt").write_text("mine")
+    assert "move it away" in refusal(place)
+    assert (place.venv / "letters.txt").read_text() == "mine"
+
+
+def test_a_read_only_folder(place, steps, monkeypatch):
+    monkeypatch.setattr("os.access", lambda *_: False)  # root may write anywhere, so it is faked
+    assert "copy the workbook to a folder of your own" in refusal(place)
+
+
+def test_a_nearly_full_disk(place, steps, monkeypatch):
+    monkeypatch.setattr(shutil, "disk_usage", lambda _: SimpleNamespace(free=10_000_000))
+    assert "not enough room on the disk" in refusal(place)
+    assert steps == []
+
+
+def test_half_a_copy(place, steps):
+    place.requirements.unlink()
+    assert "not a whole copy" in refusal(place)
+
+
+NO_NETWORK = """\
+WARNING: Retrying (Retry(total=0)) after connection broken by 'NewConnectionError("Failed to establish \
+a new connection: [Errno -3] Temporary failure in name resolution")': /simple/setuptools/
+ERROR: Could not find a version that satisfies the requirement setuptools>=77 (from versions: none)
+ERROR: No matching distribution found for setuptools>=77
+"""
+NO_ROOM = "ERROR: Could not install packages due to an OSError: [Errno 28] No space left on device"
+IN_USE = "ERROR: Could not install packages due to an OSError: [WinError 5] Access is denied: 'C:'"
+FILTER = "SSLError(SSLCertVerificationError(1, '[SSL: CERTIFICATE_VERIFY_FAILED] self signed')) Max retries"
+SAID_BY_PIP = {
+    NO_NETWORK: "connect this computer to the Internet",
+    NO_ROOM: "room on the disk",
+    IN_USE: "of your own",
+    FILTER: "PIP_CERT",
+    "ERROR: No matching distribution found for numpy==2.4.6": "install Python 3.11",
+    "note\nerror: subprocess-exited-with-error": "stopped (error: subprocess-exited-with-error)",
+    "": "did not say why",
+}
+
+
+@pytest.mark.parametrize(("output", "sentence"), SAID_BY_PIP.items())
+def test_what_the_installer_says_becomes_one_sentence(place, monkeypatch, steps, output, sentence):
+    good = subprocess.run
+
+    def run(command, **rest):
+        good(command, **rest)
+        return SimpleNamespace(returncode=int(steps[-1] == "pip"), stdout=None, stderr=output)
+
+    monkeypatch.setattr(subprocess, "run", run)
+    assert sentence in refusal(place)
+    assert not place.stamp.exists()
+
+
+@pytest.mark.parametrize(
+    ("windows", "error", "sentence"),
+    [
+        (False, OSError(errno.ENOSPC, "No space left on device"), "room on the disk"),
+        (False, OSError(errno.EROFS, "Read-only file system"), "folder of your own"),
+        (False, PermissionError(errno.EACCES, "Permission denied"), "folder of your own"),
+        (True, PermissionError(errno.EACCES, "Access is denied"), "close JupyterLab"),
+        (True, OSError(errno.EIO, "a fault of the disk"), "a fault of the disk"),
+    ],
+)
+def test_what_the_file_system_says_becomes_one_sentence(place, windows, error, sentence):
+    text = str(from_error(error, Place(place.root, windows)))
+    assert sentence in text
+    assert ("py -m shoplib" if windows else "python3 -m shoplib") in text
+
+
+def test_windows_without_venv_is_not_sent_to_apt(place):
+    text = str(from_output("[WinError 10061] Connection refused", Place(place.root, windows=True)))
+    assert "Internet" in text
+    assert "py -m shoplib" in text
+
+
+def test_trouble_is_told_without_a_traceback(monkeypatch, capsys):
+    def trouble(_):
+        raise Trouble("Do this.")
+
+    monkeypatch.setattr(environment, "ensure", trouble)
+    assert cli.main(["test"]) == 3
+    assert capsys.readouterr().err == "Do this.\n"
+
+
+@pytest.mark.parametrize("words", [["plan"], ["plan", "a.toml"], ["check", "a.toml"], ["bake"], ["--flat"]])
+def test_a_command_that_is_not_understood_sets_nothing_up(monkeypatch, capsys, words):
+    monkeypatch.setattr(environment, "ensure", lambda _: pytest.fail("set up"))
+    with pytest.raises(SystemExit) as left:
+        cli.main(words)
+    assert left.value.code == 2
+    assert "usage:" in capsys.readouterr().err
