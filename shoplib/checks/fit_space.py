@@ -97,7 +97,7 @@ def find_space_conflicts(cabinet: Cabinet) -> tuple[Finding, ...]:
     "stop" where it does not fit, cannot be stood up or does not go through the door; "warn" where
     only a floor out of level may take the height; "note" for the height that standing it up needs.
     """
-    space = cabinet.project.space
+    space = cabinet.project.space if cabinet.project else None
     if space is None:
         return ()
     size = cabinet.envelope.size

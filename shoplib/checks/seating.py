@@ -16,8 +16,9 @@ class Seat:
 
     `axis` and `sign` are the direction of entry, `across` the world axis of the entering board's
     thickness, `face` where the receiving board's uncut box begins for it. `inside` is the wood that
-    stands inside the receiving board's uncut box; `cut` is the cut that takes it (None where there
-    is none), and `room` that cut in the cabinet.
+    stands inside the receiving board's uncut box, `entered` how far past the face it reaches (negative
+    where it stops short), `cut` the cut that takes it (None where there is none), `room` that cut in
+    the cabinet.
     """
 
     joint: Joint
@@ -27,17 +28,10 @@ class Seat:
     sign: int
     across: int
     face: int
-    inside: tuple[Box, ...]
+    inside: list[Box]
+    entered: int
     cut: BoxCut | None
     room: Box | None
-
-    @property
-    def entered(self) -> int:
-        """How far the entering board is past the face, in ticks; negative where it stops short."""
-        reach = [far(box, self.axis, self.sign) for box in self.inside] or [
-            far(self.enters.box, self.axis, self.sign)
-        ]
-        return max(self.sign * (end - self.face) for end in reach)
 
     @property
     def cut_depth(self) -> int:
@@ -50,19 +44,26 @@ def seat_of(joint: Joint, enters: Board, receives: Board) -> Seat:
     one that takes most of it.
     """
     axis, sign = direction(joint.axis)
-    inside = tuple(common_boxes(enters.pieces, [receives.box]))
+    inside = common_boxes(enters.pieces, [receives.box])
+    face = near(receives.box, axis, sign)
+    entered = max(sign * (far(box, axis, sign) - face) for box in inside or [enters.box])
+    across = directions(enters.placement.axes)[2][0]
+    cut, room = _cut_for(enters, receives, inside)
+    return Seat(joint, enters, receives, axis, sign, across, face, inside, entered, cut, room)
+
+
+def _cut_for(enters: Board, receives: Board, inside: list[Box]) -> tuple[BoxCut | None, Box | None]:
     cuts = [cut for cut in receives.cuts if isinstance(cut, BoxCut)]
     choice = list(zip(cuts, receives.cut_boxes, strict=True))
-    named = [(cut, room) for cut, room in choice if cut.for_board == enters.name]
-    taking = [(cut, room) for cut, room in choice if any(room.overlaps(box) for box in inside)]
-    best = max(
-        named or taking,
-        key=lambda pair: sum(box.volume for box in common_boxes(inside, [pair[1]])),
-        default=(None, None),
-    )
-    across = directions(enters.placement.axes)[2][0]
-    face = near(receives.box, axis, sign)
-    return Seat(joint, enters, receives, axis, sign, across, face, inside, *best)
+    named = [pair for pair in choice if pair[0].for_board == enters.name]
+    if len(named) == 1:
+        return named[0]
+    taking = named or [pair for pair in choice if any(pair[1].overlaps(box) for box in inside)]
+
+    def taken(pair: tuple[BoxCut, Box]) -> int:
+        return sum(box.volume for box in common_boxes(inside, [pair[1]]))
+
+    return max(taking, key=taken, default=(None, None))
 
 
 def find_unseated(cabinet: Cabinet) -> tuple[Finding, ...]:
@@ -189,7 +190,7 @@ def _clearance(cabinet: Cabinet, seat: Seat) -> list[Finding]:
     """The cut is wider than what enters by the fit; where it runs out of an edge, its one wall is near."""
     if seat.across == seat.axis or not seat.inside:
         return []
-    entering = around(list(seat.inside))
+    entering = around(seat.inside)
     thick = seat.joint.tongue or cabinet.sheets[seat.enters.sheet].thickest
     found = _tongue(cabinet, seat, entering) if seat.joint.tongue else []
     open_low = seat.room.low[seat.across] <= seat.receives.box.low[seat.across]
@@ -250,10 +251,11 @@ def _loose(cabinet: Cabinet, seat: Seat, spare: int) -> Finding:
 
 def _place(cabinet: Cabinet, seat: Seat, clearance: list[Finding]) -> list[Finding]:
     """The cut lies where the board enters: nothing of it stands over a wall or an end of the cut."""
-    outside = what_remains(list(seat.inside), list(seat.receives.cut_boxes))
-    if not outside:
+    if not seat.inside:
         return []
-    entering, found = around(list(seat.inside)), []
+    entering, found = around(seat.inside), []
+    if seat.room.common(entering) == entering or not what_remains(seat.inside, list(seat.receives.cut_boxes)):
+        return []
     told = any(finding.level == "stop" for finding in clearance)
     for axis in range(3):
         if axis == seat.axis or (axis == seat.across and told):

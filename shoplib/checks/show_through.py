@@ -1,10 +1,10 @@
 """A groove that runs right through a drawer box for its bottom may be seen from outside."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
-from shoplib.checks.wording import far, names
+from shoplib.checks.wording import common_boxes, far, names
 from shoplib.model.board import Board, BoxCut
-from shoplib.model.box import Box, Point, around, what_remains
+from shoplib.model.box import Box, Point, what_remains
 from shoplib.model.solved import Cabinet, Finding
 
 _ENDS = (("left end", "right end"), ("front", "rear"), ("underside", "top"))
@@ -22,39 +22,38 @@ def find_grooves_that_show(cabinet: Cabinet) -> tuple[Finding, ...]:
             continue
         for board in group:
             if board.role in _WALLS:
-                for end in open_ends(board, [b for b in group if b is not board], bottoms):
+                for end in open_ends(board, group, bottoms):
                     seen.setdefault((board.role, end), []).append(board.name)
     return tuple(_note(role, end, boards) for (role, end), boards in seen.items())
 
 
-def open_ends(board: Board, others: list[Board], bottoms: set[str]) -> Iterator[str]:
+def open_ends(board: Board, group: Sequence[Board], bottoms: set[str]) -> Iterator[str]:
     """The ends ("front", "rear", "left end", "right end") where a groove for one of the bottoms can be seen.
 
     From the middle of the groove one looks out along it: what another board fills anywhere on the
     way is hidden. The bottom itself hides nothing, its edge is what is seen.
     """
-    walls = [piece for other in others if other.name not in bottoms for piece in other.pieces]
-    cuts = [cut for cut in board.cuts if isinstance(cut, BoxCut)]
-    if not any(cut.for_board in bottoms for cut in cuts):
-        return
-    limits = around([board.box, *(other.box for other in others)])
-    for cut, room in zip(cuts, board.cut_boxes, strict=True):
-        if cut.for_board not in bottoms:
+    others = [other for other in group if other is not board and other.name not in bottoms]
+    for cut in board.cuts:
+        if not isinstance(cut, BoxCut) or cut.for_board not in bottoms:
             continue
+        room = board.placement.to_world(cut.box)
         size = room.size
         axis = size.index(max(size))
         for end, sign in enumerate((-1, 1)):
             runs_out = sign * (far(room, axis, sign) - far(board.box, axis, sign)) >= 0
-            if runs_out and _is_seen(room, walls, axis, sign, limits):
+            if runs_out and _is_seen(room, others, axis, sign):
                 yield _ENDS[axis][end]
 
 
-def _is_seen(room: Box, walls: list[Box], axis: int, sign: int, limits: Box) -> bool:
-    """True where some line from the middle of the groove outward meets none of the walls."""
+def _is_seen(room: Box, others: list[Board], axis: int, sign: int) -> bool:
+    """True where some line from the middle of the groove outward meets none of the other boards."""
+    ends = [far(room, axis, sign), *(far(other.box, axis, sign) for other in others)]
     middle = (room.low[axis] + room.high[axis]) // 2
-    low, high = (limits.low[axis], middle) if sign < 0 else (middle, limits.high[axis])
+    low, high = (min(ends), middle) if sign < 0 else (middle, max(ends))
     view = Box(_at(room.low, axis, low), _at(room.high, axis, high))
-    in_view = [wall for wall in walls if wall.overlaps(view)]
+    walls = [wall for other in others if other.box.overlaps(view) for wall in other.pieces]
+    in_view = common_boxes(walls, [view])
     shadows = [Box(_at(wall.low, axis, low), _at(wall.high, axis, high)) for wall in in_view]
     return bool(what_remains([view], shadows))
 

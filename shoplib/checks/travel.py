@@ -41,7 +41,8 @@ def _collision(cabinet: Cabinet, run: Travel, board: Board, other: Board) -> lis
     start = f"{write_length(free, cabinet.style)} into its" if free else "at the start of its"
     text = (
         f"{board.name} runs into {other.name} {start} {whole} of travel: "
-        f"{size} of it stands in the way {ALONG[across]}. Make {other.name} {size} {shorter(other, across)}, or move one of them by {size}."
+        f"{size} of it stands in the way {ALONG[across]}. "
+        f"Make {other.name} {size} {shorter(other, across)}, or move one of them by {size}."
     )
     return [Finding("travel", "stop", (board.name, other.name), text, amount)]
 

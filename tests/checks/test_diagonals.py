@@ -1,0 +1,55 @@
+"""Diagonals to expect, against right triangles of whole numbers and Python's decimal arithmetic."""
+
+from decimal import Decimal, getcontext
+from random import Random
+
+from shoplib.checks.diagonals import diagonal, give_diagonals
+from shoplib.measure import INCH, INCH_STYLE, MM
+from tests.checks.cabinets import board, cabinet, case_boards, drawer_boards, ticks, tool_case
+
+
+def test_the_nearest_step_agrees_with_forty_digits():
+    getcontext().prec = 40
+    random = Random(7)
+    for _ in range(500):
+        a, b = random.randrange(1, 4 * 10**8), random.randrange(1, 4 * 10**8)
+        step = random.choice((1, MM // 10, INCH // 64))
+        true = Decimal(a * a + b * b).sqrt()
+        got = diagonal(a, b, step)
+        assert got % step == 0
+        assert abs(Decimal(got) - true) <= Decimal(step) / 2
+
+
+def test_three_four_five():
+    assert diagonal(3 * INCH, 4 * INCH, INCH // 64) == 5 * INCH
+
+
+def test_the_case_and_each_kind_of_box():
+    boards = case_boards() + drawer_boards() + drawer_boards("bay 1 drawer 2", 210)
+    back = board("back", (100, 300, 0), (400, 306, 400), "y", sheet="thin sheet", role="back")
+    case, behind, boxes = give_diagonals(cabinet([*boards, back]))
+    assert {f.level for f in (case, behind, boxes)} == {"note"}
+    assert (case.amount, behind.amount) == (ticks(640.3), ticks(500))
+    assert boxes.amount == ticks(520.7)
+    assert case.text == (
+        "The case: both diagonals, over the outer corners of its front, should measure 640.3 mm. "
+        "Where they differ it is out of square: squeeze the two corners of the longer one together "
+        "until both read the same."
+    )
+    assert behind.text.startswith("back: both diagonals, before it goes in, should measure 500 mm.")
+    assert boxes.text.startswith(
+        "Drawer box of bay 1 drawer 1 and bay 1 drawer 2: both diagonals, seen from above, should"
+    )
+
+
+def test_boxes_of_other_sizes_are_told_apart():
+    narrow = [b for b in drawer_boards("bay 1 drawer 2", 210) if "right" not in b.name]
+    assert len(give_diagonals(cabinet(drawer_boards() + narrow))) == 2
+
+
+def test_lengths_are_shown_as_the_project_shows_them():
+    assert "25 13/64 in" in give_diagonals(tool_case(style=INCH_STYLE))[0].text
+
+
+def test_boards_that_are_no_case_have_no_diagonal():
+    assert give_diagonals(cabinet([board("shelf", (0, 0, 0), (500, 300, 18), "z", role="fixed shelf")])) == ()

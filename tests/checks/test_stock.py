@@ -1,0 +1,57 @@
+"""Boards against the sheets they come out of."""
+
+from dataclasses import replace
+
+from shoplib.checks.stock import find_too_big_for_sheet
+from shoplib.model.board import Edge
+from tests.checks.cabinets import SHEETS, board, cabinet, ticks, tool_case
+
+
+def shelf(length, width, grain="length", name="shelf"):
+    return board(name, (0, 0, 0), (length, width, 18), "z", grain=grain)
+
+
+def found(*boards, sheets=SHEETS):
+    return find_too_big_for_sheet(cabinet(boards, sheets=sheets))
+
+
+def test_a_sound_case_comes_out_of_its_sheets():
+    assert find_too_big_for_sheet(tool_case()) == ()
+    assert found(shelf(2440, 1220)) == ()
+
+
+def test_a_board_too_long():
+    (finding,) = found(shelf(2450, 300))
+    assert (finding.level, finding.amount, finding.boards) == ("stop", ticks(10), ("shelf",))
+    assert finding.text == (
+        "shelf: 2450 mm x 300 mm does not come out of the case sheet, 2440 mm x 1220 mm, "
+        "with the grain along it: 10 mm too much. "
+        "Use a larger sheet, make the piece smaller, or join it from two."
+    )
+
+
+def test_a_board_may_turn_only_where_it_has_no_grain():
+    (finding,) = found(shelf(600, 1300))
+    assert finding.amount == ticks(80)
+    assert found(shelf(600, 1300, grain="none")) == ()
+    (finding,) = found(shelf(2500, 1300, grain="none"))
+    assert finding.amount == ticks(80) and "either way round" in finding.text
+
+
+def test_the_cut_size_counts_since_edging_goes_on_afterwards():
+    edged = replace(shelf(2446, 300), edging=(("left", Edge("strip", ticks(6))),))
+    assert found(edged) == ()
+
+
+def test_equal_boards_are_one_finding():
+    (finding,) = found(*(shelf(2450, 300, name=f"shelf {number}") for number in range(1, 7)))
+    assert len(finding.boards) == 6
+    assert finding.text.startswith("shelf 1, shelf 2, shelf 3, shelf 4 and 2 more: ")
+
+
+def test_sheets_of_unknown_size_are_one_note():
+    sheets = {name: replace(sheet, length=None) for name, sheet in SHEETS.items()}
+    back = board("back", (0, 0, 0), (300, 6, 300), "y", sheet="thin sheet")
+    (finding,) = found(shelf(2450, 300), shelf(600, 300, name="other"), back, sheets=sheets)
+    assert (finding.level, finding.amount) == ("note", None)
+    assert finding.text.startswith("No length and width are given for case sheet and thin sheet, so ")
