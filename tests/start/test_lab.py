@@ -93,8 +93,9 @@ def test_it_opens_on_the_start_page_for_who_has_the_token(tmp_path):
 
 
 def _listens_on(pid):
-    """The IPv4 addresses on which a process listens, from Linux's tables (its kernels are other processes)."""
+    """The IPv4 addresses on which a process listens, from Linux's tables (not its kernels')."""
     sockets = {os.readlink(link) for link in Path(f"/proc/{pid}/fd").iterdir() if link.is_symlink()}
     rows = [line.split() for line in Path(f"/proc/{pid}/net/tcp").read_text().splitlines()[1:]]
     listening = [row[1] for row in rows if row[3] == LISTEN and f"socket:[{row[9]}]" in sockets]
-    return {".".join(str(byte) for byte in reversed(bytes.fromhex(place.split(":")[0]))) for place in listening}
+    hosts = {bytes.fromhex(place.split(":")[0]) for place in listening}
+    return {".".join(map(str, reversed(host))) for host in hosts}
