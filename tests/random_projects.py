@@ -1,0 +1,188 @@
+"""Random projects for the tests: every kind of base, back, corner, bay, slide and front, in both systems.
+
+`project(seed)` is the same project for the same seed. Kinds are dealt round in turn, so that each
+occurs often; sizes are drawn from what small workshops build. Made-up numbers, no source.
+"""
+
+import random
+from dataclasses import replace
+
+from shoplib.measure import INCH, MM, Style
+from shoplib.model.cabinet import solve
+from shoplib.model.project import (
+    Back,
+    Base,
+    Bay,
+    Carcass,
+    Drawers,
+    Edging,
+    Fronts,
+    ImpossibleProject,
+    JointChoice,
+    Project,
+    PullOut,
+    Pulls,
+    Rail,
+    Shelves,
+    Size,
+    Space,
+)
+from shoplib.model.sheet import Sheet
+from shoplib.tables.slides import slides
+
+BASES = ("none", "toe space", "plinth", "feet", "casters")
+BACKS = ("rabbet", "groove", "applied", "none")
+CORNERS = ("butt", "rabbet", "dado", "tongue")
+FRONTS = ("inset", "overlay", "none")
+BAYS = ("drawers", "shelves", "pull-out", "open")
+
+
+def project(seed: int) -> Project:
+    """A solvable project; draws again, from the same stream, what no set of boards can be."""
+    stream = random.Random(seed)
+    for _ in range(60):
+        drawn = _draw(stream, seed)
+        try:
+            solve(drawn)
+        except ImpossibleProject:
+            continue
+        return drawn
+    raise AssertionError(f"no solvable project in 60 draws for seed {seed}")
+
+
+def kinds_in(drawn: Project) -> dict[str, set[str]]:
+    """Which kinds this project shows, for counting."""
+    drawers = [bay.drawers for bay in drawn.bays if bay.kind == "drawers"]
+    used = {rule.slide for rule in drawers} | {bay.pull_out.slide for bay in drawn.bays if bay.kind == "pull-out"}
+    return {
+        "base": {drawn.base.kind},
+        "back": {drawn.carcass.back.kind},
+        "corner": {drawn.carcass.corner.kind},
+        "box corner": {rule.corner.kind for rule in drawers},
+        "top": {drawn.carcass.top},
+        "bay": {bay.kind for bay in drawn.bays},
+        "slide": used,
+        "front": {drawn.fronts.kind},
+    }
+
+
+def _draw(r: random.Random, seed: int) -> Project:
+    inch = seed % 2 == 0
+    unit = INCH // 4 if inch else 5 * MM
+    style = Style("in", INCH // r.choice([16, 32, 64])) if inch else Style("mm", r.choice([MM // 2, MM, MM // 10]))
+
+    def between(low_mm: int, high_mm: int) -> int:
+        return r.randint(low_mm * MM // unit, high_mm * MM // unit) * unit
+
+    def sheet(name: str, nominal: int) -> Sheet:
+        fine = INCH // 1000 if inch else MM // 100
+        real = nominal - r.randint(0, 8 * MM // 10 // fine) * fine
+        readings = tuple(real + r.randint(-8, 8) * fine for _ in range(r.randint(1, 4)))
+        return Sheet(name, "plywood", nominal, readings, 2440 * MM, 1220 * MM, r.choice(["length", "none"]))
+
+    sheets = {
+        "case sheet": sheet("case sheet", r.choice([15, 18]) * MM if not inch else INCH * 3 // r.choice([4, 5])),
+        "box sheet": sheet("box sheet", 12 * MM if not inch else INCH // 2),
+        "thin sheet": sheet("thin sheet", 6 * MM if not inch else INCH // 4),
+        "front sheet": sheet("front sheet", 18 * MM if not inch else INCH * 3 // 4),
+    }
+    case = sheets["case sheet"].thickness
+    fine_fit = r.choice([0, INCH // 250 if inch else MM // 10])
+
+    def joint(kind: str, share: int = 2) -> JointChoice:
+        depth = case // r.choice([share, 3])
+        gap = r.choice([0, MM // 2])
+        stop = r.choice([0, 0, 20 * MM])
+        return JointChoice(kind, depth, fine_fit, gap if kind != "butt" else 0, stop if kind == "dado" else 0)
+
+    base_kind = BASES[seed % 5]
+    tall = r.choice([(400, 900), (900, 1800)])
+    base = Base(
+        base_kind,
+        between(60, 120) if base_kind != "none" else 0,
+        between(0, 80) if base_kind in ("toe space", "plinth") else 0,
+    )
+    bottom = r.choice(["between", "between", "under"]) if base_kind != "toe space" else "between"
+    top = r.choice(["between", "over", "stretchers"])
+    back_kind = BACKS[seed // 5 % 4]
+    back = Back(
+        back_kind,
+        "" if back_kind == "none" else "thin sheet",
+        case // 3 if back_kind in ("rabbet", "groove") else None,
+        r.choice([10, 15]) * MM if back_kind == "groove" else INCH // 2,
+        fine_fit if back_kind in ("rabbet", "groove") else 0,
+        r.choice([0, MM // 2]) if back_kind in ("rabbet", "groove") else 0,
+    )
+    corner = joint(CORNERS[seed // 3 % 4])
+    carcass = Carcass(
+        sheet="case sheet",
+        top=top,
+        bottom=bottom,
+        corner=replace(corner, stop=0),
+        divider=joint(r.choice(["butt", "dado", "tongue"]), 3),
+        shelf=joint(r.choice(["butt", "dado", "dado", "tongue"]), 3),
+        overhang_sides=between(0, 20) if top == "over" else 0,
+        overhang_front=between(0, 20) if top == "over" else 0,
+        stretcher_width=between(60, 90),
+        back=back,
+        rails=(Rail(between(50, 90)),) if r.random() < 0.2 else (),
+    )
+    front_kind = FRONTS[seed // 2 % 3]
+    fronts = Fronts(
+        front_kind,
+        "" if front_kind == "none" else r.choice(["front sheet", "case sheet"]),
+        r.choice([2, 3]) * MM,
+        r.choice([2, 3]) * MM,
+        r.choice([1, 3]) * MM,
+    )
+    count = r.choice([1, 2, 2, 3])
+    kinds = [BAYS[(seed + seed // 7) % 4]] + [r.choice(BAYS) for _ in range(count - 1)]
+    bays = tuple(_bay(r, kind, seed, inch, fine_fit) for kind in kinds)
+    size = Size("outside", between(450, 700) * count, between(*tall), between(420, 650))
+    if seed % 7 == 0:
+        size = Size("inside", size.width, size.height, size.depth)
+    space = None
+    if seed % 7 == 3:
+        space = Space(
+            (size.width, size.width + unit), (size.height, size.height + unit), (size.depth, size.depth + unit),
+            clearance_width=2 * unit, clearance_height=2 * unit, bring_in=r.choice(["slid in", "stood up from its back"]),
+        )
+        size = Size("space")
+    edging = (Edging(r.choice(["case", "fronts"]), r.choice(["band", "strip"]), MM),) if r.random() < 0.3 else ()
+    pulls = Pulls(r.choice([0, 96 * MM]), 30 * MM, 5 * MM) if front_kind != "none" and r.random() < 0.6 else None
+    return Project(f"random {seed}", style, sheets, size, carcass, space, base, bays, fronts, pulls, edging)
+
+
+def _bay(r: random.Random, kind: str, seed: int, inch: bool, fit: int) -> Bay:
+    if kind == "drawers":
+        names = list(slides())
+        slide = names[(seed // 4 + r.randint(0, 1)) % len(names)]
+        shelf = slide == "box rides on the shelf"
+        count = r.randint(1, 4)
+        rule = r.choice(["equal", "stepped", "ratio"])
+        drawers = Drawers(
+            count=count,
+            heights=rule,
+            difference=20 * MM if rule == "stepped" else 0,
+            ratio=tuple(range(count + 3, 3, -1)) if rule == "ratio" else (),
+            slide=slide,
+            box_sheet="box sheet",
+            bottom_sheet="thin sheet",
+            corner=JointChoice(r.choice(["rabbet", "butt", "tongue"]), r.choice([None, 4 * MM]), fit),
+            bottom=r.choice(["groove", "under back"]),
+            bottom_up=8 * MM,
+            bottom_depth=r.choice([4 * MM, 5 * MM]),
+            bottom_fit=fit,
+            bottom_slack=r.choice([0, MM]),
+            between="shelf" if shelf else r.choice(["nothing", "nothing", "strip", "shelf"]),
+            across=r.choice([1, 2]) if shelf else 1,
+        )
+        return Bay("drawers", "equal", drawers)
+    if kind == "shelves":
+        fixed = r.randint(0, 2)
+        return Bay("shelves", "equal", None, Shelves(fixed=fixed, loose=0 if fixed else r.randint(1, 3)))
+    if kind == "pull-out":
+        slide = "side-mount ball-bearing" if inch else "side-mount ball-bearing, metric lengths"
+        panel = PullOut(on=r.choice(["left", "right"]), slide=slide, room=r.choice([80, 120]) * MM)
+        return Bay("pull-out", "equal", None, None, panel)
+    return Bay("open", "equal")
