@@ -78,8 +78,9 @@ def _draw(r: random.Random, seed: int) -> Project:
         fine = INCH // 1000 if inch else MM // 100
         real = nominal - r.randint(0, 8 * MM // 10 // fine) * fine
         readings = tuple(real + r.randint(-8, 8) * fine for _ in range(r.randint(1, 4)))
-        return Sheet(name, "plywood", nominal, readings, 2440 * MM, 1220 * MM, r.choice(["length", "none"]))
+        return Sheet(name, "plywood", nominal, readings, *panel, r.choice(["length", "none"]))
 
+    panel = (96 * INCH, 48 * INCH) if inch else (2440 * MM, 1220 * MM)
     sheets = {
         "case sheet": sheet("case sheet", r.choice([15, 18]) * MM if not inch else INCH * 3 // r.choice([4, 5])),
         "box sheet": sheet("box sheet", 12 * MM if not inch else INCH // 2),

@@ -27,7 +27,11 @@ LEVEL: Axes = ("+x", "+y", "+z")
 FACING: Axes = ("+x", "+z", "-y")
 """A front, rail or box front: length to the right, width up, rear face at w = 0."""
 BACKING: Axes = ("+z", "+x", "+y")
-"""A back: length up, width to the right."""
+"""A back taller than wide: length up, width to the right."""
+BACKING_WIDE: Axes = ("+x", "-z", "+y")
+"""A back wider than tall: length to the right, width down."""
+FACING_TALL: Axes = ("+z", "-x", "-y")
+"""A front taller than wide, whose grain runs up."""
 BOX_SIDE: Axes = ("+y", "+z", "+x")
 """A side of a drawer box, a runner beside it: length back, width up."""
 FLAT_STRIP: Axes = ("+y", "+x", "-z")
@@ -36,7 +40,10 @@ FLAT_STRIP: Axes = ("+y", "+x", "-z")
 
 @dataclass(slots=True)
 class Blank:
-    """A board in the making: its box in the cabinet as two lists of three ticks."""
+    """A board in the making: its box in the cabinet as two lists of three ticks.
+
+    `thin_axis` is the world axis (0, 1, 2) that its thickness runs along.
+    """
 
     name: str
     role: str
@@ -46,6 +53,7 @@ class Blank:
     axes: Axes
     low: list[int]
     high: list[int]
+    thin_axis: int
     edging: tuple[tuple[str, Edge], ...] = ()
     cuts: list[tuple[str, Box, str]] = field(default_factory=list)
     holes: list[Hole] = field(default_factory=list)
@@ -54,11 +62,6 @@ class Blank:
     def box(self) -> Box:
         """Where it stands now."""
         return Box(tuple(self.low), tuple(self.high))
-
-    @property
-    def thin_axis(self) -> int:
-        """The world axis its thickness runs along."""
-        return directions(self.axes)[2][0]
 
     def span(self, axis: int) -> Span:
         """From where to where it reaches along a world axis."""
@@ -97,7 +100,7 @@ class Assembly:
         low, high = [s[0] for s in spans], [s[1] for s in spans]
         if any(a >= b for a, b in spans):
             raise ImpossibleProject(key, f"no room is left for the {name}; make the case larger or its parts fewer")
-        blank = Blank(name, role, group, stage, sheet, axes, low, high, edging)
+        blank = Blank(name, role, group, stage, sheet, axes, low, high, directions(axes)[2][0], edging)
         self.blanks[name] = blank
         return blank
 
@@ -147,8 +150,8 @@ class Assembly:
     def finish(self) -> tuple[tuple[Board, ...], tuple[Joint, ...]]:
         """All allowances, then all cuts, then the boards and joints in the order they were added."""
         faces = [self._face(fitting.joint) for fitting in self._fittings]
-        for fitting in self._fittings:
-            self._lengthen(fitting.joint)
+        for fitting, face in zip(self._fittings, faces, strict=True):
+            self._lengthen(fitting.joint, face)
         for fitting, face in zip(self._fittings, faces, strict=True):
             if fitting.joint.depth:
                 self._cut(fitting, face)
@@ -166,13 +169,14 @@ class Assembly:
         low, high = self.blanks[joint.receives].span(axis)
         return low if sign > 0 else high
 
-    def _lengthen(self, joint: Joint) -> None:
+    def _lengthen(self, joint: Joint, face: int) -> None:
+        """Bring the end of what enters to its place past the face: two stretchers lengthen a divider once."""
+        if not joint.depth:
+            return
         axis, sign = _axis(joint.axis)
-        enters, gain = self.blanks[joint.enters], joint.depth - joint.end_gap
-        if joint.depth and sign > 0:
-            enters.high[axis] += gain
-        elif joint.depth:
-            enters.low[axis] -= gain
+        end = face + sign * (joint.depth - joint.end_gap)
+        blank = self.blanks[joint.enters]
+        (blank.high if sign > 0 else blank.low)[axis] = end
 
     def _cut(self, fitting: _Fitting, face: int) -> None:
         joint, choice = fitting.joint, fitting.choice
@@ -241,20 +245,23 @@ def _widened(walls: Span, width: int, thin: int, edge: int) -> Span:
     return (low - half, high + extra - half)
 
 
+_DIRECTIONS = {sign + axis: (i, 1 if sign == "+" else -1) for i, axis in enumerate("xyz") for sign in "+-"}
+
+
 def _axis(text: str) -> tuple[int, int]:
-    return "xyz".index(text[1]), 1 if text[0] == "+" else -1
+    return _DIRECTIONS[text]
 
 
 def _board(blank: Blank) -> Board:
-    placement: Placement = standing_in(blank.box, blank.axes)
-    box = placement.to_board(blank.box)
+    whole = blank.box
+    placement = standing_in(whole, blank.axes)
     cuts = []
     for kind, cut, for_board in blank.cuts:
-        inside = blank.box.common(cut)
+        inside = whole.common(cut)
         if inside is not None:
             own = placement.to_board(inside)
             cuts.append(BoxCut(kind, own.low, own.high, for_board))
-    length, width, thickness = box.high
+    length, width, thickness = (whole.size[axis] for axis, _ in directions(blank.axes))
     return Board(
         blank.name,
         blank.group,

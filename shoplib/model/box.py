@@ -47,9 +47,9 @@ class Box:
         """
         if not self.overlaps(other):
             return None
-        low = tuple(max(p, q) for p, q in zip(self.low, other.low, strict=True))
-        high = tuple(min(p, q) for p, q in zip(self.high, other.high, strict=True))
-        return Box(low, high)
+        (a, b, c), (d, e, f) = self.low, self.high
+        (g, h, i), (j, k, m) = other.low, other.high
+        return Box((max(a, g), max(b, h), max(c, i)), (min(d, j), min(e, k), min(f, m)))
 
     def moved(self, by: Point) -> Self:
         """The same box shifted.

@@ -3,9 +3,19 @@
 from dataclasses import dataclass
 
 from shoplib.measure import thickest
-from shoplib.model.assembly import BACKING, FACING, LEVEL, UPRIGHT_LEFT, UPRIGHT_RIGHT, Assembly, Blank
+from shoplib.model.assembly import (
+    BACKING,
+    BACKING_WIDE,
+    FACING,
+    LEVEL,
+    UPRIGHT_LEFT,
+    UPRIGHT_RIGHT,
+    Assembly,
+    Blank,
+)
 from shoplib.model.board import Edge
 from shoplib.model.box import Box
+from shoplib.model.placement import Axes
 from shoplib.model.project import ImpossibleProject, JointChoice, Project
 from shoplib.model.shell import Shell, sheet_of
 
@@ -152,19 +162,23 @@ def _back(
         x = (left.low[0], right.high[0])
         z = (bottoms[0].low[2] if bottoms else left.low[2], tops[0].high[2] if tops else shell.top_face)
         y = (shell.rear, shell.rear + sheet.thickness)
-        blank = assembly.add("back", "back", sheet, BACKING, (x, y, z), key="carcass.back")
+        blank = assembly.add("back", "back", sheet, _backing(x, z), (x, y, z), key="carcass.back")
         for receives in (left, right, *bottoms, *tops):
             assembly.join(blank, receives, "-y", BUTT)
         return
     x = (left.high[0], right.low[0])
     z = (shell.floor if bottoms else left.low[2], shell.ceiling if tops else shell.top_face)
     y = (shell.behind, shell.behind + sheet.thickness)
-    blank = assembly.add("back", "back", sheet, BACKING, (x, y, z), key="carcass.back")
+    blank = assembly.add("back", "back", sheet, _backing(x, z), (x, y, z), key="carcass.back")
     choice = JointChoice("rabbet" if back.kind == "rabbet" else "dado", back.depth, back.fit, back.end_gap)
     kind = "rabbet" if back.kind == "rabbet" else "groove"
     for receives, axis in ((left, "-x"), (right, "+x"), *full):
         across = receives.role in ("top", "bottom") and receives.low[0] <= left.low[0]
         assembly.join(blank, receives, axis, choice, key="carcass.back", kind=kind, stopped_run=across)
+
+
+def _backing(x: tuple[int, int], z: tuple[int, int]) -> Axes:
+    return BACKING_WIDE if x[1] - x[0] > z[1] - z[0] else BACKING
 
 
 def _base(assembly: Assembly, project: Project, shell: Shell, left: Blank, right: Blank) -> None:
@@ -183,20 +197,22 @@ def _base(assembly: Assembly, project: Project, shell: Shell, left: Blank, right
         return
     front, rear = (base.setback, base.setback + t), (shell.rear - t, shell.rear)
     whole = (left.low[0], right.high[0])
-    boards = [
+    across = [
         assembly.add("plinth front", "plinth", sheet, FACING, (whole, front, high), key="base"),
         assembly.add("plinth back", "plinth", sheet, FACING, (whole, rear, high), key="base"),
     ]
-    for name, x in (("left", (whole[0], whole[0] + t)), ("right", (whole[1] - t, whole[1]))):
-        end = assembly.add(
-            f"plinth {name} end", "plinth", sheet, UPRIGHT_LEFT, (x, (front[1], rear[0]), high), key="base"
-        )
-        assembly.join(end, boards[0], "-y", BUTT)
-        assembly.join(end, boards[1], "+y", BUTT)
-        boards.append(end)
-    under = assembly.blanks.get("bottom", left)
-    for board in boards:
-        assembly.join(board, under if board.role == "plinth" else left, "+z", BUTT)
+    bottom = assembly.blanks.get("bottom", left)
+    for board in across:
+        assembly.join(board, bottom, "+z", BUTT)
+    for name, side, x in (
+        ("left", left, (whole[0], whole[0] + t)),
+        ("right", right, (whole[1] - t, whole[1])),
+    ):
+        spans = (x, (front[1], rear[0]), high)
+        end = assembly.add(f"plinth {name} end", "plinth", sheet, UPRIGHT_LEFT, spans, key="base")
+        assembly.join(end, across[0], "-y", BUTT)
+        assembly.join(end, across[1], "+y", BUTT)
+        assembly.join(end, bottom if project.carcass.bottom == "under" else side, "+z", BUTT)
 
 
 def rails(assembly: Assembly, project: Project, shell: Shell, openings: tuple[Opening, ...]) -> int:

@@ -1,7 +1,7 @@
 """False fronts over drawers and pull-outs: where they reach, their pulls, and the gaps about them."""
 
 from shoplib.measure import share
-from shoplib.model.assembly import FACING, Assembly, Blank
+from shoplib.model.assembly import FACING, FACING_TALL, Assembly, Blank
 from shoplib.model.board import FRONTS, Hole
 from shoplib.model.box import Box
 from shoplib.model.carcass import BUTT, Opening, edging_of
@@ -43,7 +43,7 @@ def add_front(
         f"{group} front",
         "front",
         sheet,
-        FACING,
+        FACING_TALL if z[1] - z[0] > x[1] - x[0] else FACING,
         (x, front_depth(project), z),
         group=group,
         stage=FRONTS,

@@ -62,12 +62,15 @@ class Placement:
         >>> side.to_board(Box((7, 0, 20), (10, 50, 30)))
         Box(low=(20, 0, 0), high=(30, 50, 3))
         """
-        low, high = [0, 0, 0], [0, 0, 0]
-        for own, (axis, sign) in enumerate(directions(self.axes)):
-            a = sign * (box.low[axis] - self.origin[axis])
-            b = sign * (box.high[axis] - self.origin[axis])
-            low[own], high[own] = (a, b) if sign > 0 else (b, a)
-        return Box(tuple(low), tuple(high))
+        origin, low, high = self.origin, box.low, box.high
+        (i, a), (j, b), (k, c) = directions(self.axes)
+        u, v, w = origin[i], origin[j], origin[k]
+        first = ((low[i] - u) * a, (low[j] - v) * b, (low[k] - w) * c)
+        last = ((high[i] - u) * a, (high[j] - v) * b, (high[k] - w) * c)
+        if a > 0 and b > 0 and c > 0:
+            return Box(first, last)
+        ends = [(p, q) if sign > 0 else (q, p) for p, q, sign in zip(first, last, (a, b, c), strict=True)]
+        return Box(tuple(e[0] for e in ends), tuple(e[1] for e in ends))
 
     def point_to_board(self, point: Point) -> Point:
         """A world point in the board's own coordinates."""
