@@ -8,7 +8,7 @@ import re
 from dataclasses import dataclass, replace
 from numbers import Number
 
-from shoplib.lessons.exercise import Exercise, Givens
+from shoplib.lessons.exercise import Exercise, Givens, Twin
 from shoplib.lessons.say import UNIT_WORDS, Say
 from shoplib.measure import INCH, MM, LengthError, read_length
 
@@ -17,6 +17,9 @@ SLIP, OTHER, RIGHT = "slip", "other", "right"
 
 _PLACEHOLDERS = ("", "?", "...", "…")
 _EXAMPLE = {"in": "2 3/8 in", "mm": "60 mm"}
+
+_COARSE_RULE, _COARSE_CALIPER = Twin(INCH, 25 * MM), Twin(INCH // 8, 3 * MM)
+"""From here on a number that is no slip is told in whole steps by how much it is off."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +95,8 @@ def _judge_number(exercise: Exercise, givens: Givens, unit: str, answer: object,
             does = f"In {UNIT_WORDS[wrote]} it is another part altogether."
             look = f"Look at the unit once more: did you mean {UNIT_WORDS[meant]}?"
             return Feedback(WRONG_UNIT, WRONG_UNIT, gave, does, look)
-    off, rough = _coarse(given - right, INCH if unit == "in" else 25 * MM)
+    step = _COARSE_CALIPER if exercise.caliper else _COARSE_RULE
+    off, rough = _coarse(given - right, step.of(unit))
     does = exercise.effect(givens, off, replace(say, rough=rough))
     look = "Do the sum once more, one line for each step; a hint gives the next one."
     return Feedback(OTHER, OTHER, gave, does, look)
@@ -130,13 +134,12 @@ def _unreadable(answer: object, unit: str, sentence: str) -> Feedback:
 
 
 def _is_bare_number(text: str) -> bool:
-    """Whether text is a length but for its unit: then it is one length in inches, another in millimetres."""
+    """Whether nothing but a unit is missing for text to be a length."""
     try:
-        inches = read_length(text, unit="in", zero=True, negative=True)
-        millimetres = read_length(text, unit="mm", zero=True, negative=True)
+        read_length(f"{text} mm", zero=True, negative=True)
     except LengthError:
         return False
-    return inches != millimetres
+    return True
 
 
 def _other_unit(answer: object) -> str:
@@ -157,5 +160,5 @@ def _shown(answer: object) -> str:
         return "a very large number"
     if not isinstance(answer, str | Number) and not hasattr(answer, "unit_items"):
         return f"something of type {type(answer).__name__}"
-    text = " ".join(str(answer).split())
+    text = "".join(sign if sign.isprintable() else "?" for sign in " ".join(str(answer).split()))
     return text if len(text) <= 40 else text[:37] + "..."

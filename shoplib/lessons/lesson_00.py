@@ -6,6 +6,7 @@ from shoplib.lessons.effects import bottom_off
 from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
+from shoplib.lessons.small_case import bottom_length, small_case
 from shoplib.lessons.usual_givens import case_width, dado_depth, side_by_the_rule
 from shoplib.measure import INCH, MM
 
@@ -14,12 +15,14 @@ def _givens(draw: Draw) -> list[Given]:
     width, side, dado = case_width(draw), side_by_the_rule(draw), replace(dado_depth(draw), what="")
     ranges = {"inch": ("2 in", "5 in", "1/2 in"), "mm": ("50 mm", "120 mm", "10 mm")}
     more = draw.tape("X", "the slider goes up by", **ranges)
-    bottom = draw.derived("L", "bottom, length before", width.value - 2 * side.value + 2 * dado.value)
+    before = small_case(width.value, side.value, dado=dado.value)
+    bottom = draw.derived("L", "bottom, length before", bottom_length(before))
     return [width, bottom, more, side, dado]
 
 
 def _right(givens: Givens) -> int:
-    return givens["L"] + givens["X"]
+    after = small_case(givens["W"] + givens["X"], givens["t"], dado=givens["d"])
+    return bottom_length(after)
 
 
 def _working(givens: Givens, say: Say) -> tuple[str, ...]:

@@ -5,6 +5,7 @@ from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twi
 from shoplib.lessons.noors_list import ANOTHERS_LIST
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
+from shoplib.lessons.small_case import back_width, bay_width, bottom_length, small_case
 from shoplib.lessons.usual_givens import (
     case_width,
     dado_depth,
@@ -84,7 +85,7 @@ def _back_givens(draw: Draw) -> list[Given]:
 
 
 def _back(givens: Givens) -> int:
-    return givens["W"] - 2 * givens["t"] + 2 * givens["b"]
+    return back_width(small_case(givens["W"], givens["t"], rabbet=givens["b"]))
 
 
 def _back_working(givens: Givens, say: Say) -> tuple[str, ...]:
@@ -148,7 +149,7 @@ def _bottom_givens(draw: Draw) -> list[Given]:
 
 
 def _bottom(givens: Givens) -> int:
-    return givens["W"] - 2 * givens["t"] + 2 * givens["d"]
+    return bottom_length(small_case(givens["W"], givens["t"], dado=givens["d"]))
 
 
 def _bottom_working(givens: Givens, say: Say) -> tuple[str, ...]:
@@ -219,7 +220,7 @@ def _nth(total: int, count: int) -> int:
 
 
 def _bay(givens: Givens) -> int:
-    return _nth(givens["W"] - (givens["n"] + 1) * givens["t"], givens["n"])
+    return bay_width(small_case(givens["W"], givens["t"], bays=givens["n"]))
 
 
 def _bay_working(givens: Givens, say: Say) -> tuple[str, ...]:

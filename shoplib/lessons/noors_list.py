@@ -3,6 +3,7 @@
 from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
+from shoplib.lessons.small_case import back_width, bay_width, bottom_length, small_case
 from shoplib.lessons.usual_givens import case_width, dado_depth, rabbet_width, sheet_as_measured
 from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, share, to_step
 
@@ -11,8 +12,8 @@ ROWS = ("bottom, length", "back, width", "each of 2 bays")
 
 def _rows(width: int, side: int, dado: int, rabbet: int) -> tuple[int, int, int]:
     """The three lines as they should be."""
-    inside = width - 2 * side
-    return inside + 2 * dado, inside + 2 * rabbet, share(inside - side, 2, 1)[0]
+    case = small_case(width, side, dado=dado, rabbet=rabbet, bays=2)
+    return bottom_length(case), back_width(case), bay_width(case)
 
 
 def _slipped(line: int, slip: int, width: int, side: int, dado: int) -> int:

@@ -1,0 +1,46 @@
+"""The plain case that the exercises ask about, solved by the model: their answers are read off its boards."""
+
+from itertools import pairwise
+
+from shoplib.measure import INCH, INCH_STYLE, narrowest
+from shoplib.model.cabinet import solve
+from shoplib.model.project import Back, Bay, Carcass, JointChoice, Project, Size
+from shoplib.model.sheet import Sheet
+from shoplib.model.solved import Cabinet
+
+
+def small_case(
+    width: int, side: int, *, dado: int = INCH // 4, rabbet: int = INCH // 4, bays: int = 1
+) -> Cabinet:
+    """A case `width` outside, of a sheet that measures `side`, unrounded; all lengths in ticks.
+
+    Top and bottom stand in dadoes `dado` deep, the back lies in rabbets `rabbet` wide, and dividers
+    make `bays` equal bays. Height, depth and the back's thickness change none of the widths.
+    """
+    sheets = {"case": Sheet("case", "plywood", side), "back": Sheet("back", "plywood", INCH // 4)}
+    carcass = Carcass("case", corner=JointChoice("dado", dado), back=Back("rabbet", "back", rabbet))
+    size = Size("outside", width, 24 * INCH, 20 * INCH)
+    return solve(Project("small case", INCH_STYLE, sheets, size, carcass, bays=(Bay(),) * bays, rounding=1))
+
+
+def bottom_length(case: Cabinet) -> int:
+    """The bottom from left to right, in ticks."""
+    return _across(case, "bottom")
+
+
+def back_width(case: Cabinet) -> int:
+    """The back from left to right, in ticks."""
+    return _across(case, "back")
+
+
+def bay_width(case: Cabinet) -> int:
+    """The clear width of a bay, in ticks (of the narrowest, by less than a tick a bay)."""
+    spans = sorted(
+        (board.box.low[0], board.box.high[0]) for board in case.boards if board.role in ("side", "divider")
+    )
+    return narrowest([right - left for (_, left), (right, _) in pairwise(spans)])
+
+
+def _across(case: Cabinet, name: str) -> int:
+    box = case.by_name[name].box
+    return box.high[0] - box.low[0]

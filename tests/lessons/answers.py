@@ -1,0 +1,65 @@
+"""The answers and slips again, by hand, in exact fractions of a millimetre.
+
+The sums are the ones that the trade teaches for a case whose bottom stands in dadoes and whose back
+lies in rabbets (common practice, no source). They know nothing of the project's model.
+"""
+
+from fractions import Fraction
+from re import fullmatch
+
+TO_MM = {"in": Fraction(254, 10), "mm": Fraction(1)}
+
+
+def millimetres(text: str) -> Fraction:
+    """The length that a learner reads on the page, such as `34 1/2 in`, `0.703 in` or `17.45 mm`."""
+    number, unit = fullmatch(r"(.+) (in|mm)", text).groups()
+    return sum((Fraction(part) for part in number.split()), Fraction(0)) * TO_MM[unit]
+
+
+def by_hand(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[str, Fraction]]:
+    """The answer, and what each slip comes to, in millimetres."""
+    match exercise:
+        case "00-bottom-follows":
+            return g["L"] + g["X"], {
+                "unchanged": g["L"], "outside": g["W"] + g["X"],
+                "twice": g["L"] + 2 * g["X"], "other-way": g["L"] - g["X"],
+            }
+        case "02-thickness":
+            return (g["thin"] + g["t"] + g["thick"]) / 3, {
+                "nominal": g["T"], "thickest": g["thick"], "thinnest": g["thin"],
+            }
+        case "02-back":
+            return g["I"] + 2 * g["b"], {
+                "outside": g["W"], "inside": g["I"],
+                "one-rabbet": g["I"] + g["b"], "sign": g["I"] - 2 * g["b"],
+            }
+        case "02-bottom":
+            inside = g["W"] - 2 * g["t"]
+            return inside + 2 * g["d"], {
+                "nominal": g["W"] - 2 * g["T"] + 2 * g["d"], "no-joint": inside, "one-joint": inside + g["d"],
+                "sign": inside - 2 * g["d"], "one-side": g["W"] - g["t"] + 2 * g["d"],
+            }
+        case "02-bays":
+            n = g["n"]
+            return (g["W"] - (n + 1) * g["t"]) / n, {
+                "no-wood": g["W"] / n, "no-dividers": (g["W"] - 2 * g["t"]) / n,
+                "a-divider-each": (g["W"] - 2 * g["t"] - n * g["t"]) / n,
+            }
+        case "02-noors-list":
+            return _noors_list(g)
+    raise AssertionError(f"no sums by hand for {exercise}")
+
+
+def _noors_list(g: dict[str, Fraction]) -> tuple[Fraction, dict[str, Fraction]]:
+    inside = g["W"] - 2 * g["t"]
+    should = [inside + 2 * g["d"], inside + 2 * g["b"], (inside - g["t"]) / 2]
+    listed = [g["line 0"], g["line 1"], g["line 2"]]
+    # What is printed is at most half a step of the rule off: 1/128 in.
+    wrong = [number for number in range(3) if abs(listed[number] - should[number]) > TO_MM["in"] / 128]
+    assert len(wrong) == 1, (listed, should)
+    (line,) = wrong
+    return should[line], {
+        "kept": listed[line],
+        "sound-line": listed[(line + 1) % 3], "other-sound-line": listed[(line + 2) % 3],
+        "wrong-way": 2 * listed[line] - should[line],
+    }

@@ -1,0 +1,19 @@
+import pytest
+
+from shoplib.lessons import lesson_00, lesson_02
+
+EXERCISES = [*lesson_00.EXERCISES, *lesson_02.EXERCISES]
+
+
+def pytest_generate_tests(metafunc):
+    if "exercise" in metafunc.fixturenames:
+        metafunc.parametrize("exercise", EXERCISES, ids=lambda exercise: exercise.id)
+    if "unit" in metafunc.fixturenames:
+        metafunc.parametrize("unit", ["in", "mm"])
+
+
+@pytest.fixture
+def own_folder(tmp_path, monkeypatch):
+    """A folder of the test's own for what the workbook remembers."""
+    monkeypatch.setenv("SHOPLIB_WORKBOOK", str(tmp_path / "kept"))
+    return tmp_path / "kept"

@@ -1,0 +1,112 @@
+"""The box on the page: what the browser gets, what a press does, and the same from a cell."""
+
+import json
+
+import pytest
+
+from shoplib.lessons.lesson_02 import BOTTOM
+from shoplib.lessons.posed import pose
+from shoplib.live import exercise_box
+from shoplib.live.exercise_box import ExerciseBox
+
+
+@pytest.fixture
+def box():
+    return ExerciseBox(pose(BOTTOM, "Noor", "in"))
+
+
+def press(box, what, answer=""):
+    """What the browser sends when a button is pressed."""
+    box.face._handle_custom_msg({"press": what, "answer": answer}, [])
+
+
+def sent(box) -> str:
+    state = box.face.get_state()
+    return json.dumps({name: value for name, value in state.items() if not name.startswith("_")}, default=str)
+
+
+def bare(box) -> str:
+    return box.posed.answer.split(" (")[0].removesuffix(" in")
+
+
+def test_check_in_the_field_uses_the_unit_printed_beside_it(box):
+    press(box, "check", bare(box))
+    assert box.face.said["kind"] == "right"
+    assert box.face.said["heading"] == "Right"
+
+
+def test_check_in_a_cell_wants_the_unit(box):
+    assert box.check(bare(box)).kind == "no unit"
+    assert box.check(box.posed.answer).right
+    assert box.face.said["kind"] == "right"
+    assert box.face.answer == box.posed.answer
+    assert box.check().kind == "not tried"
+
+
+def test_a_slip_in_the_field_is_named_in_three_parts(box):
+    press(box, "check", box.posed.givens.texts["W"])
+    assert box.face.said["kind"] == "other"
+    slip = box.posed.exercise.misconceptions[1].rule(box.posed.givens)
+    press(box, "check", f"{slip / 80_000:.6f} mm")
+    assert box.face.said["kind"] == "slip"
+    assert len(box.face.said["parts"]) == 3
+
+
+def test_the_same_answer_again_is_said_again(box):
+    press(box, "check", "1")
+    first = box.face.said
+    press(box, "check", "1")
+    assert box.face.said != first
+    assert box.face.said["parts"] == first["parts"]
+
+
+def test_hints_come_one_at_a_time_and_end(box):
+    assert box.face.hints_left == "Hint (3 left)"
+    for number in (1, 2, 3):
+        press(box, "hint")
+        assert box.face.hints == list(box.posed.hints[:number])
+    assert box.face.hints_left == "No more hints"
+    assert box.hint() == box.posed.hints[-1]
+    assert len(box.face.hints) == 3
+
+
+def test_nothing_of_the_answer_reaches_the_page_before_it_is_asked_for(box):
+    press(box, "check", "1 in")
+    press(box, "check", "")
+    for _ in box.posed.hints:
+        press(box, "hint")
+    assert bare(box) not in sent(box)
+    assert box.face.working == []
+    press(box, "working")
+    assert bare(box) in sent(box)
+    assert box.show_working() == box.posed.working
+
+
+def test_strange_messages_do_nothing(box):
+    before = sent(box)
+    for content in ({}, {"press": "other"}, {"press": None}):
+        box.face._handle_custom_msg(content, [])
+    assert sent(box) == before
+
+
+def test_what_a_learner_types_is_never_markup(box):
+    press(box, "check", "<img src=x onerror=alert(1)> in")
+    assert box.face.said["kind"] == "not a length"
+    script = exercise_box._Face._esm
+    assert "innerHTML" not in str(script)
+
+
+def test_repr_is_the_question_and_stable(box):
+    assert repr(box) == f"Exercise 02-bottom: {box.posed.question}"
+    assert repr(ExerciseBox(pose(BOTTOM, "Noor", "in"))) == repr(box)
+
+
+def test_shown_it_leaves_a_living_box_and_a_still_question(box, monkeypatch):
+    shown = []
+    monkeypatch.setattr(exercise_box, "display", lambda bundle, raw: shown.append(bundle))
+    box._ipython_display_()
+    living, still = shown
+    assert "application/vnd.jupyter.widget-view+json" in living
+    assert living["text/plain"] == repr(box)
+    assert "What is given" in still["text/html"] and box.posed.givens.texts["W"] in still["text/html"]
+    assert bare(box) not in still["text/html"]
