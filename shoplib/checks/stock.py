@@ -24,7 +24,8 @@ def too_big_by(length: int, width: int, sheet: Sheet, may_turn: bool) -> int:
 
 def find_too_big_for_sheet(cabinet: Cabinet) -> tuple[Finding, ...]:
     """A "stop" for each kind of board that its sheet cannot hold, by cut size (edging goes on
-    afterwards), and one "note" that names the sheets in use with no size given.
+    afterwards), and one "note" that names the sheets in use with no size given. Solid stock with no
+    size is bought as long and wide as it must be.
     """
     kinds: dict[tuple, list[Board]] = {}
     for board in cabinet.boards:
@@ -33,7 +34,8 @@ def find_too_big_for_sheet(cabinet: Cabinet) -> tuple[Finding, ...]:
     for (name, size, may_turn), boards in kinds.items():
         sheet = cabinet.sheets[name]
         if sheet.length is None or sheet.width is None:
-            unknown.append(name)
+            if sheet.kind != "solid":
+                unknown.append(name)
         elif over := too_big_by(*size, sheet, may_turn):
             found.append(_too_big(cabinet, boards, sheet, over))
     if unknown:

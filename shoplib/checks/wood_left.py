@@ -15,14 +15,23 @@ LEAST = 3 * MM
 
 @dataclass(frozen=True, slots=True)
 class Thin:
-    """A thin place of a board: what is left, where it is, and how it is judged.
+    """A thin place of a board: what is left, between which cuts, and how it is judged.
 
-    `half` is true where less than half the thickness already earns a warning.
+    `where` has a place for each of `cuts`. `under_half` is the level where less than half the
+    thickness is left, `under_least` where less than 3 mm is; empty is no finding.
     """
 
     left: int
     where: str
-    half: bool
+    cuts: tuple[BoxCut, ...]
+    under_half: str
+    under_least: str = "stop"
+
+    def level(self, thickness: int) -> str:
+        """"stop", "warn", or empty where enough wood is left of this thickness."""
+        if self.left < LEAST:
+            return self.under_least
+        return self.under_half if 2 * self.left < thickness else ""
 
 
 def thin_places(board: Board) -> Iterator[Thin]:
@@ -35,7 +44,7 @@ def thin_places(board: Board) -> Iterator[Thin]:
         yield from _to_the_faces(board, cut)
         yield from _to_the_ends(board, cut)
     for one, other in combinations(cuts, 2):
-        yield from _between(board, one, other)
+        yield from _between(one, other)
 
 
 def find_thin_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
@@ -43,8 +52,9 @@ def find_thin_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
 
     Through the thickness the wood under a cut and between cuts from opposite faces counts, along
     the board the wall between two cuts and the short grain between a cut and the end. A tongue may
-    be thinner than half: that is what its joint is. Equal places are one finding; the amount is
-    the wood that is left.
+    be thinner than half: that is what its joint is. Where cuts from opposite faces cross, only a
+    small patch is thin and the boards in the cuts back it: under 3 mm there is a "warn". Equal
+    places, such as those of all drawers, are one finding; the amount is the wood that is left.
     """
     tongues: dict[str, set[int]] = {}
     for joint in cabinet.joints:
@@ -55,32 +65,24 @@ def find_thin_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
         if not board.cuts:
             continue
         for place in thin_places(board):
-            level = _level(place, board.thickness, tongues.get(board.name, ()))
+            level = place.level(board.thickness)
+            if level == "warn" and place.left in tongues.get(board.name, ()):
+                continue
             if level:
-                owners = places.setdefault((level, place, board.thickness), [])
+                where = place.where.format(*(_called(cabinet, cut) for cut in place.cuts))
+                owners = places.setdefault((level, place.left, where, board.thickness), [])
                 if board.name not in owners:
                     owners.append(board.name)
-    return tuple(
-        _finding(cabinet, level, place, thickness, owners)
-        for (level, place, thickness), owners in places.items()
-    )
-
-
-def _level(place: Thin, thickness: int, tongues: set[int] | tuple[()]) -> str:
-    if place.left < LEAST:
-        return "stop"
-    return "warn" if place.half and 2 * place.left < thickness and place.left not in tongues else ""
+    return tuple(_finding(cabinet, *place, owners) for place, owners in places.items())
 
 
 def _to_the_faces(board: Board, cut: BoxCut) -> Iterator[Thin]:
     """Through the thickness: the wood under the cut, or both cheeks of a groove in an edge."""
     below, above = cut.low[2], board.thickness - cut.high[2]
-    if below <= 0 and above <= 0:
-        yield Thin(0, f"under the {_called(cut)}", half=True)
-    elif below <= 0 or above <= 0:
-        yield Thin(max(below, above), f"under the {_called(cut)}", half=True)
+    if below <= 0 or above <= 0:
+        yield Thin(max(below, above, 0), "under the {}", (cut,), "warn")
     else:
-        yield Thin(min(below, above), f"beside the {_called(cut)}", half=False)
+        yield Thin(min(below, above), "beside the {}", (cut,), "")
 
 
 def _to_the_ends(board: Board, cut: BoxCut) -> Iterator[Thin]:
@@ -88,44 +90,56 @@ def _to_the_ends(board: Board, cut: BoxCut) -> Iterator[Thin]:
 
     Across the grain that is short grain, which breaks out; along an edge the grain holds it.
     """
-    size = [high - low for low, high in zip(cut.low, cut.high, strict=True)]
-    axis = 0 if size[0] <= size[1] else 1
-    short_grain = axis == 0 or board.grain == "none"
+    axis = _across(cut)
+    half = "warn" if axis == 0 or board.grain == "none" else ""
     for left in (cut.low[axis], board.size[axis] - cut.high[axis]):
         if left > 0:
-            end = "end" if axis == 0 else "edge"
-            yield Thin(left, f"between the {_called(cut)} and the {end}", half=short_grain)
+            yield Thin(left, f"between the {{}} and the {('end', 'edge')[axis]}", (cut,), half)
 
 
-def _between(board: Board, one: BoxCut, other: BoxCut) -> Iterator[Thin]:
+def _across(cut: BoxCut) -> int:
+    """Which of u and v (0, 1) runs across the cut, from wall to wall."""
+    return 0 if cut.high[0] - cut.low[0] <= cut.high[1] - cut.low[1] else 1
+
+
+def _between(one: BoxCut, other: BoxCut) -> Iterator[Thin]:
     """The wood that parts two cuts: they pass each other in two directions and are apart in one."""
     apart = [max(other.low[a] - one.high[a], one.low[a] - other.high[a]) for a in range(3)]
-    where = f"between the {_called(one)} and the {_called(other)}"
-    opposite = (one.low[2] <= 0) != (other.low[2] <= 0)
-    if opposite and apart[0] < 0 and apart[1] < 0 and apart[2] <= 0:
-        yield Thin(0, where, half=True)
+    if apart[0] < 0 and apart[1] < 0:
+        if (one.low[2] <= 0) == (other.low[2] <= 0):
+            return
+        left = max(apart[2], 0)
+        if _across(one) == _across(other):
+            yield Thin(left, "between the {} and the {}", (one, other), "warn")
+        else:
+            yield Thin(left, "where the {} and the {} cross", (one, other), "", "warn")
         return
     gaps = [gap for gap in apart if gap > 0]
     if len(gaps) == 1 and sum(gap < 0 for gap in apart) == 2:
-        yield Thin(gaps[0], where, half=True)
+        yield Thin(gaps[0], "between the {} and the {}", (one, other), "warn")
 
 
-def _called(cut: BoxCut) -> str:
-    return f"{cut.kind} for {cut.for_board}" if cut.for_board else cut.kind
+def _called(cabinet: Cabinet, cut: BoxCut) -> str:
+    """The cut by its kind and what it is for; a drawer's parts by what they do, alike in all drawers."""
+    if not cut.for_board:
+        return cut.kind
+    board = cabinet.by_name.get(cut.for_board)
+    return f"{cut.kind} for the {board.role if board and board.group != 'case' else cut.for_board}"
 
 
-def _finding(cabinet: Cabinet, level: str, place: Thin, thickness: int, owners: list[str]) -> Finding:
-    style = cabinet.style
-    if place.left == 0:
-        text = f"{names(owners)}: no wood is left {place.where}. Make the cut shallower, or stagger the cuts."
+def _finding(
+    cabinet: Cabinet, level: str, left: int, where: str, thickness: int, owners: list[str]
+) -> Finding:
+    if left == 0:
+        text = f"{names(owners)}: no wood is left {where}. Make a cut shallower, or stagger the cuts."
     else:
         rule = (
-            f"less than half of {write_length(thickness, style)}"
-            if level == "warn"
-            else "less than the 3 mm that still hold"
+            "less than the 3 mm that still hold"
+            if left < LEAST
+            else f"less than half of {write_length(thickness, cabinet.style)}"
         )
         text = (
-            f"{names(owners)}: {write_length(place.left, style)} of wood is left {place.where}, {rule}. "
+            f"{names(owners)}: {write_length(left, cabinet.style)} of wood is left {where}, {rule}. "
             "Make the cut shallower, move it, or use thicker stock."
         )
-    return Finding("wood left", level, tuple(owners), text, place.left)
+    return Finding("wood left", level, tuple(owners), text, left)

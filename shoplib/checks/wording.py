@@ -10,13 +10,13 @@ ALONG = ("from side to side", "from front to back", "up and down")
 """How a reader would say that something runs along world x, y, z."""
 
 
-def names(items: Sequence[str], most: int = 4) -> str:
+def names(items: Sequence[str], most: int = 3) -> str:
     """The names as one phrase, with the tail of a long list counted rather than named.
 
     >>> names(["left side"]), names(["left side", "right side"])
     ('left side', 'left side and right side')
     >>> names(["a", "b", "c", "d", "e", "f"])
-    'a, b, c, d and 2 more'
+    'a, b, c and 3 more'
     """
     if len(items) > most:
         return f"{', '.join(items[:most])} and {len(items) - most} more"

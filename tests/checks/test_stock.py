@@ -46,7 +46,7 @@ def test_the_cut_size_counts_since_edging_goes_on_afterwards():
 def test_equal_boards_are_one_finding():
     (finding,) = found(*(shelf(2450, 300, name=f"shelf {number}") for number in range(1, 7)))
     assert len(finding.boards) == 6
-    assert finding.text.startswith("shelf 1, shelf 2, shelf 3, shelf 4 and 2 more: ")
+    assert finding.text.startswith("shelf 1, shelf 2, shelf 3 and 3 more: ")
 
 
 def test_sheets_of_unknown_size_are_one_note():
@@ -55,3 +55,8 @@ def test_sheets_of_unknown_size_are_one_note():
     (finding,) = found(shelf(2450, 300), shelf(600, 300, name="other"), back, sheets=sheets)
     assert (finding.level, finding.amount) == ("note", None)
     assert finding.text.startswith("No length and width are given for case sheet and thin sheet, so ")
+
+
+def test_solid_stock_is_bought_to_length():
+    solid = {"case sheet": replace(SHEETS["case sheet"], kind="solid", length=None, width=None)}
+    assert found(shelf(3000, 300), sheets=solid) == ()

@@ -3,7 +3,7 @@
 import pytest
 
 from shoplib.checks.wood_left import find_thin_wood
-from tests.checks.cabinets import board, cabinet, joint, ticks, tool_case
+from tests.checks.cabinets import board, cabinet, drawer_boards, joint, ticks, tool_case
 
 
 def side(*cuts, grain="length", name="side"):
@@ -38,14 +38,14 @@ def test_wood_under_a_cut(depth, expected):
 def test_the_text_says_what_is_left_and_what_would_mend_it():
     (found,) = find_thin_wood(cabinet([side(dado(12))]))
     assert found.text == (
-        "side: 6 mm of wood is left under the dado for shelf, less than half of 18 mm. "
+        "side: 6 mm of wood is left under the dado for the shelf, less than half of 18 mm. "
         "Make the cut shallower, move it, or use thicker stock."
     )
     (found,) = find_thin_wood(cabinet([side(dado(16))]))
-    assert "2 mm of wood is left under the dado for shelf, less than the 3 mm that still hold." in found.text
+    assert "is left under the dado for the shelf, less than the 3 mm that still hold." in found.text
     (found,) = find_thin_wood(cabinet([side(dado(18))]))
     assert found.text == (
-        "side: no wood is left under the dado for shelf. Make the cut shallower, or stagger the cuts."
+        "side: no wood is left under the dado for the shelf. Make a cut shallower, or stagger the cuts."
     )
 
 
@@ -69,6 +69,22 @@ def test_dadoes_back_to_back(deep, expected):
 def test_dadoes_from_opposite_faces_that_miss_each_other():
     assert found_in(side(dado(6), outer(6, 118, 136))) == []
     assert found_in(side(dado(9), outer(9, 118, 136))) == []
+
+
+@pytest.mark.parametrize(
+    ("deep", "expected"), [(6, []), (7.5, []), (7.6, [("warn", 2.8)]), (9, [("warn", 0)])]
+)
+def test_cuts_that_cross_from_opposite_faces_are_thin_in_a_patch_only(deep, expected):
+    groove = ("groove", (18 - deep, 40, 0), (18, 52, 400))
+    assert found_in(side(groove, outer(deep))) == [(level, ticks(left)) for level, left in expected]
+
+
+def test_the_words_for_cuts_that_cross():
+    (found,) = find_thin_wood(cabinet([side(("groove", (9, 40, 0), (18, 52, 400)), outer(9))]))
+    assert found.text == (
+        "side: no wood is left where the groove and the dado cross. "
+        "Make a cut shallower, or stagger the cuts."
+    )
 
 
 @pytest.mark.parametrize(
@@ -117,3 +133,13 @@ def test_equal_places_are_one_finding():
     (found,) = find_thin_wood(cabinet([side(dado(12)), side(dado(12), name="other side")]))
     assert found.boards == ("side", "other side")
     assert found.text.startswith("side and other side: 6 mm")
+
+
+def test_all_drawers_alike_are_one_finding_that_names_parts_by_what_they_do():
+    boards = drawer_boards("bay 1 drawer 1", groove=7) + drawer_boards("bay 1 drawer 2", 210, groove=7)
+    (found,) = find_thin_wood(cabinet(boards))
+    assert (found.level, found.amount, len(found.boards)) == ("warn", ticks(5), 4)
+    assert found.text.startswith(
+        "bay 1 drawer 1 box left, bay 1 drawer 1 box right, bay 1 drawer 2 box left and 1 more: "
+        "5 mm of wood is left under the groove for the box bottom, less than half of 12 mm."
+    )
