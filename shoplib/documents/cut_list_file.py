@@ -1,0 +1,141 @@
+"""The cut list as a table for a spreadsheet (cut_list.csv) and as text for the terminal.
+
+In the table `length`, `width` and `thickness` are the size at the saw, before edging goes on;
+`finished_length` and `finished_width` are the size with the edging on.
+"""
+
+import csv
+import io
+import textwrap
+
+from shoplib.lists.cut_list import Kind, kinds
+from shoplib.lists.row_words import edging_words, kind_cut_words, where_words
+from shoplib.measure import to_step, write_length, write_mm
+from shoplib.model.solved import Cabinet, ClosingSum
+
+COLUMNS = (
+    "stage", "count", "names", "sheet",
+    "length", "width", "thickness", "length_mm", "width_mm", "thickness_mm", "edging", "cuts",
+    "finished_length", "finished_width", "finished_length_mm", "finished_width_mm", "grain", "where",
+)  # fmt: skip
+"""The columns of cut_list.csv, in order. The first twelve are what other programs may rely on."""
+
+FORMULA_SIGNS = ("=", "+", "-", "@")
+
+_STAGE_TITLES = {1: "case", 2: "drawer boxes and pull-outs", 3: "fronts and strips"}
+_WIDTH = 100
+
+
+def safe_cell(text: str) -> str:
+    """The text with an apostrophe before it where a spreadsheet would take it for a formula.
+
+    >>> safe_cell("=HYPERLINK(1)"), safe_cell(" @home"), safe_cell("left side")
+    ("'=HYPERLINK(1)", "' @home", 'left side')
+    """
+    return f"'{text}" if text.lstrip().startswith(FORMULA_SIGNS) else text
+
+
+def cut_list_csv(cabinet: Cabinet) -> str:
+    """The text of cut_list.csv: one row for each kind of board.
+
+    Lines end in a line feed on every system, cells are quoted only where they must be, and none
+    begins with one of `FORMULA_SIGNS`. Save it as UTF-8.
+    """
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\n")
+    writer.writerow(COLUMNS)
+    for kind in kinds(cabinet):
+        writer.writerow([safe_cell(cell) for cell in _cells(kind, cabinet)])
+    return out.getvalue()
+
+
+def _cells(kind: Kind, cabinet: Cabinet) -> list[str]:
+    style = cabinet.style
+    finished = kind.finished[:2]
+    return [
+        str(kind.stage),
+        str(kind.count),
+        "; ".join(kind.names),
+        kind.sheet,
+        *(write_length(ticks, style) for ticks in kind.cut),
+        *(write_mm(ticks) for ticks in kind.cut),
+        edging_words(kind, cabinet),
+        "; ".join(kind_cut_words(kind, cabinet)),
+        *(write_length(ticks, style) for ticks in finished),
+        *(write_mm(ticks) for ticks in finished),
+        kind.grain,
+        where_words(kind, cabinet),
+    ]
+
+
+def cut_list_text(cabinet: Cabinet) -> str:
+    """The cut list to read: by stage, with what must be measured first, and the closing sums under it."""
+    rows = kinds(cabinet)
+    lines = [f"Cut list: {cabinet.name}", "", *_wrapped(_legend(cabinet), "")]
+    for stage in sorted({kind.stage for kind in rows}):
+        lines += ["", f"Stage {stage}: {_STAGE_TITLES[stage]}", ""]
+        to_measure = [text for waiting, text in cabinet.waiting if waiting == stage]
+        if to_measure:
+            lines += _wrapped("Do not cut these before measuring", "  ")
+            lines += [line for text in to_measure for line in _wrapped(text, "    - ")]
+            lines += [*_wrapped("and writing what you read into the project, under `measured`.", "  "), ""]
+        for kind in rows:
+            if kind.stage == stage:
+                lines += _entry(kind, cabinet)
+    if cabinet.sums:
+        lines += ["", "Closing sums", ""]
+        for chain in cabinet.sums:
+            lines += _wrapped(sum_text(chain, cabinet), "  ")
+    return "\n".join(lines) + "\n"
+
+
+def sum_text(chain: ClosingSum, cabinet: Cabinet) -> str:
+    """A chain of sizes in words, then in numbers, and what is left over if it does not close."""
+    style = cabinet.style
+    words = " + ".join(what for what, _ in chain.terms)
+    numbers = " + ".join(write_length(ticks, style) for _, ticks in chain.terms)
+    text = f"{words} = {chain.total[0]}: {numbers} = {write_length(chain.total[1], style)}"
+    if chain.rest == 0:
+        return text
+    which = "short" if chain.rest > 0 else "over"
+    return f"{text}, but they come {write_length(abs(chain.rest), style)} {which}"
+
+
+def _legend(cabinet: Cabinet) -> str:
+    text = (
+        "Sizes are length (along the grain) x width x thickness, as they leave the saw. "
+        "Cuts are set out on the finished board, to the near wall of the cut. "
+    )
+    rounded = any(
+        to_step(ticks, cabinet.style.step) != ticks for board in cabinet.boards for ticks in board.cut_size
+    )
+    if rounded:
+        step = write_length(cabinet.style.step, cabinet.style)
+        text += f"Lengths are written to the nearest {step}; what the rounding left out follows in brackets."
+    return text.strip()
+
+
+def _entry(kind: Kind, cabinet: Cabinet) -> list[str]:
+    style = cabinet.style
+
+    def size(ticks: tuple[int, ...]) -> str:
+        return " x ".join(write_length(part, style) for part in ticks)
+
+    grain = "grain along the length" if kind.grain == "length" else "grain either way"
+    lines = _wrapped(f"{kind.count} x {'; '.join(kind.names)}", "  ")
+    lines += _wrapped(f"{size(kind.cut)}, {kind.sheet}, {grain}", "      ")
+    edging = edging_words(kind, cabinet)
+    if edging:
+        lines += _wrapped(f"finished {size(kind.finished[:2])} with edging: {edging}", "      ")
+    if kind.mirror_of:
+        lines += _wrapped(
+            f"the mirror image of {kind.mirror_of}: lay the two side by side to mark them", "      "
+        )
+    for phrase in kind_cut_words(kind, cabinet):
+        lines += _wrapped(phrase, "      - ")
+    lines += _wrapped(f"goes to: {where_words(kind, cabinet)}", "      ")
+    return lines
+
+
+def _wrapped(text: str, indent: str) -> list[str]:
+    return textwrap.wrap(text, _WIDTH, initial_indent=indent, subsequent_indent=" " * len(indent) + "  ")

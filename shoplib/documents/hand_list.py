@@ -1,0 +1,212 @@
+"""Reads a cut list that was typed, or edited in a spreadsheet: a table in a text file (CSV).
+
+Columns stand in any order, under our own headings or the usual ones ("part", "qty", "L", "material"),
+parted by commas, semicolons or tabs. Sizes are text with a unit; a column whose heading names the
+unit (`length_mm`, `Width (in)`) may hold plain numbers. Name, length and width are needed.
+"""
+
+import csv
+import io
+import re
+from pathlib import Path
+
+from shoplib.lists.typed import Said, TypedRow
+from shoplib.measure import LengthError, read_length
+
+LARGEST_FILE = 2_000_000
+"""Bytes; a list of a thousand boards has a tenth of that."""
+
+_HEADINGS = {
+    "names": "name names part parts board boards piece item description label",
+    "count": "count qty quantity pieces pcs no number amount",
+    "length": "length long len l",
+    "width": "width wide w",
+    "thickness": "thickness thick t th",
+    "sheet": "sheet material stock",
+    "stage": "stage",
+    "edging": "edging edges banding",
+    "cuts": "cuts joinery machining",
+}
+_COLUMNS = {word: column for column, words in _HEADINGS.items() for word in words.split()}
+_COLUMNS |= {f"cut {size}": size for size in ("length", "width", "thickness")}
+_COLUMNS |= {"finished length": "finished_length", "finished width": "finished_width"}
+_SIZES = ("length", "width", "thickness", "finished_length", "finished_width")
+_NEEDED = ("names", "length", "width")
+_UNIT = re.compile(
+    r'(?:^|[\s_(\[])(?:in\s+)?(mm|millimet(?:re|er)s?|in|inch|inches|")\s*[)\]]?\s*$', re.IGNORECASE
+)
+_LINES_ABOVE = 20
+"""A title and notes may stand above the headings, this many lines at most."""
+
+
+class ListError(ValueError):
+    """The list cannot be read; the text is one sentence with the number of the line."""
+
+
+Heading = tuple[str, str | None, str]
+"""What a column holds, the unit that its heading names, and the heading itself."""
+
+
+def read_hand_list(path: str | Path) -> tuple[TypedRow, ...]:
+    """The rows of the list in a file.
+
+    Raises ListError: the file cannot be opened, is not UTF-8, has no headings or no rows, or holds
+    something in a place that is no size, count or stage.
+    """
+    path = Path(path)
+    try:
+        with path.open("rb") as file:
+            data = file.read(LARGEST_FILE + 1)
+    except OSError as fault:
+        raise ListError(f"{path} cannot be opened ({fault.strerror}); give the path of a CSV file.") from None
+    if len(data) > LARGEST_FILE:
+        raise ListError(f"{path.name} is larger than any cut list; give the CSV file of the list itself.")
+    try:
+        text = data.decode("utf-8-sig")
+    except UnicodeDecodeError as fault:
+        line = data[: fault.start].count(b"\n") + 1
+        raise ListError(
+            f"line {line} of {path.name} is not UTF-8 text; "
+            "save the list from the spreadsheet as `CSV UTF-8`."
+        ) from None
+    return parse_hand_list(text)
+
+
+def parse_hand_list(text: str) -> tuple[TypedRow, ...]:
+    r"""The rows of the list in a text.
+
+    >>> row, = parse_hand_list("Part;Qty;L;W (mm)\nleft side;1;860 mm;580,5\n")
+    >>> row.names, row.count, row.length[0].ticks == 860 * 80_000, row.width[0].text
+    (('left side',), 1, True, '580,5')
+    """
+    # Every kind of line end becomes one: csv would count a lone carriage return as part of a line.
+    text = text.replace("\r\n", "\n").replace("\r", "\n")
+    separator, skip = _separator(text)
+    records = _records(text, separator, skip)
+    if not records:
+        raise ListError(
+            "the list is empty; it needs a line of headings, such as `names,length,width`, and rows."
+        )
+    (line, cells), *rest = records
+    headings = _headings(line, cells)
+    rows = tuple(_row(line, cells, headings) for line, cells in rest if any(cells))
+    if not rows:
+        raise ListError(f"line {line} holds the headings and no rows follow it; add a line for each board.")
+    return rows
+
+
+def _separator(text: str) -> tuple[str, int]:
+    """The sign between the cells, and the number of lines above the headings."""
+    lines = text.split("\n")[:_LINES_ABOVE]
+    for number, line in enumerate(lines):
+        for sign in ",;\t":
+            held = {_heading(cell)[0] for cell in next(csv.reader([line], delimiter=sign), [])}
+            if held.issuperset(_NEEDED):
+                return sign, number
+    first = next((number for number, line in enumerate(lines, 1) if line.strip()), 1)
+    raise ListError(
+        f"line {first} should hold the headings: one each for the names, the length and the width, "
+        "such as `names,count,length,width`."
+    )
+
+
+def _records(text: str, separator: str, skip: int) -> list[tuple[int, list[str]]]:
+    """Each record with the number of the line that it begins in."""
+    lines = text.split("\n")[skip:]
+    reader = csv.reader(io.StringIO("\n".join(lines)), delimiter=separator, strict=True)
+    records, begins = [], skip + 1
+    while True:
+        try:
+            cells = next(reader)
+        except StopIteration:
+            return records
+        except csv.Error:
+            raise ListError(
+                f"line {begins}: a quotation mark stands alone; "
+                'put `"` round a whole cell, and double the ones in it.'
+            ) from None
+        if any(cell.strip() for cell in cells):
+            records.append((begins, [_unguarded(cell.strip()) for cell in cells]))
+        begins = skip + reader.line_num + 1
+
+
+def _unguarded(cell: str) -> str:
+    """Without the apostrophe that keeps a spreadsheet from taking the cell for a formula."""
+    return cell[1:] if cell[:1] == "'" and cell[1:].lstrip()[:1] in tuple("=+-@") else cell
+
+
+def _heading(text: str) -> Heading:
+    """What a heading means; an empty column name for one that is not read.
+
+    >>> _heading("Length (mm)")[:2], _heading("width_mm")[:2], _heading("Qty.")[:2], _heading("colour")[:2]
+    (('length', 'mm'), ('width', 'mm'), ('count', None), ('', None))
+    """
+    unit = _UNIT.search(text)
+    base = text[: unit.start()] if unit else text
+    words = " ".join(re.findall(r"[a-z]+", base.lower()))
+    column = _COLUMNS.get(words, "")
+    if unit is None or column not in _SIZES:
+        return column, None, text.strip()
+    return column, "mm" if unit[1].lower().startswith("m") else "in", text.strip()
+
+
+def _headings(line: int, cells: list[str]) -> list[Heading]:
+    headings = [_heading(cell) for cell in cells]
+    seen: dict[tuple, str] = {}
+    for column, unit, text in headings:
+        if column and (column, unit) in seen:
+            raise ListError(
+                f"line {line}: the columns `{seen[column, unit]}` and `{text}` mean the same; "
+                "keep one of them."
+            )
+        seen[column, unit] = text
+    return headings
+
+
+def _row(line: int, cells: list[str], headings: list[Heading]) -> TypedRow:
+    if any(cells[len(headings) :]):
+        raise ListError(
+            f"line {line} has {len(cells)} cells under {len(headings)} headings; "
+            "put a cell that holds the separating sign in quotation marks."
+        )
+    held: dict[str, list[Said]] = {size: [] for size in _SIZES}
+    words: dict[str, str] = {}
+    for cell, (column, unit, heading) in zip(cells, headings, strict=False):
+        if column in _SIZES and cell:
+            held[column].append(_said(line, cell, unit, heading))
+        elif column:
+            words[column] = cell
+    names = tuple(name for name in (part.strip() for part in words.get("names", "").split(";")) if name)
+    if not names:
+        raise ListError(f"line {line} has no name; write which board it is, such as `left side`.")
+    for size in ("length", "width"):
+        if not held[size]:
+            raise ListError(f"line {line} ({_short(names[0])}) has no {size}; give it, or take the line out.")
+    sizes = {size: tuple(said) for size, said in held.items()}
+    count = _number(line, words.get("count", ""), "count")
+    stage = _number(line, words.get("stage", ""), "stage")
+    kept = {column: words.get(column, "") for column in ("sheet", "edging", "cuts")}
+    return TypedRow(line, names, count=count, stage=stage, **sizes, **kept)
+
+
+def _said(line: int, cell: str, unit: str | None, heading: str) -> Said:
+    try:
+        return Said(heading, cell, read_length(cell, what=f"line {line}, {heading}", unit=unit))
+    except LengthError as fault:
+        raise ListError(str(fault)) from None
+
+
+def _number(line: int, text: str, what: str) -> int | None:
+    if not text:
+        return None
+    match = re.fullmatch(r"(\d{1,4})(?:[.,]0+)?(?: ?x)?", text, re.ASCII)
+    if match is None or int(match[1]) == 0:
+        raise ListError(
+            f"line {line}, {what}: `{_short(text)}` is no {what}; write a whole number such as `2`."
+        )
+    return int(match[1])
+
+
+def _short(text: str) -> str:
+    shown = "".join(sign if sign.isprintable() else "?" for sign in text)
+    return shown if len(shown) <= 40 else shown[:40] + "..."

@@ -1,0 +1,1 @@
+"""What is cut, listed: kinds of board, their cuts in words, and a typed list held against them."""
