@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from shoplib.checks.wording import ALONG, common_boxes, deepest, direction, shorter
+from shoplib.checks.wording import ALONG, common_boxes, deepest, direction, give_way, shorter
 from shoplib.measure import write_length
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
@@ -57,7 +57,7 @@ def _finding(cabinet: Cabinet, one: Board, other: Board, shared: list[Box], join
     amount, axis = deepest(shared)
     size = write_length(amount, cabinet.style)
     if joint is None:
-        mend = f"Make one of them {size} {shorter(one, axis)}, or move them apart."
+        mend = give_way((one, other), axis, size)
     else:
         enters, receives = cabinet.by_name[joint.enters], cabinet.by_name[joint.receives]
         if axis == direction(joint.axis)[0]:

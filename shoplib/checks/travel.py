@@ -1,6 +1,6 @@
 """Every drawer and pull-out must run out its whole travel."""
 
-from shoplib.checks.wording import ALONG, common_boxes, deepest, far, near, shorter
+from shoplib.checks.wording import ALONG, common_boxes, deepest, far, give_way, near
 from shoplib.measure import write_length
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point, around
@@ -42,7 +42,7 @@ def _collision(cabinet: Cabinet, run: Travel, board: Board, other: Board) -> lis
     text = (
         f"{board.name} runs into {other.name} {start} {whole} of travel: "
         f"{size} of it stands in the way {ALONG[across]}. "
-        f"Make {other.name} {size} {shorter(other, across)}, or move one of them by {size}."
+        f"{give_way((other, board), across, size)}"
     )
     return [Finding("travel", "stop", (board.name, other.name), text, amount)]
 

@@ -44,6 +44,14 @@ def shorter(board: Board, axis: int) -> str:
     return ("shorter", "narrower", "thinner")[board.placement.own_axis(axis)]
 
 
+def give_way(boards: Sequence[Board], axis: int, size: str) -> str:
+    """What ends a clash of two boards along a world axis: move one, or shorten one that is not thin there."""
+    for board in boards:
+        if board.placement.own_axis(axis) != 2:
+            return f"Make {board.name} {size} {shorter(board, axis)}, or move one of them by {size}."
+    return f"Move one of them by {size}."
+
+
 def near(box: Box, axis: int, sign: int) -> int:
     """Where the box begins for someone who moves along the axis in this direction."""
     return box.low[axis] if sign > 0 else box.high[axis]

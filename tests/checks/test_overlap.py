@@ -30,8 +30,15 @@ def test_two_boards_in_one_place_are_named_with_what_they_share():
     assert (found.level, found.boards, found.amount) == ("stop", ("shelf", "rail"), ticks(1.5))
     assert found.text == (
         "shelf and rail want the same wood: 1.5 mm up and down. "
-        "Make one of them 1.5 mm thinner, or move them apart."
+        "Make rail 1.5 mm narrower, or move one of them by 1.5 mm."
     )
+
+
+def test_boards_that_lie_flat_on_each_other_are_not_told_to_be_thinner():
+    one = board("shelf", (0, 0, 100), (500, 300, 118), "z")
+    other = board("strip", (0, 0, 117), (500, 50, 135), "z")
+    (found,) = find_overlaps(cabinet([one, other]))
+    assert found.text == "shelf and strip want the same wood: 1 mm up and down. Move one of them by 1 mm."
 
 
 def test_a_dado_too_shallow_is_mended_along_the_joint():
