@@ -78,6 +78,20 @@ def write_length(ticks: int, style: Style, unit: bool = True) -> str:
     return f"{text} ({_rest(ticks - printed, style.unit)} {style.unit})"
 
 
+def write_measured(ticks: int, style: Style) -> str:
+    """A measured thickness, or the width of a cut that receives one: a decimal, never a shop fraction.
+
+    The decimal is the shortest that reads back to the same tick. Raises TypeError where `ticks` is no
+    whole number.
+
+    >>> write_measured(703 * INCH // 1000, INCH_STYLE), write_measured(18 * MM, MM_STYLE)
+    ('0.703 in', '18 mm')
+    """
+    ticks = index(ticks)
+    number = _decimal(abs(ticks), style.unit).removesuffix(".0")
+    return f"{'-' if ticks < 0 else ''}{number} {style.unit}"
+
+
 def _number(ticks: int, style: Style) -> str:
     if style.unit == "mm":
         whole, tenths = divmod(ticks * 10 // MM, 10)
@@ -92,11 +106,15 @@ def _number(ticks: int, style: Style) -> str:
 
 
 def _rest(ticks: int, unit: str) -> str:
-    size, per = abs(ticks), _TICKS[unit]
+    return f"{'-' if ticks < 0 else '+'}{_decimal(abs(ticks), unit)}"
+
+
+def _decimal(size: int, unit: str) -> str:
+    """The shortest decimal, of one place at least, that reads back to this many ticks."""
+    per = _TICKS[unit]
     digits, scale = 0, 1
     while True:
         digits, scale = digits + 1, scale * 10
         number = (2 * size * scale + per) // (2 * per)
         if (2 * number * per + scale) // (2 * scale) == size:
-            sign = "-" if ticks < 0 else "+"
-            return f"{sign}{number // scale}.{number % scale:0{digits}}"
+            return f"{number // scale}.{number % scale:0{digits}}"

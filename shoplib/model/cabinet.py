@@ -3,8 +3,8 @@
 from dataclasses import replace
 
 from shoplib.measure import share
-from shoplib.model.assembly import Assembly
 from shoplib.model.as_measured import what_changed, with_measured_parts
+from shoplib.model.assembly import Assembly
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point, around
 from shoplib.model.carcass import Opening, carcass, rails
@@ -111,9 +111,10 @@ def _sums(project: Project, shell: Shell, openings: tuple[Opening, ...], case: i
     up.append(("inside height", shell.ceiling - shell.floor))
     if project.carcass.top != "none":
         up.append(("stretchers" if project.carcass.top == "stretchers" else "top", case))
+    uprights = frozenset({"left side", *(opening.right_upright.name for opening in openings)})
     return (
-        ClosingSum(tuple(across), ("outside width over the sides", shell.right - shell.left)),
-        ClosingSum(tuple(up), ("outside height", shell.top_face)),
+        ClosingSum(tuple(across), ("outside width over the sides", shell.right - shell.left), uprights),
+        ClosingSum(tuple(up), ("outside height", shell.top_face), frozenset({"bottom", "top", "stretchers"})),
     )
 
 

@@ -10,6 +10,7 @@ from shoplib.measure import INCH, Style
 from shoplib.model.marks import Length, Room
 from shoplib.model.sheet import Sheet
 
+
 class ImpossibleProject(ValueError):
     """The project asks for something that no set of boards can be; the message is one sentence.
 

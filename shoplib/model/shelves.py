@@ -5,8 +5,8 @@ from shoplib.model.assembly import LEVEL, Assembly
 from shoplib.model.board import Hole
 from shoplib.model.carcass import Opening, edging_of
 from shoplib.model.project import ImpossibleProject, JointChoice, Project
-from shoplib.model.shell import Shell, sheet_of
 from shoplib.model.sheet import Sheet
+from shoplib.model.shell import Shell, sheet_of
 
 PIN_EDGE = 37 * 80_000
 """Shelf pins stand 37 mm from the front edge: the system-hole line, common practice, no source."""

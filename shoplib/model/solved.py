@@ -75,10 +75,14 @@ class Hardware:
 
 @dataclass(frozen=True, slots=True)
 class ClosingSum:
-    """A chain of sizes that must add up: `terms` (what, ticks) against `total` (what, ticks)."""
+    """A chain of sizes that must add up: `terms` (what, ticks) against `total` (what, ticks).
+
+    `measured` names the terms that are sheet thicknesses, which are written as decimals.
+    """
 
     terms: tuple[tuple[str, int], ...]
     total: tuple[str, int]
+    measured: frozenset[str] = frozenset()
 
     @property
     def rest(self) -> int:

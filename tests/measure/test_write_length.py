@@ -17,6 +17,7 @@ from shoplib.measure import (
     read_length,
     to_mm,
     write_length,
+    write_measured,
     write_mm,
 )
 
@@ -141,3 +142,13 @@ def test_millimetres_as_floats_keep_the_tick(ticks):
 def test_a_tick_count_is_whole(write):
     with pytest.raises(TypeError):
         write(1.5)
+
+
+@pytest.mark.parametrize("style", [INCH_STYLE, MM_STYLE], ids=["in", "mm"])
+@pytest.mark.parametrize("text", ["0.703 in", "0.7065 in", "17.86 mm", "18 mm", "0.4725 in", "1 in"])
+def test_a_measured_thickness_is_a_decimal_that_reads_back(text: str, style: Style) -> None:
+    ticks = read_length(text)
+    written = write_measured(ticks, style)
+    assert read_length(written) == ticks
+    assert "/" not in written and "(" not in written
+    assert text == written or not text.endswith(style.unit)
