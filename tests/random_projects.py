@@ -145,8 +145,12 @@ def _draw(r: random.Random, seed: int) -> Project:
     space = None
     if seed % 7 == 3:
         space = Space(
-            (size.width, size.width + unit), (size.height, size.height + unit), (size.depth, size.depth + unit),
-            clearance_width=2 * unit, clearance_height=2 * unit, bring_in=r.choice(["slid in", "stood up from its back"]),
+            (size.width, size.width + unit),
+            (size.height, size.height + unit),
+            (size.depth, size.depth + unit),
+            clearance_width=2 * unit,
+            clearance_height=2 * unit,
+            bring_in=r.choice(["slid in", "stood up from its back"]),
         )
         size = Size("space")
     edging = (Edging(r.choice(["case", "fronts"]), r.choice(["band", "strip"]), MM),) if r.random() < 0.3 else ()

@@ -218,5 +218,12 @@ def _quoted(words: typing.Iterable[str]) -> str:
 
 
 def _kind(value: Any) -> str:
-    names = {bool: "true or false", int: "a bare number", float: "a bare number", str: "text", list: "a list", dict: "a table"}
+    names = {
+        bool: "true or false",
+        int: "a bare number",
+        float: "a bare number",
+        str: "text",
+        list: "a list",
+        dict: "a table",
+    }
     return names.get(type(value), "a date or time")

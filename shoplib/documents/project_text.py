@@ -39,7 +39,9 @@ def _written(kind: Any, value: Any, style: Style) -> Any:
     if isinstance(value, dict):
         inner = typing.get_args(kind)[1]
         return {
-            name: _table(item, style, given=("name",)) if dataclasses.is_dataclass(item) else _written(inner, item, style)
+            name: _table(item, style, given=("name",))
+            if dataclasses.is_dataclass(item)
+            else _written(inner, item, style)
             for name, item in value.items()
         }
     if isinstance(value, tuple):

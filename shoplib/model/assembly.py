@@ -129,7 +129,8 @@ class Assembly:
             depth = choice.depth if choice.depth is not None else share(high - low, 2, 1)[0]
             if depth >= high - low:
                 raise ImpossibleProject(
-                    key + ".depth", f"the cut would go right through the {receives.name}; choose less than its thickness"
+                    key + ".depth",
+                    f"the cut would go right through the {receives.name}; choose less than its thickness",
                 )
             if choice.end_gap >= depth:
                 raise ImpossibleProject(key + ".end_gap", "it must be smaller than the depth of the joint")

@@ -132,9 +132,7 @@ def _check_measured_names(
         for name in getattr(measured, table):
             if name not in names:
                 near = ", ".join(f'"{n}"' for n in names[:6]) or "none"
-                raise ImpossibleProject(
-                    f'measured.{table}."{name}"', f"this plan has no such name; it has {near}"
-                )
+                raise ImpossibleProject(f'measured.{table}."{name}"', f"this plan has no such name; it has {near}")
 
 
 def boards_of(cabinet: Cabinet, role: str) -> tuple[Board, ...]:

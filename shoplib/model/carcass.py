@@ -1,6 +1,7 @@
 """The case itself: sides, top, bottom, dividers, rails, back and base, as blanks and joints."""
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 from shoplib.measure import thickest
 from shoplib.model.assembly import (
@@ -64,10 +65,7 @@ def carcass(assembly: Assembly, project: Project, shell: Shell, widths: tuple[in
         )
         x += sheet.thickness
     uprights.append(right)
-    openings = tuple(
-        Opening(number, a.high[0], b.low[0], a, b)
-        for number, (a, b) in enumerate(zip(uprights, uprights[1:], strict=False), 1)
-    )
+    openings = tuple(Opening(number, a.high[0], b.low[0], a, b) for number, (a, b) in enumerate(pairwise(uprights), 1))
     levels = _top_and_bottom(assembly, project, shell, left, right)
     for divider in uprights[1:-1]:
         for level, axis in levels:
@@ -94,7 +92,9 @@ def _sides(assembly: Assembly, project: Project, shell: Shell) -> tuple[Blank, B
     )
     if base.kind == "toe space" and base.setback:
         if base.setback >= shell.rear or carcass_.bottom == "under":
-            raise ImpossibleProject("base.setback", "the toe space is cut out of the sides, and these leave no room for it")
+            raise ImpossibleProject(
+                "base.setback", "the toe space is cut out of the sides, and these leave no room for it"
+            )
         for side in (left, right):
             (x0, y0, z0), (x1, _, _) = side.low, side.high
             assembly.notch(side, Box((x0, y0, z0), (x1, base.setback, base.height)))

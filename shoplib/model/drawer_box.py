@@ -102,18 +102,14 @@ def add_box(
 
     def board(name: str, axes: tuple, spans: tuple, sheet=stock) -> Blank:
         role = name.removeprefix("left ").removeprefix("right ")
-        return assembly.add(
-            f"{group} {name}", role, sheet, axes, spans, group=group, stage=BOXES, key=key
-        )
+        return assembly.add(f"{group} {name}", role, sheet, axes, spans, group=group, stage=BOXES, key=key)
 
     left = board("left box side", BOX_SIDE, ((x0, x0 + s), place.y, place.z))
     right = board("right box side", BOX_SIDE, ((x1 - s, x1), place.y, place.z))
     front = board("box front", FACING, ((x0 + s, x1 - s), (y0, y0 + s), place.z))
     back = board("box back", FACING, ((x0 + s, x1 - s), (y1 - s, y1), (low_back, z1)))
     rear = y1 if rule.bottom == "under back" else y1 - s
-    bottom = board(
-        "box bottom", LEVEL, ((x0 + s, x1 - s), (y0 + s, rear), (floor, floor + thin.thickness)), thin
-    )
+    bottom = board("box bottom", LEVEL, ((x0 + s, x1 - s), (y0 + s, rear), (floor, floor + thin.thickness)), thin)
     for end in (front, back):
         assembly.join(end, left, "-x", rule.corner, key=f"{key}.corner")
         assembly.join(end, right, "+x", rule.corner, key=f"{key}.corner")

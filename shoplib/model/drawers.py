@@ -31,7 +31,9 @@ def rule_of(project: Project, number: int) -> Drawers:
         return rule
     other = project.bays[rule.like_bay - 1].drawers if 1 <= rule.like_bay <= len(project.bays) else None
     if other is None or other.like_bay is not None:
-        raise ImpossibleProject(f"{key}.like_bay", "name a drawer bay that has heights of its own, counted from the left")
+        raise ImpossibleProject(
+            f"{key}.like_bay", "name a drawer bay that has heights of its own, counted from the left"
+        )
     return _in_line(rule, other)
 
 
@@ -64,9 +66,7 @@ def add_drawers(
         for place in range(1, rule.across + 1):
             group = f"{bay.name} drawer {number}" if rule.across == 1 else f"{bay.name} drawer {number}.{place}"
             part = _share_of_opening(bay, place, rule.across)
-            _add_drawer(
-                assembly, project, shell, part, row, rule, slide, (front_y, depth), group, key, gathered
-            )
+            _add_drawer(assembly, project, shell, part, row, rule, slide, (front_y, depth), group, key, gathered)
 
 
 def _share_of_opening(bay: Opening, place: int, across: int) -> Opening:
@@ -161,7 +161,9 @@ def _opening_as_built(project: Project, bay: Opening, slide: Slide, group: str, 
     spread = abs(read.front - read.back)
     if spread > slide.narrow:
         wide = "back" if read.back > read.front else "front"
-        text = f"{group}: the opening is {write_length(spread, project.style)} wider at the {wide} than at the other end"
+        text = (
+            f"{group}: the opening is {write_length(spread, project.style)} wider at the {wide} than at the other end"
+        )
         limit = write_length(slide.narrow, project.style)
         mend = (
             f"shim the slides at the {wide}"
@@ -169,7 +171,12 @@ def _opening_as_built(project: Project, bay: Opening, slide: Slide, group: str, 
             else f"straighten the {bay.right_upright.name} or its neighbour before the slides go in"
         )
         gathered.findings.append(
-            Finding("as measured", "warn", (bay.left_upright.name, bay.right_upright.name),
-                    f"{text}, and the slide allows {limit}; {mend}.", spread)
+            Finding(
+                "as measured",
+                "warn",
+                (bay.left_upright.name, bay.right_upright.name),
+                f"{text}, and the slide allows {limit}; {mend}.",
+                spread,
+            )
         )
     return governing

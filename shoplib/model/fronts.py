@@ -1,5 +1,7 @@
 """False fronts over drawers and pull-outs: where they reach, their pulls, and the gaps about them."""
 
+from itertools import pairwise
+
 from shoplib.measure import share
 from shoplib.model.assembly import FACING, FACING_TALL, Assembly, Blank
 from shoplib.model.board import FRONTS, Hole
@@ -94,7 +96,7 @@ def gaps_about(
     for bay, front in fronts:
         by_bay.setdefault(bay, []).append(front)
     for column in by_bay.values():
-        for below, above in zip(column, column[1:], strict=False):
+        for below, above in pairwise(column):
             if above.low[2] >= below.high[2]:
                 found.append(Gap((below.name, above.name), "z", above.low[2] - below.high[2]))
     if project.fronts.kind == "inset":

@@ -23,11 +23,15 @@ def heights(rule: Drawers, total: int, step: int, key: str) -> tuple[int, ...]:
     n = rule.count
     if rule.heights == "ratio":
         if len(rule.ratio) != n:
-            raise ImpossibleProject(f"{key}.ratio", f"it needs one number for each of the {n} drawers, from the bottom up")
+            raise ImpossibleProject(
+                f"{key}.ratio", f"it needs one number for each of the {n} drawers, from the bottom up"
+            )
         found = [share(total * part, sum(rule.ratio), step)[0] for part in rule.ratio]
     elif rule.heights == "given":
         if len(rule.given) != n:
-            raise ImpossibleProject(f"{key}.given", f"it needs one height for each of the {n} drawers, from the bottom up")
+            raise ImpossibleProject(
+                f"{key}.given", f"it needs one height for each of the {n} drawers, from the bottom up"
+            )
         found = _given(rule.given, total, n * step, key)
     else:
         fall = rule.difference if rule.heights == "stepped" else 0

@@ -37,7 +37,9 @@ def add_pull_out(
     left = choice.on == "left"
     front_y = front_depth(project)[1] if project.fronts.kind == "inset" else 0
     depth = project.measured.depths.get(bay.name, back)
-    length = box_depth(depth - front_y, slide, project.step, f"{key}.slide", write_length(depth - front_y, project.style))
+    length = box_depth(
+        depth - front_y, slide, project.step, f"{key}.slide", write_length(depth - front_y, project.style)
+    )
     z = (shell.floor + choice.room_below, shell.ceiling - choice.room_above)
     if left:
         x = (bay.left + slide.side, bay.left + slide.side + sheet.thickness)
@@ -59,9 +61,7 @@ def add_pull_out(
         gathered.fronts.append((bay.number, front))
 
 
-def _check_room(
-    project: Project, choice: PullOut, bay: Opening, panel: Blank, room: int, gathered: Gathered
-) -> None:
+def _check_room(project: Project, choice: PullOut, bay: Opening, panel: Blank, room: int, gathered: Gathered) -> None:
     if room >= choice.room and room >= choice.peg_length:
         return
     needed = thickest([choice.room, choice.peg_length])
@@ -71,9 +71,7 @@ def _check_room(
     gathered.findings.append(Finding("pull-out room", "stop", (panel.name,), text, needed - room))
 
 
-def _slides(
-    bay: Opening, panel: Blank, slide: Slide, left: bool, group: str, shell: Shell, gathered: Gathered
-) -> None:
+def _slides(bay: Opening, panel: Blank, slide: Slide, left: bool, group: str, shell: Shell, gathered: Gathered) -> None:
     """One pair: the lower slide a hand up from the edge of the panel, the upper as far from its top."""
     upright = bay.left_upright if left else bay.right_upright
     x = (bay.left, panel.low[0]) if left else (panel.high[0], bay.right)

@@ -37,9 +37,7 @@ def slide_pair(bay: Opening, box: dict[str, Blank], place: BoxPlace, slide: Slid
     ):
         body = Box((x[0], start, low), (x[1], start + length, high))
         fixed = [screw_into(upright, "slide", 3), screw_into(side, "slide", 3)]
-        found.append(
-            Hardware("slide", upright.name, group, body, slide.name, tuple(screw for screw in fixed if screw))
-        )
+        found.append(Hardware("slide", upright.name, group, body, slide.name, tuple(screw for screw in fixed if screw)))
     return found
 
 

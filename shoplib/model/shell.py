@@ -76,7 +76,7 @@ def shell_of(project: Project) -> Shell:
     sides = 2 * case + 2 * carcass.overhang_sides
     if size.by == "space":
         if project.space is None:
-            raise ImpossibleProject("space", "size.by is \"space\", so give the space's width, height and depth")
+            raise ImpossibleProject("space", 'size.by is "space", so give the space\'s width, height and depth')
         width, height, depth = governing(project.space, project.step)
         height -= below_boards
         rear = depth - thickest([overlay + projection, carcass.overhang_front]) - applied

@@ -104,6 +104,9 @@ class Finding:
     amount: int | None = None
 
 
+NOWHERE = Box((0, 0, 0), (0, 0, 0))
+
+
 @dataclass(frozen=True)
 class Cabinet:
     """A project solved: everything that lists, drawings, checks and documents are read from.
@@ -126,8 +129,8 @@ class Cabinet:
     waiting: tuple[tuple[int, str], ...] = ()
     project: Project | None = None
     style: Style = INCH_STYLE
-    outside: Box = Box((0, 0, 0), (0, 0, 0))
-    envelope: Box = Box((0, 0, 0), (0, 0, 0))
+    outside: Box = NOWHERE
+    envelope: Box = NOWHERE
 
     @cached_property
     def by_name(self) -> dict[str, Board]:

@@ -46,8 +46,14 @@ DOES_NOT_FOLLOW = {
     ("A_bookcase_two_door", "door rail (cut length equals door width)"): "doors are left out",
     ("A_bookcase_two_door", "door lattice, long"): "doors are left out",
     ("A_bookcase_two_door", "door lattice, short"): "doors are left out",
-    ("A_bookcase_two_door", "backing board"): "twelve boards there, one panel here: only their length is checked, below",
-    ("A_bookcase_two_door", "backing total height (12 x 4)"): "the boards run down behind the bottom; our back stops in it",
+    (
+        "A_bookcase_two_door",
+        "backing board",
+    ): "twelve boards there, one panel here: only their length is checked, below",
+    (
+        "A_bookcase_two_door",
+        "backing total height (12 x 4)",
+    ): "the boards run down behind the bottom; our back stops in it",
     ("A_bookcase_two_door", "bottom cleat"): "cleats are no part of the model",
     ("A_bookcase_two_door", "top cleat"): "cleats are no part of the model",
     ("J_twelve_drawer_cabinet", "drawer box (outside, plan)"): "a whole box, checked by its outside, below",
