@@ -75,13 +75,16 @@ def judge(
         given = read_length(answer, what="Your answer", unit=assumed)
     except LengthError as error:
         return _unreadable(answer, unit, str(error))
-    return _judge_number(exercise, givens, unit, answer, given)
+    shown = _shown(answer)
+    if assumed and isinstance(answer, str) and _is_bare_number(answer):
+        shown += f" {assumed}"
+    return _judge_number(exercise, givens, unit, shown, given)
 
 
-def _judge_number(exercise: Exercise, givens: Givens, unit: str, answer: object, given: int) -> Feedback:
+def _judge_number(exercise: Exercise, givens: Givens, unit: str, shown: str, given: int) -> Feedback:
     say = Say(unit, exercise.caliper)
     right, near = exercise.right(givens), exercise.tolerance.of(unit)
-    gave = f"You gave {_shown(answer)}."
+    gave = f"You gave {shown}."
     if abs(given - right) <= near:
         gave += f" To {say.amount(near)} that is the number." if given != right else ""
         return Feedback(RIGHT, RIGHT, gave, exercise.fits.format_map(givens.texts), "")
@@ -129,7 +132,7 @@ def _unreadable(answer: object, unit: str, sentence: str) -> Feedback:
         return Feedback(WRONG_UNIT, WRONG_UNIT, gave, "No rule and no saw fence can be set to it.", look)
     # The reader's sentence ends in an example of its own, which might happen to be the answer.
     wrong, _, _example = sentence.rpartition("; ")
-    gave = f"{wrong}." if wrong else f"You gave {_shown(answer)}, which is not a length."
+    gave = f"{wrong}.".replace("`", '"') if wrong else f"You gave {_shown(answer)}, which is not a length."
     return Feedback(NOT_A_LENGTH, NOT_A_LENGTH, gave, "No rule and no saw fence can be set to it.", look)
 
 

@@ -4,10 +4,15 @@
 const MARKS = { right: "\u2713", slip: "\u25B2", other: "\u25B2" };
 let made = 0;
 
+/** Keeps a number and its unit on one line. */
+function unbroken(text) {
+  return text.replace(/(\d) (?=\d+\/\d|(?:in|mm)\b)/g, "$1\u00a0");
+}
+
 function element(tag, attributes, parent, text) {
   const node = document.createElement(tag);
   for (const [name, value] of Object.entries(attributes)) node.setAttribute(name, value);
-  if (text) node.textContent = text;
+  if (text) node.textContent = unbroken(text);
   parent.append(node);
   return node;
 }

@@ -107,7 +107,7 @@ class ExerciseBox:
     def _press(self, _face: _Face, content: dict, _buffers: object) -> None:
         pressed = content.get("press")
         if pressed == "check":
-            self.face.answer = str(content.get("answer", ""))[:200]
+            self.face.answer = " ".join(str(content.get("answer", ""))[:200].split())
             self._judge(self.face.answer, self.posed.unit)
         elif pressed == "hint":
             self.hint()

@@ -30,7 +30,7 @@ class UnitChoice:
         )
         self._tell(f"Chosen: {_WORDS[unit]}, for all pages." if unit else _ASKED)
         self.buttons.observe(lambda change: self.choose(change["new"]), names="value")
-        self.widget = ipywidgets.VBox([self.buttons, self._says])
+        self.widget = ipywidgets.VBox([self.buttons, self._says]).add_class("shop-awake")
 
     def __repr__(self) -> str:
         chosen = self.buttons.value

@@ -33,6 +33,12 @@ def test_check_in_the_field_uses_the_unit_printed_beside_it(box):
     press(box, "check", bare(box))
     assert box.face.said["kind"] == "right"
     assert box.face.said["heading"] == "Right"
+    assert box.face.said["parts"][0].startswith(f"You gave {bare(box)} in.")
+
+
+def test_an_answer_copied_from_the_page_is_read(box):
+    press(box, "check", f" {box.posed.answer}\n".replace(" ", "\u00a0"))
+    assert box.face.said["kind"] == "right"
 
 
 def test_check_in_a_cell_wants_the_unit(box):
