@@ -22,7 +22,7 @@ def variables(place: Place, given: Mapping[str, str]) -> dict[str, str]:
     """The variables for a program of the environment, from those that the user has.
 
     Other environments, other module folders and other Jupyter settings of the user are kept out, and
-    nothing is written into the home folder.
+    ours are kept out of the home folder.
 
     >>> there = Place(Path("/workbook"), windows=False)
     >>> mine = variables(there, {"PYTHONPATH": "/elsewhere", "PIP_TARGET": "/x", "PIP_PROXY": "p"})
