@@ -2,7 +2,8 @@
 
 from collections.abc import Sequence
 
-from shoplib.checks.wording import ALONG, common_boxes, deepest, direction, give_way, shorter
+from shoplib.checks.geometry import common_boxes, deepest, direction
+from shoplib.checks.wording import ALONG, give_way, shorter
 from shoplib.measure import write_length
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around

@@ -1,69 +1,12 @@
 """Every joint must be seated: the board is in as far as it should be, and the cut gives it its clearance."""
 
-from dataclasses import dataclass
-
-from shoplib.checks.wording import common_boxes, direction, far, longer, near, shorter
+from shoplib.checks.geometry import direction, far, near
+from shoplib.checks.seat import Seat, seat_of
+from shoplib.checks.wording import longer, shorter
 from shoplib.measure import write_length
-from shoplib.model.board import Board, BoxCut
-from shoplib.model.box import Box, around, what_remains
-from shoplib.model.placement import directions
+from shoplib.model.board import Board
+from shoplib.model.box import Box, what_remains
 from shoplib.model.solved import Cabinet, Finding, Joint
-
-
-@dataclass(frozen=True, slots=True)
-class Seat:
-    """One joint as the boards have it.
-
-    `axis` and `sign` are the direction of entry, `across` the world axis of the entering board's
-    thickness, `face` where the receiving board's uncut box begins for it. `inside` is the wood that
-    stands inside the receiving board's uncut box, `entered` how far past the face it reaches (negative
-    where it stops short), `cut` the cut that takes it (None where there is none), `room` that cut in
-    the cabinet.
-    """
-
-    joint: Joint
-    enters: Board
-    receives: Board
-    axis: int
-    sign: int
-    across: int
-    face: int
-    inside: list[Box]
-    entered: int
-    cut: BoxCut | None
-    room: Box | None
-
-    @property
-    def cut_depth(self) -> int:
-        """How deep the cut goes from the face, in ticks."""
-        return self.sign * (far(self.room, self.axis, self.sign) - self.face)
-
-
-def seat_of(joint: Joint, enters: Board, receives: Board) -> Seat:
-    """Reads a joint off its two boards. The cut is the one made for the entering board, else the
-    one that takes most of it.
-    """
-    axis, sign = direction(joint.axis)
-    inside = common_boxes(enters.pieces, [receives.box])
-    face = near(receives.box, axis, sign)
-    entered = max(sign * (far(box, axis, sign) - face) for box in inside or [enters.box])
-    across = directions(enters.placement.axes)[2][0]
-    cut, room = _cut_for(enters, receives, inside)
-    return Seat(joint, enters, receives, axis, sign, across, face, inside, entered, cut, room)
-
-
-def _cut_for(enters: Board, receives: Board, inside: list[Box]) -> tuple[BoxCut | None, Box | None]:
-    cuts = [cut for cut in receives.cuts if isinstance(cut, BoxCut)]
-    choice = list(zip(cuts, receives.cut_boxes, strict=True))
-    named = [pair for pair in choice if pair[0].for_board == enters.name]
-    if len(named) == 1:
-        return named[0]
-    taking = named or [pair for pair in choice if any(pair[1].overlaps(box) for box in inside)]
-
-    def taken(pair: tuple[BoxCut, Box]) -> int:
-        return sum(box.volume for box in common_boxes(inside, [pair[1]]))
-
-    return max(taking, key=taken, default=(None, None))
 
 
 def find_unseated(cabinet: Cabinet) -> tuple[Finding, ...]:
@@ -188,9 +131,9 @@ def _reach(cabinet: Cabinet, seat: Seat) -> list[Finding]:
 
 def _clearance(cabinet: Cabinet, seat: Seat) -> list[Finding]:
     """The cut is wider than what enters by the fit; where it runs out of an edge, its one wall is near."""
-    if seat.across == seat.axis or not seat.inside:
+    entering = seat.entering
+    if seat.across == seat.axis or entering is None:
         return []
-    entering = around(seat.inside)
     thick = seat.joint.tongue or cabinet.sheets[seat.enters.sheet].thickest
     found = _tongue(cabinet, seat, entering) if seat.joint.tongue else []
     open_low = seat.room.low[seat.across] <= seat.receives.box.low[seat.across]
@@ -251,10 +194,10 @@ def _loose(cabinet: Cabinet, seat: Seat, spare: int) -> Finding:
 
 def _place(cabinet: Cabinet, seat: Seat, clearance: list[Finding]) -> list[Finding]:
     """The cut lies where the board enters: nothing of it stands over a wall or an end of the cut."""
-    if not seat.inside:
+    entering, found = seat.entering, []
+    if entering is None or seat.room.common(entering) == entering:
         return []
-    entering, found = around(seat.inside), []
-    if seat.room.common(entering) == entering or not what_remains(seat.inside, list(seat.receives.cut_boxes)):
+    if not what_remains(seat.inside, list(seat.receives.cut_boxes)):
         return []
     told = any(finding.level == "stop" for finding in clearance)
     for axis in range(3):

@@ -2,7 +2,8 @@
 
 from collections.abc import Iterator, Sequence
 
-from shoplib.checks.wording import common_boxes, far, names
+from shoplib.checks.geometry import common_boxes, far
+from shoplib.checks.wording import names
 from shoplib.model.board import Board, BoxCut
 from shoplib.model.box import Box, Point, what_remains
 from shoplib.model.solved import Cabinet, Finding

@@ -1,6 +1,7 @@
 """Every drawer and pull-out must run out its whole travel."""
 
-from shoplib.checks.wording import ALONG, common_boxes, deepest, far, give_way, near
+from shoplib.checks.geometry import common_boxes, deepest, far, near
+from shoplib.checks.wording import ALONG, give_way
 from shoplib.measure import write_length
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point, around
