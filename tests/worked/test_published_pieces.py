@@ -8,6 +8,7 @@ that the project does not give, and why.
 
 import csv
 import json
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -131,7 +132,7 @@ def test_twelve_boxes_stand_in_three_tiers_with_the_printed_clearance(plans: dic
     clear = mm("25 1/8") - 2 * mm("1/2")
     assert clear - 4 * mm("6") == pytest.approx(mm("1/8"), abs=1e-6)
     shelves = sorted(b["origin"][2] for b in plan_["boards"] if b["name"] in ("bottom", "top") or "shelf" in b["name"])
-    tiers = [above - below - mm("1/2") for below, above in zip(shelves, shelves[1:], strict=False)]
+    tiers = [above - below - mm("1/2") for below, above in pairwise(shelves)]
     assert tiers == pytest.approx([mm("4")] * 3, abs=1e-6)
 
 
