@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from string import ascii_uppercase
 
 from shoplib.draw.board_face import Face, faces
-from shoplib.draw.chains import size_text, unit_note
+from shoplib.draw.chains import bare, size_text, stacked, unit_note
 from shoplib.draw.look import fill_of
 from shoplib.draw.scene import (
     Chain,
@@ -19,11 +19,9 @@ from shoplib.draw.scene import (
     Scene,
     Shape,
 )
-from shoplib.measure import Style, write_length
+from shoplib.measure import Style
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.solved import Cabinet
-
-_PLURAL = {"screw hole": "screw holes", "pull hole": "pull holes", "peg hole": "peg holes"}
 
 
 def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None = None,
@@ -38,14 +36,14 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
         raise ValueError(f"{board.name} has no {face} face to draw: draw {' or '.join(faces(board))}")
     tags = _tagged(seen)
     size = (0, 0, board.length, board.width)
-    text = " × ".join(write_length(s, style, unit=False) for s in board.size)
+    text = " × ".join(bare(s, style) for s in board.size)
     legend = [f"{board.sheet}, stage {board.stage}. Finished size {text}."]
     if board.cut_size != board.size:
-        cut_text = " × ".join(write_length(s, style, unit=False) for s in board.cut_size)
+        cut_text = " × ".join(bare(s, style) for s in board.cut_size)
         legend.append(f"Cut to {cut_text} before the edging goes on.")
     legend += [f"{tag}: {_says(seen, cuts, style)}." for tag, cuts in tags]
     if alike:
-        legend.append(f"Edges are named as on {board.name}. Alike: {', '.join(alike)}.")
+        legend.append(f"Edges and neighbours are named as on {board.name}. Alike: {', '.join(alike)}.")
     items: list[Item] = [
         Shape((size,), fill_of(board), board.name),
         *_cuts(seen, tags), *_edges(seen, size, style), *_grain(seen), *_dimensions(seen, tags, style),
@@ -136,7 +134,7 @@ def _edges(face: Face, size: Rect, style: Style) -> Iterable[Item]:
     for side, name in face.edges.items():
         text = name
         if name in edging:
-            text = f"{name} ({edging[name].kind} {write_length(edging[name].thickness, style, unit=False)})"
+            text = f"{name} ({edging[name].kind} {bare(edging[name].thickness, style)})"
             yield Line(*lines[side], "band")
         yield EdgeText(size, side, text)
 
@@ -145,7 +143,7 @@ def _grain(face: Face) -> Iterable[Item]:
     """An arrow along the grain, where no cut is in its way if there is such a place."""
     board = face.board
     taken = [face.extent(cut) for cut in board.cuts]
-    half, margin = board.length // 10, board.width // 24
+    half, margin = board.length // 8, board.width // 24
     places = [
         (board.length * across // 24, board.width * up // 24)
         for across in (12, 9, 15, 7, 17) for up in (12, 9, 15, 7, 17, 5, 19)
@@ -176,9 +174,9 @@ def _dimensions(face: Face, tags: list[tuple[str, list[Cut]]], style: Style) -> 
         ("left", across, 0 if face.datum_below else board.width, 1 if face.datum_below else -1, board.width),
     ):
         if distances:
-            texts = tuple(write_length(s, style, unit=False) for s in distances)
+            texts = tuple(stacked(s, style) for s in distances)
             yield Running(side, 0, datum, tuple(datum + way * s for s in distances), texts)
-        yield Chain(side, 1, (0, whole), (write_length(whole, style, unit=False),))
+        yield Chain(side, 1, (0, whole), (bare(whole, style),))
 
 
 def _stations(spans: list[tuple[int, int, bool, bool]], whole: int) -> tuple[int, ...]:
@@ -207,9 +205,6 @@ def _says(face: Face, cuts: list[Cut], style: Style) -> str:
     a, b, c, d = face.extent(first)
     board = face.board
 
-    def plain(ticks: int) -> str:
-        return write_length(ticks, style, unit=False)
-
     deep = first.high[2] - first.low[2]
     what = _named(first)
     if face.through(first):
@@ -218,10 +213,10 @@ def _says(face: Face, cuts: list[Cut], style: Style) -> str:
                 f"{_where(face, b, d, False, style)}")
     level = c - a > d - b
     wide = d - b if level else c - a
-    text = f"{what}, {plain(wide)} wide, {plain(deep)} deep"
+    text = f"{what}, {bare(wide, style)} wide, {bare(deep, style)} deep"
     if first.low[2] > 0 and first.high[2] < board.thickness:
         below = board.thickness - first.high[2] if face.upper else first.low[2]
-        text += f", inside the thickness, {plain(below)} below this face"
+        text += f", inside the thickness, {bare(below, style)} below this face"
     short, long = ((b, d, False), (a, c, True)) if level else ((a, c, True), (b, d, False))
     text += ", " + _where(face, *short, style)
     stops = _stops(face, *long, style)
@@ -251,7 +246,7 @@ def _where(face: Face, low: int, high: int, level: bool, style: Style) -> str:
         return f"along the {datum} edge"
     if end >= whole:
         return f"along the {far} edge"
-    return f"near wall {write_length(start, style, unit=False)} from the {datum} edge"
+    return f"near wall {bare(start, style)} from the {datum} edge"
 
 
 def _stops(face: Face, low: int, high: int, level: bool, style: Style) -> str:
@@ -259,17 +254,18 @@ def _stops(face: Face, low: int, high: int, level: bool, style: Style) -> str:
     start, end = (low, high) if same else (whole - high, whole - low)
     parts = []
     if start > 0:
-        parts.append(f"stopped {write_length(start, style, unit=False)} from the {datum} edge")
+        parts.append(f"stopped {bare(start, style)} from the {datum} edge")
     if end < whole:
-        parts.append(f"stopped {write_length(whole - end, style, unit=False)} from the {far} edge")
+        parts.append(f"stopped {bare(whole - end, style)} from the {far} edge")
     return " and ".join(parts)
 
 
 def _says_holes(face: Face, cuts: list[Hole], style: Style) -> str:
     first = cuts[0]
-    name = first.kind if len(cuts) == 1 else _PLURAL.get(first.kind, f"{first.kind}s")
-    deep = "through" if face.through(first) else f"{write_length(first.depth, style, unit=False)} deep"
-    text = f"{len(cuts)} {name}, {write_length(first.diameter, style, unit=False)} across, {deep}"
+    name = first.kind if first.kind.endswith("hole") else f"{first.kind} hole"
+    name += "s" if len(cuts) > 1 else ""
+    deep = "through" if face.through(first) else f"{bare(first.depth, style)} deep"
+    text = f"{len(cuts)} {name}, {bare(first.diameter, style)} across, {deep}"
     if first.along != "w":
         return f"{text}, bored into the edge"
     return text

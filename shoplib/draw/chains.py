@@ -19,16 +19,31 @@ def unit_note(style: Style, more: str = "") -> str:
 
     >>> from shoplib.measure import INCH_STYLE
     >>> unit_note(INCH_STYLE)
-    'All sizes in inches.'
+    'All sizes in inches; in brackets: true size less printed size.'
     """
-    text = f"All sizes in {'inches' if style.unit == 'in' else 'millimetres'}."
+    unit = "inches" if style.unit == "in" else "millimetres"
+    text = f"All sizes in {unit}; in brackets: true size less printed size."
     return f"{text} {more}" if more else text
+
+
+def bare(ticks: int, style: Style) -> str:
+    """The length for a drawing that states its unit: no unit behind it, nor behind the rest in brackets.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> bare(INCH // 2 + 508, INCH_STYLE)
+    '1/2 (+0.00025)'
+    """
+    return write_length(ticks, style, unit=False).replace(f" {style.unit})", ")")
+
+
+def stacked(ticks: int, style: Style) -> str:
+    """The same with the rest on a line of its own, for dimensions that stand close together."""
+    return bare(ticks, style).replace(" (", "\n(")
 
 
 def size_text(rect: Rect, style: Style) -> str:
     """Width by height of a rectangle, without unit."""
-    return (f"{write_length(rect[2] - rect[0], style, unit=False)} × "
-            f"{write_length(rect[3] - rect[1], style, unit=False)}")
+    return f"{bare(rect[2] - rect[0], style)} × {bare(rect[3] - rect[1], style)}"
 
 
 def chain(side: str, stations: Iterable[int], style: Style) -> Chain | None:
@@ -36,7 +51,7 @@ def chain(side: str, stations: Iterable[int], style: Style) -> Chain | None:
     at = tuple(sorted(set(stations)))
     if len(at) < 2:
         return None
-    texts = tuple(write_length(high - low, style, unit=False) for low, high in pairwise(at))
+    texts = tuple(stacked(high - low, style) for low, high in pairwise(at))
     return Chain(side, 0, at, texts)
 
 

@@ -1,7 +1,7 @@
 """The cabinet from the front, closed or with its fronts off."""
 
 from shoplib.draw.chains import bays, ends, levels, not_within, rows, size_text, unit_note, uprights
-from shoplib.draw.look import FRONT, seen
+from shoplib.draw.look import FRONT, seen, visible
 from shoplib.draw.scene import Chain, EdgeText, Item, Label, Scene
 from shoplib.measure import Style, write_length
 from shoplib.model.board import Board
@@ -15,7 +15,7 @@ def front_elevation(cabinet: Cabinet, style: Style, fronts: bool = True) -> Scen
     Every position is read off the boards. Raises ValueError where the cabinet has no boards.
     """
     boards = [b for b in cabinet.boards if fronts or b.role != "front"]
-    fittings = [h for h in cabinet.hardware if fronts or h.what != "pull"]
+    fittings = [h for h in visible(cabinet) if fronts or h.what != "pull"]
     whole = around([b.box for b in boards] + [h.box for h in fittings])
     bounds = FRONT.flat(whole)
     spaces = bays(cabinet)
@@ -38,6 +38,7 @@ def front_elevation(cabinet: Cabinet, style: Style, fronts: bool = True) -> Scen
 def _label(board: Board, pulls: list[Hardware], style: Style) -> Label:
     room = FRONT.flat(board.box)
     size = size_text(room, style)
+    tall = size.replace(" × ", "\n× ")
     left, bottom, right, top = room
     for box in (FRONT.flat(p.box) for p in pulls):
         # The words stand in the taller of the two parts that the pull leaves free.
@@ -46,7 +47,7 @@ def _label(board: Board, pulls: list[Hardware], style: Style) -> Label:
             room = (left, bottom, right, box[1]) if under else (left, box[3], right, top)
     name = board.group if board.group != "case" else board.name
     short = name.split(" ", 2)[-1] if name.startswith("bay ") else name
-    return Label(room, (f"{name}\n{size}", f"{short}\n{size}", short))
+    return Label(room, (f"{name}\n{size}", f"{short}\n{size}", f"{short}\n{tall}", short))
 
 
 def _widths(cabinet: Cabinet, style: Style, whole: Box, fronts: list[Board]) -> list[Chain]:

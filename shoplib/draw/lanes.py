@@ -7,13 +7,21 @@ its stretch by a thin line.
 
 from itertools import pairwise
 
-from shoplib.draw.lettering import spread, text_width
+from shoplib.draw.lettering import spread, text_width, within
 from shoplib.draw.marks import NORMAL, SMALL
 from shoplib.draw.scene import Chain, Leader, Running
 
 _ARROW = 8.0
 _HALF_HEAD = 2.3
 _LINE_OF_TEXT = NORMAL * 1.2
+
+
+def _block(text: str) -> tuple[float, float]:
+    """Width and height of a text of one line, or of two with the second smaller."""
+    first, _, second = text.partition("\n")
+    if not second:
+        return text_width(first, NORMAL), _LINE_OF_TEXT
+    return max(text_width(first, NORMAL), text_width(second, SMALL)), _LINE_OF_TEXT + SMALL * 1.2
 
 
 class Lanes:
@@ -84,14 +92,15 @@ class Lanes:
         fits, tight = [], []
         for text, (low, high) in zip(texts, pairwise(stations), strict=True):
             if text:
-                need = text_width(text, NORMAL) + 4 if flat else _LINE_OF_TEXT
-                (fits if need <= high - low else tight).append((text, low, high))
-        band = _LINE_OF_TEXT if flat else max((text_width(f[0], NORMAL) for f in fits), default=0.0) + 6
+                wide, tall = _block(text)
+                need = wide + 4 if flat else tall + 1
+                (fits if need <= high - low else tight).append((text, low, high, wide, tall))
+        band = max((f[4] if flat else f[3] + 6 for f in fits), default=0.0)
         line = out + (band if fits else 4.0)
-        for text, low, high in fits:
-            x, y = self.place(side, (low + high) / 2, line - (band / 2 if flat else 4.0))
-            self.write(x, y, text, anchor="middle" if flat else ("start" if side == "left" else "end"))
-        for _, low, high in fits + tight:
+        for text, low, high, wide, tall in fits:
+            gap = tall / 2 if flat else wide / 2 + 4
+            self._block_at(self.place(side, (low + high) / 2, line - gap), text)
+        for _, low, high, _, _ in fits + tight:
             self._stroke(self.place(side, low, line), self.place(side, high, line))
             if high - low >= 2.4 * _ARROW:
                 self._head(side, low, line, -1)
@@ -99,39 +108,46 @@ class Lanes:
             else:
                 self.dots += [self.place(side, low, line), self.place(side, high, line)]
         self._extend(side, stations, feet, line + 4)
-        end = line + 5
-        if tight:
-            lengths = [text_width(t[0], NORMAL) + 8 if flat else _LINE_OF_TEXT for t in tight]
-            centres = spread([(low + high) / 2 for _, low, high in tight], lengths)
-            for (text, low, high), centre in zip(tight, centres, strict=True):
-                self._stroke(self.place(side, (low + high) / 2, line), self.place(side, centre, line + 9))
-                x, y = self.place(side, centre, line + (17 if flat else 11))
-                self.write(x, y, text, anchor="middle" if flat else ("end" if side == "left" else "start"))
-            end = line + (25 if flat else 13 + max(text_width(t[0], NORMAL) for t in tight))
-        return end
+        if not tight:
+            return line + 5
+        lengths = [wide + 8 if flat else tall + 2 for _, _, _, wide, tall in tight]
+        centres = spread([(low + high) / 2 for _, low, high, _, _ in tight], lengths)
+        for (text, low, high, wide, tall), centre in zip(tight, centres, strict=True):
+            self._stroke(self.place(side, (low + high) / 2, line), self.place(side, centre, line + 9))
+            self._block_at(self.place(side, centre, line + (9 + tall / 2 if flat else 11 + wide / 2)), text)
+        return line + (10 + max(t[4] for t in tight) if flat else 13 + max(t[3] for t in tight))
+
+    def _block_at(self, middle: tuple[float, float], text: str, turned: bool = False) -> None:
+        """A text of one or two lines centred on a point, the second line smaller."""
+        first, _, second = text.partition("\n")
+        x, y = middle
+        if not second:
+            self.write(x, y, first, turned=turned)
+            return
+        up, down = -SMALL * 0.6, NORMAL * 0.6
+        for words, shift, size in ((first, up, NORMAL), (second, down, SMALL)):
+            p, q = (x + shift, y) if turned else (x, y + shift)
+            self.write(p, q, words, size, turned=turned)
 
     def running(self, side: str, out: float, datum: float, stations: list[float], feet: list[float],
                 item: Running) -> float:
         """Draw distances from one datum; give back where the lane ends."""
         order = sorted(range(len(stations)), key=stations.__getitem__)
         line = out + 6
-        centres = spread([stations[k] for k in order], [_LINE_OF_TEXT] * len(order))
-        x, y = self.place(side, datum, line)
-        self.rings.append((x, y, 3.0))
+        sizes = {k: _block(item.texts[k]) for k in order}
+        centres = spread([stations[k] for k in order], [sizes[k][1] + 1 for k in order])
+        flat = side in ("below", "above")
+        ring = self.place(side, datum, line)
+        self.rings.append((*ring, 3.0))
         self._extend(side, [datum], [0.0], line + 4)
         for k, centre in zip(order, centres, strict=True):
             here = stations[k]
-            toward = 1 if here >= datum else -1
-            self._stroke((x, y), self.place(side, here, line))
-            self._head(side, here, line, toward)
+            self._stroke(ring, self.place(side, here, line))
+            self._head(side, here, line, 1 if here >= datum else -1)
             self._stroke(self.place(side, here, line), self.place(side, centre, line + 9))
-            a, b = self.place(side, centre, line + 11)
-            if side in ("below", "above"):
-                self.write(a, b, item.texts[k], anchor="end" if side == "below" else "start", turned=True)
-            else:
-                self.write(a, b, item.texts[k], anchor="end" if side == "left" else "start")
+            self._block_at(self.place(side, centre, line + 11 + sizes[k][0] / 2), item.texts[k], turned=flat)
         self._extend(side, stations, feet, line + 4)
-        return line + 14 + max(text_width(text, NORMAL) for text in item.texts)
+        return line + 14 + max(size[0] for size in sizes.values())
 
     def _extend(self, side: str, stations: list[float], feet: list[float], end: float) -> None:
         """Extension lines from `feet` (distance out; negative is inside) to a little beyond the line."""
@@ -145,10 +161,14 @@ class Lanes:
         flat = side in ("below", "above")
         places = [point[0] if flat else point[1] for point in points]
         order = sorted(range(len(items)), key=lambda k: (places[k], k))
-        sizes = [20.0 if items[k].ringed else text_width(items[k].text, SMALL) + 10 if flat else SMALL * 1.35
-                 for k in order]
+        sizes = [
+            20.0 if items[k].ringed else text_width(items[k].text, SMALL) + 10 if flat else SMALL * 1.35
+            for k in order
+        ]
         out = self.used[side] + 10
-        for k, centre in zip(order, spread([places[k] for k in order], sizes), strict=True):
+        extent = self.width if flat else self.height
+        centres = within(spread([places[k] for k in order], sizes), sizes, extent)
+        for k, centre in zip(order, centres, strict=True):
             item, point = items[k], points[k]
             self.dots.append(point)
             self._stroke(point, self.place(side, centre, out - 2))

@@ -70,3 +70,21 @@ def spread(wanted: list[float], lengths: list[float]) -> list[float]:
             place += length
         index += int(count)
     return centres
+
+
+def within(centres: list[float], lengths: list[float], extent: float) -> list[float]:
+    """The pieces moved back between 0 and `extent`, in order, as far as there is room for all of them.
+
+    >>> within([-4.5, 5.5, 50.0], [10, 10, 10], 52)
+    [5.0, 15.0, 47.0]
+    """
+    room = max(extent, sum(lengths))
+    placed, edge = [], (extent - room) / 2
+    for centre, length in zip(centres, lengths, strict=True):
+        placed.append(max(centre, edge + length / 2))
+        edge = placed[-1] + length / 2
+    edge = (extent + room) / 2
+    for k in range(len(placed) - 1, -1, -1):
+        placed[k] = min(placed[k], edge - lengths[k] / 2)
+        edge = placed[k] - lengths[k] / 2
+    return placed

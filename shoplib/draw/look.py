@@ -10,13 +10,15 @@ from dataclasses import dataclass
 from shoplib.draw.scene import Rect, Shape
 from shoplib.model.board import Board
 from shoplib.model.box import Box
-from shoplib.model.solved import Hardware
+from shoplib.model.solved import Cabinet, Hardware
 
 _FILL = {
     "back": "back", "front": "front", "box side": "box", "box front": "box", "box back": "box",
     "box bottom": "box", "runner": "box", "kicker": "box", "panel": "box",
 }
 """By the role of a board; every other role is part of the case."""
+
+_IN_THE_WOOD = ("front screws",)
 
 _CUT = {"case": "cut case", "box": "cut box", "front": "cut front", "back": "cut back"}
 
@@ -53,6 +55,11 @@ FROM_RIGHT = Look(1, 2, 0, 1)
 """From the right-hand side: the front of the case is on the left."""
 FROM_ABOVE = Look(0, 1, 2, 1)
 """From above: the front of the case is at the foot of the drawing."""
+
+
+def visible(cabinet: Cabinet) -> list[Hardware]:
+    """The fittings that can be seen: not those that lie wholly in the wood, such as screws."""
+    return [h for h in cabinet.hardware if h.what not in _IN_THE_WOOD]
 
 
 def fill_of(board: Board) -> str:

@@ -32,8 +32,8 @@ from shoplib.draw.scene import (
 )
 from shoplib.measure import MM
 
-UNIT_MM = 0.3
-"""On paper one unit of the drawing is 0.3 mm, which makes the ordinary letters 9.8 points high."""
+UNIT_MM = 0.25
+"""On paper one unit of the drawing is 0.25 mm, which makes the ordinary letters 8.2 points high."""
 
 _LEAST_WIDTH = 420.0
 
@@ -59,15 +59,18 @@ def draw(scene: Scene, fit: tuple[float, float] = (640.0, 440.0)) -> str:
     """
     width, height = scene.size
     scale = min(fit[0] / width, fit[1] / height)
-    return _page(scene, scale, heading=True, on_paper=False).svg
+    return _page(scene, scale, on_paper=False).svg
 
 
-def draw_to_scale(scene: Scene, ratio: float, heading: bool = False) -> Drawn:
-    """The scene for paper at 1 to `ratio`: the SVG carries its size in millimetres."""
-    return _page(scene, 1 / (MM * UNIT_MM * ratio), heading, on_paper=True)
+def draw_to_scale(scene: Scene, ratio: float) -> Drawn:
+    """The scene for paper at 1 to `ratio`: the SVG carries its size in millimetres.
+
+    Title, note and legend are left to the page that it stands on.
+    """
+    return _page(scene, 1 / (MM * UNIT_MM * ratio), on_paper=True)
 
 
-def _page(scene: Scene, scale: float, heading: bool, on_paper: bool) -> Drawn:
+def _page(scene: Scene, scale: float, on_paper: bool) -> Drawn:
     left, _, _, top = scene.bounds
     lanes = Lanes(scene.size[0] * scale, scene.size[1] * scale)
     body: list[str] = []
@@ -96,7 +99,7 @@ def _page(scene: Scene, scale: float, heading: bool, on_paper: bool) -> Drawn:
         points = [((i.point[0] - left) * scale, (top - i.point[1]) * scale) for i in items]
         lanes.leaders(side, points, items)
     _rows(rows, scene, scale, lanes)
-    return _finish(scene, lanes, body, words, heading, on_paper)
+    return _finish(scene, lanes, body, words, on_paper)
 
 
 def _rows(rows: list[Chain | Running], scene: Scene, scale: float, lanes: Lanes) -> None:
@@ -127,27 +130,12 @@ def _rows(rows: list[Chain | Running], scene: Scene, scale: float, lanes: Lanes)
             lanes.used[side] = end + 4
 
 
-def _finish(scene: Scene, lanes: Lanes, body: list[str], words: list[str], heading: bool,
-            on_paper: bool) -> Drawn:
-    """Heading above, legend below, and everything put together."""
+def _finish(scene: Scene, lanes: Lanes, body: list[str], words: list[str], on_paper: bool) -> Drawn:
+    """Heading above and legend below (on the screen), and everything put together."""
     x0, y0, x1, y1 = lanes.box
-    if x1 - x0 < _LEAST_WIDTH:
-        x1 = x0 + _LEAST_WIDTH
-    for line in [piece for text in scene.legend for piece in wrapped(text, NORMAL, x1 - x0)]:
-        y1 += NORMAL * 1.5
-        words.append(text_element(x0, y1, line, NORMAL, "start", False))
-    if scene.legend:
-        y1 += NORMAL * 0.7
-    if heading:
-        note = wrapped(scene.note, SMALL, x1 - x0)
-        title = wrapped(scene.title, TITLE * 1.12, x1 - x0)
-        y0 -= 8 + len(note) * SMALL * 1.4
-        for k, line in enumerate(note):
-            words.append(text_element(x0, y0 + SMALL * (0.7 + 1.4 * k), line, SMALL, "start", False))
-        y0 -= len(title) * TITLE * 1.35
-        for k, line in enumerate(title):
-            middle = y0 + TITLE * (0.6 + 1.35 * k)
-            words.append(text_element(x0, middle, line, TITLE, "start", False, bold=True))
+    if not on_paper:
+        x1 = max(x1, x0 + _LEAST_WIDTH)
+        y0, y1 = _heading(scene, words, x0, x1, y0), _legend(scene, words, x0, x1, y1)
     x0, y0, x1, y1 = x0 - 8, y0 - 8, x1 + 8, y1 + 8
     width, height = x1 - x0, y1 - y0
     size = (f'width="{width * UNIT_MM:.4f}mm" height="{height * UNIT_MM:.4f}mm"' if on_paper else
@@ -169,6 +157,28 @@ def _finish(scene: Scene, lanes: Lanes, body: list[str], words: list[str], headi
         f'<g fill="{DIMENSION}">{dimension_words}</g></g></svg>',
     ))
     return Drawn(svg, width, height)
+
+
+def _heading(scene: Scene, words: list[str], left: float, right: float, top: float) -> float:
+    """Write title and note above `top`; give back the new top."""
+    note = wrapped(scene.note, SMALL, right - left)
+    title = wrapped(scene.title, TITLE * 1.12, right - left)
+    top -= 8 + len(note) * SMALL * 1.4
+    for k, line in enumerate(note):
+        words.append(text_element(left, top + SMALL * (0.7 + 1.4 * k), line, SMALL, "start", False))
+    top -= len(title) * TITLE * 1.35
+    for k, line in enumerate(title):
+        middle = top + TITLE * (0.6 + 1.35 * k)
+        words.append(text_element(left, middle, line, TITLE, "start", False, bold=True))
+    return top
+
+
+def _legend(scene: Scene, words: list[str], left: float, right: float, bottom: float) -> float:
+    """Write the legend below `bottom`; give back the new bottom."""
+    for line in [piece for text in scene.legend for piece in wrapped(text, NORMAL, right - left)]:
+        bottom += NORMAL * 1.5
+        words.append(text_element(left, bottom, line, NORMAL, "start", False))
+    return bottom + (NORMAL * 0.7 if scene.legend else 0.0)
 
 
 def _shape(item: Shape, left: int, top: int, scale: float) -> str:

@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 
 from shoplib.draw.chains import bays, ends, levels, not_within, rows, unit_note, uprights
-from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, Look, cut_through, is_cut
+from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, Look, cut_through, is_cut, visible
 from shoplib.draw.scene import Item, Label, Leader, Scene
-from shoplib.measure import Style, write_length
+from shoplib.measure import Style, to_step, write_length
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet
@@ -56,7 +56,7 @@ def section_plan(cabinet: Cabinet, style: Style, z: int | None = None) -> Scene:
     Without `z` the cut goes through the uppermost drawer boxes, or at half height where there are none.
     """
     if z is None:
-        z = _through_boxes(cabinet)
+        z = to_step(_through_boxes(cabinet), style.step)
     shapes, whole, cut = _cut(cabinet, FROM_ABOVE, z)
     bounds = FROM_ABOVE.flat(whole)
     standing = [b for b in uprights(cabinet) if is_cut(b, FROM_ABOVE, z)]
@@ -85,8 +85,8 @@ def section_plan(cabinet: Cabinet, style: Style, z: int | None = None) -> Scene:
 
 def _cut(cabinet: Cabinet, look: Look, at: int) -> tuple[list, Box, list[Board]]:
     """What is to be seen, the box round all of it, and the boards that are cut."""
-    shapes = cut_through(cabinet.boards, cabinet.hardware, look, at)
-    boxes = [b.box for b in cabinet.boards] + [h.box for h in cabinet.hardware]
+    shapes = cut_through(cabinet.boards, visible(cabinet), look, at)
+    boxes = [b.box for b in cabinet.boards] + [h.box for h in visible(cabinet)]
     return shapes, around(boxes), [b for b in cabinet.boards if is_cut(b, look, at)]
 
 
@@ -118,9 +118,18 @@ def _listed(cut: list[Board]) -> str:
     return ", ".join(names + list(dict.fromkeys(b.group for b in cut if b.group != "case"))) or "nothing"
 
 
-def _group_labels(cut: list[Board], look: Look) -> list[Label]:
-    """The name of each drawer or pull-out, in the middle of its parts."""
-    return [Label(look.flat(box), (group,), plate=True) for group, box in _boxes(cut).items()]
+def _group_labels(cut: list[Board], look: Look) -> list[Item]:
+    """The name of each drawer in the middle of its box; a pull-out is named by a leader."""
+    drawers = {board.group for board in cut if board.role.startswith("box ")}
+    items: list[Item] = []
+    for group, box in _boxes(cut).items():
+        left, bottom, right, top = look.flat(box)
+        if group in drawers:
+            items.append(Label((left, bottom, right, top), (group,), plate=True))
+        else:
+            side = "above" if look is FROM_ABOVE else "right"
+            items.append(Leader(((left + right) // 2, bottom + (top - bottom) * 3 // 4), side, group))
+    return items
 
 
 def _leaders(cut: list[Board], look: Look, side: str) -> list[Leader]:
@@ -128,7 +137,7 @@ def _leaders(cut: list[Board], look: Look, side: str) -> list[Leader]:
     first = next((b.group for b in cut if b.group != "case"), "case")
     leaders: list[Leader] = []
     for board in cut:
-        if board.group not in ("case", first):
+        if board.group not in ("case", first) or board.role == "panel":
             continue
         left, bottom, right, top = look.flat(board.box)
         part = _POINT.get(board.role, 6)

@@ -1,0 +1,27 @@
+"""Typst turns a template and plain data into a PDF, in memory and without a network."""
+
+import json
+from functools import cache
+from importlib.resources import files
+
+import typst
+
+
+@cache
+def _fonts() -> typst.Fonts:
+    """DejaVu Sans as matplotlib ships it: the same letters on every machine, whatever is installed there."""
+    folder = files("matplotlib") / "mpl-data" / "fonts" / "ttf"
+    return typst.Fonts(include_system_fonts=False, include_embedded_fonts=True, font_paths=[str(folder)])
+
+
+def typeset(template: str, data: dict) -> bytes:
+    """The PDF of a template of this folder (`drawings.typ`); the template reads `data` as JSON.
+
+    It is tagged for screen readers (PDF/UA-1, ISO 14289-1), so every picture must carry its alternative text.
+    The same data give the same bytes. Raises typst.TypstError where the template and the data do not fit.
+    """
+    source = (files("shoplib.documents") / template).read_bytes()
+    return typst.compile(
+        source, format="pdf", font_paths=_fonts(), sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
+        pdf_standards="ua-1", timestamp=0,
+    )
