@@ -5,6 +5,7 @@
 // outside the limits, goes to the kernel, which owns the reader and its sentences.
 
 const TICKS = { in: 2032000, mm: 80000 };
+const SHORTEST = TICKS.mm / 100; // below this the kernel has something to say
 const WORDS = { in: "inches", mm: "millimetres" };
 const UNIT_NAMES = {
   in: "in", inch: "in", inches: "in", '"': "in", "\u2033": "in", "\u201d": "in", mm: "mm",
@@ -54,7 +55,7 @@ export function write(ticks, unit, finest, named) {
 /** Ticks of a plainly written length, or null where the kernel has to read it. */
 export function read(text, unit) {
   const plain = text.trim().toLowerCase();
-  const parts = plain.match(/^(?:(\d{1,5})(?:\s+|\s*-\s*))?(\d{1,2})\/(\d{1,2})\s*([a-z"\u2033\u201d]*)$/);
+  const parts = plain.match(/^(?:(\d{1,5})(?:\s+|-))?(\d{1,2})\/(\d{1,2})\s*([a-z"\u2033\u201d]*)$/);
   if (parts) {
     const size = TICKS[parts[4] ? UNIT_NAMES[parts[4]] : unit];
     const [whole, top, bottom] = [Number(parts[1] || 0), Number(parts[2]), Number(parts[3])];
@@ -68,7 +69,9 @@ export function read(text, unit) {
   const digits = number[2] || "";
   const exact = Number(number[1] + digits) * size;
   const scale = 10 ** digits.length;
-  return exact % scale === 0 ? exact / scale : null;
+  if (exact % scale !== 0) return null;
+  const ticks = exact / scale;
+  return ticks === 0 || ticks >= SHORTEST ? ticks : null;
 }
 
 let made = 0;

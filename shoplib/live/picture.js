@@ -23,9 +23,10 @@ function render({ model, el }) {
   el.classList.add("shop-picture", "shop-awake");
   const says = element("p", "shop-picture-says", el);
   says.setAttribute("role", "status");
-  const old = element("p", "shop-picture-old", el);
+  const frame = element("div", "shop-picture-frame", el);
+  const sheet = element("div", "shop-picture-sheet", frame);
+  const old = element("p", "shop-picture-old", frame);
   old.textContent = "Last good picture and numbers";
-  const sheet = element("div", "shop-picture-sheet", el);
   const shown = [];
 
   function figure() {

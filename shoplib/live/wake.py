@@ -18,7 +18,7 @@ def still_html(title: str, drawings: Iterable[Drawing]) -> str:
     figures = "".join(
         f'<figure><figcaption>{escape(drawing.title)}</figcaption>'
         f'<img alt="{escape(drawing.alt)}" src="data:image/svg+xml;base64,'
-        f'{b64encode(drawing.svg.encode()).decode()}"></figure>'
+        f'{b64encode(drawing.svg.encode()).decode()}"/></figure>'
         for drawing in drawings
     )
     return f'<div class="shop-still"><p><strong>{escape(title)}.</strong> {WAKE}</p>{figures}</div>'

@@ -1,22 +1,8 @@
-"""Fixtures of the browser tests: they skip without Chromium, unless SHOPLIB_BROWSER=required."""
+"""Fixtures of the browser tests: one Chromium and one JupyterLab for all of them."""
 
-import os
-from pathlib import Path
-
-import lab as harness
 import pytest
 
-HERE = Path(__file__).parent
-
-
-def pytest_collection_modifyitems(items):
-    lacking = harness.missing()
-    required = os.environ.get("SHOPLIB_BROWSER") == "required"
-    for item in items:
-        if HERE in item.path.parents:
-            item.add_marker(pytest.mark.browser)
-            if lacking and not required:
-                item.add_marker(pytest.mark.skip(reason=f"no browser tests: {lacking}"))
+from tests.browser import lab as harness
 
 
 @pytest.fixture(scope="session")

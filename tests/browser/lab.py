@@ -188,6 +188,8 @@ class Page:
             " return cells.every(c => /\\[\\d+\\]/.test(c.querySelector('.jp-InputPrompt').textContent)); }",
             timeout=seconds * 1000,
         )
+        faults = self.page.locator('[data-mime-type$=".stderr"], [data-mime-type$=".error"]')
+        assert faults.count() == 0, faults.first.inner_text()
 
     def panel(self):
         """The first living panel on the page."""

@@ -1,0 +1,137 @@
+"""The panel frame without a browser: control values are set, and what is shown is read off."""
+
+import base64
+import re
+from xml.etree import ElementTree
+
+import ipywidgets
+import pytest
+
+from shoplib.live import CannotBuild, Drawing, Group, LengthControl, Outcome, Panel, Table
+from shoplib.live import panel as frame
+from shoplib.live.table import sum_text
+from shoplib.measure import INCH, INCH_STYLE, write_length
+from shoplib.model.solved import ClosingSum, Finding
+
+SVG = '<svg xmlns="http://www.w3.org/2000/svg"><text>{}</text></svg>'
+
+
+class Work:
+    """A panel's function that counts its calls: a box that must be wider than its two sides."""
+
+    def __init__(self):
+        self.calls = []
+
+    def __call__(self, values):
+        self.calls.append(values)
+        if values.back == "fault":
+            raise ZeroDivisionError("no such back")
+        if values.width <= 2 * values.sheet:
+            raise CannotBuild("The sides leave no room between them.", "Make the box wider.")
+        shown = write_length(values.width, INCH_STYLE)
+        side, bay = ("side", values.sheet), ("bay", values.width - 2 * values.sheet)
+        return Outcome(
+            [Drawing("Front", SVG.format(shown), f"A box {shown} wide.")],
+            [Table("Parts", ["Board", "Length"], [["bottom", write_length(bay[1], INCH_STYLE)]])],
+            [ClosingSum((side, bay, side), ("width", values.width))],
+            [Finding("seat", "note", (), "Sits <well> & true."), Finding("seat", "stop", (), "Overlaps.")],
+        )
+
+
+@pytest.fixture
+def work():
+    return Work()
+
+
+@pytest.fixture
+def panel(work):
+    return Panel("Box", [
+        Group("Width and sheet", {
+            "width": LengthControl("Width", "30 in", "1 in", "96 in"),
+            "sheet": LengthControl("Sheet", "3/4 in", "1/4 in", "1 in"),
+        }),
+        Group("Back", {"back": ipywidgets.Dropdown(options=["none", "rabbeted", "fault"])}),
+        Group("Height", {"height": LengthControl("Height", "20 in", "8 in", "96 in")}),
+    ], work)
+
+
+def test_each_change_is_worked_once_at_once(panel, work):
+    assert len(work.calls) == 1
+    panel.enter("width", "31 in")
+    panel.controls["sheet"].ticks = INCH // 2
+    panel.enter("back", "rabbeted")
+    assert len(work.calls) == 4
+    last = work.calls[-1]
+    assert (last.width, last.sheet, last.back, last.height) == (31 * INCH, INCH // 2, "rabbeted", 20 * INCH)
+    assert panel.picture.drawings[0]["alt"] == "A box 31 in wide."
+    assert "30 in" in panel._tables.value and "bay 30 in" in panel._sums.value
+
+
+def test_what_cannot_be_built_says_why_and_keeps_the_last_good_picture(panel):
+    before = panel.picture.drawings
+    panel.enter("sheet", "1 in")
+    good = panel.picture.drawings, panel._tables.value
+    panel.enter("width", "2 in")
+    assert panel.stale
+    assert panel.message == "The sides leave no room between them. Make the box wider."
+    assert (panel.picture.drawings, panel._tables.value) == good
+    panel.enter("width", "30 in")
+    assert not panel.stale and panel.message == "" and panel.picture.drawings == before
+
+
+def test_a_fault_of_ours_is_not_laid_on_the_learner(panel):
+    with pytest.raises(ZeroDivisionError):
+        panel.enter("back", "fault")
+    assert panel.stale and "fault in the workbook" in panel.message and "no such back" in panel.message
+    panel.enter("back", "none")
+    assert not panel.stale
+
+
+def test_groups_open_one_at_a_time(panel, work):
+    shown = lambda: [box.layout.display != "none" for box in panel._boxes]  # noqa: E731
+    assert panel.opened == ("Width and sheet",) and shown() == [True, False, False]
+    assert panel._next.description == "Next: back"
+    panel._next.click()
+    assert panel.opened == ("Width and sheet", "Back") and shown() == [True, True, False]
+    assert work.calls[-1].opened == panel.opened
+    panel._next.click()
+    assert shown() == [True, True, True] and panel._next.layout.display == "none"
+    panel.unfold()
+    assert len(panel.opened) == 3
+
+
+def test_findings_come_gravest_first_with_a_word_and_a_shape(panel):
+    found = panel._findings.value
+    items = re.findall(r'<li class="shop-(\w+)"><span aria-hidden="true">(.)</span> <strong>(\w+):', found)
+    assert items == [("stop", "■", "Stop"), ("note", "●", "Note")]
+    assert "Sits &lt;well&gt; &amp; true." in found
+
+
+def test_a_table_names_its_rows_and_columns():
+    html = Table("Parts & <cuts>", ["Board", "Length"], [["top", '30 1/2 in'], ["<b>", "a & b"]]).html()
+    table = ElementTree.fromstring(html)
+    assert table.find("caption").text == "Parts & <cuts>"
+    assert [cell.get("scope") for cell in table.iter("th")] == ["col", "col", "row", "row"]
+    assert [cell.text for cell in table.find("tbody").iter("td")] == ["30 1/2 in", "a & b"]
+
+
+def test_a_sum_that_does_not_close_says_so():
+    chain = ClosingSum((("side", INCH), ("bay", 9 * INCH)), ("width", 11 * INCH))
+    assert sum_text(chain, INCH_STYLE) == "side 1 in + bay 9 in is 1 in short of width 11 in"
+    chain = ClosingSum((("side", INCH), ("bay", 11 * INCH)), ("width", 11 * INCH))
+    assert sum_text(chain, INCH_STYLE) == "side 1 in + bay 11 in is 1 in over width 11 in"
+
+
+def test_the_saved_output_is_a_living_panel_and_a_still_picture(panel, monkeypatch):
+    outputs = []
+    monkeypatch.setattr(frame, "display", lambda data, raw: outputs.append(data))
+    panel._ipython_display_()
+    living, still = outputs
+    assert "application/vnd.jupyter.widget-view+json" in living
+    assert (living["text/plain"], still["text/plain"]) == ("Panel('Box')", "Still picture of Panel('Box')")
+    root = ElementTree.fromstring(still["text/html"])
+    image = root.find(".//img")
+    assert image.get("alt") == "A box 30 in wide."
+    svg = base64.b64decode(image.get("src").removeprefix("data:image/svg+xml;base64,")).decode()
+    assert svg == SVG.format("30 in")
+    assert "Run All Cells" in "".join(root.itertext())
