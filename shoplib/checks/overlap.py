@@ -55,7 +55,7 @@ def _pairs_in_reach(boards: Sequence[Board]) -> list[tuple[Board, Board]]:
 
 
 def _finding(cabinet: Cabinet, one: Board, other: Board, shared: list[Box], joint: Joint | None) -> Finding:
-    amount, axis = deepest(shared)
+    amount, axis = deepest(shared, range(3) if joint else _ways_apart(one.box, other.box))
     size = write_length(amount, cabinet.style)
     if joint is None:
         mend = give_way((one, other), axis, size)
@@ -68,3 +68,16 @@ def _finding(cabinet: Cabinet, one: Board, other: Board, shared: list[Box], join
             mend = f"Cut {receives.name} {size} wider there, or move the cut by {size}."
     text = f"{one.name} and {other.name} want the same wood: {size} {ALONG[axis]}. {mend}"
     return Finding("overlap", "stop", (one.name, other.name), text, amount)
+
+
+def _ways_apart(one: Box, other: Box) -> list[int]:
+    """The axes along which two boards that have no joint run past each other's ends.
+
+    Along the rest one lies within the other's length, so moving it that way would not part them.
+    """
+    past = [
+        axis
+        for axis in range(3)
+        if (one.low[axis] - other.low[axis]) * (one.high[axis] - other.high[axis]) > 0
+    ]
+    return past or [0, 1, 2]

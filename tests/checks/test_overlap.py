@@ -41,6 +41,17 @@ def test_boards_that_lie_flat_on_each_other_are_not_told_to_be_thinner():
     assert found.text == "shelf and strip want the same wood: 1 mm up and down. Move one of them by 1 mm."
 
 
+def test_two_fronts_in_one_plane_are_told_how_far_they_run_into_each_other():
+    one = board("left front", (0, -18, 0), (323, 0, 200), "y")
+    other = board("right front", (300, -18, 0), (600, 0, 200), "y")
+    (found,) = find_overlaps(cabinet([one, other]))
+    assert found.amount == ticks(23)
+    assert found.text == (
+        "left front and right front want the same wood: 23 mm from side to side. "
+        "Make left front 23 mm shorter, or move one of them by 23 mm."
+    )
+
+
 def test_a_dado_too_shallow_is_mended_along_the_joint():
     boards = case_boards()
     boards[0] = board(
@@ -67,7 +78,7 @@ def test_a_dado_too_narrow_is_mended_across_the_joint():
 def test_wood_on_both_walls_of_a_cut_is_measured_wall_by_wall():
     side = board("side", (0, 0, 0), (18, 300, 400), "x", ("dado", (12, 0, 100.5), (18, 300, 117), "shelf"))
     shelf = board("shelf", (12, 0, 100), (400, 300, 118), "z")
-    (found,) = find_overlaps(cabinet([side, shelf]))
+    (found,) = find_overlaps(cabinet([side, shelf], [joint("dado", "shelf", "side", "-x", 6)]))
     assert found.amount == ticks(1)
 
 
