@@ -155,9 +155,7 @@ def _sayings(row: TypedRow, boards: tuple[Board, ...], cabinet: Cabinet) -> list
 def _swapped_text(boards: list[Board], cabinet: Cabinet) -> str:
     names = all_of(boards, cabinet)
     if boards[0].grain == "none":
-        return (
-            f"{names}: length and width have changed places; this sheet has no grain, so it would still fit."
-        )
+        return f"{names}: length and width have changed places; this sheet has no grain, so it would still fit."
     return (
         f"{names}: length and width have changed places; the length runs with the grain, "
         "so the board would have its grain across."
@@ -220,9 +218,7 @@ def _told(offs: list[_Off], cabinet: Cabinet) -> list[str]:
     return [all_of(boards, cabinet) + text for text, boards in texts.items()]
 
 
-def _dry_fitted(
-    off: list[_Off], cabinet: Cabinet, planned: tuple[Finding, ...], dry_fit: Judge
-) -> tuple[str, ...]:
+def _dry_fitted(off: list[_Off], cabinet: Cabinet, planned: tuple[Finding, ...], dry_fit: Judge) -> tuple[str, ...]:
     sizes = {
         one.board.name: tuple(size + change for size, change in zip(one.board.size, one.own, strict=True))
         for one in off
@@ -239,8 +235,7 @@ def _without(missing: tuple[Board, ...], cabinet: Cabinet) -> Difference:
         if joint.receives in gone and joint.enters not in gone:
             left.setdefault(joint.receives, []).append(cabinet.by_name[joint.enters])
     would = [
-        f"without {name}, {all_of(boards, cabinet)} {'has' if len(boards) == 1 else 'have'} "
-        "nothing to go into there"
+        f"without {name}, {all_of(boards, cabinet)} {'has' if len(boards) == 1 else 'have'} nothing to go into there"
         for name, boards in left.items()
     ]
     text = f"In the plan and in no line: {all_of(missing, cabinet)}{_as_many_as(missing, cabinet)}."

@@ -47,8 +47,7 @@ def told_once(sentences: list[str], cabinet: Cabinet) -> list[str]:
         shape = sentence.replace(group, "*") if group else sentence
         alike.setdefault(shape, []).append((group, sentence))
     return [
-        found[0][1]
-        + (f" (likewise {and_list(ranges([group for group, _ in found[1:]]))})" if found[1:] else "")
+        found[0][1] + (f" (likewise {and_list(ranges([group for group, _ in found[1:]]))})" if found[1:] else "")
         for found in alike.values()
     ]
 
@@ -60,15 +59,11 @@ def _parted(built: Cabinet, new: list[Finding]) -> list[str]:
     for joint in built.joints:
         enters, receives = built.by_name[joint.enters], built.by_name[joint.receives]
         apart = max(
-            max(
-                enters.box.low[axis] - receives.box.high[axis], receives.box.low[axis] - enters.box.high[axis]
-            )
+            max(enters.box.low[axis] - receives.box.high[axis], receives.box.low[axis] - enters.box.high[axis])
             for axis in range(3)
         )
         if apart > 0 and frozenset((joint.enters, joint.receives)) not in told:
-            found.append(
-                f"{joint.enters} and {joint.receives} stand {write_length(apart, built.style)} apart"
-            )
+            found.append(f"{joint.enters} and {joint.receives} stand {write_length(apart, built.style)} apart")
     return found
 
 

@@ -48,9 +48,7 @@ def plural(noun: str) -> str:
     >>> plural("dado"), plural("box side"), plural("box bottom")
     ('dadoes', 'box sides', 'box bottoms')
     """
-    return _PLURALS.get(
-        noun, "shelves".join(noun.rsplit("shelf", 1)) if noun.endswith("shelf") else f"{noun}s"
-    )
+    return _PLURALS.get(noun, "shelves".join(noun.rsplit("shelf", 1)) if noun.endswith("shelf") else f"{noun}s")
 
 
 def _merged(phrases: list[_Phrase]) -> tuple[str, ...]:
@@ -83,9 +81,7 @@ def _span(cut: BoxCut, board: Board, own: int) -> str:
     return {(True, True): "through", (True, False): "low", (False, True): "high"}.get((low, high), "inside")
 
 
-def _channel(
-    cut: BoxCut, board: Board, cabinet: Cabinet, outline: Box, spans: list[str], deep: int
-) -> _Phrase:
+def _channel(cut: BoxCut, board: Board, cabinet: Cabinet, outline: Box, spans: list[str], deep: int) -> _Phrase:
     """A dado, groove or rabbet: sunk into one side, `wide` across, running along the third axis."""
 
     def write(ticks: int) -> str:
@@ -147,9 +143,7 @@ def _hole(hole: Hole, board: Board, cabinet: Cabinet, outline: Box) -> _Phrase:
     return _Phrase(noun, size, place, reference, fixed)
 
 
-def _place(
-    low: Point, high: Point, board: Board, own: int, cabinet: Cabinet, outline: Box | None
-) -> tuple[str, str]:
+def _place(low: Point, high: Point, board: Board, own: int, cabinet: Cabinet, outline: Box | None) -> tuple[str, str]:
     """How far the near wall is from the datum side, and the words for that side."""
     side = datum_side(board, own)
     name = side_name(board, own, side, outline)

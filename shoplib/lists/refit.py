@@ -41,19 +41,16 @@ class Refit:
     shifts: dict[str, Point]
 
 
-def refit(cabinet: Cabinet, sizes: Mapping[str, Point], without: frozenset[str] = frozenset()) -> Refit:
-    """Put the cabinet together with the given finished sizes (by name), leaving out some boards."""
-    boards = [board for board in cabinet.boards if board.name not in without]
-    moves = {board.name: _moves(board, sizes[board.name]) for board in boards if board.name in sizes}
-    shifts = _settled(boards, cabinet.joints, moves)
-    made = tuple(_made(board, moves.get(board.name, _STILL), shifts[board.name]) for board in boards)
+def refit(cabinet: Cabinet, sizes: Mapping[str, Point]) -> Refit:
+    """Put the cabinet together with the given finished sizes, by name; other boards are as planned."""
+    moves = {name: _moves(cabinet.by_name[name], size) for name, size in sizes.items()}
+    shifts = _settled(cabinet, moves)
+    boards = tuple(_made(board, moves.get(board.name, _STILL), shifts[board.name]) for board in cabinet.boards)
     hardware = tuple(
-        replace(fitting, box=fitting.box.moved(shifts[fitting.on])) if fitting.on in shifts else fitting
-        for fitting in cabinet.hardware
-        if fitting.on not in without
+        replace(fitting, box=fitting.box.moved(shifts.get(fitting.on, (0, 0, 0)))) for fitting in cabinet.hardware
     )
     moved = {name: shift for name, shift in shifts.items() if any(shift)}
-    return Refit(replace(cabinet, boards=made, hardware=hardware), moved)
+    return Refit(replace(cabinet, boards=boards, hardware=hardware), moved)
 
 
 def _moves(board: Board, size: Point) -> Moves:
@@ -73,14 +70,13 @@ def _reference_face_is_low(board: Board) -> bool:
     return low >= high
 
 
-def _settled(boards: list[Board], joints: tuple[Joint, ...], moves: dict[str, Moves]) -> dict[str, Point]:
+def _settled(cabinet: Cabinet, moves: dict[str, Moves]) -> dict[str, Point]:
     """How far each board ends up off its planned place, neighbours followed until all stand still."""
-    by_name = {board.name: board for board in boards}
+    boards, by_name = cabinet.boards, cabinet.by_name
     meeting: dict[str, list[Joint]] = {board.name: [] for board in boards}
-    for joint in joints:
-        if joint.enters in by_name and joint.receives in by_name:
-            meeting[joint.enters].append(joint)
-            meeting[joint.receives].append(joint)
+    for joint in cabinet.joints:
+        meeting[joint.enters].append(joint)
+        meeting[joint.receives].append(joint)
     shifts = {board.name: [0, 0, 0] for board in boards}
     axes = {axis for move in moves.values() for axis in range(3) if move[axis] != (0, 0)}
     for axis in axes:
@@ -125,9 +121,7 @@ def _middle(box: Box, axis: int) -> int:
     return box.low[axis] + box.high[axis]
 
 
-def _holder_moved(
-    board: Board, holder: Board, axis: int, moved: tuple[int, int], own: tuple[int, int]
-) -> int:
+def _holder_moved(board: Board, holder: Board, axis: int, moved: tuple[int, int], own: tuple[int, int]) -> int:
     """How far the cut or end that holds the board moved, less what the board itself gained there."""
     for cut, room in zip(_box_cuts(holder), holder.cut_boxes, strict=True):
         if cut.for_board == board.name:
@@ -176,9 +170,7 @@ def _made(board: Board, moves: Moves, shift: Point) -> Board:
     )
 
 
-def _made_cut(
-    cut: Cut, board: Board, moves: Moves, shift: Point, placement: Placement, wood: Box
-) -> Cut | None:
+def _made_cut(cut: Cut, board: Board, moves: Moves, shift: Point, placement: Placement, wood: Box) -> Cut | None:
     """The cut as it comes out in the board of another size; None where the board no longer reaches it."""
     if isinstance(cut, Hole):
         centre = board.placement.to_world(Box(cut.centre, cut.centre))

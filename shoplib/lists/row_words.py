@@ -27,9 +27,7 @@ def where_words(kind: Kind, cabinet: Cabinet) -> str:
         if joint.enters in names:
             receiver = cabinet.by_name[joint.receives]
             what = receiver.name if kind.count == 1 else (receiver.role or receiver.name)
-            entered.setdefault(_CUTS_FOR.get(joint.kind, "against"), {}).setdefault(what, set()).add(
-                receiver.name
-            )
+            entered.setdefault(_CUTS_FOR.get(joint.kind, "against"), {}).setdefault(what, set()).add(receiver.name)
     parts = [
         f"{how} {and_list([plural(what) if len(boards) > 1 else what for what, boards in receivers.items()])}"
         for how, receivers in entered.items()
@@ -52,8 +50,7 @@ def kind_cut_words(kind: Kind, cabinet: Cabinet) -> tuple[str, ...]:
 def edging_words(kind: Kind, cabinet: Cabinet) -> str:
     """Which edges are covered, by what and how thick; empty where none is."""
     return ", ".join(
-        f"{edge} edge {strip.kind} {write_length(strip.thickness, cabinet.style)}"
-        for edge, strip in kind.first.edging
+        f"{edge} edge {strip.kind} {write_length(strip.thickness, cabinet.style)}" for edge, strip in kind.first.edging
     )
 
 

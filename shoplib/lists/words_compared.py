@@ -33,9 +33,7 @@ def words_off(row: TypedRow, boards: tuple[Board, ...], cabinet: Cabinet) -> lis
     ):
         odd = _lengths_not_in(typed, planned, cabinet)
         if odd:
-            found.append(
-                f"{name}: {what} say {', '.join(odd)}, which the plan does not; planned: {planned or 'none'}."
-            )
+            found.append(f"{name}: {what} say {', '.join(odd)}, which the plan does not; planned: {planned or 'none'}.")
     return found
 
 
@@ -56,9 +54,7 @@ def _lengths(text: str, cabinet: Cabinet) -> list[tuple[str, int]]:
     found = []
     for match in _LENGTH.finditer(text):
         try:
-            found.append(
-                (match[0].strip(), read_length(match[0].strip(), unit=cabinet.style.unit, zero=True))
-            )
+            found.append((match[0].strip(), read_length(match[0].strip(), unit=cabinet.style.unit, zero=True)))
         except LengthError:
             continue  # not a length at all, such as a fraction in sevenths
     return found

@@ -2,7 +2,17 @@
 
 from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE
 from shoplib.model.project import (
-    Back, Base, Bay, Carcass, Drawers, Edging, Fronts, JointChoice, Project, Shelves, Size,
+    Back,
+    Base,
+    Bay,
+    Carcass,
+    Drawers,
+    Edging,
+    Fronts,
+    JointChoice,
+    Project,
+    Shelves,
+    Size,
 )  # fmt: skip
 from shoplib.model.sheet import Sheet
 
@@ -18,9 +28,7 @@ def chest(**changes) -> Project:
         "style": INCH_STYLE,
         "sheets": {sheet.name: sheet for sheet in (CASE, BOX, THIN)},
         "size": Size("outside", 20 * INCH, 30 * INCH, 22 * INCH),
-        "carcass": Carcass(
-            "case sheet", corner=JointChoice("rabbet"), back=Back("rabbet", "thin sheet", INCH // 4)
-        ),
+        "carcass": Carcass("case sheet", corner=JointChoice("rabbet"), back=Back("rabbet", "thin sheet", INCH // 4)),
         "bays": (Bay("drawers", drawers=Drawers(4, box_sheet="box sheet", bottom_sheet="thin sheet")),),
         "fronts": Fronts("overlay", "case sheet"),
     }
@@ -36,9 +44,11 @@ def stand(**changes) -> Project:
         "sheets": {sheet.name: sheet},
         "size": Size("outside", 900 * MM, 800 * MM, 500 * MM),
         "carcass": Carcass(
-            sheet.name, corner=JointChoice("dado", 9 * MM), divider=JointChoice("dado", 6 * MM),
+            sheet.name,
+            corner=JointChoice("dado", 9 * MM),
+            divider=JointChoice("dado", 6 * MM),
             shelf=JointChoice("dado", 6 * MM, stop=10 * MM),
-        ),  # fmt: skip
+        ),
         "bays": (Bay("shelves", shelves=Shelves(fixed=2)), Bay("shelves", shelves=Shelves(fixed=1))),
         "edging": (Edging("case", "band", MM),),
         "base": Base("none"),

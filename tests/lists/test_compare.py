@@ -1,0 +1,238 @@
+"""What a typed list is told: which line, by how much, and what the dry-fit makes of it."""
+
+import csv
+import io
+from pathlib import Path
+
+import pytest
+
+from shoplib.checks import check
+from shoplib.documents.cut_list_file import cut_list_csv
+from shoplib.documents.hand_list import parse_hand_list
+from shoplib.documents.project_file import read_project
+from shoplib.lists.compare import Difference, compare
+from shoplib.lists.cut_list import kinds
+from shoplib.measure import MM_STYLE, read_length, write_length
+from shoplib.model.cabinet import solve
+from shoplib.model.solved import Cabinet
+from tests.lists.projects import chest, stand
+
+PROJECTS = sorted((Path(__file__).parents[2] / "data" / "projects").glob("*.toml"))
+
+
+def told(cabinet: Cabinet, text: str) -> tuple[Difference, ...]:
+    return compare(cabinet, parse_hand_list(text), check)
+
+
+def typed(cabinet: Cabinet, edit=lambda row: None, drop=(), columns=None) -> str:
+    """The plan's own list without the millimetre and finished columns, after `edit` of each row."""
+    rows = list(csv.DictReader(io.StringIO(cut_list_csv(cabinet))))
+    columns = columns or [column for column in rows[0] if not column.endswith("_mm") and "finished" not in column]
+    for row in rows:
+        edit(row)
+    out = io.StringIO()
+    writer = csv.DictWriter(out, columns, extrasaction="ignore", lineterminator="\n")
+    writer.writeheader()
+    writer.writerows(row for row in rows if row["names"] not in drop)
+    return out.getvalue()
+
+
+def set_size(names: str, column: str, text: str):
+    def edit(row):
+        if row["names"] == names:
+            row[column] = text
+
+    return edit
+
+
+def all_text(differences) -> str:
+    lines = [sentence for d in differences for _, sentence in d.lines]
+    return "\n".join([*lines, *(d.slip for d in differences), *(w for d in differences for w in d.would)])
+
+
+@pytest.mark.parametrize("path", PROJECTS, ids=lambda path: path.stem)
+def test_the_plans_own_list_agrees(path):
+    cabinet = solve(read_project(path))
+    assert told(cabinet, cut_list_csv(cabinet)) == ()
+
+
+@pytest.mark.parametrize("project", [chest(), stand()], ids=["inch", "mm"])
+def test_name_length_and_width_without_the_rest_agree(project):
+    cabinet = solve(project)
+
+    def bare(row):
+        for column in ("length", "width"):
+            row[column] = row[column].partition(" (")[0]
+
+    assert told(cabinet, typed(cabinet, bare, columns=["width", "names", "length"])) == ()
+
+
+def test_an_inch_list_typed_in_millimetres_agrees():
+    cabinet = solve(chest())
+
+    def metric(row):
+        for column in ("length", "width", "thickness"):
+            ticks = read_length(row[column])
+            row[column] = write_length(ticks, MM_STYLE).partition(" (")[0].replace(".", ",")
+
+    assert told(cabinet, typed(cabinet, metric)) == ()
+
+
+def test_both_sides_short_bring_the_top_down_on_the_upper_drawer():
+    cabinet = solve(chest())
+    (found,) = told(cabinet, typed(cabinet, set_size("left side; right side", "length", "28 in")))
+    assert found.lines == ((2, "both sides: length 28 in, planned 30 in: 2 in short."),)
+    assert found.slip == "both sides 2 in short"
+    assert found.would[0] == "the top stands 2 in low"
+    # The upper box side ends 30 - 45/64 - 1/4 (room above) - ... in high; here only that it is the one:
+    (drawer,) = [sentence for sentence in found.would if "has no room" in sentence]
+    assert drawer.startswith("bay 1 drawer 4 has no room: top and bay 1 drawer 4")
+    planned_room = cabinet.by_name["top"].box.low[2] - cabinet.by_name["bay 1 drawer 4 left box side"].box.high[2]
+    amount = read_length(drawer.rpartition(" by ")[2])
+    assert abs(amount - (2 * 2_032_000 - planned_room)) <= 15_875  # half of 1/64 in
+
+
+def test_one_side_short_stands_apart_from_the_top():
+    cabinet = solve(chest())
+    rows = "names,length,width\nleft side,28 in,21 19/64 in\nright side,30 in,21 19/64 in\n"
+    found = told(
+        cabinet,
+        rows + typed(cabinet, columns=["names", "length", "width"], drop=["left side; right side"]).partition("\n")[2],
+    )
+    assert found[0].lines == ((2, "left side: length 28 in, planned 30 in: 2 in short."),)
+    assert any("top" in sentence and "left side" in sentence for sentence in found[0].would)
+
+
+@pytest.mark.parametrize("path", PROJECTS, ids=lambda path: path.stem)
+@pytest.mark.parametrize(("column", "word"), [("length", "long"), ("width", "wide"), ("thickness", "thick")])
+def test_each_changed_line_is_named_and_no_other(path, column, word):
+    """Ten steps more in one line at a time: that line is told with exactly that amount."""
+    cabinet = solve(read_project(path))
+    step = cabinet.style.step
+    for kind in kinds(cabinet):
+        more = dict(zip(("length", "width", "thickness"), kind.cut, strict=True))[column] + 10 * step
+        found = told(
+            cabinet,
+            typed(cabinet, set_size("; ".join(kind.names), column, write_length(more, cabinet.style))),
+        )
+        lines = {line for difference in found for line, _ in difference.lines}
+        assert lines == {2 + [k.names for k in kinds(cabinet)].index(kind.names)}
+        assert all(f"{write_length(10 * step, cabinet.style)} {word}" in d.lines[0][1] for d in found)
+
+
+def test_half_a_step_agrees_and_more_does_not():
+    cabinet = solve(stand())
+    for text, agrees in (
+        ("800.05 mm", True),
+        ("800.06 mm", False),
+        ("799.95 mm", True),
+        ("799.94 mm", False),
+    ):
+        assert (told(cabinet, typed(cabinet, set_size("left side", "length", text))) == ()) == agrees
+
+
+def test_a_missing_row_an_extra_row_and_a_misspelt_name():
+    cabinet = solve(stand())
+    text = typed(cabinet, set_size("left side", "names", "left sied"), drop=["divider 1"])
+    found = told(cabinet, text + "1,1,wine rack,birch 18,100 mm,100 mm,18.1 mm,,,length,\n")
+    text = all_text(found)
+    assert "the plan has no board called left sied; it is read as left side." in text
+    assert "the plan has no board called wine rack; take it out, or correct its name." in text
+    assert "In the plan and in no line: divider 1." in text
+    assert "without divider 1, " in text
+    assert len(found) == 3
+
+
+def test_a_wrong_count_and_a_board_listed_twice():
+    cabinet = solve(stand())
+    edit = set_size("bottom; top", "count", "1")
+    text = typed(cabinet, edit) + "1,1,top,birch 18,881.8 mm,499 mm,18.1 mm,,,length,\n"
+    text = all_text(told(cabinet, text))
+    assert "the count is 1, but the names are 2: bottom; top." in text
+    assert "top is listed already in line 5; each board is cut once." in text
+
+
+def test_rows_named_by_what_the_boards_do():
+    cabinet = solve(chest())
+    both = typed(cabinet, set_size("left side; right side", "names", "Sides"))
+    assert told(cabinet, both) == ()
+    few = told(cabinet, "part,qty,length,width\nbox sides,2,20 in,6 1/4 in\n")
+    assert "8 box sides, 2 in each of 4" in all_text(few)
+    many = told(cabinet, both.replace("1,2,Sides", "1,3,Sides"))
+    assert "the list has 3 of Sides, and the plan needs 2." in all_text(many)
+
+
+def test_swapped_sizes_are_told_as_such():
+    cabinet = solve(stand())
+
+    def swap(row):
+        if row["names"] == "left side":
+            row["length"], row["width"] = row["width"], row["length"]
+
+    (found,) = told(cabinet, typed(cabinet, swap))
+    assert found.lines[0][1].startswith(
+        "left side: length and width have changed places; the length runs with the grain"
+    )
+
+
+@pytest.mark.parametrize(
+    ("project", "names", "column", "text", "hint"),
+    [
+        (stand, "left side", "thickness", "18 mm", "that is what the sheet is sold as, not what it measures"),
+        (stand, "left side", "width", "500 mm", "that is the finished width; the edging goes on afterwards"),
+        (stand, "divider 1", "length", "757.8 mm", "two of its digits have changed places"),
+        (chest, "left side; right side", "length", "30 mm", "the number is right in inches"),
+        (chest, "left side; right side", "thickness", "17.9 in", "the number is right in millimetres"),
+    ],
+)
+def test_a_slip_that_the_numbers_give_away(project, names, column, text, hint):
+    cabinet = solve(project())
+    found = told(cabinet, typed(cabinet, set_size(names, column, text)))
+    assert f"({hint})" in found[0].lines[0][1]
+
+
+def test_columns_that_contradict_each_other_are_told_and_the_edited_one_is_judged():
+    cabinet = solve(stand())
+    columns = ["names", "length", "length_mm", "width"]
+    edited = told(cabinet, typed(cabinet, set_size("left side", "length_mm", "780"), columns=columns))
+    text = all_text(edited)
+    assert "left side: length `800 mm` and length_mm `780` are 20 mm apart; make them say the same." in text
+    assert "length 780 mm, planned 800 mm: 20 mm short" in text
+
+
+def test_lengths_in_the_words_are_compared_and_other_words_are_not():
+    cabinet = solve(stand())
+    assert told(cabinet, typed(cabinet, set_size("divider 1", "cuts", "dadoes for shelves, 18.2 wide"))) == ()
+    text = all_text(told(cabinet, typed(cabinet, set_size("divider 1", "cuts", "dado 18.2 mm wide, 9 mm deep"))))
+    assert "divider 1: cuts say 9 mm, which the plan does not" in text
+    text = all_text(told(cabinet, typed(cabinet, set_size("divider 1", "edging", "front edge band 2 mm"))))
+    assert "divider 1: edging say 2 mm" in text
+
+
+def test_sheet_and_stage_are_compared():
+    cabinet = solve(stand())
+    assert "divider 1: sheet oak, planned birch 18." in all_text(
+        told(cabinet, typed(cabinet, set_size("divider 1", "sheet", "oak")))
+    )
+    assert "divider 1: stage 3, planned 1." in all_text(
+        told(cabinet, typed(cabinet, set_size("divider 1", "stage", "3")))
+    )
+
+
+def test_lines_off_alike_are_one_slip_and_all_slips_are_built_together():
+    cabinet = solve(chest())
+
+    def edit(row):
+        if row["names"] == "left side; right side":
+            row["length"] = "28 in"
+        if row["names"] == "bottom; top":
+            row["length"] = "17 19/64 in"
+
+    found = told(cabinet, typed(cabinet, edit))
+    assert [d.slip for d in found] == [
+        "both sides 2 in short",
+        "bottom and top 2 in short",
+        "all these sizes together",
+    ]
+    assert "the top stands 2 in low" in found[2].would
+    assert "the right side stands 2 in too far left" in found[2].would
