@@ -24,11 +24,11 @@ _RATIOS = {
 }
 """Scales to choose from: those of the inch rule and of the metric scale rule (common practice, no source)."""
 
-_ACROSS, _DOWN = 24.0, 32.0
+_ACROSS, _DOWN = 24.0, 26.0
 """Margins of the page in mm, both sides together, as the template sets them."""
-_HEADING = 24.0
+_HEADING = 27.0
 """What the headings and the note take on the first page, in mm."""
-_BOARD_HEIGHT = 80.0
+_BOARD_HEIGHT = 92.0
 """Height for one board's drawing in mm, so that two and their legends stand on a page."""
 
 

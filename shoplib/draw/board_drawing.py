@@ -32,7 +32,7 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
     Raises ValueError where the board has no such face, and KeyError where the board is not of the cabinet.
     """
     seen = Face(cabinet.by_name[board.name], face or faces(board)[0])
-    if face is not None and face not in seen.edges.values() and face not in faces(board):
+    if seen.name not in faces(board):
         raise ValueError(f"{board.name} has no {face} face to draw: draw {' or '.join(faces(board))}")
     tags = _tagged(seen)
     size = (0, 0, board.length, board.width)
@@ -142,11 +142,11 @@ def _edges(face: Face, size: Rect, style: Style) -> Iterable[Item]:
 def _grain(face: Face) -> Iterable[Item]:
     """An arrow along the grain, where no cut is in its way if there is such a place."""
     board = face.board
-    taken = [face.extent(cut) for cut in board.cuts]
+    taken = [_with_leader(face, cut) for cut in board.cuts]
     half, margin = board.length // 8, board.width // 24
     places = [
         (board.length * across // 24, board.width * up // 24)
-        for across in (12, 9, 15, 7, 17) for up in (12, 9, 15, 7, 17, 5, 19)
+        for across in (12, 9, 15, 7, 17, 4, 20) for up in (12, 9, 15, 7, 17, 5, 19)
     ]
     free = [
         (x, y) for x, y in places
@@ -155,9 +155,16 @@ def _grain(face: Face) -> Iterable[Item]:
     middle, at = (free or places)[0]
     if board.grain == "length":
         yield Line((middle - half, at), (middle + half, at), "grain")
-    room = (middle - 3 * half, at - board.width // 2, middle + 3 * half, at + board.width // 2)
-    words = ("grain",) if board.grain == "length" else ("grain either way", "any grain")
-    yield Label(room, words, plate=True)
+        yield EdgeText((middle - half, at, middle + half, at), "above", "grain")
+    else:
+        room = (middle - 3 * half, at - board.width // 2, middle + 3 * half, at + board.width // 2)
+        yield Label(room, ("grain either way", "any grain"), plate=True)
+
+
+def _with_leader(face: Face, cut: Cut) -> Rect:
+    """The room that a cut takes; above a hole its leader may run."""
+    a, b, c, d = face.extent(cut)
+    return (a, b, c, face.board.width) if isinstance(cut, Hole) else (a, b, c, d)
 
 
 def _dimensions(face: Face, tags: list[tuple[str, list[Cut]]], style: Style) -> Iterable[Item]:

@@ -14,6 +14,7 @@ from shoplib.draw.scene import Chain, Leader, Running
 _ARROW = 8.0
 _HALF_HEAD = 2.3
 _LINE_OF_TEXT = NORMAL * 1.2
+_DRIFT = 30.0
 
 
 def _block(text: str) -> tuple[float, float]:
@@ -135,8 +136,14 @@ class Lanes:
         order = sorted(range(len(stations)), key=stations.__getitem__)
         line = out + 6
         sizes = {k: _block(item.texts[k]) for k in order}
-        centres = spread([stations[k] for k in order], [sizes[k][1] + 1 for k in order])
         flat = side in ("below", "above")
+        wanted = [stations[k] for k in order]
+        centres = spread(wanted, [sizes[k][0] + 8 for k in order]) if flat else []
+        # Level texts are read more easily; they are turned only where they would drift from what they measure.
+        level = flat and all(abs(a - b) < _DRIFT for a, b in zip(centres, wanted, strict=True))
+        if not level:
+            centres = spread(wanted, [sizes[k][1] + 1 for k in order])
+        reach = 1 if level else 0
         ring = self.place(side, datum, line)
         self.rings.append((*ring, 3.0))
         self._extend(side, [datum], [0.0], line + 4)
@@ -145,9 +152,10 @@ class Lanes:
             self._stroke(ring, self.place(side, here, line))
             self._head(side, here, line, 1 if here >= datum else -1)
             self._stroke(self.place(side, here, line), self.place(side, centre, line + 9))
-            self._block_at(self.place(side, centre, line + 11 + sizes[k][0] / 2), item.texts[k], turned=flat)
+            middle = self.place(side, centre, line + 11 + sizes[k][reach] / 2)
+            self._block_at(middle, item.texts[k], turned=flat and not level)
         self._extend(side, stations, feet, line + 4)
-        return line + 14 + max(size[0] for size in sizes.values())
+        return line + 14 + max(size[reach] for size in sizes.values())
 
     def _extend(self, side: str, stations: list[float], feet: list[float], end: float) -> None:
         """Extension lines from `feet` (distance out; negative is inside) to a little beyond the line."""

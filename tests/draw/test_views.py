@@ -1,0 +1,162 @@
+"""The views: what is seen is what is nearest, chains close, boards are turned and never mirrored."""
+
+from pathlib import Path
+from random import Random
+
+import pytest
+
+from shoplib.documents.project_file import read_project
+from shoplib.draw.board_drawing import board_drawing
+from shoplib.draw.board_face import Face, faces
+from shoplib.draw.chains import bays
+from shoplib.draw.clash import mark
+from shoplib.draw.elevation import front_elevation
+from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, cut_through, seen
+from shoplib.draw.pen import draw
+from shoplib.draw.scene import Chain, Running, Shape
+from shoplib.draw.section import section_plan, section_side
+from shoplib.measure import INCH, INCH_STYLE, read_length
+from shoplib.model.box import Box, around
+from shoplib.model.cabinet import solve
+from tests.draw.bench_case import bench_case
+from tests.draw.test_pen import outside, overlaps
+
+PROJECTS = sorted((Path(__file__).parents[2] / "data" / "projects").glob("*.toml"))
+NAMES = ["bench", *(p.stem for p in PROJECTS)]
+TOWARD = {"right": (1, 0, 0), "left": (-1, 0, 0), "back": (0, 1, 0), "front": (0, -1, 0),
+          "top": (0, 0, 1), "bottom": (0, 0, -1)}
+
+
+@pytest.fixture(scope="module", params=NAMES)
+def cabinet(request):
+    if request.param == "bench":
+        return bench_case()
+    return solve(read_project(next(p for p in PROJECTS if p.stem == request.param)))
+
+
+def views(cabinet):
+    style = cabinet.style
+    yield front_elevation(cabinet, style)
+    yield front_elevation(cabinet, style, fronts=False)
+    yield section_plan(cabinet, style)
+    for number in range(1, len(bays(cabinet)) + 1):
+        yield section_side(cabinet, style, number)
+
+
+def covers(shape, x, y):
+    return any(a < x < c and b < y < d for a, b, c, d in shape.rects)
+
+
+@pytest.mark.parametrize(("look", "axes"), [(FRONT, (0, 2)), (FROM_RIGHT, (1, 2)), (FROM_ABOVE, (0, 1))])
+def test_the_last_shape_painted_is_the_nearest_board(cabinet, look, axes):
+    shapes = seen(cabinet.boards, (), look)
+    whole = around([b.box for b in cabinet.boards])
+    random = Random(11)
+    hits = 0
+    for _ in range(300):
+        x, y = (random.randint(whole.low[a], whole.high[a]) for a in axes)
+        ray = [
+            (look.nearness(piece), board.name) for board in cabinet.boards for piece in board.pieces
+            if piece.low[axes[0]] < x < piece.high[axes[0]] and piece.low[axes[1]] < y < piece.high[axes[1]]
+        ]
+        painted = [shape.name for shape in shapes if covers(shape, x, y)]
+        assert (painted[-1] if painted else None) == (max(ray)[1] if ray else None)
+        hits += bool(ray)
+    assert hits > 200
+
+
+def test_a_section_hatches_what_the_plane_cuts(cabinet):
+    whole = around([b.box for b in cabinet.boards])
+    random = Random(5)
+    for _ in range(20):
+        at = random.randint(whole.low[0] + 1, whole.high[0] - 1)
+        hatched = {s.name for s in cut_through(cabinet.boards, (), FROM_RIGHT, at) if s.hatch}
+        assert hatched == {b.name for b in cabinet.boards if b.box.low[0] < at < b.box.high[0]}
+
+
+def test_the_widths_under_the_front_add_up_to_the_whole(cabinet):
+    """Read back as text, as a reader of the drawing would add them."""
+    for fronts in (True, False):
+        scene = front_elevation(cabinet, cabinet.style, fronts)
+        chains = [item for item in scene.items if isinstance(item, Chain) and item.side == "below"]
+        assert chains
+        for chain in chains:
+            texts = [t.replace("\n", f" {cabinet.style.unit} ").replace(")", f" {cabinet.style.unit})")
+                     for t in chain.texts]
+            total = sum(read_length(t, unit=cabinet.style.unit) for t in texts)
+            assert total == chain.at[-1] - chain.at[0]
+
+
+def test_no_view_has_text_on_text_or_off_the_page(cabinet):
+    for scene in views(cabinet):
+        svg = draw(scene)
+        assert overlaps(svg) == [], scene.title
+        assert outside(svg) == [], scene.title
+        assert scene.alt.startswith((cabinet.name, "Section"))
+
+
+def test_no_board_drawing_has_text_on_text_or_off_the_page(cabinet):
+    for board in cabinet.boards:
+        for face in faces(board):
+            scene = board_drawing(board, cabinet, cabinet.style, face)
+            assert overlaps(draw(scene)) == [], scene.title
+            assert outside(draw(scene)) == [], scene.title
+
+
+def test_a_board_is_turned_but_never_mirrored(cabinet):
+    """Right on the page times up on the page must point out of the face, toward the reader."""
+    for board in cabinet.boards:
+        for name in faces(board):
+            edges = Face(board, name).edges
+            (a, b, c), (d, e, f) = TOWARD[edges["right"]], TOWARD[edges["above"]]
+            assert (b * f - c * e, c * d - a * f, a * e - b * d) == TOWARD[name], board.name
+
+
+def test_cuts_lie_on_the_page_where_they_lie_in_the_cabinet(cabinet):
+    """Distances from the named edges, against the world boxes of the same cuts."""
+    for board in cabinet.boards:
+        for name in faces(board):
+            face = Face(board, name)
+            left, below = TOWARD[face.edges["left"]], TOWARD[face.edges["below"]]
+            for cut, world in zip([c for c in board.cuts if hasattr(c, "box")], board.cut_boxes, strict=True):
+                a, b, _, _ = face.extent(cut)
+                assert a == _distance(board.box, world, left)
+                assert b == _distance(board.box, world, below)
+
+
+def _distance(whole: Box, part: Box, toward) -> int:
+    axis = next(k for k in range(3) if toward[k])
+    return part.low[axis] - whole.low[axis] if toward[axis] < 0 else whole.high[axis] - part.high[axis]
+
+
+def test_the_left_side_is_drawn_and_said_as_it_was_built():
+    case = bench_case()
+    side = case.by_name["left side"]
+    assert faces(side) == ("right",)
+    scene = board_drawing(side, case, INCH_STYLE)
+    assert any("dado for bottom, 45/64 wide, 1/4 deep, near wall 4 from the bottom edge" in t for t in scene.legend)
+    assert any("9 screw holes, 5/64 across, 1/2 deep" in t for t in scene.legend)
+    runs = {item.side: item for item in scene.items if isinstance(item, Running)}
+    assert {4 * INCH, 6 * INCH, 16 * INCH, 26 * INCH} <= set(runs["below"].at)
+    assert board_drawing(case.by_name["divider 1"], case, INCH_STYLE, "right").title.endswith("(2 of 2)")
+    assert any("stopped 1 from the front edge" in t
+               for t in board_drawing(case.by_name["divider 1"], case, INCH_STYLE, "right").legend)
+
+
+def test_what_cannot_be_drawn_is_refused_in_one_sentence():
+    case = bench_case()
+    with pytest.raises(ValueError, match="no bay 9"):
+        section_side(case, INCH_STYLE, 9)
+    with pytest.raises(ValueError, match="no top face"):
+        board_drawing(case.by_name["left side"], case, INCH_STYLE, "top")
+
+
+def test_a_clash_is_cross_hatched_and_told():
+    case = bench_case()
+    scene = front_elevation(case, INCH_STYLE)
+    box = Box((0, 0, 0), (INCH, INCH, INCH))
+    marked = mark(scene, [box], FRONT, "left side and bottom")
+    added = [i for i in marked.items if isinstance(i, Shape) and i.fill == "clash"]
+    assert [(s.rects, s.hatch) for s in added] == [(((0, 0, INCH, INCH),), "x")]
+    assert "left side and bottom" in marked.alt
+    assert mark(scene, [], FRONT) == scene
