@@ -161,7 +161,7 @@ def _draw(r: random.Random, seed: int) -> Project:
 def _bay(r: random.Random, kind: str, seed: int, inch: bool, fit: int) -> Bay:
     if kind == "drawers":
         names = list(slides())
-        slide = names[(seed // 4 + r.randint(0, 1)) % len(names)]
+        slide = r.choice([name for name in names if not name.startswith("side-mount")] * 2 + names)
         shelf = slide == "box rides on the shelf"
         count = r.randint(1, 4)
         rule = r.choice(["equal", "stepped", "ratio"])
@@ -180,7 +180,7 @@ def _bay(r: random.Random, kind: str, seed: int, inch: bool, fit: int) -> Bay:
             bottom_fit=fit,
             bottom_slack=r.choice([0, MM]),
             between="shelf" if shelf else r.choice(["nothing", "nothing", "strip", "shelf"]),
-            across=r.choice([1, 2]) if shelf else 1,
+            across=r.choice([1, 1, 2, 3]) if shelf else 1,
         )
         return Bay("drawers", "equal", drawers)
     if kind == "shelves":

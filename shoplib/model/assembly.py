@@ -119,7 +119,8 @@ class Assembly:
 
         A dado that would run out of the edge of the receiving board is a rabbet, and a rabbet away
         from any edge is a dado. `stopped_run` cuts no longer than what enters; otherwise the cut
-        runs through (or to its stop). `kind` names the cut where the trade does so ("groove").
+        runs through, or keeps to its stop where the receiving board reaches the front. `kind` names the
+        cut where the trade does so ("groove").
         """
         if choice.kind == "butt":
             joint = Joint("butt", enters.name, receives.name, axis)
@@ -200,7 +201,7 @@ class Assembly:
                 high[thin] = receives.high[thin]
         if fitting.stopped_run:
             low[run], high[run] = enters.span(run)
-        elif choice.stop and run == Y:
+        elif choice.stop and run == Y and receives.low[Y] <= enters.low[Y]:
             low[Y] = receives.low[Y] + choice.stop
             self._notch_for_stop(enters, receives, axis, sign, face, low[Y])
         kind = "groove" if joint.kind == "groove" else "rabbet" if edge and not joint.tongue else "dado"

@@ -58,7 +58,7 @@ def _solved(project: Project) -> Cabinet:
     boards = with_measured_parts(project, boards)
     hardware = tuple(gathered.hardware) + _standing_on(project, shell)
     levels = {name: blank for name, blank in assembly.blanks.items() if name in ("top", "bottom")}
-    outside = around([board.box for board in boards])
+    outside = _outside(project, shell)
     return Cabinet(
         name=project.name,
         boards=boards,
@@ -76,6 +76,15 @@ def _solved(project: Project) -> Cabinet:
         outside=outside,
         envelope=around([outside, *(fitting.box for fitting in hardware)]),
     )
+
+
+def _outside(project: Project, shell: Shell) -> Box:
+    """The box that the boards are meant to fill, from the planes of the case; the dry-fit compares it with them."""
+    carcass_ = project.carcass
+    over = carcass_.overhang_sides
+    applied = carcass_.back.kind == "applied"
+    back = sheet_of(project, carcass_.back.sheet, "carcass.back.sheet").thickness if applied else 0
+    return Box((shell.left - over, shell.front, 0), (shell.right + over, shell.rear + back, shell.top_face))
 
 
 def _standing_on(project: Project, shell: Shell) -> tuple[Hardware, ...]:

@@ -187,6 +187,8 @@ def _base(assembly: Assembly, project: Project, shell: Shell, left: Blank, right
         return
     if base.height <= 0:
         raise ImpossibleProject("base.height", f"a {base.kind} needs a height, such as 4 in or 100 mm")
+    if base.kind == "toe space" and project.carcass.bottom == "under":
+        raise ImpossibleProject("base.kind", 'a toe space lies below the bottom; choose carcass.bottom = "between"')
     sheet = sheet_of(project, base.sheet, "base.sheet")
     t, high = sheet.thickness, (0, base.height)
     if base.kind == "toe space":

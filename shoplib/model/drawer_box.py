@@ -70,7 +70,7 @@ def place_box(
     if slide.largest_side is not None and stock > slide.largest_side:
         raise ImpossibleProject(
             f"{key}.box_sheet",
-            f'"{slide.name}" takes box sides up to {write_length(slide.largest_side, project.style)}; use thinner stock',
+            f'"{slide.name}" takes sides up to {write_length(slide.largest_side, project.style)}; choose thinner stock',
         )
     width = box_width(built, slide, stock, project.step)
     left = opening[0] + share(opening[1] - opening[0] - width, 2, 1)[0]

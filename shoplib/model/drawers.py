@@ -127,7 +127,7 @@ def _add_drawer(
         runners_below(assembly, bay, place, slide, y[1], group, key)
     gathered.travel.append(Travel(group, (0, -(place.y[1] - place.y[0] - slide.travel_lost), 0)))
     if row.front is not None:
-        x = front_width(project, shell, bay, (bay.left, bay.right))
+        x = front_width(project, bay, (bay.left, bay.right))
         front, pulls = add_front(assembly, project, group, x, row.front, box["front"], key)
         gathered.hardware.extend(pulls)
         gathered.hardware.append(_front_screws(front, box["front"], group))

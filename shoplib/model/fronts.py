@@ -7,27 +7,34 @@ from shoplib.model.assembly import FACING, FACING_TALL, Assembly, Blank
 from shoplib.model.board import FRONTS, Hole
 from shoplib.model.box import Box
 from shoplib.model.carcass import BUTT, Opening, edging_of
-from shoplib.model.project import Project, Pulls
+from shoplib.model.project import Fronts, Project, Pulls
 from shoplib.model.rows import Span
 from shoplib.model.shell import Shell, sheet_of
 from shoplib.model.solved import Gap, Hardware
 
 
-def front_width(project: Project, shell: Shell, bay: Opening, opening: Span) -> Span:
-    """From where to where a front of this bay reaches.
+def front_width(project: Project, bay: Opening, opening: Span) -> Span:
+    """From where to where a front of this bay reaches; `opening` is its share of the bay.
 
     Inset: the opening less the gap `around` at each side. Overlay at an outer side: the opening plus
     side thickness less the reveal, O + a each side. Overlay on a divider: two fronts share it and
-    leave the gap between them, (t - g) / 2 each.
+    leave the gap between them, (t - g) / 2 each. Two fronts in one bay share the gap between them.
     """
-    fronts = project.fronts
+    left, right = bay.left_upright, bay.right_upright
+    return (
+        opening[0] - _beyond(project.fronts, left, opening[0] == left.high[0]),
+        opening[1] + _beyond(project.fronts, right, opening[1] == right.low[0]),
+    )
+
+
+def _beyond(fronts: Fronts, upright: Blank, at_upright: bool) -> int:
+    """How far a front reaches past the edge of its opening; less than nothing where it stays inside."""
+    if not at_upright:
+        return -share(fronts.gap, 2, 1)[0]
     if fronts.kind == "inset":
-        return (opening[0] + fronts.around, opening[1] - fronts.around)
-    ends = []
-    for upright in (bay.left_upright, bay.right_upright):
-        t = upright.sheet.thickness
-        ends.append(share(t - fronts.gap, 2, 1)[0] if upright.role == "divider" else t - fronts.reveal)
-    return (opening[0] - ends[0], opening[1] + ends[1])
+        return -fronts.around
+    t = upright.sheet.thickness
+    return share(t - fronts.gap, 2, 1)[0] if upright.role == "divider" else t - fronts.reveal
 
 
 def front_depth(project: Project) -> Span:

@@ -55,7 +55,7 @@ def add_pull_out(
     _slides(bay, panel, slide, left, group, shell, gathered)
     _pegs(panel, choice, left, group, key, gathered)
     if project.fronts.kind != "none":
-        wide = front_width(project, shell, bay, (bay.left, bay.right))
+        wide = front_width(project, bay, (bay.left, bay.right))
         front, pulls = add_front(assembly, project, group, wide, front_zone(project, shell), panel, key)
         gathered.hardware.extend(pulls)
         gathered.fronts.append((bay.number, front))

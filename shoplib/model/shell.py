@@ -64,6 +64,10 @@ def shell_of(project: Project) -> Shell:
     in_back = _room_in_back(project)
     projection = project.pulls.projection if project.pulls and project.fronts.kind != "none" else 0
     forward = thickest([overlay, carcass.overhang_front])
+    if carcass.top != "over" and (carcass.overhang_sides or carcass.overhang_front):
+        raise ImpossibleProject(
+            "carcass.overhang_sides", 'only a top that lies over the sides overhangs; set top = "over"'
+        )
     under = base.height if base.kind == "plinth" else 0
     below_boards = base.height if base.kind in ("feet", "casters") else 0
     floor = {
@@ -120,7 +124,7 @@ def _given(project: Project, side: str) -> int:
 
 
 def _overlay_front(project: Project) -> int:
-    if project.fronts.kind != "overlay":
+    if project.fronts.kind != "overlay" or not any(bay.kind in ("drawers", "pull-out") for bay in project.bays):
         return 0
     return sheet_of(project, project.fronts.sheet, "fronts.sheet").thickness
 

@@ -14,7 +14,7 @@ def bay_widths(inside: int, upright: int, bays: tuple[Bay, ...], step: int) -> t
     Right: n equal bays in a case of outside width W and thickness t are (W - (n+1) t) / n.
 
     >>> bay_widths(100, 4, (Bay(), Bay(), Bay()), 1)
-    (31, 30, 31)
+    (30, 32, 30)
     >>> bay_widths(100, 4, (Bay(width=40), Bay(width="rest")), 1)
     (40, 56)
 

@@ -1,0 +1,194 @@
+"""The carcass panel: three numbers at first, then size, bays, back and base, each with the case drawn at once."""
+
+from dataclasses import replace
+from types import SimpleNamespace
+
+import ipywidgets
+
+from shoplib.checks import check
+from shoplib.documents.project_file import read_project
+from shoplib.draw.elevation import front_elevation
+from shoplib.draw.pen import draw
+from shoplib.draw.scene import Scene
+from shoplib.draw.section import section_side
+from shoplib.lists.cut_list import kinds
+from shoplib.live.carcass_project import BACKS, BASES, FRONTS, HOLDS, CaseChoices, case_project
+from shoplib.live.length_control import LengthControl
+from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
+from shoplib.live.picture import Drawing
+from shoplib.live.table import Table
+from shoplib.measure import INCH, MM, Style, write_length, write_measured
+from shoplib.model.cabinet import solve
+from shoplib.model.project import ImpossibleProject, Project, Size
+from shoplib.model.solved import Cabinet
+
+PICTURE = (560.0, 420.0)
+"""Width and height that a drawing of a panel is fitted to, in the picture's own units."""
+
+
+def style_for(unit: str) -> Style:
+    """How the panels show lengths: 1/32 in, or half a millimetre."""
+    return Style("in", INCH // 32) if unit == "in" else Style("mm", MM // 2)
+
+
+def carcass_panel(unit: str = "in") -> Panel:
+    """The panel of the carcass lesson, in inches or millimetres.
+
+    >>> panel = carcass_panel("in")
+    >>> panel.enter("width", "30 in")
+    >>> panel.outcome.tables[0].rows[2][0], panel.outcome.tables[0].rows[2][2]
+    ('bottom', '29 3/32 in (+0.00025 in)')
+    """
+    style = style_for(unit)
+    inch = unit == "in"
+
+    def length(label: str, inches: tuple[str, ...], millimetres: tuple[str, ...]) -> LengthControl:
+        value, low, high, *step = inches if inch else millimetres
+        return LengthControl(label, value, low, high, style, *step)
+
+    groups = [
+        Group(
+            "Three numbers",
+            {
+                "width": length("Width", ("34 1/2 in", "12 in", "72 in"), ("876 mm", "300 mm", "1800 mm")),
+                "thickness": length(
+                    "Measured thickness of the sheet",
+                    ("0.703 in", "0.45 in", "0.85 in", "0.001 in"),
+                    ("17.9 mm", "11 mm", "22 mm", "0.1 mm"),
+                ),
+                "joint_depth": length("Depth of the joint", ("1/4 in", "1/16 in", "5/8 in"), ("6 mm", "2 mm", "16 mm")),
+            },
+        ),
+        Group(
+            "Height and depth",
+            {
+                "height": length("Height", ("30 in", "8 in", "84 in"), ("760 mm", "200 mm", "2100 mm")),
+                "depth": length("Depth", ("20 in", "6 in", "30 in"), ("500 mm", "150 mm", "760 mm")),
+            },
+        ),
+        Group("Bays", {"bays": _number("Number of bays", 1, 4)}),
+        Group(
+            "What the bays hold",
+            {
+                "holds": _choice("Each bay holds", HOLDS),
+                "drawers": _number("Drawers in a bay", 3, 8),
+                "fronts": _choice("Fronts", FRONTS),
+            },
+        ),
+        Group("Back", {"back": _choice("Back", tuple(BACKS))}),
+        Group(
+            "Base",
+            {
+                "base": _choice("Base", BASES),
+                "base_height": length("Height of the base", ("4 in", "1 in", "8 in"), ("100 mm", "20 mm", "200 mm")),
+            },
+        ),
+    ]
+
+    def work(values: SimpleNamespace) -> Outcome:
+        asked = {name: value for name, value in vars(values).items() if name != "opened"}
+        return outcome_of(case_project(CaseChoices(**asked), style), beside="side" if len(values.opened) > 1 else "")
+
+    return Panel("Carcass sizing", groups, work, style)
+
+
+def project_panel(path: str, unit: str = "in") -> Panel:
+    """A whole project file with its width, height, depth and sheet on sliders, shown in inches or millimetres.
+
+    The case is sized from outside, starting at the size that the file gives it.
+    """
+    project = read_project(path)
+    style = project.style if project.style.unit == unit else style_for(unit)
+    start = solve(project).outside.size
+    case = project.carcass.sheet
+    near, far = (4 * INCH, 12 * INCH) if unit == "in" else (100 * MM, 300 * MM)
+    width, depth, height = (
+        LengthControl(
+            label,
+            write_length(size, style),
+            write_length(style.step * ((size - near) // style.step), style),
+            write_length(style.step * ((size + far) // style.step), style),
+            style,
+        )
+        for label, size in zip(("Width", "Depth", "Height"), start, strict=True)
+    )
+    thickness = LengthControl(
+        f"Measured thickness of the {case}",
+        write_measured(project.sheets[case].thickness, style),
+        *(("0.60 in", "0.80 in") if unit == "in" else ("15 mm", "20 mm")),
+        style,
+        "0.001 in" if unit == "in" else "0.1 mm",
+    )
+    controls = {"width": width, "height": height, "depth": depth, "thickness": thickness}
+
+    def work(values: SimpleNamespace) -> Outcome:
+        sheet = replace(project.sheets[case], readings=(values.thickness,))
+        asked = replace(
+            project,
+            style=style,
+            sheets=project.sheets | {case: sheet},
+            size=Size("outside", values.width, values.height, values.depth),
+        )
+        return outcome_of(asked, beside="side")
+
+    return Panel(project.name, [Group("Size and sheet", controls)], work, style)
+
+
+def outcome_of(project: Project, beside: str = "") -> Outcome:
+    """Solve, dry-fit and draw a project; `beside` "side" adds the section from the side.
+
+    Raises CannotBuild with the solver's own sentence where no boards can be.
+    """
+    try:
+        cabinet = solve(project)
+    except ImpossibleProject as reason:
+        raise CannotBuild(str(reason)) from None
+    style = project.style
+    findings = check(cabinet)
+    scenes = [front_elevation(cabinet, style, fronts=any(board.role == "front" for board in cabinet.boards))]
+    if beside == "side":
+        scenes.append(section_side(cabinet, style))
+    stops = sum(finding.level == "stop" for finding in findings)
+    said = (
+        f"{stops} thing{'s' if stops > 1 else ''} to mend before anything is cut" if stops else "it goes together dry"
+    )
+    return Outcome(
+        drawings=[_drawing(scene) for scene in scenes],
+        tables=[part_table(cabinet)],
+        sums=cabinet.sums,
+        findings=findings,
+        message=f"{len(cabinet.boards)} boards: {said}.",
+    )
+
+
+def part_table(cabinet: Cabinet) -> Table:
+    """The boards, equal ones in one row, with finished sizes."""
+    style = cabinet.style
+    rows = [
+        (
+            ", ".join(kind.names),
+            str(kind.count),
+            write_length(kind.finished[0], style),
+            write_length(kind.finished[1], style),
+            write_measured(kind.finished[2], style),
+            kind.sheet,
+        )
+        for kind in kinds(cabinet)
+    ]
+    return Table("Boards, finished sizes", ("Board", "Count", "Length", "Width", "Thickness", "Sheet"), rows)
+
+
+def _drawing(scene: Scene) -> Drawing:
+    return Drawing(scene.title, draw(scene, PICTURE), scene.alt)
+
+
+def _number(label: str, value: int, most: int) -> ipywidgets.IntSlider:
+    return ipywidgets.IntSlider(
+        value, 1, most, description=label, style={"description_width": "auto"}, layout={"width": "auto"}
+    )
+
+
+def _choice(label: str, options: tuple[str, ...]) -> ipywidgets.Dropdown:
+    return ipywidgets.Dropdown(
+        options=options, description=label, style={"description_width": "auto"}, layout={"width": "auto"}
+    )

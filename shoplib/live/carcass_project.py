@@ -1,0 +1,108 @@
+"""The project that a few numbers stand for: a box of five boards, and what unfolds from it."""
+
+from dataclasses import dataclass, replace
+
+from shoplib.measure import INCH, MM, Style, share
+from shoplib.model.project import (
+    Back,
+    Base,
+    Bay,
+    Carcass,
+    Drawers,
+    Fronts,
+    JointChoice,
+    Project,
+    PullOut,
+    Pulls,
+    Shelves,
+    Size,
+)
+from shoplib.model.sheet import Sheet
+
+
+@dataclass(frozen=True, slots=True)
+class CaseChoices:
+    """What the carcass panel asks for; lengths in ticks, words as the panel shows them."""
+
+    width: int
+    thickness: int
+    joint_depth: int
+    height: int
+    depth: int
+    bays: int = 1
+    holds: str = "nothing yet"
+    drawers: int = 3
+    fronts: str = "inset"
+    back: str = "in a rabbet"
+    base: str = "none"
+    base_height: int = 0
+
+
+HOLDS = ("nothing yet", "drawers", "shelves", "drawers, the middle one a pull-out")
+FRONTS = ("inset", "overlay", "none")
+BACKS = {"in a rabbet": "rabbet", "in a groove": "groove", "over the rear": "applied", "none": "none"}
+BASES = ("none", "toe space", "plinth", "feet", "casters")
+
+
+def case_project(choices: CaseChoices, style: Style) -> Project:
+    """The whole project for these choices, in the workbook's own usual stock and clearances.
+
+    Stock beside the case sheet: 12 mm box sides and a 6 mm back and bottoms, or 1/2 in and 1/4 in as
+    their usual calipers read (made-up readings of the example).
+    """
+    inch = style.unit == "in"
+    thin = INCH * 204 // 1000 if inch else 59 * MM // 10
+    box = INCH * 472 // 1000 if inch else 119 * MM // 10
+    sheets = {
+        "case sheet": Sheet("case sheet", "plywood", choices.thickness, (choices.thickness,)),
+        "box sheet": Sheet("box sheet", "plywood", INCH // 2 if inch else 12 * MM, (box,)),
+        "thin sheet": Sheet("thin sheet", "plywood", INCH // 4 if inch else 6 * MM, (thin,), grain="none"),
+    }
+    joint = JointChoice("rabbet", choices.joint_depth)
+    kind = BACKS[choices.back]
+    depth = share(choices.thickness, 3, 1)[0] if kind in ("rabbet", "groove") else None
+    back = Back(kind, "" if kind == "none" else "thin sheet", depth)
+    wide_gap = INCH // 8 if inch else 3 * MM
+    fronts = Fronts(choices.fronts, "" if choices.fronts == "none" else "case sheet", wide_gap, wide_gap, wide_gap)
+    return Project(
+        name="Work-room case",
+        style=style,
+        sheets=sheets,
+        size=Size("outside", choices.width, choices.height, choices.depth),
+        carcass=Carcass("case sheet", corner=joint, divider=replace(joint, kind="dado"), shelf=joint, back=back),
+        base=Base(choices.base, choices.base_height if choices.base != "none" else 0, _toe(choices, inch)),
+        bays=_bays(choices, inch),
+        fronts=fronts if choices.holds.startswith("drawers") else Fronts("none"),
+        pulls=Pulls() if choices.holds.startswith("drawers") and choices.fronts != "none" else None,
+    )
+
+
+def _toe(choices: CaseChoices, inch: bool) -> int:
+    if choices.base not in ("toe space", "plinth"):
+        return 0
+    return 2 * INCH if inch else 50 * MM
+
+
+def _bays(choices: CaseChoices, inch: bool) -> tuple[Bay, ...]:
+    slide = "side-mount ball-bearing" if inch else "side-mount ball-bearing, metric lengths"
+    up, groove = (INCH // 4, INCH * 7 // 32) if inch else (6 * MM, 5 * MM)
+    drawers = Drawers(
+        count=choices.drawers,
+        slide=slide,
+        box_sheet="box sheet",
+        bottom_sheet="thin sheet",
+        bottom_up=up,
+        bottom_depth=groove,
+        bottom_slack=INCH // 16 if inch else 2 * MM,
+        room_above=INCH // 4 if inch else 6 * MM,
+    )
+    kinds = {
+        "nothing yet": Bay("open"),
+        "shelves": Bay("shelves", shelves=Shelves(fixed=2)),
+        "drawers": Bay("drawers", drawers=drawers),
+        "drawers, the middle one a pull-out": Bay("drawers", drawers=drawers),
+    }
+    bays = [kinds[choices.holds]] * choices.bays
+    if choices.holds == "drawers, the middle one a pull-out":
+        bays[choices.bays // 2] = Bay("pull-out", pull_out=PullOut(slide=slide))
+    return tuple(bays)
