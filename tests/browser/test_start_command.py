@@ -16,7 +16,6 @@ import pytest
 
 from shoplib.start import lab
 from shoplib.start.place import Place
-from tests.browser.lab import chromium
 
 pytestmark = [
     pytest.mark.browser,
@@ -72,23 +71,23 @@ def _address(server, log):
     pytest.fail(log.read_text())
 
 
-def test_it_opens_on_the_start_page_for_who_has_the_token(tmp_path):
+def test_it_opens_on_the_start_page_for_who_has_the_token(tmp_path, browser):
     with started(tmp_path) as (address, token, server):
         with pytest.raises(urllib.error.HTTPError) as refused:
             urllib.request.urlopen(f"{address}/api/contents")
         assert refused.value.code == 403
         assert len(token) >= 32
         assert _listens_on(server.pid) == {"127.0.0.1"}
-        with chromium() as browser:
-            page = browser.new_page()
-            asked = []
-            page.on("request", lambda request: asked.append(request.url))
-            page.goto(f"{address}/?token={token}")
-            page.wait_for_selector(".jp-Notebook h1:has-text('Start here')", timeout=60_000)
-            page.wait_for_timeout(3_000)  # the question about news comes a moment after the page
-            assert page.url.endswith("/lab/tree/notebooks/00_start_here.ipynb")
-            assert page.locator(".jp-toastContainer, .Toastify__toast").count() == 0
-            assert [url for url in asked if not url.startswith((address, "data:", "blob:"))] == []
+        page = browser.new_page()
+        asked = []
+        page.on("request", lambda request: asked.append(request.url))
+        page.goto(f"{address}/?token={token}")
+        page.wait_for_selector(".jp-Notebook h1:has-text('Start here')", timeout=60_000)
+        page.wait_for_timeout(3_000)  # the question about news comes a moment after the page
+        assert page.url.endswith("/lab/tree/notebooks/00_start_here.ipynb")
+        assert page.locator(".jp-toastContainer, .Toastify__toast").count() == 0
+        assert [url for url in asked if not url.startswith((address, "data:", "blob:"))] == []
+        page.close()
     assert not (tmp_path / "home").exists()
 
 
