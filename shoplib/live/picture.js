@@ -45,6 +45,7 @@ function render({ model, el }) {
       if (place.svg !== drawing.svg) place.holder.innerHTML = place.svg = drawing.svg;
       place.holder.setAttribute("aria-label", drawing.alt);
       place.title.textContent = drawing.title;
+      place.title.hidden = !drawing.title;
     });
     if (says.textContent !== model.get("message")) says.textContent = model.get("message");
     el.classList.toggle("shop-picture-stale", model.get("stale"));

@@ -10,7 +10,10 @@ from traitlets import Bool, List, Unicode
 
 @dataclass(frozen=True, slots=True)
 class Drawing:
-    """A drawing as it is shown: its title, its SVG text, and the words for whoever cannot see it."""
+    """A drawing as it is shown: its SVG text, the words for whoever cannot see it, and a title above it.
+
+    The title is empty where the drawing carries its own.
+    """
 
     title: str
     svg: str
