@@ -106,9 +106,7 @@ def _legend(cabinet: Cabinet) -> str:
         "Sizes are length (along the grain) x width x thickness, as they leave the saw. "
         "Cuts are set out on the finished board, to the near wall of the cut. "
     )
-    rounded = any(
-        to_step(ticks, cabinet.style.step) != ticks for board in cabinet.boards for ticks in board.cut_size
-    )
+    rounded = any(to_step(ticks, cabinet.style.step) != ticks for board in cabinet.boards for ticks in board.cut_size)
     if rounded:
         step = write_length(cabinet.style.step, cabinet.style)
         text += f"Lengths are written to the nearest {step}; what the rounding left out follows in brackets."
@@ -128,9 +126,7 @@ def _entry(kind: Kind, cabinet: Cabinet) -> list[str]:
     if edging:
         lines += _wrapped(f"finished {size(kind.finished[:2])} with edging: {edging}", "      ")
     if kind.mirror_of:
-        lines += _wrapped(
-            f"the mirror image of {kind.mirror_of}: lay the two side by side to mark them", "      "
-        )
+        lines += _wrapped(f"the mirror image of {kind.mirror_of}: lay the two side by side to mark them", "      ")
     for phrase in kind_cut_words(kind, cabinet):
         lines += _wrapped(phrase, "      - ")
     lines += _wrapped(f"goes to: {where_words(kind, cabinet)}", "      ")

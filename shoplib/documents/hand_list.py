@@ -2,7 +2,8 @@
 
 Columns stand in any order, under our own headings or the usual ones ("part", "qty", "L", "material"),
 parted by commas, semicolons or tabs. Sizes are text with a unit; a column whose heading names the
-unit (`length_mm`, `Width (in)`) may hold plain numbers. Name, length and width are needed.
+unit (`length_mm`, `Width (in)`) may hold plain numbers. Name, length and width are needed. One line may
+name several boards, parted by semicolons, commas or new lines in the cell.
 """
 
 import csv
@@ -32,9 +33,7 @@ _COLUMNS |= {f"cut {size}": size for size in ("length", "width", "thickness")}
 _COLUMNS |= {"finished length": "finished_length", "finished width": "finished_width"}
 _SIZES = ("length", "width", "thickness", "finished_length", "finished_width")
 _NEEDED = ("names", "length", "width")
-_UNIT = re.compile(
-    r'(?:^|[\s_(\[])(?:in\s+)?(mm|millimet(?:re|er)s?|in|inch|inches|")\s*[)\]]?\s*$', re.IGNORECASE
-)
+_UNIT = re.compile(r'(?:^|[\s_(\[])(?:in\s+)?(mm|millimet(?:re|er)s?|in|inch|inches|")\s*[)\]]?\s*$', re.IGNORECASE)
 _LINES_ABOVE = 20
 """A title and notes may stand above the headings, this many lines at most."""
 
@@ -66,8 +65,7 @@ def read_hand_list(path: str | Path) -> tuple[TypedRow, ...]:
     except UnicodeDecodeError as fault:
         line = data[: fault.start].count(b"\n") + 1
         raise ListError(
-            f"line {line} of {path.name} is not UTF-8 text; "
-            "save the list from the spreadsheet as `CSV UTF-8`."
+            f"line {line} of {path.name} is not UTF-8 text; save the list from the spreadsheet as `CSV UTF-8`."
         ) from None
     return parse_hand_list(text)
 
@@ -84,9 +82,7 @@ def parse_hand_list(text: str) -> tuple[TypedRow, ...]:
     separator, skip = _separator(text)
     records = _records(text, separator, skip)
     if not records:
-        raise ListError(
-            "the list is empty; it needs a line of headings, such as `names,length,width`, and rows."
-        )
+        raise ListError("the list is empty; it needs a line of headings, such as `names,length,width`, and rows.")
     (line, cells), *rest = records
     headings = _headings(line, cells)
     rows = tuple(_row(line, cells, headings) for line, cells in rest if any(cells))
@@ -122,8 +118,7 @@ def _records(text: str, separator: str, skip: int) -> list[tuple[int, list[str]]
             return records
         except csv.Error:
             raise ListError(
-                f"line {begins}: a quotation mark stands alone; "
-                'put `"` round a whole cell, and double the ones in it.'
+                f'line {begins}: a quotation mark stands alone; put `"` round a whole cell, and double the ones in it.'
             ) from None
         if any(cell.strip() for cell in cells):
             records.append((begins, [_unguarded(cell.strip()) for cell in cells]))
@@ -156,8 +151,7 @@ def _headings(line: int, cells: list[str]) -> list[Heading]:
     for column, unit, text in headings:
         if column and (column, unit) in seen:
             raise ListError(
-                f"line {line}: the columns `{seen[column, unit]}` and `{text}` mean the same; "
-                "keep one of them."
+                f"line {line}: the columns `{seen[column, unit]}` and `{text}` mean the same; keep one of them."
             )
         seen[column, unit] = text
     return headings
@@ -176,7 +170,7 @@ def _row(line: int, cells: list[str], headings: list[Heading]) -> TypedRow:
             held[column].append(_said(line, cell, unit, heading))
         elif column:
             words[column] = cell
-    names = tuple(name for name in (part.strip() for part in words.get("names", "").split(";")) if name)
+    names = tuple(name for name in (part.strip() for part in re.split("[;,\n]", words.get("names", ""))) if name)
     if not names:
         raise ListError(f"line {line} has no name; write which board it is, such as `left side`.")
     for size in ("length", "width"):
@@ -201,9 +195,7 @@ def _number(line: int, text: str, what: str) -> int | None:
         return None
     match = re.fullmatch(r"(\d{1,4})(?:[.,]0+)?(?: ?x)?", text, re.ASCII)
     if match is None or int(match[1]) == 0:
-        raise ListError(
-            f"line {line}, {what}: `{_short(text)}` is no {what}; write a whole number such as `2`."
-        )
+        raise ListError(f"line {line}, {what}: `{_short(text)}` is no {what}; write a whole number such as `2`.")
     return int(match[1])
 
 

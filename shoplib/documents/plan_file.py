@@ -38,10 +38,7 @@ def plan_dict(cabinet: Cabinet, findings: Iterable[Finding]) -> dict:
         "boards": [_board(board, designed[board.name]) for board in cabinet.boards],
         "joints": [_joint(joint) for joint in cabinet.joints],
         "travel": [{"group": run.group, "vector": _mm(run.vector)} for run in cabinet.travel],
-        "gaps": [
-            {"between": list(gap.between), "along": gap.along, "size": to_mm(gap.size)}
-            for gap in cabinet.gaps
-        ],
+        "gaps": [{"between": list(gap.between), "along": gap.along, "size": to_mm(gap.size)} for gap in cabinet.gaps],
         "hardware": [_hardware(fitting) for fitting in cabinet.hardware],
         "findings": [_finding(finding) for finding in findings],
         "sums": [
@@ -119,8 +116,7 @@ def _hardware(fitting: Hardware) -> dict:
         "high": _mm(fitting.box.high),
         "row": fitting.row,
         "screws": [
-            {"gauge": s.gauge, "length": to_mm(s.length), "into": s.into, "count": s.count}
-            for s in fitting.screws
+            {"gauge": s.gauge, "length": to_mm(s.length), "into": s.into, "count": s.count} for s in fitting.screws
         ],
     }
 

@@ -206,7 +206,8 @@ def _built(same: list[_Off], cabinet: Cabinet, planned: tuple[Finding, ...], dry
     for one in same:
         lines.setdefault(one.line, []).append(one)
     told = tuple((line, text) for line, offs in lines.items() for text in _told(offs, cabinet))
-    what = f"{all_of([one.board for one in same], cabinet)} {amounts}"
+    boards = all_of([one.board for one in same], cabinet)
+    what = f"{boards} {amounts}" if boards.startswith(("both ", "all ")) else f"{boards}, {amounts}"
     return Difference(told, what, _dry_fitted(same, cabinet, planned, dry_fit))
 
 

@@ -1,5 +1,7 @@
 """What a slip would do, in words: which boards stand elsewhere, and what the dry-fit finds then."""
 
+import re
+
 from shoplib.lists.cut_words import and_list
 from shoplib.lists.refit import Refit
 from shoplib.lists.row_words import ranges
@@ -30,6 +32,7 @@ def consequences(
     told = [
         *_moved(built, planned),
         *told_once(_without_room(new, built, planned), planned),
+        *told_once(_gaps(built.cabinet, planned), planned),
         *told_once(_others(new, built, planned), planned),
         *told_once(_parted(built.cabinet, new), planned),
     ]
@@ -39,17 +42,39 @@ def consequences(
 
 
 def told_once(sentences: list[str], cabinet: Cabinet) -> list[str]:
-    """Sentences that are alike but for the drawer they are about, told of the first with the others named."""
-    names = sorted((group for group in cabinet.groups if group != "case"), key=len, reverse=True)
-    alike: dict[str, list[tuple[str, str]]] = {}
+    """Sentences that are alike but for the drawers they are about, told of the first with the others named."""
+    groups = sorted((group for group in cabinet.groups if group != "case"), key=len, reverse=True)
+    if not groups:
+        return sentences
+    any_group = re.compile("|".join(rf"\b{re.escape(group)}\b" for group in groups))
+    alike: dict[str, list[str]] = {}
     for sentence in sentences:
-        group = next((name for name in names if name in sentence), "")
-        shape = sentence.replace(group, "*") if group else sentence
-        alike.setdefault(shape, []).append((group, sentence))
-    return [
-        found[0][1] + (f" (likewise {and_list(ranges([group for group, _ in found[1:]]))})" if found[1:] else "")
-        for found in alike.values()
-    ]
+        alike.setdefault(any_group.sub("*", sentence), []).append(sentence)
+    told = []
+    for first, *others in alike.values():
+        about = dict.fromkeys(group for other in others for group in any_group.findall(other))
+        likewise = [group for group in about if group not in any_group.findall(first)]
+        told.append(f"{first} (likewise {and_list(ranges(likewise))})" if likewise else first)
+    return told
+
+
+def _gaps(built: Cabinet, planned: Cabinet) -> list[str]:
+    """Gaps beside fronts that come out otherwise than planned, where there still is one."""
+    told = []
+    for gap in planned.gaps:
+        axis = "xyz".index(gap.along)
+        if not all(name in planned.by_name for name in gap.between):
+            continue
+        order = tuple(planned.by_name[name].box for name in gap.between)
+        now = _room(*(built.by_name[name].box for name in gap.between), axis, order)
+        if now != _room(*order, axis, order) == gap.size and now > 0:
+            size = to_step(now, planned.style.step) or now
+            one, other = gap.between
+            told.append(
+                f"the gap between {one} and {other} comes out at {write_length(size, planned.style)}, "
+                f"planned {write_length(gap.size, planned.style)}"
+            )
+    return told
 
 
 def _parted(built: Cabinet, new: list[Finding]) -> list[str]:
@@ -87,11 +112,14 @@ def _off(ticks: int, axis: int, planned: Cabinet) -> str:
 
 def _without_room(new: list[Finding], built: Refit, planned: Cabinet) -> list[str]:
     """Drawers and pull-outs that share wood with, or run into, a board of another group."""
-    told = []
+    reasons: dict[str, list[str]] = {}
     for group, findings in _by_group(new, planned).items():
         worst = max(findings, key=lambda finding: _overlap(finding, built, planned) or finding.amount or 0)
-        told.append(f"{group} has no room: {_what_is_wrong(worst, built, planned)}")
-    return told
+        reasons.setdefault(_what_is_wrong(worst, built, planned), []).append(group)
+    return [
+        f"{and_list(groups)} {'has' if len(groups) == 1 else 'have'} no room: {reason}"
+        for reason, groups in reasons.items()
+    ]
 
 
 def _by_group(new: list[Finding], planned: Cabinet) -> dict[str, list[Finding]]:

@@ -79,7 +79,7 @@ class _Assigner:
             by_role = [self._claim_role(row, name) for name in unknown]
             for name, boards_of_role in zip(unknown, by_role, strict=True):
                 claimed += boards_of_role if boards_of_role is not None else self._claim_alike(row, name)
-            if row.count is not None and not any(by_role) and row.count != len(row.names):
+            if row.count is not None and all(found is None for found in by_role) and row.count != len(row.names):
                 self._fault(row, f"the count is {row.count}, but the names are {len(row.names)}: {self._said(row)}")
         missing = tuple(board for board in self._boards if board.name not in self._claimed)
         pairs = tuple((row, tuple(boards)) for row, boards in zip(rows, found, strict=True))
@@ -119,10 +119,12 @@ class _Assigner:
         fitting = [board for board in free if self._agrees(row, board)]
         count = row.count if row.count is not None else len(fitting) or len(free)
         if count > len(free):
-            needed = len(doing) if len(free) == len(doing) else f"{len(free)} more than are listed elsewhere"
             groups = len({board.group for board in doing})
-            each = f" ({len(doing) // groups} for each of {groups})" if groups > 1 and len(doing) % groups == 0 else ""
-            self._fault(row, f"the list has {count} of {name}, and the plan needs {needed}{each}")
+            even = groups > 1 and len(doing) % groups == 0
+            each = f", {len(doing) // groups} for each of {groups}" if even else ""
+            elsewhere = len(doing) - len(free)
+            others = f"; other lines have {elsewhere} of them" if elsewhere else ""
+            self._fault(row, f"the list has {count} of {name}, and the plan needs {len(doing)}{each}{others}")
         return [self._take(row, board) for board in free[:count]]
 
     def _claim_alike(self, row: TypedRow, name: str) -> list[Board]:

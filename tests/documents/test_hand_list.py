@@ -53,6 +53,12 @@ def test_names_counts_and_words():
     assert (row.sheet, row.cuts) == ("=case", "dado, 9 deep")
 
 
+@pytest.mark.parametrize("cell", ["a; b", "a;b;", '"a, b"', '"a\nb"'])
+def test_several_names_in_a_cell(cell):
+    (row,) = parse_hand_list(f"names,length,width\n{cell},1 m,1 m\n")
+    assert row.names == ("a", "b")
+
+
 def test_lines_are_counted_as_an_editor_counts_them():
     rows = parse_hand_list('names,length,width,cuts\na,1 m,1 m,"two\nlines"\n\nb,1 m,1 m,\n')
     assert [row.line for row in rows] == [2, 5]

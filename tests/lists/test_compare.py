@@ -12,7 +12,7 @@ from shoplib.documents.hand_list import parse_hand_list
 from shoplib.documents.project_file import read_project
 from shoplib.lists.compare import Difference, compare
 from shoplib.lists.cut_list import kinds
-from shoplib.measure import MM_STYLE, read_length, write_length
+from shoplib.measure import INCH, MM, MM_STYLE, read_length, write_length
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet
 from tests.lists.projects import chest, stand
@@ -231,8 +231,34 @@ def test_lines_off_alike_are_one_slip_and_all_slips_are_built_together():
     found = told(cabinet, typed(cabinet, edit))
     assert [d.slip for d in found] == [
         "both sides 2 in short",
-        "bottom and top 2 in short",
+        "bottom and top, 2 in short",
         "all these sizes together",
     ]
     assert "the top stands 2 in low" in found[2].would
     assert "the right side stands 2 in too far left" in found[2].would
+
+
+def test_a_narrow_front_leaves_a_wide_gap():
+    cabinet = solve(chest())
+    name = "bay 1 drawer 1 front"
+    text = typed(cabinet, set_size("; ".join(f"bay 1 drawer {n} front" for n in (1, 2, 3, 4)), "width", "6 27/32 in"))
+    (found,) = told(cabinet, text)
+    # 1/2 in less on each front: the gaps of 1/8 in between them come out at 5/8 in.
+    assert f"the gap between {name} and bay 1 drawer 2 front comes out at 5/8 in, planned 1/8 in" in found.would[0]
+    assert found.slip == "all 4 fronts 1/2 in narrow"
+
+
+def test_one_collision_of_two_drawers_is_told_once():
+    cabinet = solve(chest())
+    text = "names,length,width\n" + "".join(
+        f"{board.name},{board.cut_size[0] / MM} mm,"
+        f"{(board.cut_size[1] + (INCH if board.name == 'bay 1 drawer 2 front' else 0)) / MM} mm\n"
+        for board in cabinet.boards
+    )
+    (found,) = told(cabinet, text)
+    rooms = [sentence for sentence in found.would if "no room" in sentence]
+    # 1 in more on a front with a gap of 1/8 in above it
+    assert rooms == [
+        "bay 1 drawer 2 and bay 1 drawer 3 have no room: "
+        "bay 1 drawer 2 front and bay 1 drawer 3 front overlap by 7/8 in"
+    ]
