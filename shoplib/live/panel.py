@@ -15,8 +15,7 @@ from shoplib.live.length_control import LengthControl
 from shoplib.live.picture import Drawing, Picture
 from shoplib.live.table import Table, findings_html, sums_html
 from shoplib.live.wake import still_html
-from shoplib.measure import INCH_STYLE, Style
-from shoplib.model.solved import ClosingSum, Finding
+from shoplib.model.solved import Finding
 
 
 class CannotBuild(Exception):
@@ -36,11 +35,11 @@ class Group:
 
 @dataclass(frozen=True, slots=True)
 class Outcome:
-    """What a panel shows for one set of values."""
+    """What a panel shows for one set of values: `sums` are the closing sums, each written out."""
 
     drawings: Sequence[Drawing]
     tables: Sequence[Table] = ()
-    sums: Sequence[ClosingSum] = ()
+    sums: Sequence[str] = ()
     findings: Sequence[Finding] = ()
     message: str = ""
 
@@ -51,7 +50,7 @@ class Panel:
     `work` gets an object with one attribute for each control (ticks of a LengthControl, `value` of any
     other widget), and `opened`, the titles of the groups open so far.
 
-    >>> from shoplib.measure import write_length
+    >>> from shoplib.measure import INCH_STYLE, write_length
     >>> def work(values):
     ...     if values.width < values.depth:
     ...         raise CannotBuild("The case is deeper than wide.", "Make it wider.")
@@ -66,16 +65,9 @@ class Panel:
     '30 in wide'
     """
 
-    def __init__(
-        self,
-        title: str,
-        groups: Sequence[Group],
-        work: Callable[[SimpleNamespace], Outcome],
-        style: Style = INCH_STYLE,
-    ):
+    def __init__(self, title: str, groups: Sequence[Group], work: Callable[[SimpleNamespace], Outcome]):
         self.title = title
         self.groups = tuple(groups)
-        self.style = style
         self.outcome: Outcome | None = None
         self._work = work
         self._open = 1
@@ -157,7 +149,7 @@ class Panel:
         self.outcome = outcome
         self.picture.show(outcome.drawings, outcome.message)
         self._tables.value = "".join(table.html() for table in outcome.tables)
-        self._sums.value = sums_html(outcome.sums, self.style)
+        self._sums.value = sums_html(outcome.sums)
         self._findings.value = findings_html(outcome.findings)
 
     def _ipython_display_(self) -> None:

@@ -4,8 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from html import escape
 
-from shoplib.measure import Style, write_length
-from shoplib.model.solved import ClosingSum, Finding
+from shoplib.model.solved import Finding
 
 # Each level has a word and a shape, so that colour is never the only signal.
 LEVELS = {"stop": ("■", "Stop"), "warn": ("▲", "Look"), "note": ("●", "Note")}
@@ -34,25 +33,9 @@ class Table:
         )
 
 
-def sum_text(chain: ClosingSum, style: Style) -> str:
-    """One closing sum in words and numbers; what does not close is said.
-
-    >>> from shoplib.measure import INCH, INCH_STYLE
-    >>> sides = ("side", INCH * 3 // 4)
-    >>> sum_text(ClosingSum((sides, ("bay", 12 * INCH), sides), ("width", 27 * INCH // 2)), INCH_STYLE)
-    'side 3/4 in + bay 12 in + side 3/4 in = width 13 1/2 in'
-    """
-    terms = " + ".join(f"{what} {write_length(ticks, style)}" for what, ticks in chain.terms)
-    what, total = chain.total
-    if chain.rest == 0:
-        return f"{terms} = {what} {write_length(total, style)}"
-    off = write_length(abs(chain.rest), style)
-    return f"{terms} is {off} {'short of' if chain.rest > 0 else 'over'} {what} {write_length(total, style)}"
-
-
-def sums_html(sums: Iterable[ClosingSum], style: Style) -> str:
-    """The closing sums as a list; nothing if there are none."""
-    lines = "".join(f"<li>{escape(sum_text(chain, style))}</li>" for chain in sums)
+def sums_html(sums: Iterable[str]) -> str:
+    """The closing sums, each as it is written out, as a list; nothing if there are none."""
+    lines = "".join(f"<li>{escape(line)}</li>" for line in sums)
     return f'<p class="shop-heading">Closing sums</p><ul class="shop-sums">{lines}</ul>' if lines else ""
 
 

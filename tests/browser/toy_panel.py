@@ -8,7 +8,7 @@ CELL = '''
 import ipywidgets
 from shoplib.live import CannotBuild, Drawing, Group, LengthControl, Outcome, Panel, Table
 from shoplib.measure import INCH_STYLE, to_mm, write_length
-from shoplib.model.solved import ClosingSum, Finding
+from shoplib.model.solved import Finding
 
 def work(values):
     if 2 * values.joint >= values.sheet:
@@ -21,12 +21,11 @@ def work(values):
     size = f'width="{wide + 40}" viewBox="0 0 {wide + 40} {high + 40}"'
     text = f'<text x="20" y="14" stroke="none" fill="#222" font-family="sans-serif">{shown}</text>'
     svg = f'<svg xmlns="http://www.w3.org/2000/svg" fill="#eee" stroke="#333" {size}>{rows}{text}</svg>'
-    side, bay = ("side", values.sheet), ("bay", values.width - 2 * values.sheet)
-    bottom = write_length(bay[1] + 2 * values.joint, INCH_STYLE)
+    bottom = write_length(values.width - 2 * values.sheet + 2 * values.joint, INCH_STYLE)
     return Outcome(
         [Drawing("Front elevation", svg, f"The bench case, {shown} wide.")],
         [Table("Parts", ["Board", "Length"], [["bottom", bottom]])],
-        [ClosingSum((side, bay, side), ("outside width", values.width))],
+        [f"two sides and the bay = outside width {shown}"],
         [Finding("dry-fit", "warn", ("bottom",), f"Bays: {values.bays}.")],
     )
 
