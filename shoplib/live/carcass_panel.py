@@ -6,6 +6,7 @@ from types import SimpleNamespace
 import ipywidgets
 
 from shoplib.checks import check
+from shoplib.documents.cut_list_file import sum_text
 from shoplib.documents.project_file import read_project
 from shoplib.draw.elevation import front_elevation
 from shoplib.draw.pen import draw
@@ -36,8 +37,8 @@ def carcass_panel(unit: str = "in") -> Panel:
 
     >>> panel = carcass_panel("in")
     >>> panel.enter("width", "30 in")
-    >>> panel.outcome.tables[0].rows[2][0], panel.outcome.tables[0].rows[2][2]
-    ('bottom', '29 3/32 in (+0.00025 in)')
+    >>> panel.message
+    '5 boards: it goes together dry.'
     """
     style = style_for(unit)
     inch = unit == "in"
@@ -89,7 +90,7 @@ def carcass_panel(unit: str = "in") -> Panel:
         asked = {name: value for name, value in vars(values).items() if name != "opened"}
         return outcome_of(case_project(CaseChoices(**asked), style), beside="side" if len(values.opened) > 1 else "")
 
-    return Panel("Carcass sizing", groups, work, style)
+    return Panel("Carcass sizing", groups, work)
 
 
 def project_panel(path: str, unit: str = "in") -> Panel:
@@ -131,7 +132,7 @@ def project_panel(path: str, unit: str = "in") -> Panel:
         )
         return outcome_of(asked, beside="side")
 
-    return Panel(project.name, [Group("Size and sheet", controls)], work, style)
+    return Panel(project.name, [Group("Size and sheet", controls)], work)
 
 
 def outcome_of(project: Project, beside: str = "") -> Outcome:
@@ -155,7 +156,7 @@ def outcome_of(project: Project, beside: str = "") -> Outcome:
     return Outcome(
         drawings=[_drawing(scene) for scene in scenes],
         tables=[part_table(cabinet)],
-        sums=cabinet.sums,
+        sums=[sum_text(chain, cabinet) for chain in cabinet.sums],
         findings=findings,
         message=f"{len(cabinet.boards)} boards: {said}.",
     )

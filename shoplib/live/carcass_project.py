@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, replace
 
-from shoplib.measure import INCH, MM, Style, share
+from shoplib.measure import INCH, MM, Style
 from shoplib.model.project import (
     Back,
     Base,
@@ -60,7 +60,7 @@ def case_project(choices: CaseChoices, style: Style) -> Project:
     }
     joint = JointChoice("rabbet", choices.joint_depth)
     kind = BACKS[choices.back]
-    depth = share(choices.thickness, 3, 1)[0] if kind in ("rabbet", "groove") else None
+    depth = (INCH // 4 if inch else 6 * MM) if kind in ("rabbet", "groove") else None
     back = Back(kind, "" if kind == "none" else "thin sheet", depth)
     wide_gap = INCH // 8 if inch else 3 * MM
     fronts = Fronts(choices.fronts, "" if choices.fronts == "none" else "case sheet", wide_gap, wide_gap, wide_gap)

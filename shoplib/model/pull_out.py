@@ -52,8 +52,8 @@ def add_pull_out(
     gathered.travel.append(Travel(group, (0, -(length - slide.travel_lost), 0)))
     gathered.waiting.append((BOXES, f"the opening of {bay.name} where the slides of its panel go"))
     _check_room(project, choice, bay, panel, room, gathered)
-    _slides(bay, panel, slide, left, group, shell, gathered)
-    _pegs(panel, choice, left, group, key, gathered)
+    _slides(bay, panel, slide, left, group, shell, project.step, gathered)
+    _pegs(panel, choice, left, group, key, project.step, gathered)
     if project.fronts.kind != "none":
         wide = front_width(project, bay, (bay.left, bay.right))
         front, pulls = add_front(assembly, project, group, wide, front_zone(project, shell), panel, key)
@@ -77,7 +77,7 @@ def _slides(bay: Opening, panel: Blank, slide: Slide, left: bool, group: str, sh
     x = (bay.left, panel.low[0]) if left else (panel.high[0], bay.right)
     low, high = panel.span(2)
     y = (panel.low[1] + slide.setback, panel.high[1] + slide.setback)
-    edge = share(high - low, 6, 1)[0]
+    edge = share(high - low, 6, step)[0]
     for name, z in (("lower", low + edge), ("upper", high - edge - slide.height)):
         body = Box((x[0], y[0], z), (x[1], y[1], z + slide.height))
         screw = tuple(s for s in (screw_into(upright, "slide", 3), screw_into(panel, "slide", 3)) if s)
@@ -85,14 +85,17 @@ def _slides(bay: Opening, panel: Blank, slide: Slide, left: bool, group: str, sh
         gathered.spacers.append((f"{group}: under the {name} slide, above the bottom", z - shell.floor))
 
 
-def _pegs(panel: Blank, choice: PullOut, left: bool, group: str, key: str, gathered: Gathered) -> None:
-    """Rows and columns of pegs, evenly spaced over the panel: its size / (count + 1) apart."""
+def _pegs(panel: Blank, choice: PullOut, left: bool, group: str, key: str, step: int, gathered: Gathered) -> None:
+    """Rows and columns of pegs, evenly spaced over the panel: its size / (count + 1) apart, in whole steps.
+
+    What will not divide into steps goes to the rear and the top.
+    """
     if choice.peg_rows < 0 or choice.peg_columns < 0:
         raise ImpossibleProject(f"{key}.peg_rows", "a number of rows or columns is 0 or more")
     face = panel.high[0] if left else panel.low[0]
     radius = share(choice.peg_diameter, 2, 1)[0]
-    across = share(panel.high[1] - panel.low[1], choice.peg_columns + 1, 1)[0]
-    up = share(panel.high[2] - panel.low[2], choice.peg_rows + 1, 1)[0]
+    across = share(panel.high[1] - panel.low[1], choice.peg_columns + 1, step)[0]
+    up = share(panel.high[2] - panel.low[2], choice.peg_rows + 1, step)[0]
     if across <= choice.peg_diameter or up <= choice.peg_diameter:
         raise ImpossibleProject(f"{key}.peg_rows", "the pegs would run into one another; take fewer")
     for row in range(1, choice.peg_rows + 1):
