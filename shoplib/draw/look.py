@@ -68,7 +68,7 @@ def fill_of(board: Board) -> str:
 
 
 def seen(boards: Iterable[Board], fittings: Iterable[Hardware], look: Look) -> list[Shape]:
-    """Everything as it looks from outside, the farthest first."""
+    """Everything as it looks from outside, the farthest first; what one nearer board hides is left out."""
     layers: dict[tuple[int, str], list[Rect]] = {}
     fills: dict[str, str] = {}
     for board in boards:
@@ -80,7 +80,7 @@ def seen(boards: Iterable[Board], fittings: Iterable[Hardware], look: Look) -> l
     ]
     shapes += [(look.nearness(h.box), _fitting(h, look)) for h in fittings]
     shapes.sort(key=lambda pair: pair[0])
-    return [shape for _, shape in shapes]
+    return _not_hidden([shape for _, shape in shapes])
 
 
 def cut_through(boards: Iterable[Board], fittings: Iterable[Hardware], look: Look, at: int) -> list[Shape]:
@@ -108,12 +108,32 @@ def cut_through(boards: Iterable[Board], fittings: Iterable[Hardware], look: Loo
         elif _is_beyond(fitting.box, look, at):
             beyond.append((look.nearness(fitting.box), _fitting(fitting, look)))
     beyond.sort(key=lambda pair: pair[0])
-    return [shape for _, shape in beyond] + cut
+    return _not_hidden([shape for _, shape in beyond] + cut)
 
 
 def is_cut(board: Board, look: Look, at: int) -> bool:
     """Whether the plane goes through the board."""
     return _crosses(board.box, look, at)
+
+
+def _not_hidden(shapes: list[Shape]) -> list[Shape]:
+    """Leave out a shape that lies wholly behind one rectangle painted later: there is nothing of it to see."""
+    kept: list[Shape] = []
+    covers: list[Rect] = []
+    for shape in reversed(shapes):
+        new = []
+        for rect in shape.rects:
+            a, b, c, d = rect
+            for e, f, g, h in covers:
+                if e <= a and f <= b and c <= g and d <= h:
+                    break
+            else:
+                new.append(rect)
+        if new:
+            covers += new
+            kept.append(shape)
+    kept.reverse()
+    return kept
 
 
 def _crosses(box: Box, look: Look, at: int) -> bool:

@@ -64,7 +64,7 @@ def hatch_path(box: tuple[float, float, float, float], kind: str) -> str:
     """Slanting lines over a box of the page (left, top, right, bottom); they run on from box to box.
 
     >>> hatch_path((0, 0, 7, 7), "/")
-    'M0.00 7.00L7.00 0.00'
+    'M0.0 7.0L7.0 0.0'
     """
     left, top, right, bottom = box
     step = HATCH_STEP[kind]
@@ -74,13 +74,13 @@ def hatch_path(box: tuple[float, float, float, float], kind: str) -> str:
         k = (int((left + top) // step) + 1) * step
         while k < right + bottom:
             x0, x1 = max(left, k - bottom), min(right, k - top)
-            parts.append(f"M{x0:.2f} {k - x0:.2f}L{x1:.2f} {k - x1:.2f}")
+            parts.append(f"M{x0:.1f} {k - x0:.1f}L{x1:.1f} {k - x1:.1f}")
             k += step
     if kind in "\\x":
         # Lines x - y = k.
         k = (int((left - bottom) // step) + 1) * step
         while k < right - top:
             x0, x1 = max(left, k + top), min(right, k + bottom)
-            parts.append(f"M{x0:.2f} {x0 - k:.2f}L{x1:.2f} {x1 - k:.2f}")
+            parts.append(f"M{x0:.1f} {x0 - k:.1f}L{x1:.1f} {x1 - k:.1f}")
             k += step
     return "".join(parts)

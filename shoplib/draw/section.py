@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from shoplib.draw.chains import bays, ends, levels, not_within, rows, unit_note, uprights
+from shoplib.draw.chains import UPRIGHTS, bays, ends, levels, not_within, rows, unit_note, uprights
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, Look, cut_through, is_cut, visible
 from shoplib.draw.scene import Item, Label, Leader, Scene
 from shoplib.measure import Style, to_step, write_length
@@ -133,12 +133,16 @@ def _group_labels(cut: list[Board], look: Look) -> list[Item]:
 
 
 def _leaders(cut: list[Board], look: Look, side: str) -> list[Leader]:
-    """Names of the cut boards of the case, and of the parts of one drawer, the first."""
+    """Names of the cut boards of the case and of the parts of one drawer; from above, one of a role is enough."""
     first = next((b.group for b in cut if b.group != "case"), "case")
     leaders: list[Leader] = []
+    told: set[str] = set()
     for board in cut:
         if board.group not in ("case", first) or board.role == "panel":
             continue
+        if side == "above" and board.role in told and board.role not in UPRIGHTS:
+            continue
+        told.add(board.role)
         left, bottom, right, top = look.flat(board.box)
         part = _POINT.get(board.role, 6)
         if side == "right":
