@@ -4,8 +4,10 @@ from shoplib.checks.diagonals import give_diagonals
 from shoplib.checks.fit_space import find_space_conflicts
 from shoplib.checks.outside import find_outside_difference
 from shoplib.checks.overlap import find_overlaps
+from shoplib.checks.screws import find_missing_screws
 from shoplib.checks.seating import find_unseated
 from shoplib.checks.show_through import find_grooves_that_show
+from shoplib.checks.slide_room import find_wrong_slide_room
 from shoplib.checks.stock import find_too_big_for_sheet
 from shoplib.checks.travel import find_blocked_travel
 from shoplib.checks.wood_left import find_thin_wood
@@ -15,8 +17,10 @@ CHECKS = (
     find_overlaps,
     find_unseated,
     find_blocked_travel,
+    find_wrong_slide_room,
     find_outside_difference,
     find_thin_wood,
+    find_missing_screws,
     find_too_big_for_sheet,
     find_space_conflicts,
     give_diagonals,

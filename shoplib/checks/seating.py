@@ -76,9 +76,23 @@ def _cut_joint(cabinet: Cabinet, seat: Seat) -> list[Finding]:
             f"Cut one {depth} deep, or make {seat.enters.name} end at the face."
         )
         return [_finding(seat, "stop", what, seat.joint.depth)]
+    if not seat.inside and seat.entered > 0:
+        return [_beside(cabinet, seat)]
     found = [*_depth(cabinet, seat), *_reach(cabinet, seat)]
     clearance = _clearance(cabinet, seat)
     return [*found, *clearance, *_place(cabinet, seat, clearance)]
+
+
+def _beside(cabinet: Cabinet, seat: Seat) -> Finding:
+    """No wood of the entering board is inside the receiving one: it stands beside it, or its end is cut away."""
+    one, other = seat.enters.box, seat.receives.box
+    off = max(max(one.low[a] - other.high[a], other.low[a] - one.high[a], 0) for a in range(3) if a != seat.axis)
+    by = f" by {write_length(off, cabinet.style)}" if off else ""
+    what = (
+        f"{seat.enters.name} misses the {seat.cut.kind} of {seat.receives.name} sideways{by}. "
+        "Check the length of both, or move one of them."
+    )
+    return _finding(seat, "stop", what, off)
 
 
 def _finding(seat: Seat, level: str, text: str, amount: int) -> Finding:

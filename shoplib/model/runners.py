@@ -9,17 +9,17 @@ from shoplib.model.drawer_box import BoxPlace
 from shoplib.model.project import ImpossibleProject
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Hardware, Screw
-from shoplib.tables.screws import screws, wood_before_point
+from shoplib.tables.screws import screws
 from shoplib.tables.slides import Slide
 
 
 def screw_into(board: Blank, use: str, count: int, before: int = 0) -> Screw | None:
-    """The longest screw that stays `wood_before_point` short of coming through, or None where none does.
+    """The longest screw that keeps its row's spare wood before the point, or None where none does.
 
-    `before` is what the screw passes through first: the longest is before + thickness - 1/8 in.
+    `before` is what the screw passes through first: the longest is before + thickness - spare.
     """
     row = screws()[use]
-    length = largest_fitting(row.lengths, before + board.sheet.thickness - wood_before_point())
+    length = largest_fitting(row.lengths, before + board.sheet.thickness - row.spare)
     return None if length is None else Screw(row.gauge, length, board.name, count)
 
 

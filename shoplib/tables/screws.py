@@ -10,11 +10,12 @@ from shoplib.tables.slides import DATA
 
 @dataclass(frozen=True, slots=True)
 class ScrewRow:
-    """A gauge and the lengths it is sold in, in ticks."""
+    """A gauge, the lengths it is sold in, and the wood that must stay before its point; ticks."""
 
     use: str
     gauge: str
     lengths: tuple[int, ...]
+    spare: int
 
 
 @cache
@@ -24,17 +25,11 @@ def screws() -> dict[str, ScrewRow]:
     >>> screws()["slide"].gauge
     'No. 6'
     """
-    rows = _file()["screw"]
-    return {r["use"]: ScrewRow(r["use"], r["gauge"], tuple(map(read_length, r["lengths"]))) for r in rows}
-
-
-@cache
-def wood_before_point() -> int:
-    """The wood that must stay in front of the point of a screw, in ticks (common practice, no source)."""
-    return read_length(_file()["spare"])
-
-
-@cache
-def _file() -> dict:
     with (DATA / "screws.toml").open("rb") as file:
-        return tomllib.load(file)
+        rows = tomllib.load(file)["screw"]
+    return {
+        row["use"]: ScrewRow(
+            row["use"], row["gauge"], tuple(map(read_length, row["lengths"])), read_length(row["spare"])
+        )
+        for row in rows
+    }

@@ -212,3 +212,9 @@ def test_a_joint_whose_board_is_not_there():
         "The dado of shelf with side cannot be made: there is no board called shelf. "
         "Add it, or take the joint away."
     )
+
+
+def test_a_board_beside_its_joint_is_not_seated():
+    (found,) = findings(side(dado()), shelf(low=450.0))
+    assert (found.level, found.amount) == ("stop", ticks(50))
+    assert found.text.startswith("shelf misses the dado of side sideways by 50 mm.")
