@@ -155,10 +155,12 @@ def _grain(face: Face) -> Iterable[Item]:
     middle, at = (free or places)[0]
     if board.grain == "length":
         yield Line((middle - half, at), (middle + half, at), "grain")
+    if board.grain == "length" and board.width * 10 > board.length:
         yield EdgeText((middle - half, at, middle + half, at), "above", "grain")
     else:
         room = (middle - 3 * half, at - board.width // 2, middle + 3 * half, at + board.width // 2)
-        yield Label(room, ("grain either way", "any grain"), plate=True)
+        words = ("grain",) if board.grain == "length" else ("grain either way", "any grain")
+        yield Label(room, words, plate=True)
 
 
 def _with_leader(face: Face, cut: Cut) -> Rect:

@@ -20,6 +20,7 @@ from shoplib.model.box import Box, around
 from shoplib.model.cabinet import solve
 from tests.draw.bench_case import bench_case
 from tests.draw.test_pen import outside, overlaps
+from tests.random_projects import project
 
 PROJECTS = sorted((Path(__file__).parents[2] / "data" / "projects").glob("*.toml"))
 NAMES = ["bench", *(p.stem for p in PROJECTS)]
@@ -160,3 +161,14 @@ def test_a_clash_is_cross_hatched_and_told():
     assert [(s.rects, s.hatch) for s in added] == [(((0, 0, INCH, INCH),), "x")]
     assert "left side and bottom" in marked.alt
     assert mark(scene, [], FRONT) == scene
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_random_projects_have_no_text_on_text_or_off_the_page(seed):
+    drawn = solve(project(seed))
+    scenes = list(views(drawn))
+    scenes += [board_drawing(b, drawn, drawn.style, face) for b in drawn.boards for face in faces(b)]
+    for scene in scenes:
+        svg = draw(scene)
+        assert overlaps(svg) == [], scene.title
+        assert outside(svg) == [], scene.title
