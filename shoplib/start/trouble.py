@@ -84,7 +84,10 @@ SAID = [
         ),
     ),
 ]
-"""What the installer says of each cause, the plainest cause first; read off pip 23 and pip 26."""
+"""What the installer says of each cause, the plainest cause first.
+
+A missing network and a full disk were read off pip 23 on Linux; the other texts are from memory.
+"""
 
 
 def from_output(output: str, place: Place) -> Trouble:
