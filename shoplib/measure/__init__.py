@@ -6,7 +6,7 @@ Inside, a length is a whole number of ticks of 1/80 000 mm; outside, text with a
 from shoplib.measure.choose import largest_fitting, mean, narrowest, share, thickest, to_step
 from shoplib.measure.read import read_length
 from shoplib.measure.ticks import FOOT, INCH, MM, LengthError, to_mm, write_mm
-from shoplib.measure.write import INCH_STYLE, MM_STYLE, Style, write_length, write_measured
+from shoplib.measure.write import INCH_STYLE, MM_STYLE, Style, write_brief, write_length, write_measured
 
 __all__ = [
     "FOOT",
@@ -27,6 +27,7 @@ __all__ = [
     "to_quantity",
     "to_step",
     "ureg",
+    "write_brief",
     "write_length",
     "write_measured",
     "write_mm",

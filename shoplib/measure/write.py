@@ -15,6 +15,11 @@ _STEPS = {
 }
 _TICKS = {"in": INCH, "mm": MM}
 
+_FINEST = {"in": INCH // 2000, "mm": MM // 100}
+"""0.0005 in and 0.01 mm: what digital calipers resolve (common practice, no source)."""
+_LEAST_REST = {"in": INCH // 500, "mm": MM // 20}
+"""0.002 in and 0.05 mm: a saw is not set finer (common practice, no source)."""
+
 
 @dataclass(frozen=True, slots=True)
 class Style:
@@ -90,6 +95,29 @@ def write_measured(ticks: int, style: Style) -> str:
     ticks = index(ticks)
     number = _decimal(abs(ticks), style.unit).removesuffix(".0")
     return f"{'-' if ticks < 0 else ''}{number} {style.unit}"
+
+
+def write_brief(ticks: int, style: Style, decimal: bool = False) -> str:
+    """The length for drawings, reading lists and findings: nothing finer than a shop can measure or set.
+
+    At the nearest step; a rest of 0.002 in or 0.05 mm and more follows in brackets, a smaller one is
+    left out. `decimal` is for measured thicknesses and what receives them; what is under a step is a
+    decimal too. Rest and decimal are rounded to 0.0005 in or 0.01 mm, so what this writes does not
+    always read back to the same tick: files for other programs have `write_length` and
+    `write_measured`. Raises TypeError where `ticks` is no whole number.
+
+    >>> write_brief(59 * INCH + 508, INCH_STYLE), write_brief(59 * INCH + 11 * INCH // 2000, INCH_STYLE)
+    ('59 in', '59 in (+0.0055 in)')
+    >>> write_brief(703 * INCH // 1000, INCH_STYLE, decimal=True), write_brief(1_120, MM_STYLE)
+    ('0.703 in', '0.01 mm')
+    """
+    ticks = index(ticks)
+    if decimal or abs(ticks) < style.step:
+        # What is not nothing never reads as nothing.
+        return write_measured(to_step(ticks, _FINEST[style.unit]) or ticks, style)
+    rest = ticks - to_step(ticks, style.step)
+    shown = to_step(rest, _FINEST[style.unit]) if abs(rest) >= _LEAST_REST[style.unit] else 0
+    return write_length(ticks - rest + shown, style)
 
 
 def _number(ticks: int, style: Style) -> str:

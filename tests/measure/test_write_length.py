@@ -16,6 +16,7 @@ from shoplib.measure import (
     Style,
     read_length,
     to_mm,
+    write_brief,
     write_length,
     write_measured,
     write_mm,
@@ -152,3 +153,34 @@ def test_a_measured_thickness_is_a_decimal_that_reads_back(text: str, style: Sty
     assert read_length(written) == ticks
     assert "/" not in written and "(" not in written
     assert text == written or not text.endswith(style.unit)
+
+
+@given(any_length, any_style, st.booleans())
+def test_a_brief_length_is_never_further_off_than_its_rule_says(ticks: int, style: Style, decimal: bool) -> None:
+    text = write_brief(ticks, style, decimal)
+    off = abs(read_length(text, zero=True, negative=True) - ticks)
+    finest, least = (INCH // 2000, INCH // 500) if style.unit == "in" else (MM // 100, MM // 20)
+    if decimal or abs(ticks) < style.step:
+        assert off <= finest // 2 and "/" not in text and "(" not in text
+    elif "(" in text:
+        assert off <= finest // 2
+    else:
+        assert off < least
+    assert (read_length(text, zero=True, negative=True) == 0) == (ticks == 0)
+
+
+@pytest.mark.parametrize(
+    ("length", "style", "decimal", "text"),
+    [
+        ("33.84400 in", Style("in", INCH // 32), False, "33 27/32 in"),
+        ("59.2298 in", Style("in", INCH // 32), False, "59 7/32 in (+0.011 in)"),
+        ("0.0155 in", Style("in", INCH // 32), False, "0.0155 in"),
+        ("0.703333 in", INCH_STYLE, True, "0.7035 in"),
+        ("860.04 mm", MM_STYLE, False, "860 mm"),
+        ("860.05 mm", MM_STYLE, False, "860.1 mm (-0.05 mm)"),
+        ("17.9 mm", Style("mm", MM // 2), True, "17.9 mm"),
+        ("0.2375 mm", Style("mm", MM // 2), False, "0.24 mm"),
+    ],
+)
+def test_a_brief_length_leaves_out_what_no_shop_sets(length: str, style: Style, decimal: bool, text: str) -> None:
+    assert write_brief(read_length(length), style, decimal) == text
