@@ -23,7 +23,7 @@ function decimal(numerator, denominator) {
 }
 
 /** Shortest decimal that reads back to the same tick. */
-function shortestRest(ticks, size) {
+function shortestDecimal(ticks, size) {
   for (let digits = 1, scale = 10; ; digits += 1, scale *= 10) {
     const near = Math.round((ticks * scale) / size);
     if (Math.round((near * size) / scale) === ticks) return (near / scale).toFixed(digits);
@@ -49,7 +49,13 @@ export function write(ticks, unit, finest, named) {
   const number = unit === "in" ? fraction(steps, size / finest) : decimal(steps * finest, size);
   const text = named ? `${number} ${unit}` : number;
   if (rest === 0) return text;
-  return `${text} (${rest < 0 ? "-" : "+"}${shortestRest(Math.abs(rest), size)} ${unit})`;
+  return `${text} (${rest < 0 ? "-" : "+"}${shortestDecimal(Math.abs(rest), size)} ${unit})`;
+}
+
+/** A measured thickness is a decimal, never a shop fraction: the shortest that reads back to the same tick. */
+export function writeMeasured(ticks, unit, named) {
+  const number = shortestDecimal(ticks, TICKS[unit]).replace(/\.0$/, "");
+  return named ? `${number} ${unit}` : number;
 }
 
 /** Ticks of a plainly written length, or null where the kernel has to read it. */
@@ -74,8 +80,6 @@ export function read(text, unit) {
   return ticks === 0 || ticks >= SHORTEST ? ticks : null;
 }
 
-let made = 0;
-
 function element(tag, attributes, parent) {
   const node = document.createElement(tag);
   for (const [name, value] of Object.entries(attributes)) node.setAttribute(name, value);
@@ -84,7 +88,7 @@ function element(tag, attributes, parent) {
 }
 
 function render({ model, el }) {
-  const id = `shop-length-${Date.now().toString(36)}-${(made += 1)}`;
+  const id = `shop-length-${Math.random().toString(36).slice(2)}`; // every control has a module of its own
   el.classList.add("shop-length");
   const label = element("label", { class: "shop-length-label", for: id }, el);
   const slider = element("input", { type: "range", id, step: "any", class: "shop-length-slider" }, el);
@@ -100,6 +104,10 @@ function render({ model, el }) {
   const get = (name) => model.get(name);
   const clamp = (ticks) => Math.min(get("high"), Math.max(get("low"), ticks));
 
+  const written = (named) => (get("measured")
+    ? writeMeasured(get("ticks"), get("unit"), named)
+    : write(get("ticks"), get("unit"), get("finest"), named));
+
   function complain(sentence) {
     clearTimeout(waiting);
     says.textContent = sentence;
@@ -107,13 +115,12 @@ function render({ model, el }) {
   }
 
   function showValue() {
-    const ticks = get("ticks");
     slider.min = get("low");
     slider.max = get("high");
-    slider.value = ticks;
-    slider.setAttribute("aria-valuetext", write(ticks, get("unit"), get("finest"), true));
+    slider.value = get("ticks");
+    slider.setAttribute("aria-valuetext", written(true));
     if (!typing) {
-      box.value = write(ticks, get("unit"), get("finest"), false);
+      box.value = written(false);
       box.size = Math.max(9, box.value.length); // room for a rest in brackets
     }
   }

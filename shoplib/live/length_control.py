@@ -6,9 +6,19 @@ from pathlib import Path
 import anywidget
 from traitlets import Bool, Int, Unicode, validate
 
-from shoplib.measure import INCH, INCH_STYLE, MM, LengthError, Style, read_length, write_length
+from shoplib.measure import (
+    INCH,
+    INCH_STYLE,
+    MM,
+    LengthError,
+    Style,
+    read_length,
+    to_step,
+    write_length,
+    write_measured,
+)
 
-PAGE = {"in": INCH, "mm": 10 * MM}
+_PAGE = {"in": INCH, "mm": 10 * MM}
 
 
 class LengthControl(anywidget.AnyWidget):
@@ -16,7 +26,8 @@ class LengthControl(anywidget.AnyWidget):
 
     `value`, `low` and `high` are lengths as text with a unit, or pint quantities. `style` says in which
     unit and to which finest step the value is shown. `step` is one arrow key (the style's step if not
-    given); PageUp and PageDown move by 1 in or 10 mm. What is typed is kept exactly, also between steps.
+    given); PageUp and PageDown move by 1 in or 10 mm, or a tenth of a short range. What is typed is kept
+    exactly, also between steps. `measured` shows a decimal, as the caliper does, never a shop fraction.
 
     Raises LengthError if a length cannot be read or the value lies outside the limits.
 
@@ -43,9 +54,10 @@ class LengthControl(anywidget.AnyWidget):
     unit = Unicode().tag(sync=True)
     finest = Int().tag(sync=True)
     label = Unicode().tag(sync=True)
+    measured = Bool(False).tag(sync=True)
     enabled = Bool(True).tag(sync=True)
 
-    def __init__(self, label: str, value, low, high, style: Style = INCH_STYLE, step=None):
+    def __init__(self, label: str, value, low, high, style: Style = INCH_STYLE, step=None, *, measured: bool = False):
         lowest = read_length(low, what=f"{label}, lowest value", zero=True)
         super().__init__(
             label=label,
@@ -53,10 +65,11 @@ class LengthControl(anywidget.AnyWidget):
             low=lowest,
             high=read_length(high, what=f"{label}, highest value"),
             step=self._arrow(style, step),
-            page=PAGE[style.unit],
             unit=style.unit,
             finest=style.step,
+            measured=measured,
         )
+        self.page = self._far()
         self.on_msg(self._answer)
 
     def __repr__(self) -> str:
@@ -70,7 +83,7 @@ class LengthControl(anywidget.AnyWidget):
     @property
     def text(self) -> str:
         """The value as the shop writes it."""
-        return write_length(self.ticks, self.shown_in)
+        return self._written(self.ticks)
 
     def enter(self, length) -> None:
         """Take a length as if it had been typed: the control's own unit applies where none is written.
@@ -86,12 +99,14 @@ class LengthControl(anywidget.AnyWidget):
         with self.hold_trait_notifications():
             self.low, self.high = lowest, highest
             self.ticks = min(max(self.ticks, lowest), highest)
+            self.page = self._far()
 
     def show_in(self, style: Style, step=None) -> None:
         """Show the same value in another style; an arrow key then moves `step`, or the style's own step."""
         with self.hold_trait_notifications():
             self.unit, self.finest = style.unit, style.step
-            self.step, self.page = self._arrow(style, step), PAGE[style.unit]
+            self.step = self._arrow(style, step)
+            self.page = self._far()
 
     def on_change(self, tell: Callable[[int], None]) -> None:
         """Call `tell` with the new value in ticks whenever it changes."""
@@ -101,11 +116,19 @@ class LengthControl(anywidget.AnyWidget):
     def _arrow(style: Style, step) -> int:
         return style.step if step is None else read_length(step, what="step of an arrow key")
 
+    def _far(self) -> int:
+        tenth = max(self.step, to_step((self.high - self.low) // 10, self.step, "down"))
+        return min(_PAGE[self.unit], tenth)
+
+    def _written(self, ticks: int) -> str:
+        write = write_measured if self.measured else write_length
+        return write(ticks, self.shown_in)
+
     @validate("ticks")
     def _within_limits(self, proposal):
         ticks = proposal["value"]
         if not self.low <= ticks <= self.high:
-            low, high, asked = (write_length(each, self.shown_in) for each in (self.low, self.high, ticks))
+            low, high, asked = (self._written(each) for each in (self.low, self.high, ticks))
             raise LengthError(f"{self.label} goes from {low} to {high} here; {asked} is outside.")
         return ticks
 

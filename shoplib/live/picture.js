@@ -31,10 +31,9 @@ function render({ model, el }) {
 
   function figure() {
     const root = element("figure", "shop-picture-figure", sheet);
-    const title = element("figcaption", "", root);
     const holder = element("div", "", root);
     holder.setAttribute("role", "img");
-    return { root, title, holder, svg: null };
+    return { root, holder, svg: null };
   }
 
   function draw() {
@@ -44,8 +43,6 @@ function render({ model, el }) {
       const place = shown[index] || (shown[index] = figure());
       if (place.svg !== drawing.svg) place.holder.innerHTML = place.svg = drawing.svg;
       place.holder.setAttribute("aria-label", drawing.alt);
-      place.title.textContent = drawing.title;
-      place.title.hidden = !drawing.title;
     });
     if (says.textContent !== model.get("message")) says.textContent = model.get("message");
     el.classList.toggle("shop-picture-stale", model.get("stale"));

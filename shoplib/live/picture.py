@@ -10,9 +10,8 @@ from traitlets import Bool, List, Unicode
 
 @dataclass(frozen=True, slots=True)
 class Drawing:
-    """A drawing as it is shown: its SVG text, the words for whoever cannot see it, and a title above it.
-
-    The title is empty where the drawing carries its own.
+    """A drawing as it is shown: its title, its SVG text (which shows that title), and the words for
+    whoever cannot see it.
     """
 
     title: str

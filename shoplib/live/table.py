@@ -22,9 +22,7 @@ class Table:
         """The table with its caption and the headings of columns and rows marked as such."""
         head = "".join(f'<th scope="col">{escape(cell)}</th>' for cell in self.head)
         rows = "".join(
-            f'<tr><th scope="row">{escape(first)}</th>'
-            + "".join(f"<td>{escape(cell)}</td>" for cell in rest)
-            + "</tr>"
+            f'<tr><th scope="row">{escape(first)}</th>' + "".join(f"<td>{escape(cell)}</td>" for cell in rest) + "</tr>"
             for first, *rest in self.rows
         )
         return (

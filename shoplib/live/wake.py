@@ -16,8 +16,7 @@ def still_html(title: str, drawings: Iterable[Drawing]) -> str:
     the saved output of a notebook that was not run here. A living panel hides it (panel.css).
     """
     figures = "".join(
-        f"<figure><figcaption>{escape(drawing.title)}</figcaption>"
-        f'<img alt="{escape(drawing.alt)}" src="data:image/svg+xml;base64,'
+        f'<figure><img alt="{escape(drawing.alt)}" src="data:image/svg+xml;base64,'
         f'{b64encode(drawing.svg.encode()).decode()}"/></figure>'
         for drawing in drawings
     )

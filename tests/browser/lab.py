@@ -32,17 +32,23 @@ NOTIFICATIONS = "@jupyterlab/apputils-extension/notification.jupyterlab-settings
 # Notes when a key went down, when a drawing next changed, and when the frame after that began.
 WATCH = """() => {
   window.shopMoves = [];
+  window.shopStopWatching?.();
   let pressed = 0;
-  document.addEventListener('keydown', (event) => { pressed = event.timeStamp; }, true);
-  const sheet = document.querySelector('.shop-picture-sheet');
-  new MutationObserver(() => {
+  const press = (event) => { pressed = event.timeStamp; };
+  const watcher = new MutationObserver(() => {
     if (!pressed) return;
     const [from, changed] = [pressed, performance.now()];
     pressed = 0;
     requestAnimationFrame((frame) => {
       window.shopMoves.push({changed: changed - from, pixels: Math.max(frame, changed) - from});
     });
-  }).observe(sheet, {childList: true, subtree: true, characterData: true});
+  });
+  document.addEventListener('keydown', press, true);
+  watcher.observe(document.querySelector('.shop-picture-sheet'), {childList: true, subtree: true});
+  window.shopStopWatching = () => {
+    watcher.disconnect();
+    document.removeEventListener('keydown', press, true);
+  };
 }"""
 
 

@@ -6,7 +6,17 @@ from pathlib import Path
 import pytest
 
 from shoplib import live
-from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, LengthError, Style, read_length, write_length
+from shoplib.measure import (
+    INCH,
+    INCH_STYLE,
+    MM,
+    MM_STYLE,
+    LengthError,
+    Style,
+    read_length,
+    write_length,
+    write_measured,
+)
 
 pytestmark = pytest.mark.browser
 
@@ -45,6 +55,15 @@ def test_writes_as_the_measure_room_writes(page, style, named, count):
         [asked, style.unit, style.step, named],
     )
     assert written == [write_length(each, style, unit=named) for each in asked]
+
+
+@pytest.mark.parametrize("style", [INCH_STYLE, MM_STYLE], ids=repr)
+def test_writes_measured_thicknesses_as_the_measure_room_does(page, style, count):
+    asked = lengths(style, count(1_000, 20_000))
+    written = page.evaluate(
+        "([asked, unit]) => asked.map((each) => shop.writeMeasured(each, unit, true))", [asked, style.unit]
+    )
+    assert written == [write_measured(each, style) for each in asked]
 
 
 def texts(wanted: int) -> list[str]:

@@ -122,6 +122,11 @@ def test_what_cannot_be_built_dims_the_last_good_picture(opened, panel):
     assert says.text_content() == "" and not panel.get_by_text("Last good picture").is_visible()
 
 
+def test_no_two_things_on_the_page_share_an_id(panel):
+    ids = panel.evaluate("node => [...node.querySelectorAll('[id]')].map((each) => each.id)")
+    assert len(ids) > 4 and len(ids) == len(set(ids))
+
+
 def test_names_and_roles_are_there_for_whoever_cannot_see(panel):
     assert panel.get_by_role("img", name="The bench case, 34 1/2 in wide.").count() == 1
     table = panel.get_by_role("table", name="Parts")

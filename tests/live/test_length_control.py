@@ -81,6 +81,22 @@ def test_steps_and_pages():
     assert (metric.step, metric.page) == (MM // 10, 10 * MM)
 
 
+def test_pages_are_a_tenth_of_a_short_range():
+    joint = width(label="Joint depth", value="1/4 in", low="1/16 in", high="11/16 in", step="1/32 in")
+    assert joint.page == 2 * INCH // 32
+    joint.limit("1/16 in", "1/8 in")
+    assert joint.page == joint.step
+    joint.limit("1/16 in", "40 in")
+    assert joint.page == INCH
+
+
+def test_a_measured_thickness_is_shown_as_the_caliper_shows_it():
+    sheet = LengthControl("Sheet", "0.703 in", "0.45 in", "0.85 in", step="0.001 in", measured=True)
+    assert sheet.text == "0.703 in" and repr(sheet) == "LengthControl('Sheet', '0.703 in')"
+    with pytest.raises(LengthError, match=r"goes from 0\.45 in to 0\.85 in here; 0\.9 in is outside"):
+        sheet.enter("0.9")
+
+
 def test_new_limits_move_the_value_within_them():
     control = width()
     control.limit("8 in", "20 in")
