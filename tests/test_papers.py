@@ -1,4 +1,4 @@
-"""The papers keep true: links lead somewhere, the picture is what the example gives, every dependency has its reason."""
+"""The papers keep true: links lead somewhere, the picture is the example's, every dependency has its reason."""
 
 import re
 from pathlib import Path

@@ -32,6 +32,7 @@ def arguments(place: Place, root_user: bool) -> list[str]:
         "--ServerApp.ip=127.0.0.1",
         f"--ServerApp.root_dir={place.root}",
         f"--LabApp.default_url=/lab/tree/{page}",
+        "--LanguageServerManager.autodetect=False",  # it would call npm, which leaves files in the home folder
         *(["--ServerApp.allow_root=True"] if root_user else []),
     ]
 
