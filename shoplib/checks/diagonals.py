@@ -2,8 +2,8 @@
 
 from math import isqrt
 
-from shoplib.checks.wording import names
-from shoplib.measure import write_length
+from shoplib.checks.naming import and_list, in_short
+from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import around
 from shoplib.model.solved import Cabinet, Finding
@@ -35,13 +35,13 @@ def give_diagonals(cabinet: Cabinet) -> tuple[Finding, ...]:
     frame = [board for board in case if board.role in _FRAME]
     if {"side"} < {board.role for board in frame}:
         width, _, height = around([board.box for board in frame]).size
-        found.append(_note(cabinet, frame, "The case", "over the outer corners of its front", width, height))
+        found.append(_note(cabinet, frame, "the case", "over the outer corners of its front", width, height))
     for board in case:
         if board.role == "back":
-            found.append(_note(cabinet, [board], board.name, "before it goes in", board.length, board.width))
+            found.append(_note(cabinet, [board], f"the {board.name}", "before it goes in", board.length, board.width))
     for (width, depth), groups in _box_kinds(cabinet).items():
         boards = [board for group in groups for board in cabinet.groups[group] if board.role in _BOX_WALLS]
-        what = f"Drawer box of {names(groups)}"
+        what = f"the box of {and_list(in_short(groups))}"
         found.append(_note(cabinet, boards, what, "seen from above", width, depth))
     return tuple(found)
 
@@ -60,8 +60,7 @@ def _box_kinds(cabinet: Cabinet) -> dict[tuple[int, int], list[str]]:
 def _note(cabinet: Cabinet, boards: list[Board], what: str, where: str, a: int, b: int) -> Finding:
     size = diagonal(a, b, cabinet.style.step)
     text = (
-        f"{what}: both diagonals, {where}, should measure {write_length(size, cabinet.style)}. "
-        "Where they differ it is out of square: squeeze the two corners of the longer one together "
-        "until both read the same."
+        f"Both diagonals of {what}, {where}, should measure {write_brief(size, cabinet.style)}; "
+        "where they differ, squeeze the corners of the longer one together."
     )
     return Finding("diagonals", "note", tuple(board.name for board in boards), text, size)

@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from itertools import product
 from math import isqrt
 
-from shoplib.checks.wording import names
-from shoplib.measure import narrowest, write_length
+from shoplib.checks.naming import and_list
+from shoplib.checks.wording import how_much
+from shoplib.measure import narrowest, write_brief
 from shoplib.model.box import Box, Point
 from shoplib.model.project import Block, Space
 from shoplib.model.solved import Cabinet, Finding
@@ -125,10 +126,10 @@ def _too_large(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
         need, room, free = size[axis], _room(space)[axis], _clearance(space)[axis]
         over = need + free - room
         if over > 0:
-            kept = f" and {write_length(free, style)} must stay free" if free else ""
+            kept = f" and {write_brief(free, style)} must stay free" if free else ""
             text = (
-                f"The cabinet takes {write_length(need, style)} of {what}{kept}, but the space has only "
-                f"{write_length(room, style)}. Make it {write_length(over, style)} {_LESS[axis]}."
+                f"The cabinet takes {write_brief(need, style)} of {what}{kept}, but the space has only "
+                f"{write_brief(room, style)}. Make it {how_much(over, style)} {_LESS[axis]}."
             )
             found.append(_finding("stop", text, over))
     return found
@@ -143,8 +144,8 @@ def _in_the_way(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
     if has_place(need, _room(space), blocks):
         return []
     cut = least_cut(need, _room(space), blocks)
-    less = f"{write_length(cut[0], cabinet.style)} {_LESS[cut[1]]}" if cut else "smaller in two sizes"
-    in_the_way = names([block.name for block in space.blocks])
+    less = f"{how_much(cut[0], cabinet.style)} {_LESS[cut[1]]}" if cut else "smaller in two sizes"
+    in_the_way = and_list([block.name for block in space.blocks])
     text = (
         f"No place in the space keeps the cabinet clear of the {in_the_way}. "
         f"Make it {less}, or move what is in the way."
@@ -161,12 +162,12 @@ def _floor(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
     """A level case on a floor that falls is shimmed up at its low end, and may need that height."""
     if not space.floor_fall:
         return []
-    fall = write_length(space.floor_fall, cabinet.style)
+    fall = how_much(space.floor_fall, cabinet.style)
     over = size[2] + space.clearance_height + space.floor_fall - _room(space)[2]
     if over <= 0 or over > space.floor_fall:
         text = f"The floor falls {fall}: shim the low end until the case stands level."
         return [_finding("note", text, space.floor_fall)]
-    lacking = write_length(over, cabinet.style)
+    lacking = how_much(over, cabinet.style)
     text = (
         f"The floor falls {fall}. If what is above falls with it, the case set level lacks {lacking} of "
         f"height: hold a level across the space, and make the case {lacking} lower if it does."
@@ -180,16 +181,16 @@ def _standing_up(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
     style, (width, depth, height) = cabinet.style, size
     other = depth if space.bring_in == "stood up from its back" else width
     needed = diagonal_up(height, other, style.step)
-    need = f"{space.bring_in.capitalize()}, the cabinet needs {write_length(needed, style)} of height"
+    need = f"{space.bring_in.capitalize()}, the cabinet needs {write_brief(needed, style)} of height"
     if space.room_height is None:
         text = f"{need}. Measure the room's height and put it into space.room_height."
         return [_finding("note", text, needed)]
-    room = write_length(space.room_height, style)
+    room = write_brief(space.room_height, style)
     if stands_up(height, other, space.room_height):
         return [_finding("note", f"{need}; the room has {room}.", needed)]
     short = needed - space.room_height
     text = (
-        f"{need} and the room has {room}: {write_length(short, style)} too little. "
+        f"{need} and the room has {room}: {how_much(short, style)} too little. "
         "Leave casters or feet off until it stands, slide it in upright, or build it in two parts."
     )
     return [_finding("stop", text, short)]
@@ -200,10 +201,10 @@ def _door(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
     over = too_big_for_door(size, openings)
     if not over:
         return []
-    small = " x ".join(write_length(part, cabinet.style) for part in sorted(size)[: len(openings)])
-    door = " x ".join(write_length(part, cabinet.style) for part in sorted(openings))
+    small = " x ".join(write_brief(part, cabinet.style) for part in sorted(size)[: len(openings)])
+    door = " x ".join(write_brief(part, cabinet.style) for part in sorted(openings))
     text = (
         f"With its longest size ahead the cabinet is {small} and the door is {door}: "
-        f"{write_length(over, cabinet.style)} too much. Take pulls or casters off, or build it in two parts."
+        f"{how_much(over, cabinet.style)} too much. Take pulls or casters off, or build it in two parts."
     )
     return [_finding("stop", text, over)]

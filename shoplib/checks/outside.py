@@ -1,6 +1,7 @@
 """The boards together must come to the outside sizes that the plan states."""
 
-from shoplib.measure import write_length
+from shoplib.checks.wording import how_much
+from shoplib.measure import write_brief
 from shoplib.model.box import around
 from shoplib.model.solved import Cabinet, Finding
 
@@ -34,15 +35,15 @@ def _finding(cabinet: Cabinet, axis: int, size: str, low: int, high: int) -> Fin
     if difference == 0:
         end = (_LOW_END if low < 0 else _HIGH_END)[axis]
         text = (
-            f"The boards come to the stated {size} but stand {write_length(abs(low), style)} too far "
+            f"The boards come to the stated {size} but stand {how_much(abs(low), style)} too far "
             f"to the {end}. Move {boards[0]} and what is joined to it back by as much."
         )
         return Finding("outside", "stop", boards, text, abs(low))
     word = "more" if difference > 0 else "less"
     text = (
-        f"The boards together come to a {size} of {write_length(whole.size[axis], style)}, "
-        f"{write_length(abs(difference), style)} {word} than the outside {size} of "
-        f"{write_length(cabinet.outside.size[axis], style)}. "
+        f"The boards together come to a {size} of {write_brief(whole.size[axis], style)}, "
+        f"{how_much(abs(difference), style)} {word} than the outside {size} of "
+        f"{write_brief(cabinet.outside.size[axis], style)}. "
         f"Look at {boards[0]} first: it reaches the end that is off."
     )
     return Finding("outside", "stop", boards, text, difference)

@@ -3,8 +3,7 @@
 from collections.abc import Sequence
 
 from shoplib.checks.geometry import common_boxes, deepest, direction
-from shoplib.checks.wording import ALONG, give_way, shorter
-from shoplib.measure import write_length
+from shoplib.checks.wording import ALONG, give_way, how_much, shorter
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding, Joint
@@ -56,7 +55,7 @@ def _pairs_in_reach(boards: Sequence[Board]) -> list[tuple[Board, Board]]:
 
 def _finding(cabinet: Cabinet, one: Board, other: Board, shared: list[Box], joint: Joint | None) -> Finding:
     amount, axis = deepest(shared, range(3) if joint else _ways_apart(one.box, other.box))
-    size = write_length(amount, cabinet.style)
+    size = how_much(amount, cabinet.style)
     if joint is None:
         mend = give_way((one, other), axis, size)
     else:

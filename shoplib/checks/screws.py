@@ -2,8 +2,8 @@
 
 from collections.abc import Iterable
 
-from shoplib.checks.wording import names
-from shoplib.measure import write_length
+from shoplib.checks.naming import and_list, in_short
+from shoplib.measure import write_brief
 from shoplib.model.solved import Cabinet, Finding, Hardware
 from shoplib.tables.screws import screws
 
@@ -17,7 +17,7 @@ def find_missing_screws(cabinet: Cabinet) -> tuple[Finding, ...]:
     for what, (use, boards) in _BOARDS.items():
         short = [piece for piece in cabinet.hardware if piece.what == what and len(piece.screws) < boards]
         if short:
-            spare = write_length(screws()[use].spare, cabinet.style)
+            spare = write_brief(screws()[use].spare, cabinet.style)
             text = (
                 f"{_fittings(what, short)}: no screw of the table is short enough to leave {spare} of wood "
                 "before its point. Use thicker stock, or the maker's own shorter screws."
@@ -27,5 +27,5 @@ def find_missing_screws(cabinet: Cabinet) -> tuple[Finding, ...]:
 
 
 def _fittings(what: str, short: Iterable[Hardware]) -> str:
-    groups = list(dict.fromkeys(piece.group for piece in short))
-    return f"The {'slides' if what == 'slide' else 'front screws'} of {names(groups)}"
+    groups = in_short(dict.fromkeys(piece.group for piece in short))
+    return f"The {'slides' if what == 'slide' else 'front screws'} of {and_list(groups)}"

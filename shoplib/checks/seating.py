@@ -2,8 +2,8 @@
 
 from shoplib.checks.geometry import direction, far, near
 from shoplib.checks.seat import Seat, seat_of
-from shoplib.checks.wording import longer, shorter
-from shoplib.measure import write_length
+from shoplib.checks.wording import how_much, longer, setting, shorter
+from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, what_remains
 from shoplib.model.solved import Cabinet, Finding, Joint
@@ -49,10 +49,10 @@ def _butt(cabinet: Cabinet, joint: Joint, enters: Board, receives: Board) -> lis
     gap = sign * (near(receives.box, axis, sign) - far(enters.box, axis, sign))
     amount = abs(gap)
     if gap > 0:
-        what = f"stops {write_length(gap, cabinet.style)} short of {receives.name}"
+        what = f"stops {how_much(gap, cabinet.style)} short of {receives.name}"
         mend = f"Make {enters.name} that much {longer(enters, axis)}, or move it up to {receives.name}."
     elif gap < 0:
-        over = write_length(amount, cabinet.style)
+        over = how_much(amount, cabinet.style)
         what = f"goes {over} past the face of {receives.name} that it should lie against"
         mend = f"Make {enters.name} that much {shorter(enters, axis)}."
     else:
@@ -60,7 +60,7 @@ def _butt(cabinet: Cabinet, joint: Joint, enters: Board, receives: Board) -> lis
             max(receives.box.low[a] - enters.box.high[a], enters.box.low[a] - receives.box.high[a], 0)
             for a in sides
         )
-        past = f"by {write_length(amount, cabinet.style)}" if amount else "and meets only air there"
+        past = f"by {how_much(amount, cabinet.style)}" if amount else "and meets only air there"
         what = f"misses {receives.name} sideways {past}"
         mend = "Move one of them until the end lies on wood."
     text = f"The end of {enters.name} {what}. {mend}"
@@ -70,7 +70,7 @@ def _butt(cabinet: Cabinet, joint: Joint, enters: Board, receives: Board) -> lis
 def _cut_joint(cabinet: Cabinet, seat: Seat) -> list[Finding]:
     """Depth, end gap, place and clearance of a joint with a cut, each said apart."""
     if seat.cut is None:
-        depth = write_length(seat.joint.depth, cabinet.style)
+        depth = setting(seat.joint.depth, cabinet.style)
         what = (
             f"{seat.receives.name} has no {seat.joint.kind} for {seat.enters.name}. "
             f"Cut one {depth} deep, or make {seat.enters.name} end at the face."
@@ -87,7 +87,7 @@ def _beside(cabinet: Cabinet, seat: Seat) -> Finding:
     """No wood of the entering board is inside the receiving one: it stands beside it, or its end is cut away."""
     one, other = seat.enters.box, seat.receives.box
     off = max(max(one.low[a] - other.high[a], other.low[a] - one.high[a], 0) for a in range(3) if a != seat.axis)
-    by = f" by {write_length(off, cabinet.style)}" if off else ""
+    by = f" by {how_much(off, cabinet.style)}" if off else ""
     what = (
         f"{seat.enters.name} misses the {seat.cut.kind} of {seat.receives.name} sideways{by}. "
         "Check the length of both, or move one of them."
@@ -104,7 +104,7 @@ def _depth(cabinet: Cabinet, seat: Seat) -> list[Finding]:
     missing = seat.joint.depth - seat.cut_depth
     if missing == 0:
         return []
-    size, meant = write_length(abs(missing), cabinet.style), write_length(seat.joint.depth, cabinet.style)
+    size, meant = how_much(abs(missing), cabinet.style), setting(seat.joint.depth, cabinet.style)
     what = (
         f"The {seat.cut.kind} in {seat.receives.name} for {seat.enters.name} is {size} too "
         f"{'shallow' if missing > 0 else 'deep'}: it should be {meant} deep. "
@@ -124,7 +124,7 @@ def _reach(cabinet: Cabinet, seat: Seat) -> list[Finding]:
     short = meant - seat.entered
     if short == 0:
         return []
-    size = write_length(abs(short), style)
+    size = how_much(abs(short), style)
     if short > 0:
         what = (
             f"{enters.name} stands {size} short of its place in the {seat.cut.kind} of {seat.receives.name}. "
@@ -134,7 +134,7 @@ def _reach(cabinet: Cabinet, seat: Seat) -> list[Finding]:
     level = "stop" if seat.entered > seat.joint.depth else "warn"
     what = (
         f"{enters.name} goes {size} too far into the {seat.cut.kind} of {seat.receives.name}: "
-        f"the gap at its end should be {write_length(seat.joint.end_gap, style)}. "
+        f"the gap at its end should be {write_brief(seat.joint.end_gap, style)}. "
         f"Make it {size} {shorter(enters, seat.axis)}."
         if seat.joint.end_gap
         else f"{enters.name} is {size} too long for the {seat.cut.kind} of {seat.receives.name} "
@@ -177,31 +177,31 @@ def _tongue(cabinet: Cabinet, seat: Seat, entering: Box) -> list[Finding]:
     over = entering.size[seat.across] - seat.joint.tongue
     if over == 0:
         return []
-    size = write_length(abs(over), cabinet.style)
+    size, meant = (write_brief(ticks, cabinet.style, decimal=True) for ticks in (abs(over), seat.joint.tongue))
     what = (
         f"The tongue of {seat.enters.name} for {seat.receives.name} is {size} too "
-        f"{'thick' if over > 0 else 'thin'}: it should be {write_length(seat.joint.tongue, cabinet.style)}. "
+        f"{'thick' if over > 0 else 'thin'}: it should be {meant}. "
         f"Cut the rabbet that leaves it {size} {'deeper' if over > 0 else 'shallower'}."
     )
     return [_finding(seat, "stop" if over > 0 else "warn", what, abs(over))]
 
 
 def _tight(cabinet: Cabinet, seat: Seat, missing: int, thick: int) -> Finding:
-    size = write_length(missing, cabinet.style)
+    size = write_brief(missing, cabinet.style, decimal=True)
     entering = "tongue" if seat.joint.tongue else "thickest reading"
     what = (
         f"The {seat.cut.kind} in {seat.receives.name} is {size} too narrow for {seat.enters.name}: "
-        f"it needs the {entering} {write_length(thick, cabinet.style)} "
-        f"and {write_length(seat.joint.fit, cabinet.style)} of clearance. Widen it by {size}."
+        f"it needs the {entering} {write_brief(thick, cabinet.style, decimal=True)} "
+        f"and {write_brief(seat.joint.fit, cabinet.style, decimal=True)} of clearance. Widen it by {size}."
     )
     return _finding(seat, "stop", what, missing)
 
 
 def _loose(cabinet: Cabinet, seat: Seat, spare: int) -> Finding:
-    size = write_length(spare, cabinet.style)
+    size = write_brief(spare, cabinet.style, decimal=True)
     what = (
         f"The {seat.cut.kind} in {seat.receives.name} leaves {seat.enters.name} {size} more play than the "
-        f"{write_length(seat.joint.fit, cabinet.style)} meant. Make it {size} narrower."
+        f"{write_brief(seat.joint.fit, cabinet.style, decimal=True)} meant. Make it {size} narrower."
     )
     return _finding(seat, "warn", what, spare)
 
@@ -221,7 +221,7 @@ def _place(cabinet: Cabinet, seat: Seat, clearance: list[Finding]) -> list[Findi
             seat.room.low[axis] - entering.low[axis], entering.high[axis] - seat.room.high[axis], 0
         )
         if over:
-            size = write_length(over, cabinet.style)
+            size = how_much(over, cabinet.style)
             wrong = "wall" if axis == seat.across else "end"
             what = (
                 f"{seat.enters.name} stands {size} over the {wrong} of the {seat.cut.kind} "

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 
 from shoplib.checks.geometry import common_boxes, far
-from shoplib.checks.wording import names
+from shoplib.checks.naming import boards_in_short
 from shoplib.model.board import Board, BoxCut
 from shoplib.model.box import Box, Point, what_remains
 from shoplib.model.solved import Cabinet, Finding
@@ -16,7 +16,7 @@ def find_grooves_that_show(cabinet: Cabinet) -> tuple[Finding, ...]:
     """A "note" for each kind of box wall whose groove for the bottom comes out at an end that no
     other board of the box covers. Stopped grooves and covered ends give nothing.
     """
-    seen: dict[tuple[str, str], list[str]] = {}
+    seen: dict[tuple[str, str], list[Board]] = {}
     for group in cabinet.groups.values():
         bottoms = {board.name for board in group if board.role == "box bottom"}
         if not bottoms:
@@ -24,7 +24,7 @@ def find_grooves_that_show(cabinet: Cabinet) -> tuple[Finding, ...]:
         for board in group:
             if board.role in _WALLS:
                 for end in open_ends(board, group, bottoms):
-                    seen.setdefault((board.role, end), []).append(board.name)
+                    seen.setdefault((board.role, end), []).append(board)
     return tuple(_note(role, end, boards) for (role, end), boards in seen.items())
 
 
@@ -65,9 +65,9 @@ def _at(point: Point, axis: int, value: int) -> Point:
     return tuple(changed)
 
 
-def _note(role: str, end: str, boards: list[str]) -> Finding:
+def _note(role: str, end: str, boards: list[Board]) -> Finding:
     text = (
-        f"{names(boards)}: the groove for the bottom runs right through and shows at the {end}. "
+        f"{boards_in_short(boards)}: the groove for the bottom runs right through and shows at the {end}. "
         "Stop it short of the end or plug it, or leave it where nobody looks."
     )
-    return Finding("show-through", "note", tuple(boards), text)
+    return Finding("show-through", "note", tuple(board.name for board in boards), text)

@@ -1,6 +1,7 @@
 """Bought slides need their room: what the box leaves beside it, against what the slide takes and forgives."""
 
-from shoplib.measure import write_length
+from shoplib.checks.wording import how_much
+from shoplib.measure import write_brief
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding, Hardware
 from shoplib.tables.slides import Slide, slides
@@ -38,7 +39,7 @@ def _judge(cabinet: Cabinet, group: str, row: Slide, between: int, box: Box) -> 
     over = opening - box.size[0] - wanted
     if -row.wide <= over <= row.narrow:
         return []
-    size, takes = write_length(abs(over), cabinet.style), write_length(wanted, cabinet.style)
+    size, takes = how_much(abs(over), cabinet.style), write_brief(wanted, cabinet.style)
     if over > 0:
         level = "warn" if over <= 2 * row.narrow else "stop"
         text = f"{group}: the box is {size} too narrow for its slides, which take {takes} for the pair. "

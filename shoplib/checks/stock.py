@@ -1,7 +1,8 @@
 """Each board must come out of its sheet."""
 
-from shoplib.checks.wording import names
-from shoplib.measure import write_length
+from shoplib.checks.naming import and_list, boards_in_short
+from shoplib.checks.wording import how_much
+from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet, Finding
@@ -47,12 +48,12 @@ def _too_big(cabinet: Cabinet, boards: list[Board], sheet: Sheet, over: int) -> 
     style = cabinet.style
     length, width, _ = boards[0].cut_size
     board_names = tuple(board.name for board in boards)
-    piece = f"{write_length(length, style)} x {write_length(width, style)}"
-    whole = f"{write_length(sheet.length, style)} x {write_length(sheet.width, style)}"
+    piece = f"{write_brief(length, style)} x {write_brief(width, style)}"
+    whole = f"{write_brief(sheet.length, style)} x {write_brief(sheet.width, style)}"
     turned = "either way round" if boards[0].grain == "none" else "with the grain along it"
     text = (
-        f"{names(board_names)}: {piece} does not come out of the {sheet.name}, {whole}, {turned}: "
-        f"{write_length(over, style)} too much. "
+        f"{boards_in_short(boards)}: {piece} does not come out of the {sheet.name}, {whole}, {turned}: "
+        f"{how_much(over, style)} too much. "
         "Use a larger sheet, make the piece smaller, or join it from two."
     )
     return Finding("stock", "stop", board_names, text, over)
@@ -60,7 +61,7 @@ def _too_big(cabinet: Cabinet, boards: list[Board], sheet: Sheet, over: int) -> 
 
 def _no_size(sheets: list[str]) -> Finding:
     text = (
-        f"No length and width are given for {names(sheets)}, so whether the boards come out of the sheets "
+        f"No length and width are given for {and_list(sheets)}, so whether the boards come out of the sheets "
         "was not looked at. Measure a sheet and put its size into the project."
     )
     return Finding("stock", "note", (), text)

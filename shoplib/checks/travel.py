@@ -1,8 +1,8 @@
 """Every drawer and pull-out must run out its whole travel."""
 
 from shoplib.checks.geometry import common_boxes, deepest, far, near
-from shoplib.checks.wording import ALONG, give_way
-from shoplib.measure import write_length
+from shoplib.checks.wording import ALONG, give_way, how_much
+from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point, around
 from shoplib.model.solved import Cabinet, Finding, Travel
@@ -37,9 +37,9 @@ def _collision(cabinet: Cabinet, run: Travel, board: Board, other: Board) -> lis
     axis = max(range(3), key=lambda a: abs(run.vector[a]))
     amount, across = deepest(shared, [a for a in range(3) if a != axis])
     free = _free_run(board.pieces, other.pieces, run.vector, axis)
-    size = write_length(amount, cabinet.style)
-    whole = write_length(abs(run.vector[axis]), cabinet.style)
-    start = f"{write_length(free, cabinet.style)} into its" if free else "at the start of its"
+    size = how_much(amount, cabinet.style)
+    whole = write_brief(abs(run.vector[axis]), cabinet.style)
+    start = f"{how_much(free, cabinet.style)} into its" if free else "at the start of its"
     text = (
         f"{board.name} runs into {other.name} {start} {whole} of travel: "
         f"{size} of it stands in the way {ALONG[across]}. "

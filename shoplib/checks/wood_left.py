@@ -4,8 +4,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import combinations
 
-from shoplib.checks.wording import names
-from shoplib.measure import MM, write_length
+from shoplib.checks.naming import boards_in_short
+from shoplib.checks.wording import setting
+from shoplib.measure import MM, write_brief
 from shoplib.model.board import Board, BoxCut
 from shoplib.model.solved import Cabinet, Finding
 
@@ -60,7 +61,7 @@ def find_thin_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
     for joint in cabinet.joints:
         if joint.tongue:
             tongues.setdefault(joint.enters, set()).add(joint.tongue)
-    places: dict[tuple, list[str]] = {}
+    places: dict[tuple, list[Board]] = {}
     for board in cabinet.boards:
         if not board.cuts:
             continue
@@ -71,8 +72,8 @@ def find_thin_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
             if level:
                 where = place.where.format(*(_called(cabinet, cut) for cut in place.cuts))
                 owners = places.setdefault((level, place.left, where, board.thickness), [])
-                if board.name not in owners:
-                    owners.append(board.name)
+                if not owners or owners[-1] is not board:
+                    owners.append(board)
     return tuple(_finding(cabinet, *place, owners) for place, owners in places.items())
 
 
@@ -128,18 +129,18 @@ def _called(cabinet: Cabinet, cut: BoxCut) -> str:
 
 
 def _finding(
-    cabinet: Cabinet, level: str, left: int, where: str, thickness: int, owners: list[str]
+    cabinet: Cabinet, level: str, left: int, where: str, thickness: int, owners: list[Board]
 ) -> Finding:
     if left == 0:
-        text = f"{names(owners)}: no wood is left {where}. Make a cut shallower, or stagger the cuts."
+        text = f"{boards_in_short(owners)}: no wood is left {where}. Make a cut shallower, or stagger the cuts."
     else:
         rule = (
             "less than the 3 mm that still hold"
             if left < LEAST
-            else f"less than half of {write_length(thickness, cabinet.style)}"
+            else f"less than half of {write_brief(thickness, cabinet.style, decimal=True)}"
         )
         text = (
-            f"{names(owners)}: {write_length(left, cabinet.style)} of wood is left {where}, {rule}. "
+            f"{boards_in_short(owners)}: {setting(left, cabinet.style)} of wood is left {where}, {rule}. "
             "Make the cut shallower, move it, or use thicker stock."
         )
-    return Finding("wood left", level, tuple(owners), text, left)
+    return Finding("wood left", level, tuple(board.name for board in owners), text, left)

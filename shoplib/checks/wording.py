@@ -1,26 +1,34 @@
-"""Words that the checks share: lists of names, directions, what a board is to give."""
+"""Words that the checks share: amounts, directions, what a board is to give."""
 
 from collections.abc import Sequence
 
+from shoplib.measure import Style, to_step, write_brief
 from shoplib.model.board import Board
 
 ALONG = ("from side to side", "from front to back", "up and down")
 """How a reader would say that something runs along world x, y, z."""
 
 
-def names(items: Sequence[str], most: int = 3) -> str:
-    """The names as one phrase, with the tail of a long list counted rather than named.
+def how_much(ticks: int, style: Style) -> str:
+    """By how much something is off: the nearest step, and a decimal under one step.
 
-    >>> names(["left side"]), names(["left side", "right side"])
-    ('left side', 'left side and right side')
-    >>> names(["a", "b", "c", "d", "e", "f"])
-    'a, b, c and 3 more'
+    The exact amount stays in `Finding.amount`.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> how_much(2 * INCH + 508, INCH_STYLE), how_much(31 * INCH // 2000, INCH_STYLE)
+    ('2 in', '0.0155 in')
     """
-    if len(items) > most:
-        return f"{', '.join(items[:most])} and {len(items) - most} more"
-    if len(items) == 1:
-        return items[0]
-    return f"{', '.join(items[:-1])} and {items[-1]}"
+    return write_brief(ticks if abs(ticks) < style.step else to_step(ticks, style.step), style)
+
+
+def setting(ticks: int, style: Style) -> str:
+    """What a tool is set to, or what a cut leaves: a whole number of steps as such, anything else a decimal.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> setting(5 * INCH // 16, INCH_STYLE), setting(703 * INCH // 2000, INCH_STYLE)
+    ('5/16 in', '0.3515 in')
+    """
+    return write_brief(ticks, style, decimal=ticks % style.step != 0)
 
 
 def longer(board: Board, axis: int) -> str:

@@ -10,9 +10,10 @@ from shoplib.documents.cut_list_file import cut_list_csv, cut_list_text
 from shoplib.documents.drawings import drawing_files
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.project_file import ProjectFileError, read_project
+from shoplib.lists.alike import told_once
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
-from shoplib.model.solved import Finding
+from shoplib.model.solved import Cabinet, Finding
 
 DRY_FITTED, STOPPED, NO_PLAN = 0, 1, 2
 
@@ -37,7 +38,7 @@ def run(file: str, to: str) -> int:
         print(fault, file=sys.stderr)
         return NO_PLAN
     print(cut_list_text(cabinet))
-    print(findings_text(findings))
+    print(findings_text(findings, cabinet))
     print(_where(Path(to), list(files)))
     if any(finding.level == "stop" for finding in findings):
         print("\nThe boards exist, but they do not go together yet: see under Stop, and cut nothing before.")
@@ -45,19 +46,20 @@ def run(file: str, to: str) -> int:
     return DRY_FITTED
 
 
-def findings_text(findings: tuple[Finding, ...]) -> str:
-    """What the checks found, the gravest first.
+def findings_text(findings: tuple[Finding, ...], cabinet: Cabinet) -> str:
+    """What the checks found, the gravest first; what is found alike of several drawers is told once.
 
-    >>> print(findings_text((Finding("stock", "note", (), "No size is given for the case sheet."),)))
+    >>> found = (Finding("stock", "note", (), "No size is given for the case sheet."),)
+    >>> print(findings_text(found, Cabinet("bench", (), {})))
     Dry-fit
     <BLANKLINE>
       Note: No size is given for the case sheet.
     <BLANKLINE>
     """
     lines = ["Dry-fit", ""]
-    for finding in findings:
-        text = f"{_LEVELS[finding.level]}: {finding.text}"
-        lines += textwrap.wrap(text, 100, initial_indent="  ", subsequent_indent="    ")
+    for level, word in _LEVELS.items():
+        for text in told_once([finding.text for finding in findings if finding.level == level], cabinet):
+            lines += textwrap.wrap(f"{word}: {text}", 100, initial_indent="  ", subsequent_indent="    ")
     return "\n".join([*lines, ""])
 
 

@@ -8,9 +8,12 @@ import csv
 import io
 import textwrap
 
+from shoplib.checks.naming import and_list, boards_in_short, in_short
+from shoplib.lists.alike import told_of_each
 from shoplib.lists.cut_list import Kind, kinds
-from shoplib.lists.row_words import edging_words, kind_cut_words, where_words
-from shoplib.measure import to_step, write_length, write_mm
+from shoplib.lists.row_words import edging_words, joined_words, kind_cut_words, where_words
+from shoplib.lists.writing import Writing
+from shoplib.measure import to_step, write_length, write_measured, write_mm
 from shoplib.model.solved import Cabinet, ClosingSum
 
 COLUMNS = (
@@ -50,18 +53,21 @@ def cut_list_csv(cabinet: Cabinet) -> str:
 
 
 def _cells(kind: Kind, cabinet: Cabinet) -> list[str]:
-    style = cabinet.style
+    exact = Writing(cabinet.style, exact=True)
+    length, width, thickness = kind.cut
     finished = kind.finished[:2]
     return [
         str(kind.stage),
         str(kind.count),
         "; ".join(kind.names),
         kind.sheet,
-        *(write_length(ticks, style) for ticks in kind.cut),
+        exact.length(length),
+        exact.length(width),
+        exact.measured(thickness),
         *(write_mm(ticks) for ticks in kind.cut),
-        edging_words(kind, cabinet),
-        "; ".join(kind_cut_words(kind, cabinet)),
-        *(write_length(ticks, style) for ticks in finished),
+        edging_words(kind, exact),
+        "; ".join(kind_cut_words(kind, cabinet, exact)),
+        *(exact.length(ticks) for ticks in finished),
         *(write_mm(ticks) for ticks in finished),
         kind.grain,
         where_words(kind, cabinet),
@@ -69,19 +75,25 @@ def _cells(kind: Kind, cabinet: Cabinet) -> list[str]:
 
 
 def cut_list_text(cabinet: Cabinet) -> str:
-    """The cut list to read: by stage, with what must be measured first, and the closing sums under it."""
+    """The cut list to read: by stage, with what must be measured first, and the closing sums under it.
+
+    Boards are told by what they are; their names one by one are in the table.
+    """
     rows = kinds(cabinet)
     lines = [f"Cut list: {cabinet.name}", "", *_wrapped(_legend(cabinet), "")]
+    told: dict[tuple[str, ...], Kind] = {}
     for stage in sorted({kind.stage for kind in rows}):
         lines += ["", f"Stage {stage}: {_STAGE_TITLES[stage]}", ""]
-        to_measure = [text for waiting, text in cabinet.waiting if waiting == stage]
+        to_measure = told_of_each([text for waiting, text in cabinet.waiting if waiting == stage], cabinet)
         if to_measure:
             lines += _wrapped("Do not cut these before measuring", "  ")
             lines += [line for text in to_measure for line in _wrapped(text, "    - ")]
             lines += [*_wrapped("and writing what you read into the project, under `measured`.", "  "), ""]
         for kind in rows:
             if kind.stage == stage:
-                lines += _entry(kind, cabinet)
+                lines += _entry(kind, cabinet, told)
+    if cabinet.spacers:
+        lines += ["", "Heights to set the slides by", "", *_spacers(cabinet)]
     if cabinet.sums:
         lines += ["", "Closing sums", ""]
         for chain in cabinet.sums:
@@ -89,11 +101,27 @@ def cut_list_text(cabinet: Cabinet) -> str:
     return "\n".join(lines) + "\n"
 
 
+def _spacers(cabinet: Cabinet) -> list[str]:
+    """Each height once, with the drawers that it is for."""
+    writing = Writing(cabinet.style)
+    alike: dict[tuple[str, int], list[str]] = {}
+    for text, ticks in cabinet.spacers:
+        group, _, what = text.partition(": ")
+        alike.setdefault((what, ticks), []).append(group)
+    return [
+        line
+        for (what, ticks), groups in alike.items()
+        for line in _wrapped(f"{and_list(in_short(groups))}: {writing.length(ticks)} {what}".rstrip(), "  ")
+    ]
+
+
 def sum_text(chain: ClosingSum, cabinet: Cabinet) -> str:
     """A chain of sizes in words, then in numbers, and what is left over if it does not close."""
     style = cabinet.style
     words = " + ".join(what for what, _ in chain.terms)
-    numbers = " + ".join(write_length(ticks, style) for _, ticks in chain.terms)
+    numbers = " + ".join(
+        (write_measured if what in chain.measured else write_length)(ticks, style) for what, ticks in chain.terms
+    )
     text = f"{words} = {chain.total[0]}: {numbers} = {write_length(chain.total[1], style)}"
     if chain.rest == 0:
         return text
@@ -109,28 +137,36 @@ def _legend(cabinet: Cabinet) -> str:
     rounded = any(to_step(ticks, cabinet.style.step) != ticks for board in cabinet.boards for ticks in board.cut_size)
     if rounded:
         step = write_length(cabinet.style.step, cabinet.style)
-        text += f"Lengths are written to the nearest {step}; what the rounding left out follows in brackets."
+        least = "0.002 in" if cabinet.style.unit == "in" else "0.05 mm"
+        text += (
+            f"Thicknesses, and cuts that take a sheet, are decimals, for a caliper. Other lengths are at the nearest "
+            f"{step}; where that is {least} or more off, true size less written size follows in brackets."
+        )
     return text.strip()
 
 
-def _entry(kind: Kind, cabinet: Cabinet) -> list[str]:
-    style = cabinet.style
-
-    def size(ticks: tuple[int, ...]) -> str:
-        return " x ".join(write_length(part, style) for part in ticks)
-
+def _entry(kind: Kind, cabinet: Cabinet, told: dict[tuple[str, ...], Kind]) -> list[str]:
+    """One row; `told` has the rows above by their cuts, so that a long set of cuts is written out once."""
+    writing = Writing(cabinet.style)
+    length, width, thickness = kind.cut
+    size = f"{writing.length(length)} x {writing.length(width)} x {writing.measured(thickness)}"
     grain = "grain along the length" if kind.grain == "length" else "grain either way"
-    lines = _wrapped(f"{kind.count} x {'; '.join(kind.names)}", "  ")
-    lines += _wrapped(f"{size(kind.cut)}, {kind.sheet}, {grain}", "      ")
-    edging = edging_words(kind, cabinet)
+    lines = _wrapped(f"{kind.count} x {boards_in_short(kind.boards)}", "  ")
+    lines += _wrapped(f"{size}, {kind.sheet}, {grain}", "      ")
+    edging = edging_words(kind, writing)
     if edging:
-        lines += _wrapped(f"finished {size(kind.finished[:2])} with edging: {edging}", "      ")
+        finished = " x ".join(writing.length(ticks) for ticks in kind.finished[:2])
+        lines += _wrapped(f"finished {finished} with edging: {edging}", "      ")
     if kind.mirror_of:
         lines += _wrapped(f"the mirror image of {kind.mirror_of}: lay the two side by side to mark them", "      ")
-    for phrase in kind_cut_words(kind, cabinet):
+    cuts = kind_cut_words(kind, cabinet, writing)
+    before = told.setdefault(cuts, kind)
+    if len(cuts) > 1 and before is not kind and not kind.mirror_of:
+        cuts = (f"cuts as in the {boards_in_short(before.boards)} above",)
+    for phrase in cuts:
         lines += _wrapped(phrase, "      - ")
-    lines += _wrapped(f"goes to: {where_words(kind, cabinet)}", "      ")
-    return lines
+    joined = joined_words(kind, cabinet)
+    return lines + (_wrapped(f"goes in: {joined}", "      ") if joined else [])
 
 
 def _wrapped(text: str, indent: str) -> list[str]:

@@ -9,13 +9,15 @@ before is what the slip would do.
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from shoplib.lists.consequences import consequences, told_once
-from shoplib.lists.cut_words import plural
+from shoplib.checks.naming import plural
+from shoplib.checks.wording import how_much, setting
+from shoplib.lists.alike import told_once
+from shoplib.lists.consequences import consequences
 from shoplib.lists.refit import refit
 from shoplib.lists.slips import SIZES, slip
 from shoplib.lists.typed import Said, TypedRow, all_of, assign
 from shoplib.lists.words_compared import words_off
-from shoplib.measure import to_step, write_length
+from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Point
 from shoplib.model.placement import directions
@@ -115,18 +117,19 @@ def _size_text(row: TypedRow, board: Board, changes: Point, cabinet: Cabinet) ->
         if changes[own]:
             one = _farthest(said, board.cut_size[own])
             hint = slip(board, own, one, cabinet)
+            measured = own == 2
             parts.append(
-                f"{SIZES[own]} {write_length(one.ticks, style)}, "
-                f"planned {write_length(board.cut_size[own], style)}: "
+                f"{SIZES[own]} {write_brief(one.ticks, style, measured)}, "
+                f"planned {write_brief(board.cut_size[own], style, measured)}: "
                 f"{_amount(changes[own], own, cabinet)}{f' ({hint})' if hint else ''}"
             )
     return f"{board.name}: {'; '.join(parts)}."
 
 
 def _amount(change: int, own: int, cabinet: Cabinet) -> str:
-    """How much in shop steps, and which way: "2 in short". Under a step, exactly."""
-    size = to_step(abs(change), cabinet.style.step) or abs(change)
-    return f"{write_length(size, cabinet.style)} {(_MORE if change > 0 else _LESS)[own]}"
+    """How much, and which way: "2 in short". A thickness differs by a decimal."""
+    size = (setting if own == 2 else how_much)(abs(change), cabinet.style)
+    return f"{size} {(_MORE if change > 0 else _LESS)[own]}"
 
 
 def _swapped(row: TypedRow, board: Board, cabinet: Cabinet) -> bool:
@@ -167,7 +170,7 @@ def _contradictions(row: TypedRow, cabinet: Cabinet) -> list[str]:
     for said in (row.length, row.width, row.thickness, row.finished_length, row.finished_width):
         ticks = [one.ticks for one in said]
         if said and max(ticks) - min(ticks) > cabinet.style.step // 2:
-            apart = write_length(max(ticks) - min(ticks), cabinet.style)
+            apart = how_much(max(ticks) - min(ticks), cabinet.style)
             cells = " and ".join(f"{one.column} `{one.text}`" for one in said)
             found.append(f"{row.names[0]}: {cells} are {apart} apart; make them say the same.")
     return found
@@ -185,8 +188,8 @@ def _finished_off(row: TypedRow, board: Board, cabinet: Cabinet) -> list[str]:
         ):
             one = _farthest(said, board.size[own])
             found.append(
-                f"{row.names[0]}: finished {SIZES[own]} {write_length(one.ticks, cabinet.style)}, "
-                f"planned {write_length(board.size[own], cabinet.style)}: "
+                f"{row.names[0]}: finished {SIZES[own]} {write_brief(one.ticks, cabinet.style)}, "
+                f"planned {write_brief(board.size[own], cabinet.style)}: "
                 f"{_amount(one.ticks - board.size[own], own, cabinet)}."
             )
     return found

@@ -1,12 +1,11 @@
 """What a slip would do, in words: which boards stand elsewhere, and what the dry-fit finds then."""
 
-import re
-
-from shoplib.lists.cut_words import and_list
+from shoplib.checks.naming import and_list
+from shoplib.checks.wording import how_much
+from shoplib.lists.alike import told_once
 from shoplib.lists.refit import Refit
-from shoplib.lists.row_words import ranges
 from shoplib.lists.typed import all_of
-from shoplib.measure import to_step, write_length
+from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point
 from shoplib.model.solved import Cabinet, Finding
@@ -41,23 +40,6 @@ def consequences(
     return tuple(told)
 
 
-def told_once(sentences: list[str], cabinet: Cabinet) -> list[str]:
-    """Sentences that are alike but for the drawers they are about, told of the first with the others named."""
-    groups = sorted((group for group in cabinet.groups if group != "case"), key=len, reverse=True)
-    if not groups:
-        return sentences
-    any_group = re.compile("|".join(rf"\b{re.escape(group)}\b" for group in groups))
-    alike: dict[str, list[str]] = {}
-    for sentence in sentences:
-        alike.setdefault(any_group.sub("*", sentence), []).append(sentence)
-    told = []
-    for first, *others in alike.values():
-        about = dict.fromkeys(group for other in others for group in any_group.findall(other))
-        likewise = [group for group in about if group not in any_group.findall(first)]
-        told.append(f"{first} (likewise {and_list(ranges(likewise))})" if likewise else first)
-    return told
-
-
 def _gaps(built: Cabinet, planned: Cabinet) -> list[str]:
     """Gaps beside fronts that come out otherwise than planned, where there still is one."""
     told = []
@@ -68,11 +50,10 @@ def _gaps(built: Cabinet, planned: Cabinet) -> list[str]:
         order = tuple(planned.by_name[name].box for name in gap.between)
         now = _room(*(built.by_name[name].box for name in gap.between), axis, order)
         if now != _room(*order, axis, order) == gap.size and now > 0:
-            size = to_step(now, planned.style.step) or now
             one, other = gap.between
             told.append(
-                f"the gap between {one} and {other} comes out at {write_length(size, planned.style)}, "
-                f"planned {write_length(gap.size, planned.style)}"
+                f"the gap between {one} and {other} comes out at {how_much(now, planned.style)}, "
+                f"planned {write_brief(gap.size, planned.style)}"
             )
     return told
 
@@ -88,7 +69,7 @@ def _parted(built: Cabinet, new: list[Finding]) -> list[str]:
             for axis in range(3)
         )
         if apart > 0 and frozenset((joint.enters, joint.receives)) not in told:
-            found.append(f"{joint.enters} and {joint.receives} stand {write_length(apart, built.style)} apart")
+            found.append(f"{joint.enters} and {joint.receives} stand {how_much(apart, built.style)} apart")
     return found
 
 
@@ -106,8 +87,7 @@ def _moved(built: Refit, planned: Cabinet) -> list[str]:
 
 
 def _off(ticks: int, axis: int, planned: Cabinet) -> str:
-    size = to_step(abs(ticks), planned.style.step) or abs(ticks)
-    return f"{write_length(size, planned.style)} {_TOO_FAR[axis][ticks > 0]}"
+    return f"{how_much(abs(ticks), planned.style)} {_TOO_FAR[axis][ticks > 0]}"
 
 
 def _without_room(new: list[Finding], built: Refit, planned: Cabinet) -> list[str]:
@@ -146,8 +126,7 @@ def _what_is_wrong(finding: Finding, built: Refit, planned: Cabinet) -> str:
     overlap = _overlap(finding, built, planned)
     if overlap:
         one, other = finding.boards
-        size = to_step(overlap, planned.style.step) or overlap
-        return f"{one} and {other} overlap by {write_length(size, planned.style)}"
+        return f"{one} and {other} overlap by {how_much(overlap, planned.style)}"
     text = finding.text.partition(". ")[0].rstrip(".")
     return text if text.startswith(tuple(finding.boards)) else text[0].lower() + text[1:]
 

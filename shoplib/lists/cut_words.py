@@ -4,105 +4,66 @@ A place is measured from the left, front or bottom side of the finished board to
 cut (holes: to the centre). Equal cuts at several places are told once.
 """
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
-from shoplib.lists.sides import datum_side, side_name
-from shoplib.measure import write_length
-from shoplib.model.board import Board, BoxCut, Hole
-from shoplib.model.box import Box, Point, around
+from shoplib.checks.naming import and_list, plural
+from shoplib.lists.sides import datum_side, outline_of, side_name
+from shoplib.lists.writing import Writing
+from shoplib.model.board import Board, BoxCut, Cut, Hole
+from shoplib.model.box import Box, Point
 from shoplib.model.solved import Cabinet
-
-_PLURALS = {"dado": "dadoes", "notch": "notches"}
 
 
 @dataclass(frozen=True, slots=True)
 class _Phrase:
-    """What a cut is (`noun`, `size`), at which `place` and from where, and its `tail`."""
+    """What a cut is (`noun`, `size`), at which `place` and from where, and its `tail`.
+
+    Holes have a second place, across the first.
+    """
 
     noun: str
     size: str
     place: str
     reference: str
-    tail: str
+    tail: str = ""
+    across: str = ""
+    across_reference: str = ""
 
 
-def cut_words(board: Board, cabinet: Cabinet) -> tuple[str, ...]:
-    """One phrase for each kind of cut in the board, in the cabinet's style."""
-    box_parts = [part for part in cabinet.groups[board.group] if part.stage == board.stage]
-    outline = around([part.box for part in box_parts])
-    return _merged([_phrase(cut, board, cabinet, outline) for cut in board.cuts])
-
-
-def and_list(words: list[str] | tuple[str, ...]) -> str:
-    """The words with commas, and `and` before the last.
-
-    >>> and_list(["top", "bottom", "back"])
-    'top, bottom and back'
-    """
-    return " and ".join([", ".join(words[:-1]), words[-1]] if len(words) > 1 else words)
-
-
-def plural(noun: str) -> str:
-    """More than one of it.
-
-    >>> plural("dado"), plural("box side"), plural("box bottom")
-    ('dadoes', 'box sides', 'box bottoms')
-    """
-    return _PLURALS.get(noun, "shelves".join(noun.rsplit("shelf", 1)) if noun.endswith("shelf") else f"{noun}s")
+def cut_words(
+    board: Board, cabinet: Cabinet, writing: Writing, cuts: Sequence[Cut] | None = None
+) -> tuple[str, ...]:
+    """One phrase for each kind of cut in the board (or of those of its `cuts` that are given)."""
+    teller = _Teller(board, cabinet, writing, outline_of(board, cabinet))
+    return _merged([teller.phrase(cut) for cut in (board.cuts if cuts is None else cuts)])
 
 
 def _merged(phrases: list[_Phrase]) -> tuple[str, ...]:
-    alike: dict[tuple, list[str]] = {}
+    """Cuts that are alike but for their places told once; rows of holes with equal places as a grid."""
+    rows: dict[_Phrase, list[str]] = {}
     for phrase in phrases:
-        places = alike.setdefault((phrase.noun, phrase.size, phrase.reference, phrase.tail), [])
-        places.append(phrase.place)
-    told = []
-    for (noun, size, reference, tail), places in alike.items():
-        head = f"{noun} {size}" if len(places) == 1 else f"{len(places)} {plural(noun)} {size}"
-        where = f"{and_list(places)} {reference}".strip() if places[0] else reference
-        told.append(", ".join(part for part in (head, where, tail) if part))
-    return tuple(told)
+        rows.setdefault(replace(phrase, place=""), []).append(phrase.place)
+    grids: dict[tuple[_Phrase, tuple[str, ...]], list[str]] = {}
+    for phrase, places in rows.items():
+        grids.setdefault((replace(phrase, across=""), tuple(places)), []).append(phrase.across)
+    return tuple(_told(phrase, places, across) for (phrase, places), across in grids.items())
 
 
-def _phrase(cut: BoxCut | Hole, board: Board, cabinet: Cabinet, outline: Box) -> _Phrase:
-    if isinstance(cut, Hole):
-        return _hole(cut, board, cabinet, outline)
-    spans = [_span(cut, board, own) for own in range(3)]
-    open_faces = [own for own in (2, 1, 0) if spans[own] in ("low", "high")]
-    if spans[2] == "through" or not open_faces:
-        return _notch(cut, board, cabinet, spans)
-    deep = open_faces[0]
-    return _channel(cut, board, cabinet, outline, spans, deep)
+def _told(phrase: _Phrase, places: tuple[str, ...], across: list[str]) -> str:
+    count = len(places) * len(across)
+    head = f"{phrase.noun} {phrase.size}" if count == 1 else f"{count} {plural(phrase.noun)} {phrase.size}"
+    where = f"{and_list(places)} {phrase.reference}".strip() if places[0] else phrase.reference
+    second = f"{and_list(across)} {phrase.across_reference}".strip()
+    if len(places) > 1 and len(across) > 1:
+        where, second = f"in a grid: {where}", f"each {second}"
+    return ", ".join(part for part in (head, where, second, phrase.tail) if part)
 
 
 def _span(cut: BoxCut, board: Board, own: int) -> str:
     """Where along one own axis the cut runs out of the board: through, low, high, or inside."""
     low, high = cut.low[own] <= 0, cut.high[own] >= board.size[own]
     return {(True, True): "through", (True, False): "low", (False, True): "high"}.get((low, high), "inside")
-
-
-def _channel(cut: BoxCut, board: Board, cabinet: Cabinet, outline: Box, spans: list[str], deep: int) -> _Phrase:
-    """A dado, groove or rabbet: sunk into one side, `wide` across, running along the third axis."""
-
-    def write(ticks: int) -> str:
-        return write_length(ticks, cabinet.style)
-
-    extent = [high - low for low, high in zip(cut.low, cut.high, strict=True)]
-    run = _run(cut, spans, deep, extent)
-    wide = 3 - deep - run
-    face = side_name(board, deep, -1 if spans[deep] == "low" else 1, outline)
-    size = f"{write(extent[wide])} wide, {write(extent[deep])} deep{_receives(cut, cabinet)}, in the {face}"
-    if spans[wide] in ("low", "high"):
-        side = -1 if spans[wide] == "low" else 1
-        place, reference = "", f"along the {side_name(board, wide, side, outline)}"
-    else:
-        place, reference = _place(cut.low, cut.high, board, wide, cabinet, outline)
-    stops = [
-        f"stopped {write(rest)} from the {side_name(board, run, side, outline)}"
-        for side, rest in ((-1, cut.low[run]), (1, board.size[run] - cut.high[run]))
-        if rest > 0
-    ]
-    return _Phrase(cut.kind, size, place, reference, ", ".join(stops))
 
 
 def _run(cut: BoxCut, spans: list[str], deep: int, extent: list[int]) -> int:
@@ -115,47 +76,81 @@ def _run(cut: BoxCut, spans: list[str], deep: int, extent: list[int]) -> int:
     return by_kind if by_kind in others else max(others, key=lambda own: extent[own])
 
 
-def _notch(cut: BoxCut, board: Board, cabinet: Cabinet, spans: list[str]) -> _Phrase:
-    """Wood taken out through the whole thickness: at a corner, out of one side, or inside."""
-    sizes, corner, places = [], [], []
-    for own in (0, 1):
-        sizes.append(write_length(cut.high[own] - cut.low[own], cabinet.style))
-        if spans[own] in ("low", "high"):
-            corner.append(side_name(board, own, -1 if spans[own] == "low" else 1))
-        elif spans[own] == "inside":
-            places.append(" ".join(_place(cut.low, cut.high, board, own, cabinet, None)))
-    size = f"{sizes[0]} along the length x {sizes[1]} across{_receives(cut, cabinet)}"
-    where = f"at the {and_list(corner)}" if corner else ""
-    return _Phrase(cut.kind, size, "", ", ".join(part for part in (where, *places) if part), "")
+@dataclass(frozen=True, slots=True)
+class _Teller:
+    """Puts the cuts of one board in words."""
 
+    board: Board
+    cabinet: Cabinet
+    writing: Writing
+    outline: Box
 
-def _hole(hole: Hole, board: Board, cabinet: Cabinet, outline: Box) -> _Phrase:
-    deep = "uvw".index(hole.along)
-    side = -1 if hole.centre[deep] <= 0 else 1
-    through = hole.depth >= board.size[deep]
-    depth = "right through" if through else f"{write_length(hole.depth, cabinet.style)} deep"
-    size = f"{write_length(hole.diameter, cabinet.style)} across, {depth}{_receives(hole, cabinet)}"
-    size += f", from the {side_name(board, deep, side, outline)}"
-    across, along = [own for own in (1, 0, 2) if own != deep][:2]
-    fixed = " ".join(_place(hole.centre, hole.centre, board, across, cabinet, outline))
-    place, reference = _place(hole.centre, hole.centre, board, along, cabinet, outline)
-    noun = hole.kind if hole.kind.endswith("hole") else f"{hole.kind} hole"
-    return _Phrase(noun, size, place, reference, fixed)
+    def phrase(self, cut: Cut) -> _Phrase:
+        """What one cut is and where."""
+        if isinstance(cut, Hole):
+            return self._hole(cut)
+        spans = [_span(cut, self.board, own) for own in range(3)]
+        open_faces = [own for own in (2, 1, 0) if spans[own] in ("low", "high")]
+        if spans[2] == "through" or not open_faces:
+            return self._notch(cut, spans)
+        return self._channel(cut, spans, open_faces[0])
 
+    def _channel(self, cut: BoxCut, spans: list[str], deep: int) -> _Phrase:
+        """A dado, groove or rabbet: sunk into one side, `wide` across, running along the third axis."""
+        extent = [high - low for low, high in zip(cut.low, cut.high, strict=True)]
+        run = _run(cut, spans, deep, extent)
+        wide = 3 - deep - run
+        across = (self.writing.measured if cut.for_board else self.writing.setting)(extent[wide])
+        sunk = f"{self.writing.setting(extent[deep])} deep{self._receives(cut)}"
+        size = f"{across} wide, {sunk}, in the {self._side(deep, -1 if spans[deep] == 'low' else 1)}"
+        if spans[wide] in ("low", "high"):
+            place, reference = "", f"along the {self._side(wide, -1 if spans[wide] == 'low' else 1)}"
+        else:
+            place, reference = self._place(cut.low, cut.high, wide)
+        stops = [
+            f"stopped {self.writing.length(rest)} from the {self._side(run, side)}"
+            for side, rest in ((-1, cut.low[run]), (1, self.board.size[run] - cut.high[run]))
+            if rest > 0
+        ]
+        return _Phrase(cut.kind, size, place, reference, ", ".join(stops))
 
-def _place(low: Point, high: Point, board: Board, own: int, cabinet: Cabinet, outline: Box | None) -> tuple[str, str]:
-    """How far the near wall is from the datum side, and the words for that side."""
-    side = datum_side(board, own)
-    name = side_name(board, own, side, outline)
-    distance = low[own] if side < 0 else board.size[own] - high[own]
-    if distance == 0:
-        return "flush", f"with the {name}"
-    return write_length(distance, cabinet.style), f"from the {name}"
+    def _notch(self, cut: BoxCut, spans: list[str]) -> _Phrase:
+        """Wood taken out through the whole thickness: at a corner, out of one side, or inside."""
+        sizes, corner, places = [], [], []
+        for own in (0, 1):
+            sizes.append(self.writing.length(cut.high[own] - cut.low[own]))
+            if spans[own] in ("low", "high"):
+                corner.append(self._side(own, -1 if spans[own] == "low" else 1))
+            elif spans[own] == "inside":
+                places.append(" ".join(self._place(cut.low, cut.high, own)))
+        size = f"{sizes[0]} along the length x {sizes[1]} across{self._receives(cut)}"
+        where = f"at the {and_list(corner)}" if corner else ""
+        return _Phrase(cut.kind, size, "", ", ".join(part for part in (where, *places) if part))
 
+    def _hole(self, hole: Hole) -> _Phrase:
+        deep = "uvw".index(hole.along)
+        side = -1 if hole.centre[deep] <= 0 else 1
+        through = hole.depth >= self.board.size[deep]
+        depth = "right through" if through else f"{self.writing.setting(hole.depth)} deep"
+        size = f"{self.writing.setting(hole.diameter)} across, {depth}{self._receives(hole)}"
+        across, along = [own for own in (1, 0, 2) if own != deep][:2]
+        noun = hole.kind if hole.kind.endswith("hole") else f"{hole.kind} hole"
+        first, second = (self._place(hole.centre, hole.centre, own) for own in (along, across))
+        return _Phrase(noun, f"{size}, from the {self._side(deep, side)}", *first, "", *second)
 
-def _receives(cut: BoxCut | Hole, cabinet: Cabinet) -> str:
-    """What enters the cut, by what it does: equal boards receive boards of different names."""
-    entering = cabinet.by_name.get(cut.for_board)
-    if entering is None:
-        return f" for the {cut.for_board}" if cut.for_board else ""
-    return f" for the {entering.role or entering.name}"
+    def _place(self, low: Point, high: Point, own: int) -> tuple[str, str]:
+        """How far the near wall is from the datum side, and the words for that side."""
+        side = datum_side(self.board, own)
+        distance = low[own] if side < 0 else self.board.size[own] - high[own]
+        name = self._side(own, side)
+        return (self.writing.length(distance), f"from the {name}") if distance else ("flush", f"with the {name}")
+
+    def _side(self, own: int, side: int) -> str:
+        return side_name(self.board, own, side, self.outline)
+
+    def _receives(self, cut: Cut) -> str:
+        """What enters the cut, by what it does: equal boards receive boards of different names."""
+        entering = self.cabinet.by_name.get(cut.for_board)
+        if entering is None:
+            return f" for the {cut.for_board}" if cut.for_board else ""
+        return f" for the {entering.role or entering.name}"

@@ -1,8 +1,9 @@
 """What the sides of a board are called: its two ends, two edges and two faces, by where they look."""
 
 from shoplib.model.board import Board
-from shoplib.model.box import Box
+from shoplib.model.box import Box, around
 from shoplib.model.placement import directions
+from shoplib.model.solved import Cabinet
 
 EDGES = {"left": (0, -1), "right": (0, 1), "front": (1, -1), "back": (1, 1), "bottom": (2, -1), "top": (2, 1)}
 """The world axis that each way of looking runs along, and its sign."""
@@ -18,6 +19,17 @@ def datum_side(board: Board, own: int) -> int:
     """
     _, sign = directions(board.placement.axes)[own]
     return -sign
+
+
+def looks(board: Board, own: int, side: int) -> str:
+    """Which way a side looks in the cabinet: left, right, front, back, bottom, top.
+
+    >>> from shoplib.model.placement import Placement
+    >>> looks(Board("left side", "case", 1, "s", 90, 50, 2, Placement((2, 0, 0), ("+z", "+y", "-x"))), 2, -1)
+    'right'
+    """
+    axis, sign = directions(board.placement.axes)[own]
+    return _LOOKS[axis, side * sign]
 
 
 def side_name(board: Board, own: int, side: int, outline: Box | None = None) -> str:
@@ -40,7 +52,12 @@ def side_name(board: Board, own: int, side: int, outline: Box | None = None) -> 
         on_high = board.box.high[axis] == outline.high[axis]
         if on_low != on_high:
             return "outside face" if (look < 0) == on_low else "inside face"
-    return f"{_LOOKS[axis, look]} {_NOUNS[own]}"
+    return f"{looks(board, own, side)} {_NOUNS[own]}"
+
+
+def outline_of(board: Board, cabinet: Cabinet) -> Box:
+    """The outline of the box that the board is part of: the case, or its drawer without the front."""
+    return around([part.box for part in cabinet.groups[board.group] if part.stage == board.stage])
 
 
 def own_side(board: Board, edge: str) -> tuple[int, int]:

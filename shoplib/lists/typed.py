@@ -5,7 +5,7 @@ import re
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from shoplib.lists.cut_words import and_list, plural
+from shoplib.checks.naming import and_list, plural
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 

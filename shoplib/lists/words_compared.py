@@ -9,6 +9,7 @@ import re
 from shoplib.lists.cut_list import Kind
 from shoplib.lists.row_words import edging_words, kind_cut_words
 from shoplib.lists.typed import TypedRow
+from shoplib.lists.writing import Writing
 from shoplib.measure import LengthError, read_length
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
@@ -23,13 +24,14 @@ def words_off(row: TypedRow, boards: tuple[Board, ...], cabinet: Cabinet) -> lis
     """A sentence for each of the row's words that contradicts the plan of these boards (at least one)."""
     found = []
     name, board, kind = row.names[0], boards[0], Kind(boards)
+    exact = Writing(cabinet.style, exact=True)
     if row.stage is not None and row.stage != board.stage:
         found.append(f"{name}: stage {row.stage}, planned {board.stage}.")
     if row.sheet and _plain(row.sheet) != _plain(board.sheet):
         found.append(f"{name}: sheet {row.sheet}, planned {board.sheet}.")
     for what, typed, planned in (
-        ("edging", row.edging, edging_words(kind, cabinet)),
-        ("cuts", row.cuts, "; ".join(kind_cut_words(kind, cabinet))),
+        ("edging", row.edging, edging_words(kind, exact)),
+        ("cuts", row.cuts, "; ".join(kind_cut_words(kind, cabinet, exact))),
     ):
         odd = _lengths_not_in(typed, planned, cabinet)
         if odd:

@@ -115,9 +115,11 @@ def write_brief(ticks: int, style: Style, decimal: bool = False) -> str:
     if decimal or abs(ticks) < style.step:
         # What is not nothing never reads as nothing.
         return write_measured(to_step(ticks, _FINEST[style.unit]) or ticks, style)
-    rest = ticks - to_step(ticks, style.step)
-    shown = to_step(rest, _FINEST[style.unit]) if abs(rest) >= _LEAST_REST[style.unit] else 0
-    return write_length(ticks - rest + shown, style)
+    printed = to_step(ticks, style.step)
+    text, rest = write_length(printed, style), ticks - printed
+    if abs(rest) < _LEAST_REST[style.unit]:
+        return text
+    return f"{text} ({_rest(to_step(rest, _FINEST[style.unit]), style.unit)} {style.unit})"
 
 
 def _number(ticks: int, style: Style) -> str:

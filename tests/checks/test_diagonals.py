@@ -32,13 +32,12 @@ def test_the_case_and_each_kind_of_box():
     assert (case.amount, behind.amount) == (ticks(640.3), ticks(500))
     assert boxes.amount == ticks(520.7)
     assert case.text == (
-        "The case: both diagonals, over the outer corners of its front, should measure 640.3 mm. "
-        "Where they differ it is out of square: squeeze the two corners of the longer one together "
-        "until both read the same."
+        "Both diagonals of the case, over the outer corners of its front, should measure 640.3 mm; "
+        "where they differ, squeeze the corners of the longer one together."
     )
-    assert behind.text.startswith("back: both diagonals, before it goes in, should measure 500 mm.")
+    assert behind.text.startswith("Both diagonals of the back, before it goes in, should measure 500 mm;")
     assert boxes.text.startswith(
-        "Drawer box of bay 1 drawer 1 and bay 1 drawer 2: both diagonals, seen from above, should"
+        "Both diagonals of the box of bay 1 drawers 1 and 2, seen from above, should"
     )
 
 

@@ -15,7 +15,7 @@ def test_a_groove_deeper_than_the_rabbets_shows_at_both_ends():
     assert (front.level, rear.level) == ("note", "note")
     assert front.boards == (f"{GROUP} box left", f"{GROUP} box right")
     assert rear.text == (
-        "bay 1 drawer 1 box left and bay 1 drawer 1 box right: the groove for the bottom runs right through "
+        "bay 1 drawer 1 box left and box right: the groove for the bottom runs right through "
         "and shows at the rear. Stop it short of the end or plug it, or leave it where nobody looks."
     )
     assert "shows at the front" in front.text

@@ -46,7 +46,7 @@ def test_the_cut_size_counts_since_edging_goes_on_afterwards():
 def test_equal_boards_are_one_finding():
     (finding,) = found(*(shelf(2450, 300, name=f"shelf {number}") for number in range(1, 7)))
     assert len(finding.boards) == 6
-    assert finding.text.startswith("shelf 1, shelf 2, shelf 3 and 3 more: ")
+    assert finding.text.startswith("shelves 1 to 6: ")
 
 
 def test_sheets_of_unknown_size_are_one_note():

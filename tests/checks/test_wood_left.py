@@ -140,6 +140,6 @@ def test_all_drawers_alike_are_one_finding_that_names_parts_by_what_they_do():
     (found,) = find_thin_wood(cabinet(boards))
     assert (found.level, found.amount, len(found.boards)) == ("warn", ticks(5), 4)
     assert found.text.startswith(
-        "bay 1 drawer 1 box left, bay 1 drawer 1 box right, bay 1 drawer 2 box left and 1 more: "
+        "box left and box right of bay 1 drawers 1 and 2: "
         "5 mm of wood is left under the groove for the box bottom, less than half of 12 mm."
     )

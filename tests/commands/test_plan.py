@@ -31,7 +31,7 @@ def test_a_shipped_project_is_planned_and_its_list_agrees(project, tmp_path, cap
     )
     order = [out.index(text) for text in ("Stage 1", "Stage 2", "Stage 3", "Closing sums", "Dry-fit", "Written into")]
     assert order == sorted(order)
-    assert "both diagonals" in " ".join(out.split())
+    assert "Both diagonals" in " ".join(out.split())
     assert check.run(str(project), str(tmp_path / "out/cut_list.csv")) == 0
 
 

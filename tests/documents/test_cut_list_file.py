@@ -72,7 +72,7 @@ def test_the_list_to_read_is_staged_and_closes():
     assert stages == sorted(stages)
     waits = text.index("Do not cut these before measuring")
     assert stages[1] < waits < stages[2]
-    assert "- the opening of bay 1 drawer 1, front and back" in text[waits:]
+    assert "- the opening of each of bay 1 drawers 1 to 4, front and back" in text[waits:]
     flat = " ".join(text.split())
     assert "left side + bay 1 + right side = outside width over the sides: " in flat
     assert max(len(line) for line in text.splitlines()) <= 100
@@ -80,7 +80,7 @@ def test_the_list_to_read_is_staged_and_closes():
 
 def test_finished_sizes_and_mirrored_boards_are_told():
     text = cut_list_text(solve(stand()))
-    assert "finished 800 mm x 500 mm with edging: front edge band 1 mm" in text
+    assert "finished 800 mm x 500 mm with edging: band 1 mm on the front edge" in text
     assert "finished 800" not in cut_list_text(solve(stand(edging=())))
     toe = chest(base=Base("toe space", 4 * INCH, 3 * INCH, "case sheet"))
     assert "the mirror image of right side: lay the two side by side" in cut_list_text(solve(toe))

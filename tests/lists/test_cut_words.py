@@ -3,7 +3,8 @@
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.cut_words import cut_words
 from shoplib.lists.row_words import edging_words, where_words
-from shoplib.measure import MM, MM_STYLE
+from shoplib.lists.writing import Writing
+from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE
 from shoplib.model.board import Board, BoxCut, Hole
 from shoplib.model.box import Box
 from shoplib.model.cabinet import solve
@@ -22,9 +23,11 @@ def words(axes, *cuts, size=(600, 300, 18)):
     extent = dict(zip((axis[1] for axis in axes), size, strict=True))
     box = Box((0, 0, 0), mm(extent["x"], extent["y"], extent["z"]))
     board = Board("side", "case", 1, "s", *mm(*size), standing_in(box, axes), cuts, role="side")
-    return cut_words(board, Cabinet("one board", (board,), {"s": Sheet("s", "plywood", 18 * MM)}, style=MM_STYLE))
+    case = Cabinet("one board", (board,), {"s": Sheet("s", "plywood", 18 * MM)}, style=MM_STYLE)
+    return cut_words(board, case, Writing(MM_STYLE))
 
 
+EXACT = Writing(MM_STYLE, exact=True)
 LEFT, RIGHT = ("+z", "+y", "-x"), ("+z", "-y", "+x")
 
 
@@ -73,13 +76,37 @@ def test_a_row_of_holes():
     assert "right through" in words(LEFT, Hole("peg", mm(96, 37, 0), "w", 5 * MM, 18 * MM))[0]
 
 
+def test_rows_of_holes_are_a_grid():
+    holes = [Hole("peg", mm(u, v, 0), "w", 5 * MM, 12 * MM) for v in (37, 100) for u in (96, 128, 160)]
+    assert words(LEFT, *holes) == (
+        "6 peg holes 5 mm across, 12 mm deep, from the right face, in a grid: 96 mm, 128 mm and 160 mm from the "
+        "bottom end, each 37 mm and 100 mm from the front edge",
+    )
+    assert words(LEFT, *holes, Hole("peg", mm(300, 200, 0), "w", 5 * MM, 12 * MM))[1].startswith("peg hole 5 mm")
+
+
+def test_what_takes_a_measured_sheet_is_a_decimal_and_the_rest_a_shop_fraction():
+    place = standing_in(Box((0, 0, 0), (INCH, 10 * INCH, 20 * INCH)), LEFT)
+    wide = 713 * INCH // 1000
+    dado = BoxCut("dado", (4 * INCH, 0, 0), (4 * INCH + wide, 10 * INCH, 5 * INCH // 16), "shelf")
+    half = BoxCut("dado", (9 * INCH + 508, 0, 0), (9 * INCH + 508 + wide, 10 * INCH, 703 * INCH // 2000), "shelf")
+    side = Board("side", "case", 1, "s", 20 * INCH, 10 * INCH, INCH, place, (dado, half))
+    case = Cabinet("one board", (side,), {"s": Sheet("s", "plywood", INCH)}, style=INCH_STYLE)
+    assert cut_words(side, case, Writing(INCH_STYLE, exact=True)) == (
+        "dado 0.713 in wide, 5/16 in deep for the shelf, in the right face, 4 in from the bottom end",
+        "dado 0.713 in wide, 0.3515 in deep for the shelf, in the right face, 9 in (+0.00025 in) from the bottom end",
+    )
+    assert cut_words(side, case, Writing(INCH_STYLE, units=False), [half]) == (
+        "dado 0.713 wide, 0.3515 deep for the shelf, in the right face, 9 from the bottom end",
+    )
+
+
 def test_inside_faces_are_called_so_on_both_sides_of_a_case():
     cabinet = solve(stand())
-    left, right = (cut_words(cabinet.by_name[name], cabinet) for name in ("left side", "right side"))
+    left, right = (cut_words(cabinet.by_name[name], cabinet, EXACT) for name in ("left side", "right side"))
     assert all("in the inside face" in phrase for phrase in (*left, *right))
-    assert all(
-        "in the left face" in p or "in the right face" in p for p in cut_words(cabinet.by_name["divider 1"], cabinet)
-    )
+    divider = cut_words(cabinet.by_name["divider 1"], cabinet, EXACT)
+    assert all("in the left face" in phrase or "in the right face" in phrase for phrase in divider)
 
 
 def test_where_boards_go():
@@ -92,6 +119,6 @@ def test_where_boards_go():
 
 def test_edging_in_words():
     cabinet = solve(stand())
-    told = {kind.first.name: edging_words(kind, cabinet) for kind in kinds(cabinet)}
-    assert told["divider 1"] == "front edge band 1 mm"
+    told = {kind.first.name: edging_words(kind, EXACT) for kind in kinds(cabinet)}
+    assert told["divider 1"] == "band 1 mm on the front edge"
     assert told["bay 1 shelf 1"] == ""
