@@ -49,6 +49,11 @@ def read_choice(folder: Path | None = None) -> Choice | None:
     return Choice(kept["unit"], learner) if isinstance(learner, str) and learner else None
 
 
+def unit_in_use() -> str:
+    """The learner's unit, "in" or "mm"; inches until a choice is made."""
+    return (read_choice() or BEFORE_ANY).unit
+
+
 def save_unit(unit: str, folder: Path | None = None) -> Choice:
     """Remember `unit`, whole or not at all; a learner's numbers stay theirs when the unit changes.
 

@@ -13,7 +13,16 @@ from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
 from shoplib.draw.section import section_side
 from shoplib.lists.cut_list import kinds
-from shoplib.live.carcass_project import BACKS, BASES, FRONTS, HOLDS, CaseChoices, case_project
+from shoplib.live.carcass_project import (
+    BACKS,
+    BASES,
+    FRONTS,
+    HOLDS,
+    CaseChoices,
+    case_project,
+    first_case,
+    starting_case,
+)
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
@@ -32,6 +41,23 @@ def style_for(unit: str) -> Style:
     return Style("in", INCH // 32) if unit == "in" else Style("mm", MM // 2)
 
 
+def width_panel(unit: str = "in") -> Panel:
+    """The first slider: the width of a box of five boards, and nothing else to turn.
+
+    >>> panel = width_panel("mm")
+    >>> panel.enter("width", "900 mm")
+    >>> [row[2] for row in panel.outcome.tables[0].rows if row[0].startswith("bottom")]
+    ['877 mm']
+    """
+    style = style_for(unit)
+
+    def work(values: SimpleNamespace) -> Outcome:
+        outcome = outcome_of(case_project(replace(first_case(unit), width=values.width), style))
+        return replace(outcome, sums=(), findings=())
+
+    return Panel("A case of five boards", [Group("One number", {"width": _width(unit)})], work)
+
+
 def carcass_panel(unit: str = "in") -> Panel:
     """The panel of the carcass lesson, in inches or millimetres.
 
@@ -40,31 +66,31 @@ def carcass_panel(unit: str = "in") -> Panel:
     >>> panel.message
     '5 boards: it goes together dry.'
     """
-    style = style_for(unit)
-    inch = unit == "in"
+    style, start = style_for(unit), starting_case(unit)
 
-    def length(label: str, inches: tuple[str, ...], millimetres: tuple[str, ...]) -> LengthControl:
-        value, low, high, *step = inches if inch else millimetres
-        return LengthControl(label, value, low, high, style, *step)
+    def length(label: str, name: str, inch: tuple[str, ...], mm: tuple[str, ...]) -> LengthControl:
+        low, high, *step = inch if unit == "in" else mm
+        return LengthControl(label, write_length(getattr(start, name), style), low, high, style, *step)
 
     groups = [
         Group(
             "Three numbers",
             {
-                "width": length("Width", ("34 1/2 in", "12 in", "72 in"), ("876 mm", "300 mm", "1800 mm")),
+                "width": _width(unit),
                 "thickness": length(
-                    "Measured thickness of the sheet",
-                    ("0.703 in", "0.45 in", "0.85 in", "0.001 in"),
-                    ("17.9 mm", "11 mm", "22 mm", "0.1 mm"),
+                    "Measured thickness of the sheet", "thickness",
+                    ("0.45 in", "0.85 in", "0.001 in"), ("11 mm", "22 mm", "0.1 mm"),
                 ),
-                "joint_depth": length("Depth of the joint", ("1/4 in", "1/16 in", "5/8 in"), ("6 mm", "2 mm", "16 mm")),
+                "joint_depth": length(
+                    "Depth of the joint", "joint_depth", ("1/16 in", "5/8 in"), ("2 mm", "16 mm")
+                ),
             },
         ),
         Group(
             "Height and depth",
             {
-                "height": length("Height", ("30 in", "8 in", "84 in"), ("760 mm", "200 mm", "2100 mm")),
-                "depth": length("Depth", ("20 in", "6 in", "30 in"), ("500 mm", "150 mm", "760 mm")),
+                "height": length("Height", "height", ("8 in", "84 in"), ("200 mm", "2100 mm")),
+                "depth": length("Depth", "depth", ("6 in", "30 in"), ("150 mm", "760 mm")),
             },
         ),
         Group("Bays", {"bays": _number("Number of bays", 1, 4)}),
@@ -81,7 +107,9 @@ def carcass_panel(unit: str = "in") -> Panel:
             "Base",
             {
                 "base": _choice("Base", BASES),
-                "base_height": length("Height of the base", ("4 in", "1 in", "8 in"), ("100 mm", "20 mm", "200 mm")),
+                "base_height": length(
+                    "Height of the base", "base_height", ("1 in", "8 in"), ("20 mm", "200 mm")
+                ),
             },
         ),
     ]
@@ -181,6 +209,12 @@ def part_table(cabinet: Cabinet) -> Table:
 
 def _drawing(scene: Scene) -> Drawing:
     return Drawing(scene.title, draw(scene, PICTURE), scene.alt)
+
+
+def _width(unit: str) -> LengthControl:
+    style = style_for(unit)
+    limits = ("12 in", "72 in") if unit == "in" else ("300 mm", "1800 mm")
+    return LengthControl("Width", write_length(starting_case(unit).width, style), *limits, style)
 
 
 def _number(label: str, value: int, most: int) -> ipywidgets.IntSlider:

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, replace
 
-from shoplib.measure import INCH, MM, Style
+from shoplib.measure import INCH, MM, Style, read_length
 from shoplib.model.project import (
     Back,
     Base,
@@ -38,6 +38,24 @@ class CaseChoices:
     base_height: int = 0
 
 
+def starting_case(unit: str) -> CaseChoices:
+    """The box of five boards that the lesson begins with, in inches or in whole millimetres.
+
+    The thickness is a made-up mean of caliper readings, of a sheet sold as 3/4 in or 18 mm.
+    """
+    texts = ("34 1/2 in", "0.703 in", "1/4 in", "30 in", "20 in", "4 in")
+    if unit == "mm":
+        texts = ("876 mm", "17.5 mm", "6 mm", "760 mm", "500 mm", "100 mm")
+    *sizes, base = (read_length(text) for text in texts)
+    return CaseChoices(*sizes, base_height=base)
+
+
+def first_case(unit: str) -> CaseChoices:
+    """The same box of a sheet whose thickness is a mark on the rule, so that no size has a rest."""
+    start = starting_case(unit)
+    return replace(start, thickness=read_length("45/64 in")) if unit == "in" else start
+
+
 HOLDS = ("nothing yet", "drawers", "shelves", "drawers, the middle one a pull-out")
 FRONTS = ("inset", "overlay", "none")
 BACKS = {"in a rabbet": "rabbet", "in a groove": "groove", "over the rear": "applied", "none": "none"}
@@ -47,16 +65,20 @@ BASES = ("none", "toe space", "plinth", "feet", "casters")
 def case_project(choices: CaseChoices, style: Style) -> Project:
     """The whole project for these choices, in the workbook's own usual stock and clearances.
 
-    Stock beside the case sheet: 12 mm box sides and a 6 mm back and bottoms, or 1/2 in and 1/4 in as
-    their usual calipers read (made-up readings of the example).
+    Stock beside the case sheet: box sides sold as 1/2 in or 12 mm, back and bottoms sold as 1/4 in or
+    6 mm, with made-up readings of the example. Sheets are 96 x 48 in and 60 x 60 in, or 2440 x 1220 mm and
+    1525 x 1525 mm (sizes as commonly sold, no source).
     """
     inch = style.unit == "in"
     thin = INCH * 204 // 1000 if inch else 59 * MM // 10
     box = INCH * 472 // 1000 if inch else 119 * MM // 10
+    whole = (96 * INCH, 48 * INCH) if inch else (2440 * MM, 1220 * MM)
+    square = (60 * INCH, 60 * INCH) if inch else (1525 * MM, 1525 * MM)
+    case = INCH * 3 // 4 if inch else 18 * MM
     sheets = {
-        "case sheet": Sheet("case sheet", "plywood", choices.thickness, (choices.thickness,)),
-        "box sheet": Sheet("box sheet", "plywood", INCH // 2 if inch else 12 * MM, (box,)),
-        "thin sheet": Sheet("thin sheet", "plywood", INCH // 4 if inch else 6 * MM, (thin,), grain="none"),
+        "case sheet": Sheet("case sheet", "plywood", case, (choices.thickness,), *whole),
+        "box sheet": Sheet("box sheet", "plywood", INCH // 2 if inch else 12 * MM, (box,), *square),
+        "thin sheet": Sheet("thin sheet", "plywood", INCH // 4 if inch else 6 * MM, (thin,), *whole, grain="none"),
     }
     joint = JointChoice("rabbet", choices.joint_depth)
     kind = BACKS[choices.back]

@@ -1,0 +1,28 @@
+"""A still picture on the page, with its words under it."""
+
+from base64 import b64encode
+from collections.abc import Sequence
+from dataclasses import dataclass
+from html import escape
+
+
+@dataclass(frozen=True, repr=False)
+class Figure:
+    """An SVG drawing, the words for whoever cannot see it, and paragraphs under it.
+
+    >>> Figure("<svg/>", "A box.", ["It is too long."])
+    It is too long.
+    """
+
+    svg: str
+    alt: str
+    words: Sequence[str]
+
+    def __repr__(self) -> str:
+        return "\n".join(self.words)
+
+    def _repr_html_(self) -> str:
+        # An `img` passes the cleaning that JupyterLab and web viewers give to a saved page.
+        picture = b64encode(self.svg.encode()).decode()
+        said = "".join(f"<p>{escape(line)}</p>" for line in self.words)
+        return f'<img alt="{escape(self.alt)}" src="data:image/svg+xml;base64,{picture}"/>{said}'

@@ -1,0 +1,56 @@
+"""What the page on carcass sizing shows beside its exercises: worked sums, panels, and what goes wrong."""
+
+from shoplib.documents.examples import example
+from shoplib.draw.pen import draw
+from shoplib.lessons.choice import unit_in_use
+from shoplib.lessons.figure import Figure
+from shoplib.lessons.say import Say
+from shoplib.lessons.worked import Worked
+from shoplib.lessons.wrong_bottom import dry_fit, picture
+from shoplib.live.carcass_panel import carcass_panel, project_panel, style_for
+from shoplib.live.carcass_project import case_project, starting_case
+from shoplib.live.panel import Panel
+from shoplib.model.cabinet import solve
+from shoplib.model.solved import Cabinet
+
+PICTURE = (620.0, 300.0)
+
+
+def sizing_panel() -> Panel:
+    """The panel of the lesson, in the learner's unit."""
+    return carcass_panel(unit_in_use())
+
+
+def bench_case() -> Panel:
+    """The whole case under the truing bench, in the learner's unit."""
+    return project_panel(example("under_bench_case"), unit_in_use())
+
+
+def bottom_worked(unit: str) -> Worked:
+    """How long the bottom of the lesson's case is, and why; every number is read off the solved case."""
+    case, say = _case(unit), Say(unit)
+    width, side, bottom = case.outside.size[0], case.by_name["left side"], case.by_name["bottom"]
+    depth = next(joint.depth for joint in case.joints if joint.enters == "bottom")
+    inside = width - 2 * side.thickness
+    measured = say.exact(side.thickness)
+    return Worked(
+        f"The bottom of a case {say.length(width)} wide",
+        [
+            ("between the sides", f"{say.length(width)} - 2 x {measured}", say.exact(inside)),
+            ("goes into the sides", f"2 x {say.length(depth)}", say.length(2 * depth)),
+            ("bottom, left to right", f"{say.exact(inside)} + {say.length(2 * depth)}", say.length(bottom.length)),
+        ],
+    )
+
+
+def wrong_bottom(slip: str) -> Figure:
+    """The same case dry-fitted with its bottom cut by a slip: the picture, and what the dry-fit says."""
+    unit = unit_in_use()
+    case = _case(unit)
+    fit = dry_fit(case, slip, case.project.sheets[case.project.carcass.sheet].nominal)
+    scene = picture(fit)
+    return Figure(draw(scene, PICTURE), scene.alt, [f"The dry-fit says: {found.text}" for found in fit.said])
+
+
+def _case(unit: str) -> Cabinet:
+    return solve(case_project(starting_case(unit), style_for(unit)))

@@ -1,0 +1,37 @@
+"""A worked example on the page: a sum line by line, as a table that is read from top to bottom."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from html import escape
+
+
+@dataclass(frozen=True, repr=False)
+class Worked:
+    """A title and lines of (what, how, comes to).
+
+    >>> Worked("Bottom", [("between the sides", "30 in - 2 x 3/4 in", "28 1/2 in")])
+    Bottom
+      between the sides = 30 in - 2 x 3/4 in = 28 1/2 in
+    """
+
+    title: str
+    lines: Sequence[tuple[str, str, str]]
+
+    def __repr__(self) -> str:
+        told = (" = ".join(part for part in line if part) for line in self.lines)
+        return "\n  ".join([self.title, *told])
+
+    def _repr_html_(self) -> str:
+        rows = "".join(
+            f'<tr><th scope="row" style="text-align: left; font-weight: normal">{escape(what)}</th>'
+            f'<td style="text-align: left">{escape(how)}</td>'
+            f'<td style="text-align: left"><strong>{escape(_unbroken(comes_to))}</strong></td></tr>'
+            for what, how, comes_to in self.lines
+        )
+        caption = f'<caption style="text-align: left; font-weight: 600">{escape(self.title)}</caption>'
+        return f'<table style="font-size: inherit">{caption}<tbody>{rows}</tbody></table>'
+
+
+def _unbroken(text: str) -> str:
+    """A length stays on one line."""
+    return text.replace(" ", "\u00a0")
