@@ -60,9 +60,11 @@ def project_from_text(text: str, name: str = "project") -> Project:
         table = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
         raise ProjectFileError(f"{name}: this is not readable as TOML: {error}") from None
+    except ValueError:  # the standard reader lets a number of over 4300 digits, or a date such as 2024-02-31, through
+        raise ProjectFileError(f"{name}: a number or date in it is none that TOML can hold; look for it") from None
     except RecursionError:
         raise ProjectFileError(f"{name}: the lists are nested too deep to be a project") from None
-    if table.get("format") != FORMAT or isinstance(table.get("format"), bool):
+    if table.get("format") != FORMAT or type(table["format"]) is not int:
         raise ProjectFileError(f'format: write "format = {FORMAT}" in the first line, the only format there is')
     style = _style(table.get("show"))
     rest = {key: value for key, value in table.items() if key not in _OWN_WORDS}
@@ -134,6 +136,10 @@ def _value(kind: Any, value: Any, key: str) -> Any:
 
 
 def _length(value: Any, key: str, zero: bool) -> int:
+    if not isinstance(value, str | int | float) or isinstance(value, bool):
+        raise ProjectFileError(
+            f"{key}: a length is text with a unit, such as `23 5/8 in` or `601.5 mm`, not {_kind(value)}"
+        )
     try:
         return read_length(value, what=key, zero=zero)
     except LengthError as error:
@@ -148,12 +154,15 @@ def _either(kinds: tuple, value: Any, key: str) -> Any:
         return value
     others = [kind for kind in kinds if typing.get_origin(kind) is not typing.Literal]
     if words and not isinstance(value, str):
-        raise ProjectFileError(f"{key}: write a length with its unit, or one of {_quoted(words)}")
+        raise ProjectFileError(
+            f"{key}: write a length with its unit, or {' or '.join(map(_in_quotes, words))}, not {_kind(value)}"
+        )
     try:
         return _value(others[0], value, key)
     except ProjectFileError as error:
         if words:
-            raise ProjectFileError(f"{error}; or one of {_quoted(words)}") from None
+            told = str(error).removesuffix(".")
+            raise ProjectFileError(f"{told}; or write {' or '.join(map(_in_quotes, words))}") from None
         raise
 
 
@@ -179,6 +188,8 @@ def _named(kind: Any, value: Any, key: str) -> dict:
     for name, item in value.items():
         full = f'{key}."{name}"'
         _name(name, full)
+        if not name.strip():
+            raise ProjectFileError(f"{full}: a name must not be empty")
         if dataclasses.is_dataclass(kind) and "name" in fields_of(kind):
             found[name] = kind(name=name, **_values(kind, item, full, given=("name",)))
         else:
@@ -214,7 +225,11 @@ def _under(key: str, name: str) -> str:
 
 
 def _quoted(words: typing.Iterable[str]) -> str:
-    return ", ".join(f'"{word}"' for word in words)
+    return ", ".join(map(_in_quotes, words))
+
+
+def _in_quotes(word: str) -> str:
+    return f'"{word}"'
 
 
 def _kind(value: Any) -> str:

@@ -16,6 +16,8 @@ from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Joint
 
 X, Y, Z = 0, 1, 2
+MOST_BOARDS = 1000
+"""More boards than this are a slip of the hand, and would keep the dry-fit busy for minutes."""
 Span = tuple[int, int]
 
 UPRIGHT_LEFT: Axes = ("+z", "+y", "-x")
@@ -97,6 +99,8 @@ class Assembly:
         key: str = "",
     ) -> Blank:
         """A blank that fills the three spans (x, y, z); ImpossibleProject where one is not positive."""
+        if len(self.blanks) == MOST_BOARDS:
+            raise ImpossibleProject("bays", f"they come to more than {MOST_BOARDS} boards; plan it as several cases")
         low, high = [s[0] for s in spans], [s[1] for s in spans]
         if any(a >= b for a, b in spans):
             raise ImpossibleProject(key, f"no room is left for the {name}; make the case larger or its parts fewer")
@@ -203,6 +207,10 @@ class Assembly:
             low[run], high[run] = enters.span(run)
         elif choice.stop and run == Y and receives.low[Y] <= enters.low[Y]:
             low[Y] = receives.low[Y] + choice.stop
+            if low[Y] >= enters.high[Y]:
+                raise ImpossibleProject(
+                    fitting.key + ".stop", f"it lies behind the {enters.name}, and no joint is left; choose less"
+                )
             self._notch_for_stop(enters, receives, axis, sign, face, low[Y])
         kind = "groove" if joint.kind == "groove" else "rabbet" if edge and not joint.tongue else "dado"
         receives.cuts.append((kind, Box(tuple(low), tuple(high)), joint.enters))

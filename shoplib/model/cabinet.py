@@ -11,6 +11,7 @@ from shoplib.model.carcass import Opening, carcass, rails
 from shoplib.model.drawers import add_drawers
 from shoplib.model.fronts import gaps_about
 from shoplib.model.gathered import Gathered
+from shoplib.model.possible import refuse_impossible
 from shoplib.model.project import NOTHING_MEASURED, ImpossibleProject, Project
 from shoplib.model.pull_out import add_pull_out
 from shoplib.model.shell import Shell, sheet_of, shell_of
@@ -41,6 +42,7 @@ def designed_sizes(project: Project) -> dict[str, Point]:
 
 def _solved(project: Project) -> Cabinet:
     case = sheet_of(project, project.carcass.sheet, "carcass.sheet").thickness
+    refuse_impossible(project, case)
     shell = shell_of(project)
     widths = bay_widths(shell.right - shell.left - 2 * case, case, project.bays, project.step)
     assembly, gathered = Assembly(), Gathered()
@@ -56,6 +58,7 @@ def _solved(project: Project) -> Cabinet:
     _check_measured_names(project, assembly, openings, gathered)
     boards, joints = assembly.finish()
     boards = with_measured_parts(project, boards)
+    _check_edging(project, boards)
     hardware = tuple(gathered.hardware) + _standing_on(project, shell)
     levels = {name: blank for name, blank in assembly.blanks.items() if name in ("top", "bottom")}
     outside = _outside(project, shell)
@@ -85,6 +88,15 @@ def _outside(project: Project, shell: Shell) -> Box:
     applied = carcass_.back.kind == "applied"
     back = sheet_of(project, carcass_.back.sheet, "carcass.back.sheet").thickness if applied else 0
     return Box((shell.left - over, shell.front, 0), (shell.right + over, shell.rear + back, shell.top_face))
+
+
+def _check_edging(project: Project, boards: tuple[Board, ...]) -> None:
+    if project.edging:
+        for board in boards:
+            if not all(side > 0 for side in board.cut_size):
+                raise ImpossibleProject(
+                    "edging", f"its strips are as wide as the whole {board.name}; make them thinner"
+                )
 
 
 def _standing_on(project: Project, shell: Shell) -> tuple[Hardware, ...]:

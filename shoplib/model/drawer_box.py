@@ -7,6 +7,7 @@ from shoplib.model.assembly import BOX_SIDE, FACING, LEVEL, Assembly, Blank
 from shoplib.model.board import BOXES
 from shoplib.model.project import Drawers, ImpossibleProject, JointChoice, Project
 from shoplib.model.rows import Span
+from shoplib.model.sheet import Sheet
 from shoplib.model.shell import sheet_of
 from shoplib.tables.slides import Slide, slides
 
@@ -96,6 +97,8 @@ def add_box(
     """
     stock = sheet_of(project, rule.box_sheet, f"{key}.box_sheet")
     thin = sheet_of(project, rule.bottom_sheet, f"{key}.bottom_sheet")
+    slack = share(rule.bottom_slack, 2, 1)[0]
+    _check_grooves(rule, slack, stock, key)
     s, (x0, x1), (y0, y1), (z0, z1) = stock.thickness, place.x, place.y, place.z
     floor = z0 + thickest([rule.bottom_up, slide.bottom_recess])
     low_back = floor + thin.thickest + rule.bottom_fit if rule.bottom == "under back" else z0
@@ -113,7 +116,6 @@ def add_box(
     for end in (front, back):
         assembly.join(end, left, "-x", rule.corner, key=f"{key}.corner")
         assembly.join(end, right, "+x", rule.corner, key=f"{key}.corner")
-    slack = share(rule.bottom_slack, 2, 1)[0]
     groove = JointChoice("dado", rule.bottom_depth, rule.bottom_fit, slack)
     holders = [(left, "-x"), (right, "+x"), (front, "-y")]
     if rule.bottom == "groove":
@@ -121,3 +123,14 @@ def add_box(
     for holder, axis in holders:
         assembly.join(bottom, holder, axis, groove, key=f"{key}.bottom_depth", kind="groove")
     return {"left": left, "right": right, "front": front, "back": back, "bottom": bottom}
+
+
+def _check_grooves(rule: Drawers, slack: int, stock: Sheet, key: str) -> None:
+    if rule.bottom_depth >= stock.thickness:
+        raise ImpossibleProject(
+            f"{key}.bottom_depth", "the grooves would go right through the box sides; choose less than their thickness"
+        )
+    if slack >= rule.bottom_depth:
+        raise ImpossibleProject(
+            f"{key}.bottom_slack", "the bottom would fall out of its grooves; choose less than both their depths"
+        )

@@ -7,7 +7,7 @@ from shoplib.model.assembly import FACING, FACING_TALL, Assembly, Blank
 from shoplib.model.board import FRONTS, Hole
 from shoplib.model.box import Box
 from shoplib.model.carcass import BUTT, Opening, edging_of
-from shoplib.model.project import Fronts, Project, Pulls
+from shoplib.model.project import Fronts, ImpossibleProject, Project, Pulls
 from shoplib.model.rows import Span
 from shoplib.model.shell import Shell, sheet_of
 from shoplib.model.solved import Gap, Hardware
@@ -68,6 +68,9 @@ def add_front(
 def _pull(pulls: Pulls, front: Blank, behind: Blank, group: str) -> Hardware:
     """The pull in the middle of the front, its holes at L/2 - p/2 and L/2 + p/2, bored through both boards."""
     (x0, y0, z0), (x1, y1, z1) = front.low, front.high
+    if pulls.pitch + pulls.hole >= x1 - x0 or pulls.hole >= z1 - z0:
+        key = "pulls.pitch" if pulls.pitch else "pulls.hole"
+        raise ImpossibleProject(key, f"the holes of the pull do not stand on the {front.name}; choose a smaller pull")
     across = share(x1 - x0 - pulls.pitch, 2, 1)[0]
     height = z0 + share(z1 - z0, 2, 1)[0]
     radius = share(pulls.hole, 2, 1)[0]

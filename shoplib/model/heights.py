@@ -26,6 +26,9 @@ def heights(rule: Drawers, total: int, step: int, key: str) -> tuple[int, ...]:
             raise ImpossibleProject(
                 f"{key}.ratio", f"it needs one number for each of the {n} drawers, from the bottom up"
             )
+        if not all(rule.ratio):
+            number = rule.ratio.index(0) + 1
+            raise ImpossibleProject(f"{key}.ratio[{number}]", "0 leaves this drawer no height; write 1 or more")
         found = [share(total * part, sum(rule.ratio), step)[0] for part in rule.ratio]
     elif rule.heights == "given":
         if len(rule.given) != n:

@@ -71,7 +71,9 @@ def _check_room(project: Project, choice: PullOut, bay: Opening, panel: Blank, r
     gathered.findings.append(Finding("pull-out room", "stop", (panel.name,), text, needed - room))
 
 
-def _slides(bay: Opening, panel: Blank, slide: Slide, left: bool, group: str, shell: Shell, step: int, gathered: Gathered) -> None:
+def _slides(
+    bay: Opening, panel: Blank, slide: Slide, left: bool, group: str, shell: Shell, step: int, gathered: Gathered
+) -> None:
     """One pair: the lower slide a hand up from the edge of the panel, the upper as far from its top."""
     upright = bay.left_upright if left else bay.right_upright
     x = (bay.left, panel.low[0]) if left else (panel.high[0], bay.right)

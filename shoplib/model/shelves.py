@@ -12,13 +12,17 @@ PIN_EDGE = 37 * 80_000
 """Shelf pins stand 37 mm from the front edge: the system-hole line, common practice, no source."""
 
 
-def even_heights(floor: int, ceiling: int, thickness: int, count: int, step: int) -> tuple[int, ...]:
+def even_heights(floor: int, ceiling: int, thickness: int, count: int, step: int, key: str = "") -> tuple[int, ...]:
     """Undersides of `count` shelves that leave equal openings; what will not divide goes to the top one.
 
     >>> even_heights(0, 103, 4, 2, 1)
     (31, 66)
+
+    Raises ImpossibleProject with that key where the shelves leave no openings.
     """
     part, _ = share(ceiling - floor - count * thickness, count + 1, step)
+    if part <= 0:
+        raise ImpossibleProject(key, f"{count} shelves leave no openings between them; take fewer")
     return tuple(floor + (k + 1) * part + k * thickness for k in range(count))
 
 
@@ -31,7 +35,11 @@ def shelves(assembly: Assembly, project: Project, shell: Shell, bay: Opening, ba
     sheet = sheet_of(project, "", "carcass.sheet")
     if choice.fixed and choice.at:
         raise ImpossibleProject(f"{key}.fixed", 'give either a number of "fixed" shelves or their heights under "at"')
-    lows = choice.at or even_heights(shell.floor, shell.ceiling, sheet.thickness, choice.fixed, project.step)
+    if choice.at:
+        _check_heights(choice.at, sheet.thickness, shell, f"{key}.at")
+    lows = choice.at or even_heights(
+        shell.floor, shell.ceiling, sheet.thickness, choice.fixed, project.step, f"{key}.fixed"
+    )
     for name, given in (("setbacks", choice.setbacks), ("depths", choice.depths)):
         if given and len(given) != len(lows):
             raise ImpossibleProject(f"{key}.{name}", f"it needs one length for each of the {len(lows)} fixed shelves")
@@ -44,6 +52,15 @@ def shelves(assembly: Assembly, project: Project, shell: Shell, bay: Opening, ba
             assembly, project, bay, f"{bay.name} shelf {index + 1}", low, (setback, rear), project.carcass.shelf
         )
     _loose(assembly, project, shell, bay, back, key)
+
+
+def _check_heights(at: tuple[int, ...], thickness: int, shell: Shell, key: str) -> None:
+    free = shell.floor
+    for number, low in sorted(enumerate(at, 1), key=lambda item: item[1]):
+        if low < free or low + thickness > shell.ceiling:
+            where = "inside the case" if low < shell.floor or low >= free else "clear of the shelf below it"
+            raise ImpossibleProject(f"{key}[{number}]", f"a shelf at this height does not stand {where}; move it")
+        free = low + thickness
 
 
 def fixed_shelf(
@@ -76,7 +93,7 @@ def _loose(assembly: Assembly, project: Project, shell: Shell, bay: Opening, bac
     rear = back if choice.loose_depth is None else choice.loose_setback + choice.loose_depth
     if rear > back:
         raise ImpossibleProject(f"{key}.loose_depth", "the shelf would stand through the back; make it less deep")
-    lows = even_heights(shell.floor, shell.ceiling, sheet.thickness, choice.loose, project.step)
+    lows = even_heights(shell.floor, shell.ceiling, sheet.thickness, choice.loose, project.step, f"{key}.loose")
     for index, low in enumerate(lows):
         x, y = (bay.left + gap, bay.right - gap), (choice.loose_setback, rear)
         name = f"{bay.name} loose shelf {index + 1}"

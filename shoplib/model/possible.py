@@ -1,0 +1,54 @@
+"""What a project cannot ask for, seen before any board is placed."""
+
+from shoplib.model.project import Bay, Fronts, ImpossibleProject, Project, Space
+
+_TABLES = {"drawers": "drawers", "shelves": "shelves", "pull-out": "pull_out"}
+_SAYS = {
+    "drawers": "needs a table that says how many",
+    "shelves": "needs a table that says how many",
+    "pull-out": "needs a table that describes its panel",
+}
+
+
+def refuse_impossible(project: Project, case: int) -> None:
+    """Look through the project as it is written; `case` is the thickness of the case sheet in ticks.
+
+    Raises ImpossibleProject with the key to change.
+    """
+    if not project.bays:
+        raise ImpossibleProject("bays", 'a case has at least one bay; write [[bays]] with kind = "open"')
+    for number, bay in enumerate(project.bays, 1):
+        _bay(bay, f"bays[{number}]")
+    if project.space is not None:
+        _space(project.space)
+    if project.fronts.kind == "overlay":
+        _overlay(project.fronts, case, len(project.bays) > 1)
+
+
+def _bay(bay: Bay, key: str) -> None:
+    for kind, table in _TABLES.items():
+        given = getattr(bay, table) is not None
+        if given and bay.kind != kind:
+            raise ImpossibleProject(
+                f"{key}.{table}", f'this bay is of kind "{bay.kind}"; write kind = "{kind}", or take the table out'
+            )
+        if bay.kind == kind and not given:
+            raise ImpossibleProject(f"{key}.{table}", f'a bay of kind "{kind}" {_SAYS[kind]}')
+
+
+def _space(space: Space) -> None:
+    for side in ("width", "height", "depth"):
+        if not getattr(space, side):
+            raise ImpossibleProject(
+                f"space.{side}", "the list is empty; read it at two places or more, and the smallest governs"
+            )
+
+
+def _overlay(fronts: Fronts, case: int, divided: bool) -> None:
+    """An overlay front that does not reach over the edge of the case leaves its opening to be seen."""
+    if fronts.reveal >= case:
+        raise ImpossibleProject(
+            "fronts.reveal", "it must be less than the thickness of the case, which the fronts cover"
+        )
+    if divided and fronts.gap >= case:
+        raise ImpossibleProject("fronts.gap", "it must be less than the thickness of a divider, which two fronts cover")
