@@ -136,8 +136,8 @@ def _draw(r: random.Random, seed: int) -> Project:
         r.choice([2, 3]) * MM,
         r.choice([1, 3]) * MM,
     )
-    count = r.choice([1, 2, 2, 3])
-    kinds = [BAYS[(seed + seed // 7) % 4]] + [r.choice(BAYS) for _ in range(count - 1)]
+    count = r.choice([1, 2, 2, 3, 3])
+    kinds = [BAYS[(seed + seed // 7) % 4]] + [r.choice(("drawers", *BAYS)) for _ in range(count - 1)]
     bays = tuple(_bay(r, kind, seed, inch, fine_fit) for kind in kinds)
     size = Size("outside", between(450, 700) * count, between(*tall), between(420, 650))
     if seed % 7 == 0:
@@ -161,7 +161,7 @@ def _draw(r: random.Random, seed: int) -> Project:
 def _bay(r: random.Random, kind: str, seed: int, inch: bool, fit: int) -> Bay:
     if kind == "drawers":
         names = list(slides())
-        slide = r.choice([name for name in names if not name.startswith("side-mount")] * 2 + names)
+        slide = r.choice([*names, *[name for name in names if not name.startswith("side-mount")] * 3])
         shelf = slide == "box rides on the shelf"
         count = r.randint(1, 4)
         rule = r.choice(["equal", "stepped", "ratio"])
