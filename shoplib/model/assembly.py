@@ -227,19 +227,30 @@ class Assembly:
         self.notch(enters, Box(tuple(low), tuple(high)), receives.name)
 
     def _tongue(self, enters: Blank, receives: Blank, joint: Joint, axis: int, sign: int, face: int) -> Span:
-        """Rabbet the entering board to its tongue, on the side away from the nearer end of the receiver."""
+        """Rabbet the entering board to its tongue, on the side away from the nearer end of the receiver.
+
+        In the very middle the tongue is in the middle too, between two shoulders.
+        """
         thin = enters.thin_axis
         low, high = enters.span(thin)
-        near_low = low - receives.low[thin] <= receives.high[thin] - high
-        tongue = (high - joint.tongue, high) if near_low else (low, low + joint.tongue)
-        waste = (low, tongue[0]) if near_low else (tongue[1], high)
-        cut_low, cut_high = list(enters.low), list(enters.high)
-        cut_low[thin], cut_high[thin] = waste
-        if sign > 0:
-            cut_low[axis] = face
+        nearer = (low - receives.low[thin]) - (receives.high[thin] - high)
+        if nearer < 0:
+            tongue = (high - joint.tongue, high)
+        elif nearer > 0:
+            tongue = (low, low + joint.tongue)
         else:
-            cut_high[axis] = face
-        enters.cuts.append(("rabbet", Box(tuple(cut_low), tuple(cut_high)), receives.name))
+            shoulder = share(high - low - joint.tongue, 2, 1)[0]
+            tongue = (low + shoulder, low + shoulder + joint.tongue)
+        for waste in ((low, tongue[0]), (tongue[1], high)):
+            if waste[0] == waste[1]:
+                continue
+            cut_low, cut_high = list(enters.low), list(enters.high)
+            cut_low[thin], cut_high[thin] = waste
+            if sign > 0:
+                cut_low[axis] = face
+            else:
+                cut_high[axis] = face
+            enters.cuts.append(("rabbet", Box(tuple(cut_low), tuple(cut_high)), receives.name))
         return tongue
 
 

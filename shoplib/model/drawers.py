@@ -70,12 +70,19 @@ def add_drawers(
 
 
 def _share_of_opening(bay: Opening, place: int, across: int) -> Opening:
-    """The part of an opening that one of several boxes side by side has to itself."""
+    """The part of an opening that one of several boxes side by side has to itself.
+
+    Parts are laid out from both ends; the odd ticks stay in the middle.
+    """
     if across == 1:
         return bay
     part, _ = share(bay.right - bay.left, across, 1)
-    left = bay.left + (place - 1) * part
-    return Opening(bay.number, left, left + part, bay.left_upright, bay.right_upright)
+    left, right = bay.left + (place - 1) * part, bay.right - (across - place) * part
+    if 2 * place < across + 1:
+        right = left + part
+    elif 2 * place > across + 1:
+        left = right - part
+    return Opening(bay.number, left, right, bay.left_upright, bay.right_upright)
 
 
 def _check_rule(rule: Drawers, slide: Slide, key: str) -> None:
