@@ -76,7 +76,7 @@ def _share_of_opening(bay: Opening, place: int, across: int) -> Opening:
     """
     if across == 1:
         return bay
-    part, _ = share(bay.right - bay.left, across, 1)
+    part, _ = share(bay.right - bay.left, across, 2)  # an even number, so that the play beside a box can be halved
     left, right = bay.left + (place - 1) * part, bay.right - (across - place) * part
     if 2 * place < across + 1:
         right = left + part
