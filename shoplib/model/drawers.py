@@ -59,7 +59,7 @@ def add_drawers(
     _check_rule(rule, slide, key)
     rows = column(rule, project, shell, key)
     for index, low in enumerate(rows.between, 1):
-        _add_between(assembly, project, bay, rule, index, low, shell, key)
+        _add_between(assembly, project, bay, rule, index, low, back, key)
     front_y = front_depth(project)[1] if project.fronts.kind == "inset" else 0
     depth = project.measured.depths.get(bay.name, back)
     for number, row in enumerate(rows.rows, 1):
@@ -95,10 +95,10 @@ def _check_rule(rule: Drawers, slide: Slide, key: str) -> None:
 
 
 def _add_between(
-    assembly: Assembly, project: Project, bay: Opening, rule: Drawers, index: int, low: int, shell: Shell, key: str
+    assembly: Assembly, project: Project, bay: Opening, rule: Drawers, index: int, low: int, back: int, key: str
 ) -> None:
     if rule.between == "shelf":
-        name, span = f"{bay.name} shelf {index}", (0, shell.behind)
+        name, span = f"{bay.name} shelf {index}", (0, back)
         fixed_shelf(assembly, project, bay, name, low, span, project.carcass.shelf)
         return
     sheet = sheet_of(project, "", "carcass.sheet")
