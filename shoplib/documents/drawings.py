@@ -12,7 +12,7 @@ from shoplib.draw.pen import Drawn, draw, draw_to_scale
 from shoplib.draw.scene import Scene, Shape
 from shoplib.draw.section import section_plan, section_side
 from shoplib.lists.cut_list import kinds
-from shoplib.measure import MM, write_length
+from shoplib.measure import MM, write_brief
 from shoplib.model.solved import Cabinet
 
 _PAPER = {"in": ("us-letter", 215.9, 279.4), "mm": ("a4", 210.0, 297.0)}
@@ -87,7 +87,7 @@ def _file_name(text: str, taken: set[str]) -> str:
 def _pdf(cabinet: Cabinet, views: Iterable[Scene], boards: Iterable[Scene]) -> bytes:
     paper, width, height = _PAPER[cabinet.style.unit]
     unit = "inches" if cabinet.style.unit == "in" else "millimetres"
-    wide, deep, high = (write_length(s, cabinet.style) for s in _outside(cabinet))
+    wide, deep, high = (write_brief(s, cabinet.style) for s in _outside(cabinet))
     lying = (height - _ACROSS, width - _DOWN - _HEADING)
     standing = (width - _ACROSS, _BOARD_HEIGHT)
     return typeset("drawings.typ", {

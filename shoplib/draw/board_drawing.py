@@ -3,8 +3,9 @@
 from collections.abc import Iterable
 from string import ascii_uppercase
 
+from shoplib.checks.naming import boards_in_short
 from shoplib.draw.board_face import Face, faces
-from shoplib.draw.chains import bare, size_text, stacked, unit_note
+from shoplib.draw.chains import bare, stacked, unit_note
 from shoplib.draw.look import fill_of
 from shoplib.draw.scene import (
     Chain,
@@ -19,6 +20,9 @@ from shoplib.draw.scene import (
     Scene,
     Shape,
 )
+from shoplib.lists.cut_words import cut_words
+from shoplib.lists.sides import outline_of, side_name
+from shoplib.lists.writing import Writing
 from shoplib.measure import Style
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.solved import Cabinet
@@ -34,28 +38,34 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
     seen = Face(cabinet.by_name[board.name], face or faces(board)[0])
     if seen.name not in faces(board):
         raise ValueError(f"{board.name} has no {face} face to draw: draw {' or '.join(faces(board))}")
+    page, side = Writing(style, units=False), 1 if seen.upper else -1
+    called = side_name(board, 2, side, outline_of(board, cabinet))
     tags = _tagged(seen)
     size = (0, 0, board.length, board.width)
-    text = " × ".join(bare(s, style) for s in board.size)
-    legend = [f"{board.sheet}, stage {board.stage}. Finished size {text}."]
+    legend = [f"{board.sheet}, stage {board.stage}. Finished size {_size(board.size, page)}."]
     if board.cut_size != board.size:
-        cut_text = " × ".join(bare(s, style) for s in board.cut_size)
-        legend.append(f"Cut to {cut_text} before the edging goes on.")
-    legend += [f"{tag}: {_says(seen, cuts, style)}." for tag, cuts in tags]
+        legend.append(f"Cut to {_size(board.cut_size, page)} before the edging goes on.")
+    legend += [f"{tag}: {'; '.join(cut_words(board, cabinet, page, cuts))}." for tag, cuts in tags]
     if alike:
-        legend.append(f"Edges and neighbours are named as on {board.name}. Alike: {', '.join(alike)}.")
+        others = boards_in_short([cabinet.by_name[name] for name in alike])
+        legend.append(f"Sides are named as on {board.name}. Alike: {others}.")
     items: list[Item] = [
         Shape((size,), fill_of(board), board.name),
-        *_cuts(seen, tags), *_edges(seen, size, style), *_grain(seen), *_dimensions(seen, tags, style),
+        *_cuts(seen, tags), *_edges(seen, size, page), *_grain(seen), *_dimensions(seen, tags, style),
     ]
     count = f", {len(alike) + 1} alike" if alike else ""
     many = f" ({faces(board).index(seen.name) + 1} of {len(faces(board))})" if len(faces(board)) > 1 else ""
     return Scene(
-        f"{board.name}{count}: {seen.name} face{many}",
-        unit_note(style, f"You look at the face that looks {_toward(seen.name)} in the cabinet. "
-                         "Running distances begin at the small rings."),
-        f"{board.name}{count}, {seen.name} face. " + " ".join(legend), size, tuple(items), tuple(legend),
+        f"{board.name}{count}: {called}{many}",
+        unit_note(style, f"You look at the face that looks {_toward(seen.name)} in the cabinet. Running distances "
+                         "begin at the small rings and go to near walls of cuts and centres of holes."),
+        f"{board.name}{count}, {called}. " + " ".join(legend), size, tuple(items), tuple(legend),
     )
+
+
+def _size(size: tuple[int, int, int], page: Writing) -> str:
+    length, width, thickness = size
+    return f"{page.length(length)} × {page.length(width)} × {page.measured(thickness)}"
 
 
 def _toward(name: str) -> str:
@@ -99,7 +109,7 @@ def _cuts(face: Face, tags: list[tuple[str, list[Cut]]]) -> Iterable[Item]:
             if face.through(cut):
                 yield Shape((rect,), "air", cut.kind)
             else:
-                yield Shape((rect,), "cut", _named(cut), "/")
+                yield Shape((rect,), "cut", f"{cut.kind} for {cut.for_board}" if cut.for_board else cut.kind, "/")
         else:
             centre = ((rect[0] + rect[2]) // 2, (rect[1] + rect[3]) // 2)
             yield Disc(centre, cut.diameter, "air", cut.kind)
@@ -123,7 +133,7 @@ def _tag(face: Face, tag: str, cuts: list[Cut]) -> Leader:
     return Leader(((a + c) // 2, d - inside), "above", tag, ringed=True)
 
 
-def _edges(face: Face, size: Rect, style: Style) -> Iterable[Item]:
+def _edges(face: Face, size: Rect, page: Writing) -> Iterable[Item]:
     """The name of every edge along it, thick where it is banded."""
     a, b, c, d = size
     lines = {
@@ -132,9 +142,9 @@ def _edges(face: Face, size: Rect, style: Style) -> Iterable[Item]:
     }
     edging = dict(face.board.edging)
     for side, name in face.edges.items():
-        text = name
+        text = side_name(face.board, *face.sides[side])
         if name in edging:
-            text = f"{name} ({edging[name].kind} {bare(edging[name].thickness, style)})"
+            text = f"{text} ({edging[name].kind} {page.measured(edging[name].thickness)})"
             yield Line(*lines[side], "band")
         yield EdgeText(size, side, text)
 
@@ -183,7 +193,7 @@ def _dimensions(face: Face, tags: list[tuple[str, list[Cut]]], style: Style) -> 
         ("left", across, 0 if face.datum_below else board.width, 1 if face.datum_below else -1, board.width),
     ):
         if distances:
-            texts = tuple(stacked(s, style) for s in distances)
+            texts = tuple(stacked(bare(s, style)) for s in distances)
             yield Running(side, 0, datum, tuple(datum + way * s for s in distances), texts)
         yield Chain(side, 1, (0, whole), (bare(whole, style),))
 
@@ -204,77 +214,3 @@ def _stations(spans: list[tuple[int, int, bool, bool]], whole: int) -> tuple[int
             if runs:
                 found.add(high)
     return tuple(sorted(s for s in found if 0 < s < whole))
-
-
-def _says(face: Face, cuts: list[Cut], style: Style) -> str:
-    """What a tagged cut is, in words and sizes."""
-    first = cuts[0]
-    if isinstance(first, Hole):
-        return _says_holes(face, cuts, style)
-    a, b, c, d = face.extent(first)
-    board = face.board
-
-    deep = first.high[2] - first.low[2]
-    what = _named(first)
-    if face.through(first):
-        size = size_text((a, b, c, d), style)
-        return (f"{what}, {size}, through, {_where(face, a, c, True, style)}, "
-                f"{_where(face, b, d, False, style)}")
-    level = c - a > d - b
-    wide = d - b if level else c - a
-    text = f"{what}, {bare(wide, style)} wide, {bare(deep, style)} deep"
-    if first.low[2] > 0 and first.high[2] < board.thickness:
-        below = board.thickness - first.high[2] if face.upper else first.low[2]
-        text += f", inside the thickness, {bare(below, style)} below this face"
-    short, long = ((b, d, False), (a, c, True)) if level else ((a, c, True), (b, d, False))
-    text += ", " + _where(face, *short, style)
-    stops = _stops(face, *long, style)
-    return f"{text}, {stops}" if stops else text
-
-
-def _named(cut: BoxCut) -> str:
-    return f"{cut.kind} for {cut.for_board}" if cut.for_board else cut.kind
-
-
-def _ends(face: Face, level: bool) -> tuple[str, str, int, bool]:
-    """Datum edge, far edge, whole size, and whether page and datum run the same way."""
-    edges = face.edges
-    if level:
-        return edges["left"], edges["right"], face.board.length, True
-    if face.datum_below:
-        return edges["below"], edges["above"], face.board.width, True
-    return edges["above"], edges["below"], face.board.width, False
-
-
-def _where(face: Face, low: int, high: int, level: bool, style: Style) -> str:
-    datum, far, whole, same = _ends(face, level)
-    start, end = (low, high) if same else (whole - high, whole - low)
-    if start <= 0 and end >= whole:
-        return f"from the {datum} edge to the {far} edge"
-    if start <= 0:
-        return f"along the {datum} edge"
-    if end >= whole:
-        return f"along the {far} edge"
-    return f"near wall {bare(start, style)} from the {datum} edge"
-
-
-def _stops(face: Face, low: int, high: int, level: bool, style: Style) -> str:
-    datum, far, whole, same = _ends(face, level)
-    start, end = (low, high) if same else (whole - high, whole - low)
-    parts = []
-    if start > 0:
-        parts.append(f"stopped {bare(start, style)} from the {datum} edge")
-    if end < whole:
-        parts.append(f"stopped {bare(whole - end, style)} from the {far} edge")
-    return " and ".join(parts)
-
-
-def _says_holes(face: Face, cuts: list[Hole], style: Style) -> str:
-    first = cuts[0]
-    name = first.kind if first.kind.endswith("hole") else f"{first.kind} hole"
-    name += "s" if len(cuts) > 1 else ""
-    deep = "through" if face.through(first) else f"{bare(first.depth, style)} deep"
-    text = f"{len(cuts)} {name}, {bare(first.diameter, style)} across, {deep}"
-    if first.along != "w":
-        return f"{text}, bored into the edge"
-    return text

@@ -3,14 +3,10 @@
 from dataclasses import dataclass
 
 from shoplib.draw.scene import Rect
+from shoplib.lists.sides import datum_side, looks
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.box import Box
 from shoplib.model.placement import directions
-
-_LOOKS = {
-    (0, -1): "left", (0, 1): "right", (1, -1): "front", (1, 1): "back", (2, -1): "bottom", (2, 1): "top",
-}
-"""World axis and sign to the name of the side that looks that way."""
 
 _OWN = {"u": 0, "v": 1, "w": 2}
 
@@ -20,15 +16,10 @@ def faces(board: Board) -> tuple[str, ...]:
 
     A board without cuts, or with through cuts only, is shown from its upper face (w = thickness).
     """
-    upper, lower = _face(board, 1), _face(board, -1)
+    upper, lower = looks(board, 2, 1), looks(board, 2, -1)
     found = {_opens(board, cut) for cut in board.cuts}
     chosen = [name for name, one in ((upper, "upper"), (lower, "lower")) if one in found]
     return tuple(chosen) or (upper,)
-
-
-def _face(board: Board, sign: int) -> str:
-    axis, way = directions(board.placement.axes)[2]
-    return _LOOKS[axis, way * sign]
 
 
 def _opens(board: Board, cut: Cut) -> str:
@@ -57,7 +48,7 @@ class Face:
     @property
     def upper(self) -> bool:
         """True where the face seen is w = thickness."""
-        return self.name == _face(self.board, 1)
+        return self.name == looks(self.board, 2, 1)
 
     @property
     def _signs(self) -> tuple[int, int]:
@@ -81,19 +72,21 @@ class Face:
         return _opens(self.board, cut) == "both"
 
     @property
+    def sides(self) -> dict[str, tuple[int, int]]:
+        """What lies on each side of the page: 0 for an end of the board or 1 for an edge, -1 low or 1 high."""
+        (s, t) = self._signs
+        return {"left": (0, -s), "right": (0, s), "below": (1, -t), "above": (1, t)}
+
+    @property
     def edges(self) -> dict[str, str]:
-        """The name of the board's edge on each side of the page."""
-        names = {}
-        for own, (low, high) in enumerate((("left", "right"), ("below", "above"))):
-            axis, way = directions(self.board.placement.axes)[own]
-            way *= self._signs[own]
-            names[low], names[high] = _LOOKS[axis, -way], _LOOKS[axis, way]
-        return names
+        """Which way the board's edge on each side of the page looks in the cabinet."""
+        return {place: looks(self.board, *side) for place, side in self.sides.items()}
 
     @property
     def datum_below(self) -> bool:
         """Whether the datum edge across the width is at the foot of the page and not at its head."""
-        return self.edges["below"] in ("left", "front", "bottom")
+        own, side = self.sides["below"]
+        return datum_side(self.board, own) == side
 
     def extent(self, cut: Cut) -> Rect:
         """The cut on the page."""

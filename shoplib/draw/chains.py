@@ -1,11 +1,12 @@
 """Chains of dimensions read off boards, and the bays between the uprights."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Set
 from dataclasses import replace
 from itertools import pairwise
 
 from shoplib.draw.scene import Chain, Rect
-from shoplib.measure import Style, write_length
+from shoplib.lists.writing import Writing
+from shoplib.measure import Style
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 
@@ -19,10 +20,10 @@ def unit_note(style: Style, more: str = "") -> str:
 
     >>> from shoplib.measure import INCH_STYLE
     >>> unit_note(INCH_STYLE)
-    'All sizes in inches; in brackets: true size less printed size.'
+    'All sizes in inches; in brackets: true size less printed size, from 0.002 up.'
     """
-    unit = "inches" if style.unit == "in" else "millimetres"
-    text = f"All sizes in {unit}; in brackets: true size less printed size."
+    unit, least = ("inches", "0.002") if style.unit == "in" else ("millimetres", "0.05")
+    text = f"All sizes in {unit}; in brackets: true size less printed size, from {least} up."
     return f"{text} {more}" if more else text
 
 
@@ -30,15 +31,20 @@ def bare(ticks: int, style: Style) -> str:
     """The length for a drawing that states its unit: no unit behind it, nor behind the rest in brackets.
 
     >>> from shoplib.measure import INCH, INCH_STYLE
-    >>> bare(INCH // 2 + 508, INCH_STYLE)
-    '1/2 (+0.00025)'
+    >>> bare(INCH // 2 + 508, INCH_STYLE), bare(INCH // 2 + 10160, INCH_STYLE)
+    ('1/2', '1/2 (+0.005)')
     """
-    return write_length(ticks, style, unit=False).replace(f" {style.unit})", ")")
+    return Writing(style, units=False).length(ticks)
 
 
-def stacked(ticks: int, style: Style) -> str:
-    """The same with the rest on a line of its own, for dimensions that stand close together."""
-    return bare(ticks, style).replace(" (", "\n(")
+def stacked(text: str) -> str:
+    """The text of a length with its rest on a line of its own, for dimensions that stand close together."""
+    return text.replace(" (", "\n(")
+
+
+def thicknesses(cabinet: Cabinet) -> frozenset[int]:
+    """The thicknesses of all boards: as spans of a dimension they are written as measured."""
+    return frozenset(board.thickness for board in cabinet.boards)
 
 
 def size_text(rect: Rect, style: Style) -> str:
@@ -46,20 +52,24 @@ def size_text(rect: Rect, style: Style) -> str:
     return f"{bare(rect[2] - rect[0], style)} × {bare(rect[3] - rect[1], style)}"
 
 
-def chain(side: str, stations: Iterable[int], style: Style) -> Chain | None:
-    """Dimensions between the stations, whatever their order; None where there are fewer than two."""
+def chain(side: str, stations: Iterable[int], style: Style, thick: Set[int] = frozenset()) -> Chain | None:
+    """Dimensions between the stations, whatever their order; None where there are fewer than two.
+
+    A span that is one of the `thick` is written as the decimal that was measured.
+    """
     at = tuple(sorted(set(stations)))
     if len(at) < 2:
         return None
-    texts = tuple(stacked(high - low, style) for low, high in pairwise(at))
-    return Chain(side, 0, at, texts)
+    page = Writing(style, units=False)
+    spans = [high - low for low, high in pairwise(at)]
+    return Chain(side, 0, at, tuple(stacked((page.measured if s in thick else page.length)(s)) for s in spans))
 
 
-def rows(side: str, chains: Iterable[Iterable[int]], style: Style) -> list[Chain]:
+def rows(side: str, chains: Iterable[Iterable[int]], style: Style, thick: Set[int]) -> list[Chain]:
     """One row of dimensions for each set of stations, outward; a row that says nothing new is left out."""
     found: list[Chain] = []
     for stations in chains:
-        item = chain(side, stations, style)
+        item = chain(side, stations, style, thick)
         if item is not None and all(item.at != other.at for other in found):
             found.append(replace(item, row=len(found)))
     return found

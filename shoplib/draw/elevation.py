@@ -1,9 +1,19 @@
 """The cabinet from the front, closed or with its fronts off."""
 
-from shoplib.draw.chains import bays, ends, levels, not_within, rows, size_text, unit_note, uprights
+from shoplib.draw.chains import (
+    bays,
+    ends,
+    levels,
+    not_within,
+    rows,
+    size_text,
+    thicknesses,
+    unit_note,
+    uprights,
+)
 from shoplib.draw.look import FRONT, seen, visible
 from shoplib.draw.scene import Chain, EdgeText, Item, Label, Scene
-from shoplib.measure import Style, write_length
+from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Hardware
@@ -55,7 +65,8 @@ def _widths(cabinet: Cabinet, style: Style, whole: Box, fronts: list[Board]) -> 
     standing = ends(uprights(cabinet), 0)
     lowest = _lowest_row(fronts)
     beside = not_within(standing, [(b.box.low[0], b.box.high[0]) for b in lowest]) if lowest else []
-    return rows("below", [ends(lowest, 0) + beside, standing, (whole.low[0], whole.high[0])], style)
+    chains = [ends(lowest, 0) + beside, standing, (whole.low[0], whole.high[0])]
+    return rows("below", chains, style, thicknesses(cabinet))
 
 
 def _lowest_row(fronts: list[Board]) -> list[Board]:
@@ -72,8 +83,9 @@ def _heights(cabinet: Cabinet, style: Style, whole: Box, spaces: list[tuple[int,
     """The first bay and the whole on the left; on the right the last bay, where it differs."""
     total = [whole.low[2], whole.high[2]]
     each = [set(_bay_heights(cabinet, low, high, fronts) + total) for low, high in spaces] or [set(total)]
-    left = rows("left", [each[0], total], style)
-    return left if each[0] == each[-1] else left + rows("right", [each[-1]], style)
+    thick = thicknesses(cabinet)
+    left = rows("left", [each[0], total], style, thick)
+    return left if each[0] == each[-1] else left + rows("right", [each[-1]], style, thick)
 
 
 def _bay_heights(cabinet: Cabinet, low: int, high: int, fronts: list[Board]) -> list[int]:
@@ -87,9 +99,9 @@ def _alt(cabinet: Cabinet, style: Style, whole: Box, spaces: list[tuple[int, int
     """What the drawing shows, for those who do not see it."""
     wide, _, high = whole.size
     parts = [f"{cabinet.name} seen from the front, {'closed' if fronts else 'with the fronts off'}: "
-             f"{write_length(wide, style)} wide and {write_length(high, style)} high."]
+             f"{write_brief(wide, style)} wide and {write_brief(high, style)} high."]
     if spaces:
-        widths = ", ".join(write_length(b - a, style) for a, b in spaces)
+        widths = ", ".join(write_brief(b - a, style) for a, b in spaces)
         parts.append(f"{_count(len(spaces), 'bay')} from left to right, {widths} wide.")
     if named:
         parts.append(f"{_count(len(named), 'front') if fronts else _count(len(named), 'drawer box', 'es')}.")

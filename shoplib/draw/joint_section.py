@@ -2,10 +2,11 @@
 
 from itertools import pairwise
 
-from shoplib.draw.chains import bare, stacked, unit_note
+from shoplib.draw.chains import stacked, unit_note
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Rect, Scene, Shape
-from shoplib.measure import Style, to_mm
+from shoplib.lists.writing import Writing
+from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Joint
@@ -36,6 +37,7 @@ def joint_section(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
     frame = look.flat(window)
     items: list[Item] = []
     rooms: dict[str, list[Rect]] = {}
+    page = Writing(style, units=False)
     for shape in cut_through((receives, enters), (), look, at):
         if not shape.hatch:
             continue
@@ -45,14 +47,14 @@ def joint_section(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
         rooms[shape.name] = rects
         items.append(Shape(tuple(rects), shape.fill, shape.name, shape.hatch))
     items += [_name(cabinet.by_name[name], rects) for name, rects in rooms.items()]
-    items += _dimensions(cut, inside, enters, receives, along, across, look, moved, style)
+    items += _dimensions(cut, inside, enters, receives, along, across, look, moved, page)
     gaps = _gaps(cut, inside, along, across, sign)
     note = "The boards run on beyond the frame."
     if any(gaps):
         note += " Clearances are drawn larger than they are."
     legend = (
-        f"{enters.name} enters {receives.name}: {joint.kind}, {bare(cut.size[across], style)} wide and "
-        f"{bare(cut.size[along], style)} deep.",
+        f"{enters.name} enters {receives.name}: {joint.kind}, {page.measured(cut.size[across])} wide and "
+        f"{page.setting(cut.size[along])} deep.",
         f"Clearance across the cut {_small(gaps[0] + gaps[1], style)}, at its end {_small(gaps[2], style)}.",
     )
     return Scene(
@@ -63,10 +65,8 @@ def joint_section(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
 
 
 def _small(ticks: int, style: Style) -> str:
-    """A clearance as a decimal: it is far below the finest mark of the rule."""
-    if style.unit == "in":
-        return f"{to_mm(ticks) / 25.4:.4g} in" if ticks else "none"
-    return f"{to_mm(ticks):.4g} mm" if ticks else "none"
+    """A clearance: as a decimal, for it is far below the finest mark of the rule."""
+    return write_brief(ticks, style, decimal=True) if ticks else "none"
 
 
 def _cut_for(enters: Board, receives: Board) -> Box:
@@ -141,22 +141,22 @@ def _name(board: Board, rects: list[Rect]) -> Label:
 
 
 def _dimensions(cut: Box, inside: Box, enters: Board, receives: Board, along: int, across: int, look: Look,
-                moved: dict[tuple[int, int], int], style: Style) -> list[Item]:
+                moved: dict[tuple[int, int], int], page: Writing) -> list[Item]:
     """Across: the cut, and the board or tongue in it. Along: the depth, and the wood left behind it."""
     side = {look.across: ("below", "above"), look.up: ("left", "right")}
     near, far = side[across]
     low, high = cut.low[across], cut.high[across]
     drawn = [moved.get((across, t), t) for t in (inside.low[across], inside.high[across])]
     items: list[Item] = [
-        Chain(near, 0, (low, high), (stacked(high - low, style),)),
-        Chain(far, 0, tuple(drawn), (stacked(inside.size[across], style),)),
+        Chain(near, 0, (low, high), (page.measured(high - low),)),
+        Chain(far, 0, tuple(drawn), (page.measured(inside.size[across]),)),
     ]
     wood = receives.box
     stations = sorted({cut.low[along], cut.high[along], wood.low[along], wood.high[along]})
     if wood.size[along] <= 3 * max(enters.thickness, receives.thickness):
-        texts = tuple(stacked(b - a, style) for a, b in pairwise(stations))
+        texts = tuple(stacked(page.setting(b - a)) for a, b in pairwise(stations))
         items.append(Chain(side[along][0], 0, tuple(stations), texts))
     else:
-        depth = (stacked(cut.size[along], style),)
+        depth = (stacked(page.setting(cut.size[along])),)
         items.append(Chain(side[along][0], 0, (cut.low[along], cut.high[along]), depth))
     return items

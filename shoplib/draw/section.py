@@ -2,10 +2,20 @@
 
 from collections.abc import Iterable
 
-from shoplib.draw.chains import UPRIGHTS, bays, ends, levels, not_within, rows, unit_note, uprights
+from shoplib.draw.chains import (
+    UPRIGHTS,
+    bays,
+    ends,
+    levels,
+    not_within,
+    rows,
+    thicknesses,
+    unit_note,
+    uprights,
+)
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, Look, cut_through, is_cut, visible
 from shoplib.draw.scene import Item, Label, Leader, Scene
-from shoplib.measure import Style, to_step, write_length
+from shoplib.measure import Style, to_step, write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet
@@ -27,23 +37,23 @@ def section_side(cabinet: Cabinet, style: Style, bay: int = 1, x: int | None = N
         x = (low + high) // 2
         where = f"bay {bay}"
     else:
-        where = f"{write_length(x, style)} from the left"
+        where = f"{write_brief(x, style)} from the left"
     shapes, whole, cut = _cut(cabinet, FROM_RIGHT, x)
     bounds = FROM_RIGHT.flat(whole)
     items: list[Item] = [*shapes, *_group_labels(cut, FROM_RIGHT), *_leaders(cut, FROM_RIGHT, "right")]
-    boxes = _boxes(cut)
+    boxes, thick = _boxes(cut), thicknesses(cabinet)
     fronts = [b for b in cut if b.role == "front"]
     backs = [b for b in cut if b.role == "back"]
     lowest = min(boxes, key=lambda group: boxes[group].low[2], default="")
     depths = _both([boxes[lowest]], 1) if lowest else []
     depths += ends([b for b in fronts if b.group == lowest], 1) + ends(backs, 1)
     sides = [b for b in uprights(cabinet) if b.box.high[0] <= x]
-    items += rows("below", [depths, ends(sides[-1:], 1), (whole.low[1], whole.high[1])], style)
+    items += rows("below", [depths, ends(sides[-1:], 1), (whole.low[1], whole.high[1])], style, thick)
     total = [whole.low[2], whole.high[2]]
     lying = ends(levels(cabinet, x, x + 1), 2) + total
     covered = [(b.box.low[2], b.box.high[2]) for b in fronts]
     closed = ends(fronts, 2) + not_within(lying, covered) if fronts else []
-    items += rows("left", [_both(boxes.values(), 2), closed, lying, total], style)
+    items += rows("left", [_both(boxes.values(), 2), closed, lying, total], style, thick)
     alt = (f"Section through {where} of {cabinet.name}, seen from the right, front on the left. "
            f"Cut and hatched: {_listed(cut)}.")
     return Scene(f"Side section, {where}: {cabinet.name}", unit_note(style, "Cut boards are hatched."), alt,
@@ -62,23 +72,23 @@ def section_plan(cabinet: Cabinet, style: Style, z: int | None = None) -> Scene:
     standing = [b for b in uprights(cabinet) if is_cut(b, FROM_ABOVE, z)]
     fronts = [b for b in cut if b.role == "front"]
     items: list[Item] = [*shapes, *_group_labels(cut, FROM_ABOVE), *_leaders(cut, FROM_ABOVE, "above")]
-    boxes, faces = _boxes(cut), ends(standing, 0)
+    boxes, faces, thick = _boxes(cut), ends(standing, 0), thicknesses(cabinet)
     covered = [(b.box.low[0], b.box.high[0]) for b in fronts]
     items += rows("below", [
         ends(fronts, 0) + not_within(faces, covered) if fronts else [],
         _both(boxes.values(), 0) + faces,
         faces,
         (whole.low[0], whole.high[0]),
-    ], style)
+    ], style, thick)
     first = min(boxes, key=lambda group: boxes[group].low[0], default="")
     depths = _both([boxes[first]], 1) if first else []
     depths += ends([b for b in cut if b.role == "back" or (b.role == "front" and b.group == first)], 1)
-    items += rows("left", [depths, ends(standing[:1], 1), (whole.low[1], whole.high[1])], style)
-    alt = (f"{cabinet.name} cut level {write_length(z, style)} above its foot, seen from above, front at the "
+    items += rows("left", [depths, ends(standing[:1], 1), (whole.low[1], whole.high[1])], style, thick)
+    alt = (f"{cabinet.name} cut level {write_brief(z, style)} above its foot, seen from above, front at the "
            f"foot of the drawing. Cut and hatched: {_listed(cut)}.")
     return Scene(
         f"Plan section: {cabinet.name}",
-        unit_note(style, f"Cut {write_length(z, style)} above the foot. Cut boards are hatched."),
+        unit_note(style, f"Cut {write_brief(z, style)} above the foot. Cut boards are hatched."),
         alt, bounds, tuple(items),
     )
 

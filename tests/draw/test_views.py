@@ -15,7 +15,7 @@ from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, cut_through, seen
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Chain, Running, Shape
 from shoplib.draw.section import section_plan, section_side
-from shoplib.measure import INCH, INCH_STYLE, read_length
+from shoplib.measure import INCH, INCH_STYLE, MM, read_length
 from shoplib.model.box import Box, around
 from shoplib.model.cabinet import solve
 from tests.draw.bench_case import bench_case
@@ -76,7 +76,8 @@ def test_a_section_hatches_what_the_plane_cuts(cabinet):
 
 
 def test_the_widths_under_the_front_add_up_to_the_whole(cabinet):
-    """Read back as text, as a reader of the drawing would add them."""
+    """Read back as text, as a reader of the drawing would add them; rests under 0.002 in or 0.05 mm are left out."""
+    least = INCH // 500 if cabinet.style.unit == "in" else MM // 20
     for fronts in (True, False):
         scene = front_elevation(cabinet, cabinet.style, fronts)
         chains = [item for item in scene.items if isinstance(item, Chain) and item.side == "below"]
@@ -85,7 +86,7 @@ def test_the_widths_under_the_front_add_up_to_the_whole(cabinet):
             texts = [t.replace("\n", f" {cabinet.style.unit} ").replace(")", f" {cabinet.style.unit})")
                      for t in chain.texts]
             total = sum(read_length(t, unit=cabinet.style.unit) for t in texts)
-            assert total == chain.at[-1] - chain.at[0]
+            assert abs(total - (chain.at[-1] - chain.at[0])) < least * len(texts)
 
 
 def test_no_view_has_text_on_text_or_off_the_page(cabinet):
@@ -135,8 +136,9 @@ def test_the_left_side_is_drawn_and_said_as_it_was_built():
     side = case.by_name["left side"]
     assert faces(side) == ("right",)
     scene = board_drawing(side, case, INCH_STYLE)
-    assert any("dado for bottom, 45/64 wide, 1/4 deep, near wall 4 from the bottom edge" in t for t in scene.legend)
-    assert any("9 screw holes, 5/64 across, 1/2 deep" in t for t in scene.legend)
+    legend = " ".join(scene.legend)
+    assert "dado 0.703 wide, 1/4 deep for the bottom, in the inside face, 4 from the bottom end" in legend
+    assert "9 screw holes 5/64 across, 1/2 deep for the slide, from the inside face, in a grid: " in legend
     runs = {item.side: item for item in scene.items if isinstance(item, Running)}
     assert {4 * INCH, 6 * INCH, 16 * INCH, 26 * INCH} <= set(runs["below"].at)
     assert board_drawing(case.by_name["divider 1"], case, INCH_STYLE, "right").title.endswith("(2 of 2)")
