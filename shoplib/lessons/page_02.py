@@ -10,6 +10,7 @@ from shoplib.lessons.wrong_bottom import dry_fit, picture
 from shoplib.live.carcass_panel import carcass_panel, project_panel, style_for
 from shoplib.live.carcass_project import case_project, starting_case
 from shoplib.live.panel import Panel
+from shoplib.measure import write_brief, write_length
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet
 
@@ -32,13 +33,15 @@ def bottom_worked(unit: str) -> Worked:
     width, side, bottom = case.outside.size[0], case.by_name["left side"], case.by_name["bottom"]
     depth = next(joint.depth for joint in case.joints if joint.enters == "bottom")
     inside = width - 2 * side.thickness
-    measured = say.exact(side.thickness)
+    measured, both = say.exact(side.thickness), say.length(2 * depth)
+    step = write_length(case.style.step, case.style)
     return Worked(
         f"The bottom of a case {say.length(width)} wide",
         [
             ("between the sides", f"{say.length(width)} - 2 x {measured}", say.exact(inside)),
-            ("goes into the sides", f"2 x {say.length(depth)}", say.length(2 * depth)),
-            ("bottom, left to right", f"{say.exact(inside)} + {say.length(2 * depth)}", say.length(bottom.length)),
+            ("goes into the sides", f"2 x {say.length(depth)}", both),
+            ("bottom, left to right", f"{say.exact(inside)} + {both}", say.exact(bottom.length)),
+            ("on the rule", f"to the nearest {step}", write_brief(bottom.length, case.style)),
         ],
     )
 

@@ -10,7 +10,7 @@ from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FRONT, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Rect, Scene, Shape
 from shoplib.lessons.lesson_02 import BOTTOM
-from shoplib.measure import MM, write_length
+from shoplib.measure import MM, write_brief
 from shoplib.model.solved import Cabinet, Finding
 
 SEEN = 75 * MM
@@ -83,8 +83,8 @@ def picture(fit: DryFit) -> Scene:
     return Scene(
         f"The bottom as it was cut: {bare(fit.length, style)}",
         unit_note(style, "The run between the two ends is left out."),
-        f"Both lower corners of the case, cut and seen from the front. The bottom, {write_length(fit.length, style)} "
-        f"long, is home in the left side. At the right side a {word} of {write_length(right - left, style)} is marked.",
+        f"Both lower corners of the case, cut and seen from the front. The bottom, {write_brief(fit.length, style)} "
+        f"long, is home in the left side. At the right side a {word} of {write_brief(right - left, style)} is marked.",
         (0, 0, 2 * SEEN + _BREAK, high),
         tuple(items),
     )

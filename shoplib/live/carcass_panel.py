@@ -6,13 +6,14 @@ from types import SimpleNamespace
 import ipywidgets
 
 from shoplib.checks import check
+from shoplib.checks.naming import boards_in_short
 from shoplib.documents.cut_list_file import sum_text
 from shoplib.documents.project_file import read_project
 from shoplib.draw.elevation import front_elevation
 from shoplib.draw.pen import draw
-from shoplib.draw.scene import Scene
 from shoplib.draw.section import section_side
 from shoplib.lists.cut_list import kinds
+from shoplib.lists.writing import Writing
 from shoplib.live.carcass_project import (
     BACKS,
     BASES,
@@ -36,6 +37,10 @@ PICTURE = (560.0, 420.0)
 """Width and height that a drawing of a panel is fitted to, in the picture's own units."""
 
 
+SMALL = (440.0, 330.0)
+"""For a panel whose table is to be seen together with its drawing."""
+
+
 def style_for(unit: str) -> Style:
     """How the panels show lengths: 1/32 in, or half a millimetre."""
     return Style("in", INCH // 32) if unit == "in" else Style("mm", MM // 2)
@@ -52,7 +57,7 @@ def width_panel(unit: str = "in") -> Panel:
     style = style_for(unit)
 
     def work(values: SimpleNamespace) -> Outcome:
-        outcome = outcome_of(case_project(replace(first_case(unit), width=values.width), style))
+        outcome = outcome_of(case_project(replace(first_case(unit), width=values.width), style), fit=SMALL)
         return replace(outcome, sums=(), findings=())
 
     return Panel("A case of five boards", [Group("One number", {"width": _width(unit)})], work)
@@ -68,19 +73,17 @@ def carcass_panel(unit: str = "in") -> Panel:
     """
     style, start = style_for(unit), starting_case(unit)
 
-    def length(label: str, name: str, inch: tuple[str, ...], mm: tuple[str, ...]) -> LengthControl:
-        low, high, *step = inch if unit == "in" else mm
-        return LengthControl(label, write_length(getattr(start, name), style), low, high, style, *step)
+    def length(label: str, name: str, inch: tuple[str, str], mm: tuple[str, str]) -> LengthControl:
+        return LengthControl(
+            label, write_length(getattr(start, name), style), *(inch if unit == "in" else mm), style
+        )
 
     groups = [
         Group(
             "Three numbers",
             {
                 "width": _width(unit),
-                "thickness": length(
-                    "Measured thickness of the sheet", "thickness",
-                    ("0.45 in", "0.85 in", "0.001 in"), ("11 mm", "22 mm", "0.1 mm"),
-                ),
+                "thickness": _thickness("the sheet", start.thickness, style),
                 "joint_depth": length(
                     "Depth of the joint", "joint_depth", ("1/16 in", "5/8 in"), ("2 mm", "16 mm")
                 ),
@@ -141,13 +144,7 @@ def project_panel(path: str, unit: str = "in") -> Panel:
         )
         for label, size in zip(("Width", "Depth", "Height"), start, strict=True)
     )
-    thickness = LengthControl(
-        f"Measured thickness of the {case}",
-        write_measured(project.sheets[case].thickness, style),
-        *(("0.60 in", "0.80 in") if unit == "in" else ("15 mm", "20 mm")),
-        style,
-        "0.001 in" if unit == "in" else "0.1 mm",
-    )
+    thickness = _thickness(f"the {case}", project.sheets[case].thickness, style)
     controls = {"width": width, "height": height, "depth": depth, "thickness": thickness}
 
     def work(values: SimpleNamespace) -> Outcome:
@@ -163,8 +160,10 @@ def project_panel(path: str, unit: str = "in") -> Panel:
     return Panel(project.name, [Group("Size and sheet", controls)], work)
 
 
-def outcome_of(project: Project, beside: str = "") -> Outcome:
+def outcome_of(project: Project, beside: str = "", fit: tuple[float, float] = PICTURE) -> Outcome:
     """Solve, dry-fit and draw a project; `beside` "side" adds the section from the side.
+
+    Each drawing is fitted into `fit`, width and height in the picture's own units.
 
     Raises CannotBuild with the solver's own sentence where no boards can be.
     """
@@ -174,7 +173,8 @@ def outcome_of(project: Project, beside: str = "") -> Outcome:
         raise CannotBuild(str(reason)) from None
     style = project.style
     findings = check(cabinet)
-    scenes = [front_elevation(cabinet, style, fronts=any(board.role == "front" for board in cabinet.boards))]
+    roles = {board.role for board in cabinet.boards}
+    scenes = [front_elevation(cabinet, style, fronts="front" in roles or "box front" not in roles)]
     if beside == "side":
         scenes.append(section_side(cabinet, style))
     stops = sum(finding.level == "stop" for finding in findings)
@@ -182,7 +182,7 @@ def outcome_of(project: Project, beside: str = "") -> Outcome:
         f"{stops} thing{'s' if stops > 1 else ''} to mend before anything is cut" if stops else "it goes together dry"
     )
     return Outcome(
-        drawings=[_drawing(scene) for scene in scenes],
+        drawings=[Drawing(scene.title, draw(scene, fit), scene.alt) for scene in scenes],
         tables=[part_table(cabinet)],
         sums=[sum_text(chain, cabinet) for chain in cabinet.sums],
         findings=findings,
@@ -191,15 +191,15 @@ def outcome_of(project: Project, beside: str = "") -> Outcome:
 
 
 def part_table(cabinet: Cabinet) -> Table:
-    """The boards, equal ones in one row, with finished sizes."""
-    style = cabinet.style
+    """The boards, equal ones in one row, with finished sizes as the shop reads them."""
+    write = Writing(cabinet.style)
     rows = [
         (
-            ", ".join(kind.names),
+            boards_in_short(kind.boards),
             str(kind.count),
-            write_length(kind.finished[0], style),
-            write_length(kind.finished[1], style),
-            write_measured(kind.finished[2], style),
+            write.length(kind.finished[0]),
+            write.length(kind.finished[1]),
+            write.measured(kind.finished[2]),
             kind.sheet,
         )
         for kind in kinds(cabinet)
@@ -207,14 +207,15 @@ def part_table(cabinet: Cabinet) -> Table:
     return Table("Boards, finished sizes", ("Board", "Count", "Length", "Width", "Thickness", "Sheet"), rows)
 
 
-def _drawing(scene: Scene) -> Drawing:
-    return Drawing(scene.title, draw(scene, PICTURE), scene.alt)
-
-
 def _width(unit: str) -> LengthControl:
     style = style_for(unit)
     limits = ("12 in", "72 in") if unit == "in" else ("300 mm", "1800 mm")
     return LengthControl("Width", write_length(starting_case(unit).width, style), *limits, style)
+
+
+def _thickness(what: str, ticks: int, style: Style) -> LengthControl:
+    limits = ("0.45 in", "0.85 in", style, "0.001 in") if style.unit == "in" else ("11 mm", "22 mm", style, "0.1 mm")
+    return LengthControl(f"Measured thickness of {what}", write_measured(ticks, style), *limits, measured=True)
 
 
 def _number(label: str, value: int, most: int) -> ipywidgets.IntSlider:
