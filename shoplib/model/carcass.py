@@ -39,15 +39,33 @@ class Opening:
         return f"bay {self.number}"
 
 
+_EDGES = {
+    "case": ("front", "back"),
+    "shelves": ("front",),
+    "fronts": ("left", "right", "top", "bottom"),
+}
+"""The edges of each kind of part that can be edged."""
+
+
 def edging_of(project: Project, boards: str) -> tuple[tuple[str, Edge], ...]:
-    """The edging that the project puts on this kind of part: all round on fronts, else on the front edge."""
-    edges = ("left", "right", "top", "bottom") if boards == "fronts" else ("front",)
-    return tuple(
-        (edge, Edge(choice.kind, choice.thickness))
-        for choice in project.edging
-        if choice.boards == boards
-        for edge in edges
-    )
+    """The edging that the project puts on this kind of part: all round on fronts, else on the front edge.
+
+    Raises ImpossibleProject for an edge that such a part does not have, or one edged twice.
+    """
+    found: dict[str, Edge] = {}
+    for number, choice in enumerate(project.edging, 1):
+        if choice.boards != boards:
+            continue
+        usual = _EDGES[boards] if boards == "fronts" else ("front",)
+        for edge in choice.edges or usual:
+            key = f"edging[{number}].edges"
+            if edge not in _EDGES[boards]:
+                have = ", ".join(_EDGES[boards])
+                raise ImpossibleProject(key, f"edging of the {boards} goes on these edges: {have}; not on the {edge}")
+            if edge in found:
+                raise ImpossibleProject(key, f"the {edge} edge of the {boards} is edged already")
+            found[edge] = Edge(choice.kind, choice.thickness)
+    return tuple(found.items())
 
 
 def carcass(assembly: Assembly, project: Project, shell: Shell, widths: tuple[int, ...]) -> tuple[Opening, ...]:

@@ -255,11 +255,16 @@ class Pulls:
 
 @dataclass(frozen=True, slots=True)
 class Edging:
-    """Edging of a kind of part: the front edges of the case or its shelves, or all edges of the fronts."""
+    """Edging of a kind of part: of the case or its shelves, or of the fronts.
+
+    `edges` names the edges that get it; where none is named, the front edges of case and shelves, and
+    all four of a front.
+    """
 
     boards: Literal["case", "shelves", "fronts"]
     kind: Literal["band", "strip"]
     thickness: Length
+    edges: tuple[Literal["front", "back", "left", "right", "top", "bottom"], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
