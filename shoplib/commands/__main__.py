@@ -3,15 +3,38 @@
 `shoplib.start.cli` has read the command line already; here come the command's name and its operands.
 """
 
+import contextlib
 import importlib
+import io
+import os
 import sys
 
 
 def main(words: list[str]) -> int:
     """Run the command that the first of `words` names on the rest; return its exit status."""
     command, *operands = words
-    return importlib.import_module(f"shoplib.commands.{command}").run(*operands)
+    run = importlib.import_module(f"shoplib.commands.{command}").run
+    said = io.StringIO()
+    with contextlib.redirect_stdout(said):
+        status = run(*operands)
+    _show(said.getvalue())
+    return status
+
+
+def _show(text: str) -> None:
+    """Print what a command said.
+
+    A sign that the terminal does not have is shown by its number. A reader that has gone (`plan ... | head`)
+    is no fault: the status still says how the command ended.
+    """
+    sys.stdout.reconfigure(errors="backslashreplace")
+    try:
+        print(text, end="", flush=True)
+    except BrokenPipeError:
+        # Python flushes once more when it ends: let that go where nobody reads it.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 if __name__ == "__main__":
+    sys.stderr.reconfigure(errors="backslashreplace")
     sys.exit(main(sys.argv[1:]))
