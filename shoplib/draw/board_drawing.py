@@ -5,7 +5,7 @@ from string import ascii_uppercase
 
 from shoplib.checks.naming import boards_in_short
 from shoplib.draw.board_face import Face, faces
-from shoplib.draw.chains import bare, stacked, unit_note
+from shoplib.draw.chains import stacked, unit_note
 from shoplib.draw.look import fill_of
 from shoplib.draw.scene import (
     Chain,
@@ -46,20 +46,20 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
     if board.cut_size != board.size:
         legend.append(f"Cut to {_size(board.cut_size, page)} before the edging goes on.")
     legend += [f"{tag}: {'; '.join(cut_words(board, cabinet, page, cuts))}." for tag, cuts in tags]
+    title = board.name
     if alike:
-        others = boards_in_short([cabinet.by_name[name] for name in alike])
-        legend.append(f"Sides are named as on {board.name}. Alike: {others}.")
+        title = f"{len(alike) + 1} x {boards_in_short([board, *(cabinet.by_name[name] for name in alike)])}"
+        legend.append(f"Sides are named as on {board.name}.")
     items: list[Item] = [
         Shape((size,), fill_of(board), board.name),
-        *_cuts(seen, tags), *_edges(seen, size, page), *_grain(seen), *_dimensions(seen, tags, style),
+        *_cuts(seen, tags), *_edges(seen, size, page), *_grain(seen), *_dimensions(seen, tags, page),
     ]
-    count = f", {len(alike) + 1} alike" if alike else ""
     many = f" ({faces(board).index(seen.name) + 1} of {len(faces(board))})" if len(faces(board)) > 1 else ""
     return Scene(
-        f"{board.name}{count}: {called}{many}",
+        f"{title}: {called}{many}",
         unit_note(style, f"You look at the face that looks {_toward(seen.name)} in the cabinet. Running distances "
                          "begin at the small rings and go to near walls of cuts and centres of holes."),
-        f"{board.name}{count}, {called}. " + " ".join(legend), size, tuple(items), tuple(legend),
+        f"{title}, {called}. " + " ".join(legend), size, tuple(items), tuple(legend),
     )
 
 
@@ -156,7 +156,7 @@ def _grain(face: Face) -> Iterable[Item]:
     half, margin = board.length // 8, board.width // 24
     places = [
         (board.length * across // 24, board.width * up // 24)
-        for across in (12, 9, 15, 7, 17, 4, 20) for up in (12, 9, 15, 7, 17, 5, 19)
+        for across in (12, 9, 15, 7, 17, 4, 20) for up in (12, 9, 15, 7, 17, 5, 19, 3, 21)
     ]
     free = [
         (x, y) for x, y in places
@@ -179,8 +179,11 @@ def _with_leader(face: Face, cut: Cut) -> Rect:
     return (a, b, c, face.board.width) if isinstance(cut, Hole) else (a, b, c, d)
 
 
-def _dimensions(face: Face, tags: list[tuple[str, list[Cut]]], style: Style) -> Iterable[Item]:
-    """Running distances along and across, then the whole length and width."""
+def _dimensions(face: Face, tags: list[tuple[str, list[Cut]]], page: Writing) -> Iterable[Item]:
+    """Running distances along and across, then the whole length and width.
+
+    To the far wall of a cut that begins at the datum is the width of that cut, and written as such.
+    """
     board = face.board
     cuts = [(face.extent(cut), isinstance(cut, Hole)) for _, group in tags for cut in group]
     along = _stations([(a, c, c - a > d - b, hole) for (a, b, c, d), hole in cuts], board.length)
@@ -188,14 +191,18 @@ def _dimensions(face: Face, tags: list[tuple[str, list[Cut]]], style: Style) -> 
     if not face.datum_below:
         spans = [(board.width - high, board.width - low, runs, hole) for low, high, runs, hole in spans]
     across = _stations(spans, board.width)
+    measured = {
+        cut.high[own] - cut.low[own]
+        for _, group in tags for cut in group for own in (0, 1) if isinstance(cut, BoxCut) and not face.through(cut)
+    }
     for side, distances, datum, way, whole in (
         ("below", along, 0, 1, board.length),
         ("left", across, 0 if face.datum_below else board.width, 1 if face.datum_below else -1, board.width),
     ):
         if distances:
-            texts = tuple(stacked(bare(s, style)) for s in distances)
+            texts = tuple(stacked((page.measured if s in measured else page.length)(s)) for s in distances)
             yield Running(side, 0, datum, tuple(datum + way * s for s in distances), texts)
-        yield Chain(side, 1, (0, whole), (bare(whole, style),))
+        yield Chain(side, 1, (0, whole), (page.length(whole),))
 
 
 def _stations(spans: list[tuple[int, int, bool, bool]], whole: int) -> tuple[int, ...]:
