@@ -53,9 +53,14 @@ def _is_seen(room: Box, others: list[Board], axis: int, sign: int) -> bool:
     middle = (room.low[axis] + room.high[axis]) // 2
     low, high = (min(ends), middle) if sign < 0 else (middle, max(ends))
     view = Box(_at(room.low, axis, low), _at(room.high, axis, high))
-    walls = [wall for other in others if other.box.overlaps(view) for wall in other.pieces]
-    in_view = common_boxes(walls, [view])
-    shadows = [Box(_at(wall.low, axis, low), _at(wall.high, axis, high)) for wall in in_view]
+    shadows = []
+    for other in others:
+        if other.box.overlaps(view):
+            for wall in common_boxes(other.pieces, [view]):
+                shadow = Box(_at(wall.low, axis, low), _at(wall.high, axis, high))
+                if shadow == view:  # one wall hides all of it
+                    return False
+                shadows.append(shadow)
     return bool(what_remains([view], shadows))
 
 

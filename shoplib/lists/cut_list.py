@@ -11,14 +11,17 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from shoplib.lists.sides import own_side
-from shoplib.model.board import Board, BoxCut, Cut
+from shoplib.model.board import Board, BoxCut
 from shoplib.model.box import Point
 from shoplib.model.solved import Cabinet
 
 Signature = tuple
 
-_HALF_TURNS = ((1, 1, 1), (1, -1, -1), (-1, 1, -1), (-1, -1, 1))
-_MIRRORED = tuple((-u, v, w) for u, v, w in _HALF_TURNS)
+_Turn = tuple[int, int, int]
+"""For u, v, w: 1 where that axis comes to run the other way, else 0."""
+
+_HALF_TURNS: tuple[_Turn, ...] = ((0, 0, 0), (0, 1, 1), (1, 0, 1), (1, 1, 0))
+_MIRRORED: tuple[_Turn, ...] = tuple((1 - u, v, w) for u, v, w in _HALF_TURNS)
 
 
 @dataclass(frozen=True)
@@ -90,33 +93,40 @@ def kinds(cabinet: Cabinet) -> tuple[Kind, ...]:
     return tuple(sorted(rows, key=lambda kind: (kind.stage, sheets.index(kind.sheet))))
 
 
-def _signature(board: Board, turns: Iterable[Point]) -> Signature:
+def _signature(board: Board, turns: Iterable[_Turn]) -> Signature:
     """What makes two boards equal, however they are turned: the least over the given turns."""
-    edging = [(*own_side(board, edge), strip.kind, strip.thickness) for edge, strip in board.edging]
-    if not board.cuts and not edging:
-        return (board.stage, board.sheet, board.size, board.grain)
-    turned = min(_turned(board, edging, turn) for turn in turns)
-    return (board.stage, board.sheet, board.size, board.grain, turned)
+    alike = (board.stage, board.sheet, board.size, board.grain)
+    marks = [*_cut_marks(board), *_edging_marks(board)]
+    if not marks:
+        return alike
+    turned = [
+        sorted((what, u[along], v[across], w[through]) for what, (u, v, w) in marks)
+        for along, across, through in turns
+    ]
+    return (*alike, tuple(min(turned)))
 
 
-def _turned(board: Board, edging: list[tuple], turn: Point) -> tuple:
-    size = board.size
-    cuts = tuple(sorted(_turned_cut(cut, size, turn) for cut in board.cuts))
-    return cuts, tuple(sorted((own, side * turn[own], kind, thick) for own, side, kind, thick in edging))
+_Mark = tuple[tuple, tuple[tuple, tuple, tuple]]
+"""What was done to a board, and for u, v, w where: as the board lies, and when that axis runs the other way."""
 
 
-def _turned_cut(cut: Cut, size: Point, turn: Point) -> tuple:
-    if isinstance(cut, BoxCut):
-        spans = list(_turned_spans(zip(cut.low, cut.high, strict=True), size, turn))
-        return ("box", *spans)
-    own = "uvw".index(cut.along)
-    centre = list(cut.centre)
-    if cut.depth >= size[own]:
-        centre[own] = 0 if turn[own] > 0 else size[own]  # through: the same from either face
-    points = _turned_spans(zip(centre, centre, strict=True), size, turn)
-    return ("hole", own, cut.diameter, min(cut.depth, size[own]), *points)
+def _cut_marks(board: Board) -> Iterator[_Mark]:
+    a, b, c = board.size
+    for cut in board.cuts:
+        box = isinstance(cut, BoxCut)
+        (d, e, f), (g, h, i) = (cut.low, cut.high) if box else (cut.centre, cut.centre)
+        where = [((d, g), (a - g, a - d)), ((e, h), (b - h, b - e)), ((f, i), (c - i, c - f))]
+        if box:
+            yield ("cut",), tuple(where)
+            continue
+        own = "uvw".index(cut.along)
+        if cut.depth >= board.size[own]:
+            where[own] = ((), ())  # through: the same from either face
+        yield ("hole", own, cut.diameter, min(cut.depth, board.size[own])), tuple(where)
 
 
-def _turned_spans(spans: Iterable[tuple[int, int]], size: Point, turn: Point) -> Iterator[tuple[int, int]]:
-    for (low, high), extent, sign in zip(spans, size, turn, strict=True):
-        yield (low, high) if sign > 0 else (extent - high, extent - low)
+def _edging_marks(board: Board) -> Iterator[_Mark]:
+    for edge, strip in board.edging:
+        own, side = own_side(board, edge)
+        where = tuple(((side,), (-side,)) if axis == own else ((), ()) for axis in range(3))
+        yield ("edging", strip.kind, strip.thickness, own), where
