@@ -5,13 +5,15 @@ joints were plain butts. `Assembly.finish` lengthens what enters, cuts what rece
 finished boards.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
+from types import MappingProxyType
 
 from shoplib.measure import share
 from shoplib.model.board import Board, BoxCut, Edge, Hole
 from shoplib.model.box import Box
 from shoplib.model.placement import Axes, Placement, directions, standing_in
-from shoplib.model.project import ImpossibleProject, JointChoice
+from shoplib.model.project import ImpossibleProject, JointChoice, PartSize
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Joint
 
@@ -19,6 +21,7 @@ X, Y, Z = 0, 1, 2
 MOST_BOARDS = 1000
 """More boards than this are a slip of the hand, and would keep the dry-fit busy for minutes."""
 Span = tuple[int, int]
+NO_PARTS: Mapping[str, PartSize] = MappingProxyType({})
 
 UPRIGHT_LEFT: Axes = ("+z", "+y", "-x")
 """A left side or a divider: length up, width back, inside face at w = 0."""
@@ -153,11 +156,17 @@ class Assembly:
         """Take a corner out of a blank."""
         blank.cuts.append(("notch", box, for_board))
 
-    def finish(self) -> tuple[tuple[Board, ...], tuple[Joint, ...]]:
-        """All allowances, then all cuts, then the boards and joints in the order they were added."""
+    def finish(self, measured: Mapping[str, PartSize] = NO_PARTS) -> tuple[tuple[Board, ...], tuple[Joint, ...]]:
+        """All allowances, then all cuts, then the boards and joints in the order they were added.
+
+        A part that was `measured` gets its true size before anything is cut; its lower, left or front
+        end stays, and the dry-fit shows where the other end no longer meets its neighbour.
+        """
         faces = [self._face(fitting.joint) for fitting in self._fittings]
         for fitting, face in zip(self._fittings, faces, strict=True):
             self._lengthen(fitting.joint, face)
+        for name, size in measured.items():
+            _resize(self.blanks[name], size)
         for fitting, face in zip(self._fittings, faces, strict=True):
             if fitting.joint.depth:
                 self._cut(fitting, face)
@@ -254,6 +263,17 @@ class Assembly:
         return tongue
 
 
+def gain(choice: JointChoice, thickness: int) -> int:
+    """What a board gains at each end that enters another of this thickness: depth less end gap.
+
+    >>> gain(JointChoice("dado", end_gap=1), 18), gain(JointChoice(), 18)
+    (8, 0)
+    """
+    if choice.kind == "butt":
+        return 0
+    return (share(thickness, 2, 1)[0] if choice.depth is None else choice.depth) - choice.end_gap
+
+
 def _widened(walls: Span, width: int, thin: int, edge: int) -> Span:
     """Room for `width` about a board between `walls`: level boards rest on the lower wall, the rest are centred."""
     low, high = walls
@@ -264,6 +284,13 @@ def _widened(walls: Span, width: int, thin: int, edge: int) -> Span:
         return (low - extra, high)
     half = share(extra, 2, 1)[0]
     return (low - half, high + extra - half)
+
+
+def _resize(blank: Blank, size: PartSize) -> None:
+    (length, _), (width, _), _ = directions(blank.axes)
+    for axis, true in ((length, size.length), (width, size.width)):
+        if true is not None:
+            blank.high[axis] = blank.low[axis] + true
 
 
 _DIRECTIONS = {sign + axis: (i, 1 if sign == "+" else -1) for i, axis in enumerate("xyz") for sign in "+-"}

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from shoplib.measure import share
-from shoplib.model.as_measured import what_changed, with_measured_parts
+from shoplib.model.as_measured import what_changed
 from shoplib.model.assembly import Assembly
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point, around
@@ -56,8 +56,7 @@ def _solved(project: Project) -> Cabinet:
         elif bay.kind == "pull-out":
             add_pull_out(assembly, project, shell, opening, back, gathered)
     _check_measured_names(project, assembly, openings, gathered)
-    boards, joints = assembly.finish()
-    boards = with_measured_parts(project, boards)
+    boards, joints = assembly.finish(project.measured.parts)
     _check_edging(project, boards)
     hardware = tuple(gathered.hardware) + _standing_on(project, shell)
     levels = {name: blank for name, blank in assembly.blanks.items() if name in ("top", "bottom")}
@@ -145,7 +144,7 @@ def _check_measured_names(
     """A measurement of something that is not there is a slip of the pen, and said so."""
     measured = project.measured
     known = {
-        "openings": list(gathered.planned_openings),
+        "openings": gathered.openings,
         "depths": [opening.name for opening in openings],
         "parts": list(assembly.blanks),
     }

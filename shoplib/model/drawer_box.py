@@ -2,8 +2,8 @@
 
 from dataclasses import dataclass
 
-from shoplib.measure import largest_fitting, share, thickest, to_step, write_length
-from shoplib.model.assembly import BOX_SIDE, FACING, LEVEL, Assembly, Blank
+from shoplib.measure import largest_fitting, narrowest, share, thickest, to_step, write_length
+from shoplib.model.assembly import BOX_SIDE, FACING, LEVEL, Assembly, Blank, gain
 from shoplib.model.board import BOXES
 from shoplib.model.project import Drawers, ImpossibleProject, JointChoice, Project
 from shoplib.model.rows import Span
@@ -60,12 +60,13 @@ class BoxPlace:
 
 
 def place_box(
-    project: Project, rule: Drawers, slide: Slide, opening: Span, built: int, cell: Span, y: Span, key: str
+    project: Project, rule: Drawers, slide: Slide, opening: Span, cell: Span, y: Span, group: str, key: str
 ) -> BoxPlace:
     """Size the box from its opening and put it in the middle of it.
 
-    `opening` is the planned x span, `built` the width as measured (or as planned); `cell` the height
-    span that the box may use, `y` the depth span between front and back.
+    `opening` is the x span as built (or as planned until it is measured), `cell` the height span that
+    the box may use, `y` the depth span between front and back. Finished parts of the box that were
+    measured decide its size instead.
     """
     stock = sheet_of(project, rule.box_sheet, f"{key}.box_sheet").thickness
     if slide.largest_side is not None and stock > slide.largest_side:
@@ -73,18 +74,41 @@ def place_box(
             f"{key}.box_sheet",
             f'"{slide.name}" takes sides up to {write_length(slide.largest_side, project.style)}; choose thinner stock',
         )
-    width = box_width(built, slide, stock, project.step)
+    made = _as_made(project, group, 2 * (stock - gain(rule.corner, stock)))
+    width = made[0] or box_width(opening[1] - opening[0], slide, stock, project.step)
     left = opening[0] + share(opening[1] - opening[0] - width, 2, 1)[0]
-    depth = box_depth(y[1] - y[0], slide, project.step, f"{key}.slide", write_length(y[1] - y[0], project.style))
+    room = y[1] - y[0]
+    depth = made[1] or box_depth(room, slide, project.step, f"{key}.slide", write_length(room, project.style))
     low = cell[0] + slide.below
     above = slide.above if slide.carries == "shelf" else thickest([rule.room_above, slide.above])
-    height = to_step(cell[1] - above - low, project.step, "down")
+    height = made[2] or to_step(cell[1] - above - low, project.step, "down")
     least = rule.bottom_up + slide.bottom_recess
     if height <= least:
         raise ImpossibleProject(
             f"{key}.count", "the boxes would have no height over their bottoms; take fewer or lower the room above"
         )
     return BoxPlace((left, left + width), (y[0], y[0] + depth), (low, low + height))
+
+
+def _as_made(project: Project, group: str, beside: int) -> tuple[int, int, int]:
+    """Width, depth and height of a box whose parts were measured, 0 where they were not; the smallest governs.
+
+    `beside` is by how much the box is wider than its front and back are long.
+    """
+    parts = project.measured.parts
+    if not parts:
+        return (0, 0, 0)
+    ends = [parts[name] for name in (f"{group} box front", f"{group} box back") if name in parts]
+    sides = [parts[name] for name in (f"{group} left box side", f"{group} right box side") if name in parts]
+    wide, deep, high = (
+        [size for size in sizes if size]
+        for sizes in ([p.length for p in ends], [p.length for p in sides], [p.width for p in sides])
+    )
+    return (
+        narrowest(wide) + beside if wide else 0,
+        narrowest(deep) if deep else 0,
+        narrowest(high) if high else 0,
+    )
 
 
 def add_box(

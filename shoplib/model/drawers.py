@@ -2,9 +2,17 @@
 
 from dataclasses import replace
 
-from shoplib.measure import narrowest, share, thickest, write_length
+from shoplib.measure import narrowest, share, thickest
+from shoplib.model.as_measured import (
+    Built,
+    depth_as_built,
+    grown,
+    judge_taper,
+    opening_as_built,
+    wait_for,
+)
 from shoplib.model.assembly import LEVEL, Assembly, Blank
-from shoplib.model.board import BOXES, FRONTS
+from shoplib.model.board import FRONTS
 from shoplib.model.carcass import BUTT, Opening
 from shoplib.model.drawer_box import add_box, place_box, slide_row
 from shoplib.model.fronts import add_front, front_depth, front_width
@@ -14,7 +22,7 @@ from shoplib.model.rows import Row, Span, column
 from shoplib.model.runners import runners_below, screw_into, side_runners, slide_pair
 from shoplib.model.shell import Shell, sheet_of
 from shoplib.model.shelves import fixed_shelf
-from shoplib.model.solved import Finding, Hardware, Travel
+from shoplib.model.solved import Hardware, Travel
 from shoplib.tables.slides import Slide
 
 
@@ -59,14 +67,19 @@ def add_drawers(
     _check_rule(rule, slide, key)
     rows = column(rule, project, shell, key)
     for index, low in enumerate(rows.between, 1):
-        _add_between(assembly, project, bay, rule, index, low, back, key)
+        _add_between(assembly, project, bay, rule, index, low, back, key, gathered)
     front_y = front_depth(project)[1] if project.fronts.kind == "inset" else 0
-    depth = project.measured.depths.get(bay.name, back)
+    depth = depth_as_built(project, bay, back, gathered)
     for number, row in enumerate(rows.rows, 1):
+        name = f"{bay.name} drawer {number}"
+        built = opening_as_built(project, bay, name, gathered)
+        wait_for(built, name, row.front is not None, gathered)
+        judge_taper(project, bay, name, slide, gathered)
         for place in range(1, rule.across + 1):
-            group = f"{bay.name} drawer {number}" if rule.across == 1 else f"{bay.name} drawer {number}.{place}"
+            group = name if rule.across == 1 else f"{name}.{place}"
             part = _share_of_opening(bay, place, rule.across)
-            _add_drawer(assembly, project, shell, part, row, rule, slide, (front_y, depth), group, key, gathered)
+            own = _share_of_built(built, part, rule.across)
+            _add_drawer(assembly, project, shell, part, own, row, rule, slide, (front_y, depth), group, key, gathered)
 
 
 def _share_of_opening(bay: Opening, place: int, across: int) -> Opening:
@@ -85,6 +98,14 @@ def _share_of_opening(bay: Opening, place: int, across: int) -> Opening:
     return Opening(bay.number, left, right, bay.left_upright, bay.right_upright)
 
 
+def _share_of_built(built: Built, part: Opening, across: int) -> Built:
+    """The same share of what the opening gained or lost as built."""
+    width = part.right - part.left
+    more = share(built.width - (built.planned[1] - built.planned[0]), across, 1)[0]
+    front = share(built.front_gain, across, 1)[0]
+    return Built((part.left, part.right), width + more, width + front, built.measured)
+
+
 def _check_rule(rule: Drawers, slide: Slide, key: str) -> None:
     if rule.across < 1:
         raise ImpossibleProject(f"{key}.across", "at least 1 box stands in an opening")
@@ -95,17 +116,30 @@ def _check_rule(rule: Drawers, slide: Slide, key: str) -> None:
 
 
 def _add_between(
-    assembly: Assembly, project: Project, bay: Opening, rule: Drawers, index: int, low: int, back: int, key: str
+    assembly: Assembly,
+    project: Project,
+    bay: Opening,
+    rule: Drawers,
+    index: int,
+    low: int,
+    back: int,
+    key: str,
+    gathered: Gathered,
 ) -> None:
     if rule.between == "shelf":
         name, span = f"{bay.name} shelf {index}", (0, back)
         fixed_shelf(assembly, project, bay, name, low, span, project.carcass.shelf)
         return
     sheet = sheet_of(project, "", "carcass.sheet")
-    spans = ((bay.left, bay.right), (0, rule.strip_width), (low, low + sheet.thickness))
-    strip = assembly.add(f"{bay.name} strip {index}", "strip", sheet, LEVEL, spans, stage=FRONTS, key=key)
+    name = f"{bay.name} strip {index}"
+    built = opening_as_built(project, bay, name, gathered)
+    if not built.measured:
+        gathered.waiting.append((FRONTS, f"the opening of {name}, front and back at its own height"))
+    spans = ((bay.left, bay.left + built.width), (0, rule.strip_width), (low, low + sheet.thickness))
+    strip = assembly.add(name, "strip", sheet, LEVEL, spans, stage=FRONTS, key=key)
     assembly.join(strip, bay.left_upright, "-x", BUTT)
-    assembly.join(strip, bay.right_upright, "+x", BUTT)
+    if built.width >= bay.right - bay.left:  # a shorter one is cut to fit uprights that the plan has farther apart
+        assembly.join(strip, bay.right_upright, "+x", BUTT)
 
 
 def _add_drawer(
@@ -113,6 +147,7 @@ def _add_drawer(
     project: Project,
     shell: Shell,
     bay: Opening,
+    built: Built,
     row: Row,
     rule: Drawers,
     slide: Slide,
@@ -121,8 +156,7 @@ def _add_drawer(
     key: str,
     gathered: Gathered,
 ) -> None:
-    built = _opening_as_built(project, bay, slide, group, gathered)
-    place = place_box(project, rule, slide, (bay.left, bay.right), built, _cell(row, slide), y, key)
+    place = place_box(project, rule, slide, built.span, _cell(row, slide), y, group, key)
     box = add_box(assembly, project, rule, slide, place, group, key)
     if slide.carries == "hardware":
         pair = slide_pair(bay, box, place, slide, group)
@@ -134,7 +168,7 @@ def _add_drawer(
         runners_below(assembly, bay, place, slide, y[1], group, key)
     gathered.travel.append(Travel(group, (0, -(place.y[1] - place.y[0] - slide.travel_lost), 0)))
     if row.front is not None:
-        x = front_width(project, bay, (bay.left, bay.right))
+        x = grown(front_width(project, bay, (bay.left, bay.right)), built.front_gain)
         front, pulls = add_front(assembly, project, group, x, row.front, box["front"], key)
         gathered.hardware.extend(pulls)
         gathered.hardware.append(_front_screws(front, box["front"], group))
@@ -154,36 +188,3 @@ def _cell(row: Row, slide: Slide) -> Span:
     low = thickest([row.front[0], row.opening[0]])
     high = narrowest([row.front[1], row.opening[1]])
     return (low, high)
-
-
-def _opening_as_built(project: Project, bay: Opening, slide: Slide, group: str, gathered: Gathered) -> int:
-    """The width that sizes the box: the smallest measured, or the planned one until it is measured."""
-    planned = bay.right - bay.left
-    gathered.planned_openings[group] = planned
-    read = project.measured.openings.get(group)
-    if read is None:
-        gathered.waiting.append((BOXES, f"the opening of {group}, front and back at the height of its slides"))
-        return planned
-    governing = narrowest([read.front, read.back])
-    spread = abs(read.front - read.back)
-    if spread > slide.narrow:
-        wide = "back" if read.back > read.front else "front"
-        text = (
-            f"{group}: the opening is {write_length(spread, project.style)} wider at the {wide} than at the other end"
-        )
-        limit = write_length(slide.narrow, project.style)
-        mend = (
-            f"shim the slides at the {wide}"
-            if spread <= 2 * slide.narrow
-            else f"straighten the {bay.right_upright.name} or its neighbour before the slides go in"
-        )
-        gathered.findings.append(
-            Finding(
-                "as measured",
-                "warn",
-                (bay.left_upright.name, bay.right_upright.name),
-                f"{text}, and the slide allows {limit}; {mend}.",
-                spread,
-            )
-        )
-    return governing

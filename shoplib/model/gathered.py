@@ -8,7 +8,10 @@ from shoplib.model.solved import Finding, Hardware, Travel
 
 @dataclass(slots=True)
 class Gathered:
-    """Lists that each part of the solver adds to; `fronts` pairs a bay's number with its front."""
+    """Lists that each part of the solver adds to.
+
+    `fronts` pairs a bay's number with its front; `openings` are the names that one can be measured by.
+    """
 
     travel: list[Travel] = field(default_factory=list)
     hardware: list[Hardware] = field(default_factory=list)
@@ -16,4 +19,4 @@ class Gathered:
     fronts: list[tuple[int, Blank]] = field(default_factory=list)
     spacers: list[tuple[str, int]] = field(default_factory=list)
     waiting: list[tuple[int, str]] = field(default_factory=list)
-    planned_openings: dict[str, int] = field(default_factory=dict)
+    openings: list[str] = field(default_factory=list)

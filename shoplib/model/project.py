@@ -3,7 +3,7 @@
 Lengths are ticks; the marks `Length` and `Room` say whether nothing is allowed.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Literal
 
 from shoplib.measure import INCH, Style
@@ -285,14 +285,19 @@ class PartSize:
 
 @dataclass(frozen=True, slots=True)
 class Measured:
-    """What was measured on the case as built, by the name of the drawer, bay or part."""
+    """What was measured on the case as built.
 
-    openings: dict[str, Opening]
-    depths: dict[str, Length]
-    parts: dict[str, PartSize]
+    `openings` by the name of the drawer, pull-out or strip that goes in ("bay 1 drawer 2"; boxes side
+    by side share that of their row), `depths` by bay, from the front edge to what stands behind the
+    boxes, `parts` by the name of the finished board.
+    """
+
+    openings: dict[str, Opening] = field(default_factory=dict)
+    depths: dict[str, Length] = field(default_factory=dict)
+    parts: dict[str, PartSize] = field(default_factory=dict)
 
 
-NOTHING_MEASURED = Measured({}, {}, {})
+NOTHING_MEASURED = Measured()
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,6 +1,7 @@
 """The pull-out: an upright panel on one pair of slides, with pegs and room for what hangs on them."""
 
 from shoplib.measure import share, thickest, write_length
+from shoplib.model.as_measured import depth_as_built, grown, opening_as_built, wait_for
 from shoplib.model.assembly import UPRIGHT_LEFT, UPRIGHT_RIGHT, Assembly, Blank
 from shoplib.model.board import BOXES, Hole
 from shoplib.model.box import Box
@@ -36,7 +37,9 @@ def add_pull_out(
     group = f"{bay.name} pull-out"
     left = choice.on == "left"
     front_y = front_depth(project)[1] if project.fronts.kind == "inset" else 0
-    depth = project.measured.depths.get(bay.name, back)
+    depth = depth_as_built(project, bay, back, gathered)
+    built = opening_as_built(project, bay, group, gathered)
+    wait_for(built, group, project.fronts.kind != "none", gathered)
     length = box_depth(
         depth - front_y, slide, project.step, f"{key}.slide", write_length(depth - front_y, project.style)
     )
@@ -45,17 +48,16 @@ def add_pull_out(
         x = (bay.left + slide.side, bay.left + slide.side + sheet.thickness)
     else:
         x = (bay.right - slide.side - sheet.thickness, bay.right - slide.side)
-    room = bay.right - x[1] if left else x[0] - bay.left
+    room = built.width - slide.side - sheet.thickness
     spans = (x, (front_y, front_y + length), z)
     axes = UPRIGHT_RIGHT if left else UPRIGHT_LEFT
     panel = assembly.add(f"{group} panel", "panel", sheet, axes, spans, group=group, stage=BOXES, key=key)
     gathered.travel.append(Travel(group, (0, -(length - slide.travel_lost), 0)))
-    gathered.waiting.append((BOXES, f"the opening of {bay.name} where the slides of its panel go"))
     _check_room(project, choice, bay, panel, room, gathered)
     _slides(bay, panel, slide, left, group, shell, project.step, gathered)
     _pegs(panel, choice, left, group, key, project.step, gathered)
     if project.fronts.kind != "none":
-        wide = front_width(project, bay, (bay.left, bay.right))
+        wide = grown(front_width(project, bay, (bay.left, bay.right)), built.front_gain)
         front, pulls = add_front(assembly, project, group, wide, front_zone(project, shell), panel, key)
         gathered.hardware.extend(pulls)
         gathered.fronts.append((bay.number, front))

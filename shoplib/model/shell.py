@@ -3,7 +3,8 @@
 from dataclasses import dataclass
 
 from shoplib.measure import narrowest, thickest, to_step
-from shoplib.model.project import ImpossibleProject, PartSize, Project, Space
+from shoplib.model.assembly import gain
+from shoplib.model.project import ImpossibleProject, Project, Space
 from shoplib.model.sheet import Sheet
 
 
@@ -143,28 +144,24 @@ def _room_in_back(project: Project) -> int:
 
 
 def _as_measured(project: Project, case: int, width: int, height: int, rear: int) -> tuple[int, int, int]:
-    """A measured top, bottom or side decides the size of the case that is built from it."""
-    parts, carcass = project.measured.parts, project.carcass
-    nothing = PartSize()
-    lengths = [
-        parts.get(name, nothing).length
-        for name, how in (("bottom", carcass.bottom), ("top", carcass.top))
-        if how == "between" and parts.get(name, nothing).length
-    ]
-    if lengths:
-        gain = carcass_gain(project, case)
-        width = narrowest(lengths) - 2 * gain + 2 * case + 2 * carcass.overhang_sides
+    """A measured top, bottom, stretcher or side decides the size of the case that is built from it.
+
+    Of two that differ the shorter governs; the dry-fit then shows the other as too long.
+    """
+    parts, carcass, base = project.measured.parts, project.carcass, project.base
+    if not parts:
+        return width, height, rear
+    joint = gain(carcass.corner, case)
+    across = {"bottom": carcass.bottom, "top": carcass.top, "front stretcher": "between", "back stretcher": "between"}
+    wide = [parts[name].length for name, how in across.items() if how == "between" and name in parts]
+    if any(wide):
+        width = narrowest([w for w in wide if w]) - 2 * joint + 2 * case + 2 * carcass.overhang_sides
     sides = [parts[name] for name in ("left side", "right side") if name in parts]
-    heights = [part.length for part in sides if part.length]
-    if heights and carcass.top in ("between", "stretchers", "none") and carcass.bottom != "under":
-        height = narrowest(heights) + (project.base.height if project.base.kind == "plinth" else 0)
-    depths = [part.width for part in sides if part.width]
-    return width, height, narrowest(depths) if depths else rear
-
-
-def carcass_gain(project: Project, case: int) -> int:
-    """What a top or bottom between the sides gains at each end from its joint."""
-    corner = project.carcass.corner
-    if corner.kind == "butt":
-        return 0
-    return (corner.depth if corner.depth is not None else case // 2) - corner.end_gap
+    tall = [side.length for side in sides if side.length]
+    if tall:
+        start = base.height if base.kind == "plinth" else 0
+        if carcass.bottom == "under":
+            start += case - joint
+        height = start + narrowest(tall) + (case - joint if carcass.top == "over" else 0)
+    deep = [side.width for side in sides if side.width]
+    return width, height, narrowest(deep) if deep else rear
