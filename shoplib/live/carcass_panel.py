@@ -1,5 +1,6 @@
 """The carcass panel: three numbers at first, then size, bays, back and base, each with the case drawn at once."""
 
+from collections.abc import Iterable
 from dataclasses import replace
 from types import SimpleNamespace
 
@@ -37,7 +38,7 @@ PICTURE = (560.0, 420.0)
 """Width and height that a drawing of a panel is fitted to, in the picture's own units."""
 
 
-SMALL = (440.0, 330.0)
+SMALL = (340.0, 250.0)
 """For a panel whose table is to be seen together with its drawing."""
 
 
@@ -96,12 +97,12 @@ def carcass_panel(unit: str = "in") -> Panel:
                 "depth": length("Depth", "depth", ("6 in", "30 in"), ("150 mm", "760 mm")),
             },
         ),
-        Group("Bays", {"bays": _number("Number of bays", 1, 4)}),
+        Group("Bays", {"bays": _choice("Number of bays", range(1, 5), 1)}),
         Group(
             "What the bays hold",
             {
                 "holds": _choice("Each bay holds", HOLDS),
-                "drawers": _number("Drawers in a bay", 3, 8),
+                "drawers": _choice("Drawers in a bay", range(1, 9), 3),
                 "fronts": _choice("Fronts", FRONTS),
             },
         ),
@@ -218,13 +219,13 @@ def _thickness(what: str, ticks: int, style: Style) -> LengthControl:
     return LengthControl(f"Measured thickness of {what}", write_measured(ticks, style), *limits, measured=True)
 
 
-def _number(label: str, value: int, most: int) -> ipywidgets.IntSlider:
-    return ipywidgets.IntSlider(
-        value, 1, most, description=label, style={"description_width": "auto"}, layout={"width": "auto"}
-    )
-
-
-def _choice(label: str, options: tuple[str, ...]) -> ipywidgets.Dropdown:
+def _choice(label: str, options: Iterable[str | int], value: str | int | None = None) -> ipywidgets.Dropdown:
+    """One of a few; the first unless `value` says which."""
+    options = tuple(options)
     return ipywidgets.Dropdown(
-        options=options, description=label, style={"description_width": "auto"}, layout={"width": "auto"}
+        options=options,
+        value=options[0] if value is None else value,
+        description=label,
+        style={"description_width": "auto"},
+        layout={"width": "auto"},
     )
