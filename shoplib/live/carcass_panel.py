@@ -166,12 +166,12 @@ def outcome_of(project: Project, beside: str = "", fit: tuple[float, float] = PI
 
     Each drawing is fitted into `fit`, width and height in the picture's own units.
 
-    Raises CannotBuild with the solver's own sentence where no boards can be.
+    Raises CannotBuild where no boards can be, in the words of the controls.
     """
     try:
         cabinet = solve(project)
     except ImpossibleProject as reason:
-        raise CannotBuild(str(reason)) from None
+        raise CannotBuild(_in_panel_words(reason)) from None
     style = project.style
     findings = check(cabinet)
     roles = {board.role for board in cabinet.boards}
@@ -189,6 +189,25 @@ def outcome_of(project: Project, beside: str = "", fit: tuple[float, float] = PI
         findings=findings,
         message=f"{len(cabinet.boards)} boards: {said}.",
     )
+
+
+_CONTROLS = {
+    "size.width": "Width",
+    "size.height": "Height",
+    "size.depth": "Depth",
+    "carcass.back": "Back",
+    "carcass": "Depth of the joint",
+    "base": "Base",
+    "fronts": "Fronts",
+    "bays": "Bays",
+}
+"""What a learner calls the values of a project file, by the beginning of their keys."""
+
+
+def _in_panel_words(reason: ImpossibleProject) -> str:
+    """The solver's sentence under the name of a control, not of a key."""
+    label = next((label for key, label in _CONTROLS.items() if reason.key.startswith(key)), "Not to be built")
+    return f"{label}: {reason.sentence.removesuffix('.')}."
 
 
 def part_table(cabinet: Cabinet) -> Table:

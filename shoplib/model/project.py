@@ -14,12 +14,12 @@ from shoplib.model.sheet import Sheet
 class ImpossibleProject(ValueError):
     """The project asks for something that no set of boards can be; the message is one sentence.
 
-    `key` is the full name of the value to change.
+    `key` is the full name of the value to change, `sentence` what is wrong and what would be right.
     """
 
     def __init__(self, key: str, sentence: str) -> None:
         super().__init__(f"{key}: {sentence}" if key else sentence)
-        self.key = key
+        self.key, self.sentence = key, sentence
 
 
 @dataclass(frozen=True, slots=True)

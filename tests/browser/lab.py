@@ -44,7 +44,9 @@ WATCH = """() => {
     });
   });
   document.addEventListener('keydown', press, true);
-  watcher.observe(document.querySelector('.shop-picture-sheet'), {childList: true, subtree: true});
+  for (const sheet of document.querySelectorAll('.shop-picture-sheet')) {
+    watcher.observe(sheet, {childList: true, subtree: true});
+  }
   window.shopStopWatching = () => {
     watcher.disconnect();
     document.removeEventListener('keydown', press, true);
@@ -184,18 +186,29 @@ class Page:
         self.page.locator(".lm-MenuBar-item", has_text=menu).first.click()
         self.page.locator(f'.lm-Menu-item[data-command="{command}"]').click()
 
-    def run_all(self, seconds: float = 90) -> None:
-        """Run every cell and wait until the kernel is idle and the panels stand."""
+    def run_all(self, seconds: float = 90, awake: int = 0) -> None:
+        """Run every cell and wait until all have run; with `awake`, until so many panels and boxes live.
+
+        A page whose code is folded shows no prompts to count, so it says how many will live.
+        """
         # Asked before the kernel is connected, JupyterLab 4.6 drops the request without a word.
         self.page.locator("#jp-main-statusbar", has_text="| Idle").wait_for(timeout=60_000)
         self.menu("runmenu:run-all")
+        if awake:
+            living = "n => document.querySelectorAll('.shop-awake').length >= n"
+            self.page.wait_for_function(living, arg=awake, timeout=seconds * 1000)
+            self.settle()
+        else:
+            self._until_every_cell_has_run(seconds)
+        faults = self.page.locator('[data-mime-type$=".stderr"], [data-mime-type$=".error"]')
+        assert faults.count() == 0, faults.first.inner_text()
+
+    def _until_every_cell_has_run(self, seconds: float) -> None:
         self.page.wait_for_function(
             "() => { const cells = [...document.querySelectorAll('.jp-CodeCell')];"
             " return cells.every(c => /\\[\\d+\\]/.test(c.querySelector('.jp-InputPrompt').textContent)); }",
             timeout=seconds * 1000,
         )
-        faults = self.page.locator('[data-mime-type$=".stderr"], [data-mime-type$=".error"]')
-        assert faults.count() == 0, faults.first.inner_text()
 
     def panel(self):
         """The first living panel on the page."""
