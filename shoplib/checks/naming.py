@@ -12,12 +12,15 @@ _PLURALS = {"dado": "dadoes", "notch": "notches"}
 
 
 def and_list(words: Sequence[str]) -> str:
-    """The words with commas, and `and` before the last.
+    """The words with commas, and `and` before the last; a comma parts it from words that hold an `and`.
 
-    >>> and_list(["top", "bottom", "back"])
-    'top, bottom and back'
+    >>> and_list(["top", "bottom", "back"]), and_list(["dividers 1 and 2", "back"])
+    ('top, bottom and back', 'dividers 1 and 2, and back')
     """
-    return " and ".join([", ".join(words[:-1]), words[-1]] if len(words) > 1 else words)
+    if len(words) < 2:
+        return "".join(words)
+    comma = "," if any(" and " in word for word in words) else ""
+    return f"{', '.join(words[:-1])}{comma} and {words[-1]}"
 
 
 def plural(noun: str) -> str:

@@ -13,7 +13,7 @@ from shoplib.documents.project_file import ProjectFileError, read_project
 from shoplib.lists.alike import told_once
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
-from shoplib.model.solved import Cabinet, Finding
+from shoplib.model.solved import Finding
 
 DRY_FITTED, STOPPED, NO_PLAN = 0, 1, 2
 
@@ -38,7 +38,7 @@ def run(file: str, to: str) -> int:
         print(fault, file=sys.stderr)
         return NO_PLAN
     print(cut_list_text(cabinet))
-    print(findings_text(findings, cabinet))
+    print(findings_text(findings))
     print(_where(Path(to), list(files)))
     if any(finding.level == "stop" for finding in findings):
         print("\nThe boards exist, but they do not go together yet: see under Stop, and cut nothing before.")
@@ -46,11 +46,11 @@ def run(file: str, to: str) -> int:
     return DRY_FITTED
 
 
-def findings_text(findings: tuple[Finding, ...], cabinet: Cabinet) -> str:
+def findings_text(findings: tuple[Finding, ...]) -> str:
     """What the checks found, the gravest first; what is found alike of several drawers is told once.
 
     >>> found = (Finding("stock", "note", (), "No size is given for the case sheet."),)
-    >>> print(findings_text(found, Cabinet("bench", (), {})))
+    >>> print(findings_text(found))
     Dry-fit
     <BLANKLINE>
       Note: No size is given for the case sheet.
@@ -58,7 +58,7 @@ def findings_text(findings: tuple[Finding, ...], cabinet: Cabinet) -> str:
     """
     lines = ["Dry-fit", ""]
     for level, word in _LEVELS.items():
-        for text in told_once([finding.text for finding in findings if finding.level == level], cabinet):
+        for text in told_once([finding.text for finding in findings if finding.level == level]):
             lines += textwrap.wrap(f"{word}: {text}", 100, initial_indent="  ", subsequent_indent="    ")
     return "\n".join([*lines, ""])
 

@@ -84,7 +84,7 @@ def cut_list_text(cabinet: Cabinet) -> str:
     told: dict[tuple[str, ...], Kind] = {}
     for stage in sorted({kind.stage for kind in rows}):
         lines += ["", f"Stage {stage}: {_STAGE_TITLES[stage]}", ""]
-        to_measure = told_of_each([text for waiting, text in cabinet.waiting if waiting == stage], cabinet)
+        to_measure = told_of_each([text for waiting, text in cabinet.waiting if waiting == stage])
         if to_measure:
             lines += _wrapped("Do not cut these before measuring", "  ")
             lines += [line for text in to_measure for line in _wrapped(text, "    - ")]

@@ -1,47 +1,39 @@
-"""Sentences that are alike but for the drawers or pull-outs that they are about, told together."""
+"""Sentences that are alike but for the bays, drawers or strips that they are about, told together."""
 
 import re
 from collections.abc import Iterable
 
 from shoplib.checks.naming import and_list, in_short
-from shoplib.model.solved import Cabinet
+
+_PLACE = re.compile(r"\bbay \d+(?: (?:drawer|strip|shelf|rail) \d+(?:\.\d+)?| pull-out)?\b")
+"""A bay, or what stands in one: `bay 2`, `bay 1 drawer 3`, `bay 2 pull-out`."""
 
 
-def told_once(sentences: Iterable[str], cabinet: Cabinet) -> list[str]:
-    """The first of each set of alike sentences, with the drawers of the others named behind it."""
+def told_once(sentences: Iterable[str]) -> list[str]:
+    """The first of each set of alike sentences, with the places of the others named behind it."""
     told = []
-    for first, *others in _alike(sentences, cabinet).values():
-        about = dict.fromkeys(group for other in others for group in _groups_in(other, cabinet))
-        likewise = [group for group in about if group not in _groups_in(first, cabinet)]
+    for first, *others in _alike(sentences).values():
+        about = dict.fromkeys(place for other in others for place in _PLACE.findall(other))
+        likewise = [place for place in about if place not in _PLACE.findall(first)]
         told.append(f"{first} (likewise {and_list(in_short(likewise))})" if likewise else first)
     return told
 
 
-def told_of_each(sentences: Iterable[str], cabinet: Cabinet) -> list[str]:
-    """Alike sentences as one that names all their drawers: "the opening of each of drawers 1 to 4 ..."."""
+def told_of_each(sentences: Iterable[str]) -> list[str]:
+    """Alike sentences as one that names all their places: "the opening of each of drawers 1 to 4 ..."."""
     told = []
-    for same in _alike(sentences, cabinet).values():
-        named = [_groups_in(sentence, cabinet) for sentence in same]
-        if len(same) > 1 and all(len(groups) == 1 for groups in named):
-            every = and_list(in_short([groups[0] for groups in named]))
+    for same in _alike(sentences).values():
+        named = [_PLACE.findall(sentence) for sentence in same]
+        if len(same) > 1 and all(len(places) == 1 for places in named):
+            every = and_list(in_short([places[0] for places in named]))
             told.append(same[0].replace(named[0][0], f"each of {every}"))
         else:
             told += dict.fromkeys(same)
     return told
 
 
-def _alike(sentences: Iterable[str], cabinet: Cabinet) -> dict[str, list[str]]:
+def _alike(sentences: Iterable[str]) -> dict[str, list[str]]:
     found: dict[str, list[str]] = {}
     for sentence in sentences:
-        found.setdefault(_any_group(cabinet).sub("*", sentence), []).append(sentence)
+        found.setdefault(_PLACE.sub("*", sentence), []).append(sentence)
     return found
-
-
-def _groups_in(sentence: str, cabinet: Cabinet) -> list[str]:
-    return _any_group(cabinet).findall(sentence)
-
-
-def _any_group(cabinet: Cabinet) -> re.Pattern[str]:
-    """Finds the name of any drawer or pull-out, and nothing where there is none."""
-    groups = sorted((group for group in cabinet.groups if group != "case"), key=len, reverse=True)
-    return re.compile("|".join(rf"\b{re.escape(group)}\b" for group in groups) or r"(?!)")

@@ -243,7 +243,7 @@ def _without(missing: tuple[Board, ...], cabinet: Cabinet) -> Difference:
         for name, boards in left.items()
     ]
     text = f"In the plan and in no line: {all_of(missing, cabinet)}{_as_many_as(missing, cabinet)}."
-    return Difference(((None, text),), "", tuple(told_once(would, cabinet)))
+    return Difference(((None, text),), "", tuple(told_once(would)))
 
 
 def _as_many_as(missing: tuple[Board, ...], cabinet: Cabinet) -> str:

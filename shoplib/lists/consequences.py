@@ -30,10 +30,10 @@ def consequences(
     new.sort(key=lambda finding: _ORDER.index(finding.check) if finding.check in _ORDER else len(_ORDER))
     told = [
         *_moved(built, planned),
-        *told_once(_without_room(new, built, planned), planned),
-        *told_once(_gaps(built.cabinet, planned), planned),
-        *told_once(_others(new, built, planned), planned),
-        *told_once(_parted(built.cabinet, new), planned),
+        *told_once(_without_room(new, built, planned)),
+        *told_once(_gaps(built.cabinet, planned)),
+        *told_once(_others(new, built, planned)),
+        *told_once(_parted(built.cabinet, new)),
     ]
     if len(told) > MOST:
         told = [*told[: MOST - 1], f"and {len(told) - MOST + 1} more things do not fit"]

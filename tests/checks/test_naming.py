@@ -26,7 +26,7 @@ def told(names: list[str]) -> str:
         (["bay 2 shelf 1", "bay 2 shelf 2", "bay 2 shelf 3"], "bay 2 shelves 1 to 3"),
         (["bay 1 rail 1", "bay 4 rail 1"], "rail 1 in bays 1 and 4"),
         (["bay 2 pull-out", "bay 3 pull-out"], "pull-out in bays 2 and 3"),
-        (["bay 1 drawer 1", "bay 1 drawer 2", "bay 2 drawer 1"], "bay 1 drawers 1 and 2 and bay 2 drawer 1"),
+        (["bay 1 drawer 1", "bay 1 drawer 2", "bay 2 drawer 1"], "bay 1 drawers 1 and 2, and bay 2 drawer 1"),
         (["bay 1 drawer 1.1", "bay 1 drawer 1.2"], "bay 1 drawers 1.1 and 1.2"),
         (["shelf\n1", "=2"], "shelf\n1 and =2"),
     ],
@@ -62,7 +62,7 @@ def test_parts_of_drawers_are_told_by_what_they_are() -> None:
     assert boards_in_short(sides[:2]) == "bay 1 drawer 1 left and right box side"
     assert boards_in_short(sides[:1]) == "bay 1 drawer 1 left box side"
     back = board("back", (0, 0, 0), (9, 9, 9), "z")
-    assert boards_in_short([back, sides[0], sides[2]]) == "back and left box side of drawer 1 in bays 1 and 3"
+    assert boards_in_short([back, sides[0], sides[2]]) == "back, and left box side of drawer 1 in bays 1 and 3"
 
 
 @pytest.mark.parametrize(

@@ -2,6 +2,7 @@
 
 import csv
 import io
+import re
 from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
@@ -76,6 +77,31 @@ def test_the_list_to_read_is_staged_and_closes():
     flat = " ".join(text.split())
     assert "left side + bay 1 + right side = outside width over the sides: " in flat
     assert max(len(line) for line in text.splitlines()) <= 100
+
+
+@pytest.mark.parametrize("path", PROJECTS, ids=lambda path: path.stem)
+def test_thicknesses_and_cuts_that_take_a_sheet_are_decimals(path):
+    cabinet = solve(read_project(path))
+    for row in table(cabinet):
+        assert not set("/(") & set(row["thickness"])
+        for cut in row["cuts"].split("; "):
+            wide = cut.partition(" wide")[0] if " wide, " in cut else ""
+            assert not set("/(") & set(wide), cut
+    text = cut_list_text(cabinet)
+    rests = re.findall(r"\([+-]([\d.]+) (?:in|mm)\)", " ".join(text.partition("Closing sums")[0].split()))
+    least = 0.002 if cabinet.style.unit == "in" else 0.05
+    assert rests and min(map(float, rests)) >= least
+
+
+def test_the_list_to_read_names_every_board_in_few_words():
+    text = cut_list_text(solve(read_project(next(path for path in PROJECTS if "under_bench" in path.stem))))
+    assert "  4 x left and right box side of drawer 1 in bays 1 and 3\n" in text
+    assert "- cuts as in the left and right box side of drawer 1 in bays 1 and 3 above" in text
+    assert "  8 x box bottom of drawers 1 to 4 in bays 1 and 3\n" in text
+    flat = " ".join(text.split())
+    assert "- the opening of each of drawers 1 to 4 in bays 1 and 3" in flat
+    heights = text[text.index("Heights to set the slides by"):text.index("Closing sums")]
+    assert heights.count("in bays 1 and 3: ") == 4
 
 
 def test_finished_sizes_and_mirrored_boards_are_told():
