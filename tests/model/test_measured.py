@@ -1,0 +1,128 @@
+"""Measurements replace what was planned, and only what follows from them changes."""
+
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from shoplib.checks import check
+from shoplib.documents.project_file import read_project
+from shoplib.measure import INCH, read_length
+from shoplib.model.cabinet import solve
+from shoplib.model.project import ImpossibleProject, Measured, Opening, PartSize, Project
+from shoplib.model.solved import Cabinet
+
+PROJECTS = sorted((Path(__file__).parents[2] / "data" / "projects").glob("*.toml"))
+UNDER_BENCH = next(path for path in PROJECTS if path.stem == "under_bench_case")
+
+
+@pytest.fixture(scope="module")
+def plan() -> Project:
+    return read_project(UNDER_BENCH)
+
+
+@pytest.fixture(scope="module")
+def planned(plan: Project) -> Cabinet:
+    return solve(plan)
+
+
+def opening_of(cabinet: Cabinet, bay: int) -> int:
+    """The planned clear width of a bay."""
+    uprights = sorted(
+        (board.box for board in cabinet.boards if board.role in ("side", "divider")), key=lambda box: box.low[0]
+    )
+    return uprights[bay].low[0] - uprights[bay - 1].high[0]
+
+
+def measured(plan: Project, **what: dict) -> Cabinet:
+    return solve(replace(plan, measured=Measured(**what)))
+
+
+def spread(cabinet: Cabinet, group: str) -> int:
+    """Outside width of a box."""
+    sides = [board.box for board in cabinet.groups[group] if board.role == "box side"]
+    return max(box.high[0] for box in sides) - min(box.low[0] for box in sides)
+
+
+def told(cabinet: Cabinet) -> list[str]:
+    return [finding.text for finding in cabinet.findings if finding.check == "as measured"]
+
+
+@pytest.mark.parametrize("path", PROJECTS, ids=lambda path: path.stem)
+def test_measurements_equal_to_plan_change_nothing(path: Path) -> None:
+    plan = read_project(path)
+    planned = solve(plan)
+    bays = {travel.group: int(travel.group.split()[1]) for travel in planned.travel}
+    openings = {group: opening_of(planned, bay) for group, bay in bays.items()}
+    parts = {board.name: PartSize(board.length, board.width) for board in planned.boards}
+    built = measured(
+        plan, openings={group: Opening(width, width) for group, width in openings.items()}, depths={}, parts=parts
+    )
+    assert built.boards == planned.boards
+    assert built.hardware == planned.hardware
+    assert built.gaps == planned.gaps
+    assert told(built) == []
+
+
+@pytest.mark.parametrize("off", ["-1/16 in", "1/16 in", "-3/32 in"])
+def test_the_smaller_reading_governs_the_box(plan: Project, planned: Cabinet, off: str) -> None:
+    group, less = "bay 1 drawer 2", read_length(off, negative=True)
+    width = opening_of(planned, 1)
+    built = measured(plan, openings={group: Opening(width + less, width + less + INCH // 64)}, depths={}, parts={})
+    # The box is the governing opening less 1/2 in a side (common practice, no source), down to a whole step.
+    assert 0 <= width + less - INCH - spread(built, group) < plan.step
+    assert spread(built, "bay 1 drawer 3") == spread(planned, "bay 1 drawer 3")
+    assert any(text.startswith(f"{group} box front") and "because" in text for text in told(built))
+
+
+def test_a_taper_beyond_the_slide_is_shimmed_and_a_large_one_straightened(plan: Project, planned: Cabinet) -> None:
+    width = opening_of(planned, 1)
+    for more, word in (("3/32 in", "shim"), ("1/4 in", "straighten")):
+        opening = Opening(width, width + read_length(more))
+        built = measured(plan, openings={"bay 1 drawer 1": opening}, depths={}, parts={})
+        assert any(word in text and "at the back" in text for text in told(built)), told(built)
+    fine = measured(plan, openings={"bay 1 drawer 1": Opening(width, width + INCH // 16)}, depths={}, parts={})
+    assert not any("shim" in text or "straighten" in text for text in told(fine))
+
+
+def test_a_shallower_bay_takes_the_next_slide_down(plan: Project, planned: Cabinet) -> None:
+    name = "bay 1 drawer 1 left box side"
+    built = measured(plan, openings={}, depths={"bay 1": read_length("20 1/2 in")}, parts={})
+    # Behind an inset front of 0.721 in there are 19.779 in; less 1/4 in of rear room, 18 in is the largest.
+    assert planned.by_name[name].length == read_length("20 in")
+    assert built.by_name[name].length == read_length("18 in")
+    assert built.by_name["bay 3 drawer 1 left box side"].length == read_length("20 in")
+
+
+def test_a_short_bottom_makes_a_narrower_case_and_narrower_drawers(plan: Project, planned: Cabinet) -> None:
+    less = INCH // 16
+    short = PartSize(length=planned.by_name["bottom"].length - less)
+    built = measured(plan, openings={}, depths={}, parts={"bottom": short})
+    width = built.outside.size[0]
+    assert planned.outside.size[0] - width == less
+    assert built.by_name["top"].length == short.length
+    assert spread(built, "bay 1 drawer 1") < spread(planned, "bay 1 drawer 1")
+    assert [f for f in check(built) if f.level == "stop"] == []
+
+
+def test_a_short_divider_is_found_by_the_dry_fit(plan: Project, planned: Cabinet) -> None:
+    short = PartSize(length=planned.by_name["divider 1"].length - INCH // 8)
+    built = measured(plan, openings={}, depths={}, parts={"divider 1": short})
+    stops = [finding for finding in check(built) if finding.level == "stop"]
+    assert any("divider 1" in finding.boards and finding.amount == INCH // 8 for finding in stops)
+
+
+def test_stages_two_and_three_wait_until_the_value_is_measured(plan: Project, planned: Cabinet) -> None:
+    waiting = {stage for stage, text in planned.waiting if "bay 1 drawer 1" in text}
+    assert waiting == {2, 3}
+    width = opening_of(planned, 1)
+    built = measured(plan, openings={"bay 1 drawer 1": Opening(width, width)}, depths={}, parts={})
+    assert not any("bay 1 drawer 1" in text for _, text in built.waiting)
+    assert any("bay 1 drawer 2" in text for _, text in built.waiting)
+
+
+@pytest.mark.parametrize("table", ["openings", "depths", "parts"])
+def test_a_name_that_is_not_there_is_refused(plan: Project, table: str) -> None:
+    value = {"openings": Opening(INCH, INCH), "depths": INCH, "parts": PartSize(INCH)}[table]
+    with pytest.raises(ImpossibleProject, match="no such name"):
+        measured(plan, **({"openings": {}, "depths": {}, "parts": {}} | {table: {"bay 9": value}}))
