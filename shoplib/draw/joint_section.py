@@ -6,7 +6,7 @@ from shoplib.draw.chains import stacked, unit_note
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Rect, Scene, Shape
 from shoplib.lists.writing import Writing
-from shoplib.measure import Style, write_brief
+from shoplib.measure import Style
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Joint
@@ -65,8 +65,8 @@ def joint_section(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
 
 
 def _small(ticks: int, style: Style) -> str:
-    """A clearance: as a decimal, for it is far below the finest mark of the rule."""
-    return write_brief(ticks, style, decimal=True) if ticks else "none"
+    """A clearance: a decimal where it is no whole number of the rule's marks."""
+    return Writing(style).setting(ticks) if ticks else "none"
 
 
 def _cut_for(enters: Board, receives: Board) -> Box:

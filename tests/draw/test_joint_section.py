@@ -10,7 +10,7 @@ from shoplib.documents.project_file import read_project
 from shoplib.draw.joint_section import joint_section
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Chain, Shape
-from shoplib.measure import INCH, MM
+from shoplib.measure import INCH, MM, read_length
 from shoplib.model.cabinet import solve
 from tests.draw.bench_case import bench_case
 from tests.draw.test_pen import outside, overlaps
@@ -37,8 +37,8 @@ def test_every_joint_with_a_cut_is_drawn(path):
         ), scene.title
         assert any(joint.depth == c.at[1] - c.at[0] or joint.depth == c.at[-1] - c.at[-2]
                    for c in scene.items if isinstance(c, Chain)), scene.title
-        end = re.search(r"at its end (none|[\d.]+)", scene.legend[1]).group(1)
-        size = 0.0 if end == "none" else float(end) * MM * (25.4 if cabinet.style.unit == "in" else 1)
+        end = re.search(r"at its end (.*)\.$", scene.legend[1]).group(1)
+        size = 0 if end == "none" else read_length(end)
         # Decimals are written to 0.0005 in or 0.01 mm.
         finest = INCH // 2000 if cabinet.style.unit == "in" else MM // 100
         assert size == pytest.approx(joint.end_gap, abs=finest / 2 + 1), scene.title
