@@ -4,6 +4,7 @@ from shoplib.checks.diagonals import give_diagonals
 from shoplib.checks.fit_space import find_space_conflicts
 from shoplib.checks.outside import find_outside_difference
 from shoplib.checks.overlap import find_overlaps
+from shoplib.checks.readings import find_doubtful_readings
 from shoplib.checks.screws import find_missing_screws
 from shoplib.checks.seating import find_unseated
 from shoplib.checks.show_through import find_grooves_that_show
@@ -22,6 +23,7 @@ CHECKS = (
     find_thin_wood,
     find_missing_screws,
     find_too_big_for_sheet,
+    find_doubtful_readings,
     find_space_conflicts,
     give_diagonals,
     find_grooves_that_show,

@@ -1,0 +1,77 @@
+"""A sheet's name is not its thickness: are there readings, enough of them, and does the name allow them?"""
+
+from collections.abc import Iterable
+
+from shoplib.checks.naming import and_list
+from shoplib.measure import INCH_STYLE, thickest, write_length, write_measured
+from shoplib.model.sheet import Sheet
+from shoplib.model.solved import Cabinet, Finding
+from shoplib.tables.plywood import PlywoodLimits, plywood_limits
+
+
+def find_doubtful_readings(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """What the readings of each plywood sheet in use leave in doubt, one finding a sheet at most.
+
+    Only sheets named by a PS 1 thickness in inches are looked at. "warn": no reading at all, or one
+    outside the limits of the unsanded row (the wider ones), with the farthest amount outside. "note":
+    one reading only.
+    """
+    used = dict.fromkeys(board.sheet for board in cabinet.boards)
+    found = []
+    for name in used:
+        sheet = cabinet.sheets[name]
+        limits = plywood_limits().get(sheet.nominal)
+        if sheet.kind == "plywood" and limits is not None:
+            found += _of_sheet(sheet, limits)
+    return tuple(found)
+
+
+def _of_sheet(sheet: Sheet, limits: PlywoodLimits) -> Iterable[Finding]:
+    outside = [reading for reading in sheet.readings if not limits.least <= reading <= limits.greatest]
+    if outside:
+        yield _outside(sheet, limits, outside)
+    elif not sheet.readings:
+        yield Finding(
+            "readings",
+            "warn",
+            (),
+            f"{sheet.name}: no thickness was measured, and the name of a sheet is not its thickness. "
+            "Measure it in several places before cutting.",
+        )
+    elif len(sheet.readings) == 1:
+        yield Finding(
+            "readings",
+            "note",
+            (),
+            f"{sheet.name}: its thickness was read once, and it may be thicker elsewhere. "
+            "Read it in several places; the cuts that receive it take the thickest.",
+        )
+
+
+def _outside(sheet: Sheet, limits: PlywoodLimits, outside: list[int]) -> Finding:
+    told = [
+        f"reading {number} is {_inches(reading)}"
+        for number, reading in enumerate(sheet.readings, 1)
+        if reading in outside
+    ]
+    text = (
+        f"{sheet.name}: {and_list(told)}, and PS 1 lets plywood named {write_length(limits.nominal, INCH_STYLE)} "
+        f"be {_inches(limits.least)} to {_inches(limits.greatest)} thick. "
+        f"Read again, or this is another sheet than its name says{_other_name(sheet)}."
+    )
+    farthest = thickest([thickest([limits.least - each, each - limits.greatest]) for each in outside])
+    return Finding("readings", "warn", (), text, farthest)
+
+
+def _other_name(sheet: Sheet) -> str:
+    """The PS 1 name nearest to the sheet's mean that allows every reading, where there is one."""
+    may_be = [row for row in plywood_limits().values() if all(row.least <= r <= row.greatest for r in sheet.readings)]
+    if not may_be:
+        return ""
+    nearest = min(may_be, key=lambda row: abs(row.nominal - sheet.thickness))
+    return f"; {write_length(nearest.nominal, INCH_STYLE)} would allow what was read"
+
+
+def _inches(ticks: int) -> str:
+    """In decimal inches, as the standard prints its limits, whatever the project shows."""
+    return write_measured(ticks, INCH_STYLE)
