@@ -26,12 +26,23 @@ def solve(project: Project) -> Cabinet:
     Raises ImpossibleProject, one sentence with the key to change, where no set of boards with
     positive sizes and cuts inside them exists.
     """
-    cabinet = _solved(project)
     if project.measured == NOTHING_MEASURED:
-        return cabinet
+        return _solved(project)
     planned = _solved(replace(project, measured=NOTHING_MEASURED))
+    cabinet = _as_built(project)
     changed = what_changed(project, planned, cabinet)
     return replace(cabinet, findings=cabinet.findings + changed)
+
+
+def _as_built(project: Project) -> Cabinet:
+    try:
+        return _solved(project)
+    except ImpossibleProject as fault:
+        if fault.key.startswith("measured"):
+            raise
+        raise ImpossibleProject(
+            "measured", f"the plan comes out without it, but not as measured ({fault}); measure again"
+        ) from None
 
 
 def designed_sizes(project: Project) -> dict[str, Point]:

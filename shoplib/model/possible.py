@@ -19,6 +19,9 @@ def refuse_impossible(project: Project, case: int) -> None:
         raise ImpossibleProject("bays", 'a case has at least one bay; write [[bays]] with kind = "open"')
     for number, bay in enumerate(project.bays, 1):
         _bay(bay, f"bays[{number}]")
+    for name, part in project.measured.parts.items():
+        if part.length is None and part.width is None:
+            raise ImpossibleProject(f'measured.parts."{name}"', "give its length, its width, or both")
     if project.space is not None:
         _space(project.space)
     if project.fronts.kind == "overlay":

@@ -205,10 +205,13 @@ class Page:
 
     def _until_every_cell_has_run(self, seconds: float) -> None:
         self.page.wait_for_function(
-            "() => { const cells = [...document.querySelectorAll('.jp-CodeCell')];"
-            " return cells.every(c => /\\[\\d+\\]/.test(c.querySelector('.jp-InputPrompt').textContent)); }",
+            "awake => { const cells = [...document.querySelectorAll('.jp-CodeCell')];"
+            " return cells.every(c => /^$|\\[\\d+\\]/.test(c.querySelector('.jp-InputPrompt').textContent))"
+            " && document.querySelectorAll('.shop-awake').length >= awake; }",
+            arg=awake,
             timeout=seconds * 1000,
         )
+        self.page.locator("#jp-main-statusbar", has_text="| Idle").wait_for(timeout=60_000)
 
     def panel(self):
         """The first living panel on the page."""
