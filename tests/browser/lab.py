@@ -187,31 +187,24 @@ class Page:
         self.page.locator(f'.lm-Menu-item[data-command="{command}"]').click()
 
     def run_all(self, seconds: float = 90, awake: int = 0) -> None:
-        """Run every cell and wait until all have run; with `awake`, until so many panels and boxes live.
+        """Run every cell and wait until all have run and so many panels and boxes live.
 
-        A page whose code is folded shows no prompts to count, so it says how many will live.
+        Folded code shows no prompt to wait for, so a lesson says how many of its outputs will live.
         """
         # Asked before the kernel is connected, JupyterLab 4.6 drops the request without a word.
         self.page.locator("#jp-main-statusbar", has_text="| Idle").wait_for(timeout=60_000)
         self.menu("runmenu:run-all")
-        if awake:
-            living = "n => document.querySelectorAll('.shop-awake').length >= n"
-            self.page.wait_for_function(living, arg=awake, timeout=seconds * 1000)
-            self.settle()
-        else:
-            self._until_every_cell_has_run(seconds)
-        faults = self.page.locator('[data-mime-type$=".stderr"], [data-mime-type$=".error"]')
-        assert faults.count() == 0, faults.first.inner_text()
-
-    def _until_every_cell_has_run(self, seconds: float) -> None:
         self.page.wait_for_function(
             "awake => { const cells = [...document.querySelectorAll('.jp-CodeCell')];"
-            " return cells.every(c => /^$|\\[\\d+\\]/.test(c.querySelector('.jp-InputPrompt').textContent))"
+            " return cells.every(c => /^$|\\[\\d+\\]/.test(c.querySelector('.jp-InputPrompt')?.textContent ?? ''))"
             " && document.querySelectorAll('.shop-awake').length >= awake; }",
             arg=awake,
             timeout=seconds * 1000,
         )
         self.page.locator("#jp-main-statusbar", has_text="| Idle").wait_for(timeout=60_000)
+        self.settle()
+        faults = self.page.locator('[data-mime-type$=".stderr"], [data-mime-type$=".error"]')
+        assert faults.count() == 0, faults.first.inner_text()
 
     def panel(self):
         """The first living panel on the page."""
