@@ -63,8 +63,9 @@ def opening_as_built(project: Project, bay: Opening, name: str, gathered: Gather
     if read is None:
         return Built((bay.left, bay.right), planned, planned, False)
     width = narrowest([read.front, read.back])
-    off = abs(width - planned)
+    off = thickest([abs(read.front - planned), abs(read.back - planned)])
     if off > LARGE:
+        level = "stop" if off > STRANGE else "warn"
         text = (
             f"{name}: the opening measures {write_brief(width, project.style)}, {write_brief(off, project.style)} "
             f"{'more' if width > planned else 'less'} than planned. Measure it again; if it is so, "
@@ -138,22 +139,22 @@ def what_changed(project: Project, planned: Cabinet, built: Cabinet) -> tuple[Fi
 
 
 def _because(project: Project, before: Board, after: Board) -> str:
-    """Across, the opening decides; in depth, the depth of the bay; else finished parts."""
-    measured = project.measured
+    """Across, the opening decides; in depth, the depth of the bay; where they are not measured, finished parts."""
+    measured, style = project.measured, project.style
     if after.name in measured.parts:
         return "because it was measured so"
-    old, new = before.box.size, after.box.size
+    changed = [old != new for old, new in zip(before.box.size, after.box.size, strict=True)]
     row = after.group if after.group in measured.openings else after.group.rpartition(".")[0]
+    opening = next((name for name in (row, after.name) if name in measured.openings), None)
     bay = " ".join(after.group.split()[:2])
     causes = []
-    for name in (row, after.name):
-        if name in measured.openings and old[0] != new[0]:
-            read = measured.openings[name]
-            width = write_brief(narrowest([read.front, read.back]), project.style)
-            causes.append(f"the opening of {name} measures {width}")
-    if bay in measured.depths and old[1] != new[1]:
-        causes.append(f"the depth of {bay} measures {write_brief(measured.depths[bay], project.style)}")
-    if not causes:
+    if changed[0] and opening:
+        read = measured.openings[opening]
+        width = write_brief(narrowest([read.front, read.back]), style)
+        causes.append(f"the opening of {opening} measures {width}")
+    if changed[1] and bay in measured.depths:
+        causes.append(f"the depth of {bay} measures {write_brief(measured.depths[bay], style)}")
+    if sum(changed) > len(causes) and measured.parts:
         own = [name for name in measured.parts if name.startswith(f"{after.group} ")]
         causes.append(f"of the measured size of {', '.join(own or measured.parts)}")
-    return f"because {' and '.join(causes)}"
+    return f"because {' and because '.join(causes)}"
