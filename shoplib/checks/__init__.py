@@ -2,9 +2,10 @@
 
 from shoplib.checks.diagonals import give_diagonals
 from shoplib.checks.fit_space import find_space_conflicts
+from shoplib.checks.fittings import find_slides_in_wood
 from shoplib.checks.outside import find_outside_difference
 from shoplib.checks.overlap import find_overlaps
-from shoplib.checks.readings import find_doubtful_readings
+from shoplib.checks.readings import find_doubtful_readings, find_unlike_readings
 from shoplib.checks.screws import find_missing_screws
 from shoplib.checks.seating import find_unseated
 from shoplib.checks.show_through import find_grooves_that_show
@@ -19,11 +20,13 @@ CHECKS = (
     find_unseated,
     find_blocked_travel,
     find_wrong_slide_room,
+    find_slides_in_wood,
     find_outside_difference,
     find_thin_wood,
     find_missing_screws,
     find_too_big_for_sheet,
     find_doubtful_readings,
+    find_unlike_readings,
     find_space_conflicts,
     give_diagonals,
     find_grooves_that_show,

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from shoplib.checks.naming import and_list
-from shoplib.measure import INCH_STYLE, thickest, write_length, write_measured
+from shoplib.measure import INCH, INCH_STYLE, narrowest, thickest, write_length, write_measured
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.tables.plywood import PlywoodLimits, plywood_limits
@@ -23,6 +23,26 @@ def find_doubtful_readings(cabinet: Cabinet) -> tuple[Finding, ...]:
         limits = plywood_limits().get(sheet.nominal)
         if sheet.kind == "plywood" and limits is not None:
             found += _of_sheet(sheet, limits)
+    return tuple(found)
+
+
+MOST_SPREAD = INCH // 16
+"""Readings of one sheet that lie farther apart hold a slip: PS 1 allows twice 1/32 in from sheet to sheet."""
+
+
+def find_unlike_readings(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """One stop for each sheet in use whose readings lie too far apart to be of one sheet."""
+    found = []
+    for name in dict.fromkeys(board.sheet for board in cabinet.boards):
+        readings = cabinet.sheets[name].readings
+        apart = thickest(readings) - narrowest(readings) if readings else 0
+        if apart > MOST_SPREAD:
+            told = and_list([write_measured(reading, cabinet.style) for reading in readings])
+            text = (
+                f"{name}: its readings, {told}, lie {write_measured(apart, cabinet.style)} apart, which one sheet "
+                "does not. Read it again, and correct the one that is mistyped."
+            )
+            found.append(Finding("readings", "stop", (), text, apart))
     return tuple(found)
 
 

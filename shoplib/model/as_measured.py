@@ -6,7 +6,7 @@ follows the readings.
 
 from dataclasses import dataclass
 
-from shoplib.measure import INCH, narrowest, share, write_brief
+from shoplib.measure import INCH, narrowest, share, thickest, write_brief
 from shoplib.model.board import BOXES, FRONTS, Board
 from shoplib.model.carcass import Opening
 from shoplib.model.gathered import Gathered
@@ -17,6 +17,9 @@ from shoplib.tables.slides import Slide
 
 LARGE = INCH // 8
 """A reading that is off the plan by more than this is more likely a slip: common practice, no source."""
+
+STRANGE = INCH // 2
+"""Off by more than this, nothing is cut before it was read again: common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,12 +70,13 @@ def opening_as_built(project: Project, bay: Opening, name: str, gathered: Gather
     if off > LARGE:
         level = "stop" if off > STRANGE else "warn"
         text = (
-            f"{name}: the opening measures {write_brief(width, project.style)}, {write_brief(off, project.style)} "
-            f"{'more' if width > planned else 'less'} than planned. Measure it again; if it is so, "
+            f"{name}: the opening measures {write_brief(read.front, project.style)} at the front and "
+            f"{write_brief(read.back, project.style)} at the back, {write_brief(off, project.style)} off the "
+            f"planned {write_brief(planned, project.style)}. Measure it again; if it is so, "
             f"write the width of the bay as built under bays[{bay.number}].width, and plan again."
         )
         uprights = (bay.left_upright.name, bay.right_upright.name)
-        gathered.findings.append(Finding("as measured", "warn", uprights, text, off))
+        gathered.findings.append(Finding("as measured", level, uprights, text, off))
     return Built((bay.left, bay.right), width, read.front, True)
 
 

@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from types import MappingProxyType
 
-from shoplib.measure import share
+from shoplib.measure import share, thickest
 from shoplib.model.board import Board, BoxCut, Edge, Hole
 from shoplib.model.box import Box
 from shoplib.model.placement import Axes, Placement, directions, standing_in
@@ -215,7 +215,8 @@ class Assembly:
         if fitting.stopped_run:
             low[run], high[run] = enters.span(run)
         elif choice.stop and run == Y and receives.low[Y] <= enters.low[Y]:
-            low[Y] = receives.low[Y] + choice.stop
+            # A board that is set back past the stop begins its cut itself: no empty dado shows before it.
+            low[Y] = thickest([receives.low[Y] + choice.stop, enters.low[Y]])
             if low[Y] >= enters.high[Y]:
                 raise ImpossibleProject(
                     fitting.key + ".stop", f"it lies behind the {enters.name}, and no joint is left; choose less"

@@ -164,12 +164,3 @@ def _check_measured_names(
             if name not in names:
                 near = ", ".join(f'"{n}"' for n in names[:6]) or "none"
                 raise ImpossibleProject(f'measured.{table}."{name}"', f"this plan has no such name; it has {near}")
-
-
-def boards_of(cabinet: Cabinet, role: str) -> tuple[Board, ...]:
-    """The boards that play this role.
-
-    Roles: side, top, bottom, divider, stretcher, fixed shelf, loose shelf, strip, back, rail, plinth,
-    toe board, box side, box front, box back, box bottom, front, runner, kicker, panel.
-    """
-    return tuple(board for board in cabinet.boards if board.role == role)

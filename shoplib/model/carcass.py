@@ -18,7 +18,7 @@ from shoplib.model.board import Edge
 from shoplib.model.box import Box
 from shoplib.model.placement import Axes
 from shoplib.model.project import ImpossibleProject, JointChoice, Project
-from shoplib.model.shell import Shell, sheet_of
+from shoplib.model.shell import Shell, foot_of_sides, sheet_of
 
 BUTT = JointChoice()
 
@@ -98,7 +98,7 @@ def carcass(assembly: Assembly, project: Project, shell: Shell, widths: tuple[in
 def _sides(assembly: Assembly, project: Project, shell: Shell) -> tuple[Blank, Blank]:
     sheet = sheet_of(project, project.carcass.sheet, "carcass.sheet")
     t, carcass_, base = sheet.thickness, project.carcass, project.base
-    bottom = shell.floor if carcass_.bottom == "under" else shell.under
+    bottom = foot_of_sides(project, shell)
     top = shell.ceiling if carcass_.top == "over" else shell.top_face
     edge = edging_of(project, "case")
     depth = (0, shell.rear)
@@ -241,8 +241,9 @@ def rails(assembly: Assembly, project: Project, shell: Shell, openings: tuple[Op
     for index, rail in enumerate(project.carcass.rails):
         key = f"carcass.rails[{index + 1}]"
         sheet = sheet_of(project, rail.sheet, f"{key}.sheet")
-        low = shell.ceiling - rail.width if rail.at is None else rail.at
-        if low < 0 or low + rail.width > shell.top_face:
+        foot = foot_of_sides(project, shell)
+        low = shell.ceiling - rail.width if rail.at is None else foot + rail.at
+        if low + rail.width > shell.top_face:
             raise ImpossibleProject(f"{key}.at", "the rail would stand outside the case; lower it or make it narrower")
         for bay in openings:
             ends = ((bay.left, bay.right), (shell.behind - sheet.thickness, shell.behind), (low, low + rail.width))

@@ -82,7 +82,8 @@ def place_box(
     low = cell[0] + slide.below
     above = slide.above if slide.carries == "shelf" else thickest([rule.room_above, slide.above])
     height = made[2] or to_step(cell[1] - above - low, project.step, "down")
-    least = rule.bottom_up + slide.bottom_recess
+    thin = sheet_of(project, rule.bottom_sheet, f"{key}.bottom_sheet")
+    least = thickest([rule.bottom_up, slide.bottom_recess]) + thin.thickest + rule.bottom_fit
     if height <= least:
         raise ImpossibleProject(
             f"{key}.count", "the boxes would have no height over their bottoms; take fewer or lower the room above"

@@ -2,9 +2,8 @@
 
 from dataclasses import replace
 
-from shoplib.measure import narrowest, share, thickest
+from shoplib.measure import narrowest, share, thickest, write_brief
 from shoplib.model.as_measured import (
-    Built,
     depth_as_built,
     grown,
     judge_taper,
@@ -14,16 +13,20 @@ from shoplib.model.as_measured import (
 from shoplib.model.assembly import LEVEL, Assembly, Blank
 from shoplib.model.board import FRONTS
 from shoplib.model.carcass import BUTT, Opening
-from shoplib.model.drawer_box import add_box, place_box, slide_row
-from shoplib.model.fronts import add_front, front_depth, front_width
+from shoplib.model.drawer_box import BoxPlace, add_box, place_box, slide_row
+from shoplib.model.fronts import add_front, front_depth, front_width, side_by_side
 from shoplib.model.gathered import Gathered
 from shoplib.model.project import Drawers, ImpossibleProject, Project
 from shoplib.model.rows import Row, Span, column
 from shoplib.model.runners import runners_below, screw_into, side_runners, slide_pair
 from shoplib.model.shell import Shell, sheet_of
 from shoplib.model.shelves import fixed_shelf
-from shoplib.model.solved import Hardware, Travel
+from shoplib.model.solved import Finding, Hardware, Travel
 from shoplib.tables.slides import Slide
+
+_USUAL = Drawers()
+_ROWS = ("count", "heights", "difference", "ratio", "given", "between")
+"""What a bay takes over from the one that it is kept in line with."""
 
 
 def rule_of(project: Project, number: int) -> Drawers:
@@ -42,19 +45,12 @@ def rule_of(project: Project, number: int) -> Drawers:
         raise ImpossibleProject(
             f"{key}.like_bay", "name a drawer bay that has heights of its own, counted from the left"
         )
-    return _in_line(rule, other)
-
-
-def _in_line(rule: Drawers, other: Drawers) -> Drawers:
-    return replace(
-        rule,
-        count=other.count,
-        heights=other.heights,
-        difference=other.difference,
-        ratio=other.ratio,
-        given=other.given,
-        between=other.between,
-    )
+    for name in _ROWS:
+        if getattr(rule, name) not in (getattr(_USUAL, name), getattr(other, name)):
+            raise ImpossibleProject(
+                f"{key}.{name}", f"bay {rule.like_bay} decides it, which like_bay names; take one of the two out"
+            )
+    return replace(rule, **{name: getattr(other, name) for name in _ROWS})
 
 
 def add_drawers(
@@ -78,8 +74,13 @@ def add_drawers(
         for place in range(1, rule.across + 1):
             group = name if rule.across == 1 else f"{name}.{place}"
             part = _share_of_opening(bay, place, rule.across)
-            own = _share_of_built(built, part, rule.across)
-            _add_drawer(assembly, project, shell, part, own, row, rule, slide, (front_y, depth), group, key, gathered)
+            more = share(built.width - (bay.right - bay.left), rule.across, 1)[0]
+            room = (grown((part.left, part.right), more), (front_y, depth))
+            box = _add_drawer(assembly, project, shell, part, room, row, rule, slide, group, key, gathered)
+            if row.front is not None:
+                whole = grown(front_width(project, bay), built.front_gain)
+                x = side_by_side(whole, project.fronts.gap, rule.across, place)
+                _add_front(assembly, project, bay, group, (x, row.front), box["front"], key, gathered)
 
 
 def _share_of_opening(bay: Opening, place: int, across: int) -> Opening:
@@ -96,14 +97,6 @@ def _share_of_opening(bay: Opening, place: int, across: int) -> Opening:
     elif 2 * place > across + 1:
         left = right - part
     return Opening(bay.number, left, right, bay.left_upright, bay.right_upright)
-
-
-def _share_of_built(built: Built, part: Opening, across: int) -> Built:
-    """The same share of what the opening gained or lost as built."""
-    width = part.right - part.left
-    more = share(built.width - (built.planned[1] - built.planned[0]), across, 1)[0]
-    front = share(built.front_gain, across, 1)[0]
-    return Built((part.left, part.right), width + more, width + front, built.measured)
 
 
 def _check_rule(rule: Drawers, slide: Slide, key: str) -> None:
@@ -135,6 +128,8 @@ def _add_between(
     built = opening_as_built(project, bay, name, gathered)
     if not built.measured:
         gathered.waiting.append((FRONTS, f"the opening of {name}, front and back at its own height"))
+    if rule.strip_width > back:
+        raise ImpossibleProject(f"{key}.strip_width", "the strips would reach through the back; make them narrower")
     spans = ((bay.left, bay.left + built.width), (0, rule.strip_width), (low, low + sheet.thickness))
     strip = assembly.add(name, "strip", sheet, LEVEL, spans, stage=FRONTS, key=key)
     assembly.join(strip, bay.left_upright, "-x", BUTT)
@@ -147,19 +142,21 @@ def _add_drawer(
     project: Project,
     shell: Shell,
     bay: Opening,
-    built: Built,
+    room: tuple[Span, Span],
     row: Row,
     rule: Drawers,
     slide: Slide,
-    y: Span,
     group: str,
     key: str,
     gathered: Gathered,
-) -> None:
-    place = place_box(project, rule, slide, built.span, _cell(row, slide), y, group, key)
+) -> dict[str, Blank]:
+    """The box of a drawer and what it runs on; `room` is its x span as built, and its y span."""
+    x, y = room
+    place = place_box(project, rule, slide, x, _cell(row, slide), y, group, key)
     box = add_box(assembly, project, rule, slide, place, group, key)
     if slide.carries == "hardware":
         pair = slide_pair(bay, box, place, slide, group)
+        _judge_slide_height(project, place, slide, group, gathered)
         gathered.hardware.extend(pair)
         gathered.spacers.append((f"{group}: under the slide, above the bottom", pair[0].box.low[2] - shell.floor))
     elif slide.carries == "side strip":
@@ -167,12 +164,36 @@ def _add_drawer(
     elif slide.carries == "strip below":
         runners_below(assembly, bay, place, slide, y[1], group, key)
     gathered.travel.append(Travel(group, (0, -(place.y[1] - place.y[0] - slide.travel_lost), 0)))
-    if row.front is not None:
-        x = grown(front_width(project, bay, (bay.left, bay.right)), built.front_gain)
-        front, pulls = add_front(assembly, project, group, x, row.front, box["front"], key)
-        gathered.hardware.extend(pulls)
-        gathered.hardware.append(_front_screws(front, box["front"], group))
-        gathered.fronts.append((bay.number, front))
+    return box
+
+
+def _add_front(
+    assembly: Assembly,
+    project: Project,
+    bay: Opening,
+    group: str,
+    spans: tuple[Span, Span],
+    box_front: Blank,
+    key: str,
+    gathered: Gathered,
+) -> None:
+    front, pulls = add_front(assembly, project, group, *spans, box_front, key)
+    gathered.hardware.extend(pulls)
+    gathered.hardware.append(_front_screws(front, box_front, group))
+    gathered.fronts.append((bay.number, front))
+
+
+def _judge_slide_height(project: Project, place: BoxPlace, slide: Slide, group: str, gathered: Gathered) -> None:
+    """A slide on a box side that is lower than itself has nothing to be screwed to, and meets the next one."""
+    over = slide.height - (place.z[1] - place.z[0])
+    if slide.holds == "inside" or over <= 0:
+        return
+    text = (
+        f"{group}: its slides are {write_brief(slide.height, project.style)} high and its box "
+        f"{write_brief(over, project.style)} lower; take fewer drawers, or make this one higher."
+    )
+    sides = (f"{group} left box side", f"{group} right box side")
+    gathered.findings.append(Finding("slide room", "stop", sides, text, over))
 
 
 def _front_screws(front: Blank, box_front: Blank, group: str) -> Hardware:

@@ -4,11 +4,12 @@ from shoplib.measure import share
 from shoplib.model.project import Drawers, ImpossibleProject
 
 
-def heights(rule: Drawers, total: int, step: int, key: str) -> tuple[int, ...]:
+def heights(rule: Drawers, total: int, step: int, key: str, slack: int | None = None) -> tuple[int, ...]:
     """Heights from the bottom up, in ticks, that add up to `total` exactly.
 
     All are whole steps but the bottom one, which takes what will not divide: the lowest drawer is
-    where a little more shows least. "ratio" follows the rule of Varnum, Industrial Arts Design
+    where a little more shows least. Given heights may fall short of `total` by less than `slack`
+    (as many steps as drawers, where it is left out). "ratio" follows the rule of Varnum, Industrial Arts Design
     (1916), Rule 2c: heights as 7 6 5 4 from the bottom up.
 
     >>> heights(Drawers(count=3), 31, 1, "bay 1")
@@ -35,7 +36,7 @@ def heights(rule: Drawers, total: int, step: int, key: str) -> tuple[int, ...]:
             raise ImpossibleProject(
                 f"{key}.given", f"it needs one height for each of the {n} drawers, from the bottom up"
             )
-        found = _given(rule.given, total, n * step, key)
+        found = _given(rule.given, total, n * step if slack is None else slack, key)
     else:
         fall = rule.difference if rule.heights == "stepped" else 0
         least = share(total - fall * (n * (n - 1) // 2), n, step)[0]

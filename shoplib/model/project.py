@@ -152,7 +152,7 @@ class Drawers:
     `ratio` from the bottom up; "given", by `given` from the bottom up. What will not divide into
     whole steps goes to the bottom front. `like_bay` keeps the rows in line with another bay.
     `between` puts a strip that shows, or a whole shelf, between the drawers. `across` boxes stand
-    side by side in each opening. `box_height` None makes the box as high as its front lets it be.
+    side by side in each opening.
     """
 
     count: int = 1

@@ -57,7 +57,7 @@ def add_pull_out(
     _slides(bay, panel, slide, left, group, shell, project.step, gathered)
     _pegs(panel, choice, left, group, key, project.step, gathered)
     if project.fronts.kind != "none":
-        wide = grown(front_width(project, bay, (bay.left, bay.right)), built.front_gain)
+        wide = grown(front_width(project, bay), built.front_gain)
         front, pulls = add_front(assembly, project, group, wide, front_zone(project, shell), panel, key)
         gathered.hardware.extend(pulls)
         gathered.fronts.append((bay.number, front))
@@ -90,7 +90,7 @@ def _slides(
 
 
 def _pegs(panel: Blank, choice: PullOut, left: bool, group: str, key: str, step: int, gathered: Gathered) -> None:
-    """Rows and columns of pegs, evenly spaced over the panel: its size / (count + 1) apart, in whole steps.
+    """Rows and columns of pegs with even spaces beside and between them: (size - n pegs) / (n + 1), in whole steps.
 
     What will not divide into steps goes to the rear and the top.
     """
@@ -98,13 +98,15 @@ def _pegs(panel: Blank, choice: PullOut, left: bool, group: str, key: str, step:
         raise ImpossibleProject(f"{key}.peg_rows", "a number of rows or columns is 0 or more")
     face = panel.high[0] if left else panel.low[0]
     radius = share(choice.peg_diameter, 2, 1)[0]
-    across = share(panel.high[1] - panel.low[1], choice.peg_columns + 1, step)[0]
-    up = share(panel.high[2] - panel.low[2], choice.peg_rows + 1, step)[0]
-    if across <= choice.peg_diameter or up <= choice.peg_diameter:
+    wide = choice.peg_diameter
+    across = share(panel.high[1] - panel.low[1] - choice.peg_columns * wide, choice.peg_columns + 1, step)[0]
+    up = share(panel.high[2] - panel.low[2] - choice.peg_rows * wide, choice.peg_rows + 1, step)[0]
+    if across <= 0 or up <= 0:
         raise ImpossibleProject(f"{key}.peg_rows", "the pegs would run into one another; take fewer")
     for row in range(1, choice.peg_rows + 1):
         for column in range(1, choice.peg_columns + 1):
-            y, z = panel.low[1] + column * across, panel.low[2] + row * up
+            y = panel.low[1] + column * across + (column - 1) * wide + radius
+            z = panel.low[2] + row * up + (row - 1) * wide + radius
             panel.holes.append(Hole("peg", (face, y, z), "x", choice.peg_diameter, choice.peg_depth))
             out = (face, face + choice.peg_length) if left else (face - choice.peg_length, face)
             body = Box((out[0], y - radius, z - radius), (out[1], y + radius, z + radius))

@@ -58,7 +58,7 @@ def column(rule: Drawers, project: Project, shell: Shell, key: str) -> Column:
     low, high = front_zone(project, shell)
     spaced = strip + 2 * fronts.around if strip and fronts.kind == "inset" else strip
     apart = {"inset": spaced or fronts.gap, "overlay": fronts.gap, "none": strip}[fronts.kind]
-    sizes = heights(rule, high - low - (n - 1) * apart, project.step, key)
+    sizes = heights(rule, high - low - (n - 1) * apart, project.step, key, n * project.style.step)
     rows, between, z, floor = [], [], low, shell.floor
     for k, size in enumerate(sizes):
         top = z + size

@@ -117,6 +117,11 @@ def shell_of(project: Project) -> Shell:
     return shell
 
 
+def foot_of_sides(project: Project, shell: Shell) -> int:
+    """The underside of the sides, from which heights of shelves and rails are given."""
+    return shell.floor if project.carcass.bottom == "under" else shell.under
+
+
 def _given(project: Project, side: str) -> int:
     value = getattr(project.size, side)
     if value is None:

@@ -6,7 +6,7 @@ from shoplib.model.board import Hole
 from shoplib.model.carcass import Opening, edging_of
 from shoplib.model.project import ImpossibleProject, JointChoice, Project
 from shoplib.model.sheet import Sheet
-from shoplib.model.shell import Shell, sheet_of
+from shoplib.model.shell import Shell, foot_of_sides, sheet_of
 
 PIN_EDGE = 37 * 80_000
 """Shelf pins stand 37 mm from the front edge: the system-hole line, common practice, no source."""
@@ -35,9 +35,10 @@ def shelves(assembly: Assembly, project: Project, shell: Shell, bay: Opening, ba
     sheet = sheet_of(project, "", "carcass.sheet")
     if choice.fixed and choice.at:
         raise ImpossibleProject(f"{key}.fixed", 'give either a number of "fixed" shelves or their heights under "at"')
-    if choice.at:
-        _check_heights(choice.at, sheet.thickness, shell, f"{key}.at")
-    lows = choice.at or even_heights(
+    at = tuple(foot_of_sides(project, shell) + height for height in choice.at)
+    if at:
+        _check_heights(at, sheet.thickness, shell, f"{key}.at")
+    lows = at or even_heights(
         shell.floor, shell.ceiling, sheet.thickness, choice.fixed, project.step, f"{key}.fixed"
     )
     for name, given in (("setbacks", choice.setbacks), ("depths", choice.depths)):

@@ -133,3 +133,11 @@ def test_a_sheet_that_no_board_comes_from_is_not_judged():
 def test_the_sheets_of_the_shipped_projects_are_what_their_names_say(file):
     told = [finding for finding in check(solve(read_project(file))) if finding.check == "readings"]
     assert told == []
+
+
+def test_a_mistyped_reading_is_a_stop():
+    plan = read_project(PROJECTS / "under_bench_case.toml")
+    sheet = plan.sheets["case sheet"]
+    wrong = replace(sheet, readings=(*sheet.readings[1:], inches("0.966")))
+    told = [f for f in check(solve(replace(plan, sheets=plan.sheets | {"case sheet": wrong}))) if f.level == "stop"]
+    assert any(f.check == "readings" and "0.966 in" in f.text for f in told)

@@ -126,3 +126,11 @@ def test_a_name_that_is_not_there_is_refused(plan: Project, table: str) -> None:
     value = {"openings": Opening(INCH, INCH), "depths": INCH, "parts": PartSize(INCH)}[table]
     with pytest.raises(ImpossibleProject, match="no such name"):
         measured(plan, **({"openings": {}, "depths": {}, "parts": {}} | {table: {"bay 9": value}}))
+
+
+def test_a_reading_far_off_the_plan_is_a_stop(plan: Project, planned: Cabinet) -> None:
+    width = opening_of(planned, 1)
+    for opening in (Opening(width - 10 * INCH, width - 10 * INCH), Opening(width + 3 * INCH, width)):
+        built = measured(plan, openings={"bay 1 drawer 1": opening}, depths={}, parts={})
+        stops = [f for f in built.findings if f.level == "stop" and "Measure it again" in f.text]
+        assert len(stops) == 1

@@ -1,0 +1,25 @@
+"""A slide needs a place of its own: no wood may stand in it."""
+
+from shoplib.checks.naming import and_list
+from shoplib.model.solved import Cabinet, Finding
+
+
+def find_slides_in_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """One stop for each drawer or pull-out whose slides stand in the wood of some board."""
+    found: dict[str, dict[str, None]] = {}
+    for fitting in cabinet.hardware:
+        if fitting.what != "slide":
+            continue
+        for board in cabinet.boards:
+            if board.box.overlaps(fitting.box) and any(piece.overlaps(fitting.box) for piece in board.pieces):
+                found.setdefault(fitting.group, {})[board.name] = None
+    return tuple(
+        Finding(
+            "fittings",
+            "stop",
+            tuple(boards),
+            f"{group}: its slides stand in the wood of {and_list(list(boards))}. "
+            "Take fewer and higher drawers, or a slide that is less high.",
+        )
+        for group, boards in found.items()
+    )
