@@ -1,7 +1,8 @@
 """The words of a typed row (sheet, stage, edging, cuts) held against the plan.
 
-People word cuts in their own way, so it is the lengths in the cell that are compared: one that is
-nowhere in the plan's own words is told. A cell without lengths is not judged.
+A cell in the plan's own words (one of its phrases stands there unchanged, or "none") is compared phrase by
+phrase: what is missing and what is new is told. People who word cuts in their own way are held to the
+lengths: one that is nowhere in the plan's words is told. A cell without lengths is not judged.
 """
 
 import re
@@ -34,13 +35,27 @@ def words_off(row: TypedRow, boards: tuple[Board, ...], cabinet: Cabinet) -> lis
         ("cuts", row.cuts, "; ".join(kind_cut_words(kind, cabinet, exact))),
     ):
         odd = _lengths_not_in(typed, planned, cabinet)
-        if odd:
+        changed = _phrases_off(typed, planned)
+        if changed:
+            found.append(f"{name}: {what} {'; '.join(changed)}.")
+        elif odd:
             found.append(f"{name}: {what} say {', '.join(odd)}, which the plan does not; planned: {planned or 'none'}.")
     return found
 
 
 def _plain(text: str) -> str:
     return " ".join(text.split()).casefold()
+
+
+def _phrases_off(typed: str, planned: str) -> list[str]:
+    """What a cell in the plan's own words leaves out or adds; nothing where it is in other words."""
+    meant = {_plain(phrase): phrase.strip() for phrase in planned.split(";") if phrase.strip()}
+    said = {_plain(phrase): phrase.strip() for phrase in typed.split(";") if phrase.strip()}
+    own_words = said.keys() & meant.keys() or (meant and said.keys() == {"none"})
+    if not own_words:
+        return []
+    missing = [f"leave out {meant[key]}" for key in meant if key not in said]
+    return missing + [f"add {said[key]}" for key in said if key not in meant and key != "none"]
 
 
 def _lengths_not_in(typed: str, planned: str, cabinet: Cabinet) -> list[str]:
