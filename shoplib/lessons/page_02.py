@@ -10,11 +10,14 @@ from shoplib.lessons.wrong_bottom import dry_fit, picture
 from shoplib.live.carcass_panel import carcass_panel, project_panel, style_for
 from shoplib.live.carcass_project import case_project, starting_case
 from shoplib.live.panel import Panel
-from shoplib.measure import write_brief, write_length
+from shoplib.measure import read_length, write_brief, write_length
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet
 
-PICTURE = (620.0, 300.0)
+PICTURE = (440.0, 220.0)
+
+SOLD_AS = {"in": "3/4 in", "mm": "18 mm"}
+"""What the sheet of the lesson's case is called."""
 
 
 def sizing_panel() -> Panel:
@@ -50,7 +53,7 @@ def wrong_bottom(slip: str) -> Figure:
     """The same case dry-fitted with its bottom cut by a slip: the picture, and what the dry-fit says."""
     unit = unit_in_use()
     case = _case(unit)
-    fit = dry_fit(case, slip, case.project.sheets[case.project.carcass.sheet].nominal)
+    fit = dry_fit(case, slip, read_length(SOLD_AS[unit]))
     scene = picture(fit)
     return Figure(draw(scene, PICTURE), scene.alt, [f"The dry-fit says: {found.text}" for found in fit.said])
 

@@ -32,6 +32,7 @@ from shoplib.live.table import Table
 from shoplib.measure import INCH, MM, Style, write_length, write_measured
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject, Project, Size
+from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
 
 PICTURE = (560.0, 420.0)
@@ -149,7 +150,7 @@ def project_panel(path: str, unit: str = "in") -> Panel:
     controls = {"width": width, "height": height, "depth": depth, "thickness": thickness}
 
     def work(values: SimpleNamespace) -> Outcome:
-        sheet = replace(project.sheets[case], readings=(values.thickness,))
+        sheet = _measuring(project.sheets[case], values.thickness)
         asked = replace(
             project,
             style=style,
@@ -159,6 +160,12 @@ def project_panel(path: str, unit: str = "in") -> Panel:
         return outcome_of(asked, beside="side")
 
     return Panel(project.name, [Group("Size and sheet", controls)], work)
+
+
+def _measuring(sheet: Sheet, mean: int) -> Sheet:
+    """The same sheet with its readings moved together until their mean is `mean`; they differ as before."""
+    by = mean - sheet.thickness
+    return replace(sheet, readings=tuple(reading + by for reading in sheet.readings) or (mean,))
 
 
 def outcome_of(project: Project, beside: str = "", fit: tuple[float, float] = PICTURE) -> Outcome:

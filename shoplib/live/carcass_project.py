@@ -65,20 +65,23 @@ BASES = ("none", "toe space", "plinth", "feet", "casters")
 def case_project(choices: CaseChoices, style: Style) -> Project:
     """The whole project for these choices, in the workbook's own usual stock and clearances.
 
-    Stock beside the case sheet: box sides sold as 1/2 in or 12 mm, back and bottoms sold as 1/4 in or
+    Stock beside the case sheet: box sides sold as 1/2 in or 12 mm, back and bottoms sold as 5.2 mm or
     6 mm, with made-up readings of the example. Sheets are 96 x 48 in and 60 x 60 in, or 2440 x 1220 mm and
     1525 x 1525 mm (sizes as commonly sold, no source).
     """
     inch = style.unit == "in"
     thin = INCH * 204 // 1000 if inch else 59 * MM // 10
     box = INCH * 472 // 1000 if inch else 119 * MM // 10
+    thin_name = 52 * MM // 10 if inch else 6 * MM
     whole = (96 * INCH, 48 * INCH) if inch else (2440 * MM, 1220 * MM)
     square = (60 * INCH, 60 * INCH) if inch else (1525 * MM, 1525 * MM)
-    case = INCH * 3 // 4 if inch else 18 * MM
+    # Each thickness stands for the mean of several readings, so no doubt is raised about a single one.
+    # The case sheet has no other name: the panel asks what it measures, not what it was sold as.
+    case = (choices.thickness,) * 2
     sheets = {
-        "case sheet": Sheet("case sheet", "plywood", case, (choices.thickness,), *whole),
-        "box sheet": Sheet("box sheet", "plywood", INCH // 2 if inch else 12 * MM, (box,), *square),
-        "thin sheet": Sheet("thin sheet", "plywood", INCH // 4 if inch else 6 * MM, (thin,), *whole, grain="none"),
+        "case sheet": Sheet("case sheet", "plywood", choices.thickness, case, *whole),
+        "box sheet": Sheet("box sheet", "plywood", INCH // 2 if inch else 12 * MM, (box, box), *square),
+        "thin sheet": Sheet("thin sheet", "plywood", thin_name, (thin, thin), *whole, grain="none"),
     }
     joint = JointChoice("rabbet", choices.joint_depth)
     kind = BACKS[choices.back]

@@ -128,5 +128,5 @@ class ExerciseBox:
 
     def _ipython_display_(self) -> None:
         """Show the living box, and leave its question in the notebook for reading without a kernel."""
-        display({**self.face._repr_mimebundle_()[0], "text/plain": repr(self)}, raw=True)
+        display({**self.face._repr_mimebundle_()[0], "text/plain": f"Exercise {self.posed.id}"}, raw=True)
         display({"text/html": self.still_html(), "text/plain": f"Question of {self.posed.id}"}, raw=True)

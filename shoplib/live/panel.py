@@ -154,7 +154,7 @@ class Panel:
 
     def _ipython_display_(self) -> None:
         """Show the living panel, and leave a still picture of it in the notebook."""
-        display({**self.widget._repr_mimebundle_(), "text/plain": repr(self)}, raw=True)
+        display({**self.widget._repr_mimebundle_(), "text/plain": self.title}, raw=True)
         if self.outcome is not None:
             still = still_html(self.title, self.outcome.drawings)
             display({"text/html": still, "text/plain": f"Still picture of {self!r}"}, raw=True)

@@ -113,6 +113,6 @@ def test_shown_it_leaves_a_living_box_and_a_still_question(box, monkeypatch):
     box._ipython_display_()
     living, still = shown
     assert "application/vnd.jupyter.widget-view+json" in living
-    assert living["text/plain"] == repr(box)
+    assert living["text/plain"] == "Exercise 02-bottom"
     assert "What is given" in still["text/html"] and box.posed.givens.texts["W"] in still["text/html"]
     assert bare(box) not in still["text/html"]

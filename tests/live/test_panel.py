@@ -120,7 +120,7 @@ def test_the_saved_output_is_a_living_panel_and_a_still_picture(panel, monkeypat
     panel._ipython_display_()
     living, still = outputs
     assert "application/vnd.jupyter.widget-view+json" in living
-    assert (living["text/plain"], still["text/plain"]) == ("Panel('Box')", "Still picture of Panel('Box')")
+    assert (living["text/plain"], still["text/plain"]) == ("Box", "Still picture of Panel('Box')")
     root = ElementTree.fromstring(still["text/html"])
     image = root.find(".//img")
     assert image.get("alt") == "A box 30 in wide."
