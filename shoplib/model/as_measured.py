@@ -24,25 +24,16 @@ STRANGE = INCH // 2
 
 @dataclass(frozen=True, slots=True)
 class Built:
-    """An opening as built, as far as it was measured: `width` governs, `front` is what a front stands in.
+    """An opening as built, as far as it was measured: `width` is the one that governs.
 
-    `planned` is the x span of the plan; all are ticks.
+    `gain` and `front_gain` are by how much the two are wider than planned, less than nothing where
+    narrower. All are ticks.
     """
 
-    planned: Span
     width: int
-    front: int
-    measured: bool
-
-    @property
-    def span(self) -> Span:
-        """The governing width, laid out from the middle of the planned opening."""
-        return grown(self.planned, self.width - (self.planned[1] - self.planned[0]))
-
-    @property
-    def front_gain(self) -> int:
-        """How much wider than planned the opening is at the front; less than nothing where narrower."""
-        return self.front - (self.planned[1] - self.planned[0])
+    gain: int = 0
+    front_gain: int = 0
+    measured: bool = False
 
 
 def grown(span: Span, by: int) -> Span:
@@ -64,7 +55,7 @@ def opening_as_built(project: Project, bay: Opening, name: str, gathered: Gather
     planned = bay.right - bay.left
     read = project.measured.openings.get(name)
     if read is None:
-        return Built((bay.left, bay.right), planned, planned, False)
+        return Built(planned)
     width = narrowest([read.front, read.back])
     off = thickest([abs(read.front - planned), abs(read.back - planned)])
     if off > LARGE:
@@ -77,7 +68,7 @@ def opening_as_built(project: Project, bay: Opening, name: str, gathered: Gather
         )
         uprights = (bay.left_upright.name, bay.right_upright.name)
         gathered.findings.append(Finding("as measured", level, uprights, text, off))
-    return Built((bay.left, bay.right), width, read.front, True)
+    return Built(width, width - planned, read.front - planned, True)
 
 
 def wait_for(built: Built, name: str, fronts: bool, gathered: Gathered) -> None:

@@ -14,7 +14,7 @@ from shoplib.model.assembly import LEVEL, Assembly, Blank
 from shoplib.model.board import FRONTS
 from shoplib.model.carcass import BUTT, Opening
 from shoplib.model.drawer_box import BoxPlace, add_box, place_box, slide_row
-from shoplib.model.fronts import add_front, front_depth, front_width, side_by_side
+from shoplib.model.fronts import add_front, front_depth, front_width
 from shoplib.model.gathered import Gathered
 from shoplib.model.project import Drawers, ImpossibleProject, Project
 from shoplib.model.rows import Row, Span, column
@@ -74,12 +74,11 @@ def add_drawers(
         for place in range(1, rule.across + 1):
             group = name if rule.across == 1 else f"{name}.{place}"
             part = _share_of_opening(bay, place, rule.across)
-            more = share(built.width - (bay.right - bay.left), rule.across, 1)[0]
+            more = share(built.gain, rule.across, 1)[0]
             room = (grown((part.left, part.right), more), (front_y, depth))
             box = _add_drawer(assembly, project, shell, part, room, row, rule, slide, group, key, gathered)
             if row.front is not None:
-                whole = grown(front_width(project, bay), built.front_gain)
-                x = side_by_side(whole, project.fronts.gap, rule.across, place)
+                x = grown(front_width(project, part), share(built.front_gain, rule.across, 1)[0])
                 _add_front(assembly, project, bay, group, (x, row.front), box["front"], key, gathered)
 
 

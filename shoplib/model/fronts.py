@@ -14,31 +14,24 @@ from shoplib.model.solved import Gap, Hardware
 
 
 def front_width(project: Project, bay: Opening) -> Span:
-    """From where to where the front of this bay reaches.
+    """From where to where a front reaches over its opening; `bay` may be a share of one.
 
     Inset: the opening less the gap `around` at each side. Overlay at an outer side: the opening plus
     side thickness less the reveal, O + a each side. Overlay on a divider: two fronts share it and
-    leave the gap between them, (t - g) / 2 each.
+    leave the gap between them, (t - g) / 2 each. Fronts side by side part where their boxes do, or a
+    box would run into the front beside its own; the outer ones differ in width from those between.
     """
-    fronts = project.fronts
-    return (bay.left - _beyond(fronts, bay.left_upright), bay.right + _beyond(fronts, bay.right_upright))
+    left, right = bay.left_upright, bay.right_upright
+    return (
+        bay.left - _beyond(project.fronts, left, bay.left == left.high[0]),
+        bay.right + _beyond(project.fronts, right, bay.right == right.low[0]),
+    )
 
 
-def side_by_side(span: Span, gap: int, count: int, place: int) -> Span:
-    """The front at a `place` (from 1) among `count` equal ones that share a span, with the gap between them.
-
-    Laid out from both ends; what will not divide stays in the middle, so that a mirrored row is the same row.
-
-    >>> [side_by_side((0, 101), 2, 3, place) for place in (1, 2, 3)]
-    [(0, 32), (34, 67), (69, 101)]
-    """
-    size, _ = share(span[1] - span[0] - (count - 1) * gap, count, 1)
-    left, right = span[0] + (place - 1) * (size + gap), span[1] - (count - place) * (size + gap)
-    return (left if 2 * place <= count + 1 else right - size, right if 2 * place >= count + 1 else left + size)
-
-
-def _beyond(fronts: Fronts, upright: Blank) -> int:
+def _beyond(fronts: Fronts, upright: Blank, at_upright: bool) -> int:
     """How far a front reaches past the edge of its opening; less than nothing where it stays inside."""
+    if not at_upright:
+        return -share(fronts.gap, 2, 1)[0]
     if fronts.kind == "inset":
         return -fronts.around
     t = upright.sheet.thickness
