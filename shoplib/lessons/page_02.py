@@ -14,7 +14,7 @@ from shoplib.measure import read_length, write_brief, write_length
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet
 
-PICTURE = (440.0, 220.0)
+PICTURE = (540.0, 260.0)
 
 SOLD_AS = {"in": "3/4 in", "mm": "18 mm"}
 """What the sheet of the lesson's case is called."""
