@@ -60,8 +60,8 @@ def project_from_text(text: str, name: str = "project") -> Project:
         table = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
         raise ProjectFileError(f"{name}: this is not readable as TOML: {error}") from None
-    except ValueError:  # the standard reader lets a number of over 4300 digits, or a date such as 2024-02-31, through
-        raise ProjectFileError(f"{name}: a number or date in it is none that TOML can hold; look for it") from None
+    except ValueError:  # a number of over 4300 digits, which the standard reader passes on to int()
+        raise ProjectFileError(f"{name}: a number in it has thousands of digits; write a length as text with a unit") from None
     except RecursionError:
         raise ProjectFileError(f"{name}: the lists are nested too deep to be a project") from None
     if table.get("format") != FORMAT or type(table["format"]) is not int:

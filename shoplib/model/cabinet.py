@@ -7,13 +7,14 @@ from shoplib.model.as_measured import what_changed
 from shoplib.model.assembly import Assembly
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point, around
-from shoplib.model.carcass import Opening, carcass, rails
+from shoplib.model.carcass import Opening, carcass
 from shoplib.model.drawers import add_drawers
 from shoplib.model.fronts import gaps_about
 from shoplib.model.gathered import Gathered
 from shoplib.model.possible import refuse_impossible
 from shoplib.model.project import NOTHING_MEASURED, ImpossibleProject, Project
 from shoplib.model.pull_out import add_pull_out
+from shoplib.model.rear import rails
 from shoplib.model.shell import Shell, sheet_of, shell_of
 from shoplib.model.shelves import shelves
 from shoplib.model.solved import Cabinet, ClosingSum, Hardware
@@ -58,14 +59,14 @@ def _solved(project: Project) -> Cabinet:
     widths = bay_widths(shell.right - shell.left - 2 * case, case, project.bays, project.step)
     assembly, gathered = Assembly(), Gathered()
     openings = carcass(assembly, project, shell, widths)
-    back = shell.behind - rails(assembly, project, shell, openings)
+    rear = rails(assembly, project, shell, openings)
     for bay, opening in zip(project.bays, openings, strict=True):
         if bay.kind == "drawers":
-            add_drawers(assembly, project, shell, opening, back, gathered)
+            add_drawers(assembly, project, shell, opening, rear, gathered)
         elif bay.kind == "shelves":
-            shelves(assembly, project, shell, opening, back)
+            shelves(assembly, project, shell, opening, rear)
         elif bay.kind == "pull-out":
-            add_pull_out(assembly, project, shell, opening, back, gathered)
+            add_pull_out(assembly, project, shell, opening, rear.nearest, gathered)
     _check_measured_names(project, assembly, openings, gathered)
     boards, joints = assembly.finish(project.measured.parts)
     _check_edging(project, boards)

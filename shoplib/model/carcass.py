@@ -3,7 +3,6 @@
 from dataclasses import dataclass
 from itertools import pairwise
 
-from shoplib.measure import thickest
 from shoplib.model.assembly import (
     BACKING,
     BACKING_WIDE,
@@ -109,7 +108,8 @@ def _sides(assembly: Assembly, project: Project, shell: Shell) -> tuple[Blank, B
         "right side", "side", sheet, UPRIGHT_RIGHT, ((shell.right - t, shell.right), depth, (bottom, top)), edging=edge
     )
     if base.kind == "toe space" and base.setback:
-        if base.setback >= shell.rear or carcass_.bottom == "under":
+        board = sheet_of(project, base.sheet, "base.sheet").thickness
+        if base.setback + board > shell.behind or carcass_.bottom == "under":
             raise ImpossibleProject(
                 "base.setback", "the toe space is cut out of the sides, and these leave no room for it"
             )
@@ -233,23 +233,3 @@ def _base(assembly: Assembly, project: Project, shell: Shell, left: Blank, right
         assembly.join(end, across[0], "-y", BUTT)
         assembly.join(end, across[1], "+y", BUTT)
         assembly.join(end, bottom if project.carcass.bottom == "under" else side, "+z", BUTT)
-
-
-def rails(assembly: Assembly, project: Project, shell: Shell, openings: tuple[Opening, ...]) -> int:
-    """Rails in front of the back, one in each bay; gives how much depth the deepest of them takes."""
-    deepest = 0
-    for index, rail in enumerate(project.carcass.rails):
-        key = f"carcass.rails[{index + 1}]"
-        sheet = sheet_of(project, rail.sheet, f"{key}.sheet")
-        foot = foot_of_sides(project, shell)
-        low = shell.ceiling - rail.width if rail.at is None else foot + rail.at
-        if low + rail.width > shell.top_face:
-            raise ImpossibleProject(f"{key}.at", "the rail would stand outside the case; lower it or make it narrower")
-        for bay in openings:
-            ends = ((bay.left, bay.right), (shell.behind - sheet.thickness, shell.behind), (low, low + rail.width))
-            name = f"{bay.name} rail {index + 1}"
-            board = assembly.add(name, "rail", sheet, FACING, ends, key=key)
-            assembly.join(board, bay.left_upright, "-x", rail.joint, key=f"{key}.joint")
-            assembly.join(board, bay.right_upright, "+x", rail.joint, key=f"{key}.joint")
-        deepest = thickest([deepest, sheet.thickness])
-    return deepest

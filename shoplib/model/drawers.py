@@ -17,6 +17,7 @@ from shoplib.model.drawer_box import BoxPlace, add_box, place_box, slide_row
 from shoplib.model.fronts import add_front, front_depth, front_width
 from shoplib.model.gathered import Gathered
 from shoplib.model.project import Drawers, ImpossibleProject, Project
+from shoplib.model.rear import Rear
 from shoplib.model.rows import Row, Span, column
 from shoplib.model.runners import runners_below, screw_into, side_runners, slide_pair
 from shoplib.model.shell import Shell, sheet_of
@@ -54,18 +55,18 @@ def rule_of(project: Project, number: int) -> Drawers:
 
 
 def add_drawers(
-    assembly: Assembly, project: Project, shell: Shell, bay: Opening, back: int, gathered: Gathered
+    assembly: Assembly, project: Project, shell: Shell, bay: Opening, rear: Rear, gathered: Gathered
 ) -> None:
-    """Every drawer of the bay; `back` is how far back a box may reach."""
+    """Every drawer of the bay; its boxes are of one depth, so the nearest rail decides it."""
     key = f"bays[{bay.number}].drawers"
     rule = rule_of(project, bay.number)
     slide = slide_row(rule.slide, f"{key}.slide")
     _check_rule(rule, slide, key)
     rows = column(rule, project, shell, key)
     for index, low in enumerate(rows.between, 1):
-        _add_between(assembly, project, bay, rule, index, low, back, key, gathered)
+        _add_between(assembly, project, bay, rule, index, low, rear, key, gathered)
     front_y = front_depth(project)[1] if project.fronts.kind == "inset" else 0
-    depth = depth_as_built(project, bay, back, gathered)
+    depth = depth_as_built(project, bay, rear.nearest, gathered)
     for number, row in enumerate(rows.rows, 1):
         name = f"{bay.name} drawer {number}"
         built = opening_as_built(project, bay, name, gathered)
@@ -114,12 +115,13 @@ def _add_between(
     rule: Drawers,
     index: int,
     low: int,
-    back: int,
+    rear: Rear,
     key: str,
     gathered: Gathered,
 ) -> None:
     if rule.between == "shelf":
-        name, span = f"{bay.name} shelf {index}", (0, back)
+        thick = sheet_of(project, "", "carcass.sheet").thickness
+        name, span = f"{bay.name} shelf {index}", (0, rear.reach(low, low + thick))
         fixed_shelf(assembly, project, bay, name, low, span, project.carcass.shelf)
         return
     sheet = sheet_of(project, "", "carcass.sheet")
@@ -127,7 +129,7 @@ def _add_between(
     built = opening_as_built(project, bay, name, gathered)
     if not built.measured:
         gathered.waiting.append((FRONTS, f"the opening of {name}, front and back at its own height"))
-    if rule.strip_width > back:
+    if rule.strip_width > rear.reach(low, low + sheet.thickness):
         raise ImpossibleProject(f"{key}.strip_width", "the strips would reach through the back; make them narrower")
     spans = ((bay.left, bay.left + built.width), (0, rule.strip_width), (low, low + sheet.thickness))
     strip = assembly.add(name, "strip", sheet, LEVEL, spans, stage=FRONTS, key=key)

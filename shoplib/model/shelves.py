@@ -1,10 +1,11 @@
 """Shelves of a bay: fixed ones let into the uprights, loose ones on pins."""
 
 from shoplib.measure import share
-from shoplib.model.assembly import LEVEL, Assembly
+from shoplib.model.assembly import LEVEL, Assembly, Blank
 from shoplib.model.board import Hole
 from shoplib.model.carcass import Opening, edging_of
 from shoplib.model.project import ImpossibleProject, JointChoice, Project
+from shoplib.model.rear import Rear
 from shoplib.model.sheet import Sheet
 from shoplib.model.shell import Shell, foot_of_sides, sheet_of
 
@@ -26,8 +27,8 @@ def even_heights(floor: int, ceiling: int, thickness: int, count: int, step: int
     return tuple(floor + (k + 1) * part + k * thickness for k in range(count))
 
 
-def shelves(assembly: Assembly, project: Project, shell: Shell, bay: Opening, back: int) -> None:
-    """Add the shelves of one bay; `back` is how far back they may reach."""
+def shelves(assembly: Assembly, project: Project, shell: Shell, bay: Opening, behind: Rear) -> None:
+    """Add the shelves of one bay; each reaches back to what stands behind it at its height."""
     choice = project.bays[bay.number - 1].shelves
     key = f"bays[{bay.number}].shelves"
     if choice is None:
@@ -38,13 +39,12 @@ def shelves(assembly: Assembly, project: Project, shell: Shell, bay: Opening, ba
     at = tuple(foot_of_sides(project, shell) + height for height in choice.at)
     if at:
         _check_heights(at, sheet.thickness, shell, f"{key}.at")
-    lows = at or even_heights(
-        shell.floor, shell.ceiling, sheet.thickness, choice.fixed, project.step, f"{key}.fixed"
-    )
+    lows = at or even_heights(shell.floor, shell.ceiling, sheet.thickness, choice.fixed, project.step, f"{key}.fixed")
     for name, given in (("setbacks", choice.setbacks), ("depths", choice.depths)):
         if given and len(given) != len(lows):
             raise ImpossibleProject(f"{key}.{name}", f"it needs one length for each of the {len(lows)} fixed shelves")
     for index, low in enumerate(lows):
+        back = behind.reach(low, low + sheet.thickness)
         setback = choice.setbacks[index] if choice.setbacks else 0
         rear = setback + choice.depths[index] if choice.depths else back
         if rear > back:
@@ -52,7 +52,7 @@ def shelves(assembly: Assembly, project: Project, shell: Shell, bay: Opening, ba
         fixed_shelf(
             assembly, project, bay, f"{bay.name} shelf {index + 1}", low, (setback, rear), project.carcass.shelf
         )
-    _loose(assembly, project, shell, bay, back, key)
+    _loose(assembly, project, shell, bay, behind, key)
 
 
 def _check_heights(at: tuple[int, ...], thickness: int, shell: Shell, key: str) -> None:
@@ -83,7 +83,7 @@ def fixed_shelf(
     assembly.join(board, bay.right_upright, "+x", joint, key="carcass.shelf")
 
 
-def _loose(assembly: Assembly, project: Project, shell: Shell, bay: Opening, back: int, key: str) -> None:
+def _loose(assembly: Assembly, project: Project, shell: Shell, bay: Opening, behind: Rear, key: str) -> None:
     choice = project.bays[bay.number - 1].shelves
     if not choice.loose:
         return
@@ -91,9 +91,14 @@ def _loose(assembly: Assembly, project: Project, shell: Shell, bay: Opening, bac
         raise ImpossibleProject(f"{key}.loose", "loose shelves share a bay with no fixed ones here; use another bay")
     sheet = sheet_of(project, choice.loose_sheet, f"{key}.loose_sheet")
     gap = choice.loose_gap
+    back = behind.nearest  # a loose shelf is moved up and down past every rail
     rear = back if choice.loose_depth is None else choice.loose_setback + choice.loose_depth
     if rear > back:
         raise ImpossibleProject(f"{key}.loose_depth", "the shelf would stand through the back; make it less deep")
+    if rear - choice.loose_setback < 2 * PIN_EDGE + choice.pin_diameter:
+        raise ImpossibleProject(
+            f"{key}.loose_depth", "the shelf is too shallow for pins 37 mm from its front and rear; make it a fixed one"
+        )
     lows = even_heights(shell.floor, shell.ceiling, sheet.thickness, choice.loose, project.step, f"{key}.loose")
     for index, low in enumerate(lows):
         x, y = (bay.left + gap, bay.right - gap), (choice.loose_setback, rear)
@@ -127,4 +132,20 @@ def _pin_holes(
         if depth >= upright.sheet.thickness:
             raise ImpossibleProject(f"{key}.pin_depth", "the pin holes would come through; bore less deep")
         for line in (y[0] + PIN_EDGE, y[1] - PIN_EDGE):
+            if _meets(upright, x, line, low - radius, diameter, depth):
+                raise ImpossibleProject(
+                    f"{key}.pin_depth", f"pins from both sides of {upright.name} would meet in it; bore less deep"
+                )
             upright.holes.append(Hole("shelf pin", (x, line, low - radius), "x", diameter, depth, name))
+
+
+def _meets(upright: Blank, x: int, y: int, z: int, diameter: int, depth: int) -> bool:
+    """True where a pin hole bored from the other face comes through to this one."""
+    return any(
+        hole.kind == "shelf pin"
+        and hole.centre[0] != x
+        and abs(hole.centre[1] - y) < diameter
+        and abs(hole.centre[2] - z) < diameter
+        and hole.depth + depth >= upright.sheet.thickness
+        for hole in upright.holes
+    )
