@@ -61,7 +61,9 @@ def project_from_text(text: str, name: str = "project") -> Project:
     except tomllib.TOMLDecodeError as error:
         raise ProjectFileError(f"{name}: this is not readable as TOML: {error}") from None
     except ValueError:  # a number of over 4300 digits, which the standard reader passes on to int()
-        raise ProjectFileError(f"{name}: a number in it has thousands of digits; write a length as text with a unit") from None
+        raise ProjectFileError(
+            f"{name}: a number in it has thousands of digits; write a length as text with a unit"
+        ) from None
     except RecursionError:
         raise ProjectFileError(f"{name}: the lists are nested too deep to be a project") from None
     if table.get("format") != FORMAT or type(table["format"]) is not int:
