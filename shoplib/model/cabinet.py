@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from shoplib.measure import share
+from shoplib.measure import share, thickest
 from shoplib.model.as_measured import what_changed
 from shoplib.model.assembly import Assembly
 from shoplib.model.board import Board
@@ -12,7 +12,7 @@ from shoplib.model.drawers import add_drawers
 from shoplib.model.fronts import gaps_about
 from shoplib.model.gathered import Gathered
 from shoplib.model.possible import refuse_impossible
-from shoplib.model.project import NOTHING_MEASURED, ImpossibleProject, Project
+from shoplib.model.project import NOTHING_MEASURED, ImpossibleProject, PartSize, Project
 from shoplib.model.pull_out import add_pull_out
 from shoplib.model.rear import rails
 from shoplib.model.shell import Shell, sheet_of, shell_of
@@ -48,7 +48,7 @@ def _as_built(project: Project) -> Cabinet:
 
 def designed_sizes(project: Project) -> dict[str, Point]:
     """Each board's size before anything was rounded for the shop, by name."""
-    exact = _solved(replace(project, rounding=1))
+    exact = _solved(replace(project, rounding=1, measured=NOTHING_MEASURED))
     return {board.name: board.size for board in exact.boards}
 
 
@@ -98,7 +98,13 @@ def _outside(project: Project, shell: Shell) -> Box:
     over = carcass_.overhang_sides
     applied = carcass_.back.kind == "applied"
     back = sheet_of(project, carcass_.back.sheet, "carcass.back.sheet").thickness if applied else 0
-    return Box((shell.left - over, shell.front, 0), (shell.right + over, shell.rear + back, shell.top_face))
+    right = [shell.right]
+    for name, how, past in (("top", carcass_.top == "over", over), ("bottom", carcass_.bottom == "under", 0)):
+        if how:
+            # A top that lies over the sides reaches as far as it was measured: it decides nothing but itself.
+            made = project.measured.parts.get(name, PartSize()).length
+            right.append(shell.left - past + made if made else shell.right + past)
+    return Box((shell.left - over, shell.front, 0), (thickest(right), shell.rear + back, shell.top_face))
 
 
 def _check_edging(project: Project, boards: tuple[Board, ...]) -> None:

@@ -6,11 +6,13 @@ from pathlib import Path
 import pytest
 
 from shoplib.checks import check
+from shoplib.documents.plan_file import plan_text
 from shoplib.documents.project_file import read_project
 from shoplib.measure import INCH, read_length
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject, Measured, Opening, PartSize, Project
 from shoplib.model.solved import Cabinet
+from tests.random_projects import project
 
 PROJECTS = sorted((Path(__file__).parents[2] / "data" / "projects").glob("*.toml"))
 UNDER_BENCH = next(path for path in PROJECTS if path.stem == "under_bench_case")
@@ -134,3 +136,25 @@ def test_a_reading_far_off_the_plan_is_a_stop(plan: Project, planned: Cabinet) -
         built = measured(plan, openings={"bay 1 drawer 1": opening}, depths={}, parts={})
         stops = [f for f in built.findings if f.level == "stop" and "Measure it again" in f.text]
         assert len(stops) == 1
+
+
+@pytest.mark.parametrize("seed", range(60))
+def test_everything_measured_equal_to_a_random_plan_changes_no_byte_of_it(seed: int) -> None:
+    """But for what waits to be measured, which is then less."""
+    plan = project(seed)
+    planned = solve(plan)
+    rows = {travel.group.split(".")[0] for travel in planned.travel}
+    rows |= {board.name for board in planned.boards if board.role == "strip"}
+    widths = {name: opening_of(planned, int(name.split()[1])) for name in rows}
+    built = solve(
+        replace(
+            plan,
+            measured=Measured(
+                openings={name: Opening(width, width) for name, width in widths.items()},
+                parts={board.name: PartSize(board.length, board.width) for board in planned.boards},
+            ),
+        )
+    )
+    before, after = (plan_text(replace(cabinet, waiting=()), check(cabinet)) for cabinet in (planned, built))
+    assert after == before
+    assert [text for _, text in built.waiting if "opening" in text] == []

@@ -12,7 +12,7 @@ from shoplib.checks import check
 from shoplib.documents.project_file import project_from_text
 from shoplib.documents.project_text import project_text
 from shoplib.model.board import BoxCut
-from shoplib.model.cabinet import solve
+from shoplib.model.cabinet import designed_sizes, solve
 from shoplib.model.project import (
     Base,
     Bay,
@@ -307,6 +307,24 @@ def test_a_measured_side_gives_a_case_of_its_height_for_every_top_and_bottom(top
     assert solved.by_name["right side"].size == (side.length, side.width, planned.thickness)
     assert solve(case).outside.size[2] - solved.outside.size[2] == less
     assert solve(case).outside.size[1] - solved.outside.size[1] == less
+
+
+@pytest.mark.parametrize("more", [-2, -0.5, 0.5, 2])
+def test_a_top_measured_over_its_sides_moves_nothing_else(more):
+    case = a_case(MM, t=["18"], carcass={"top": "over", "overhang_sides": MM.of(15)}, size=(600, 760, 500))
+    planned = solve(case)
+    top = PartSize(planned.by_name["top"].length + MM.of(more))
+    built = solve(replace(case, measured=Measured(parts={"top": top})))
+    assert {b.name for b in built.boards if b != planned.by_name[b.name]} == {"top"}
+    assert [f.text for f in check(built) if f.level == "stop"] == []
+    assert built.outside.size[0] - planned.outside.size[0] == MM.of(more)
+
+
+def test_the_designed_size_is_that_of_the_plan_not_of_the_measurement():
+    case = a_case(MM, t=["18"])
+    short = replace(case, measured=Measured(parts={"bottom": PartSize(MM.of(560))}))
+    assert solve(short).by_name["bottom"].length == MM.of(560)
+    assert designed_sizes(short) == designed_sizes(case)
 
 
 def test_sides_measured_unlike_keep_their_front_edges_in_line():
