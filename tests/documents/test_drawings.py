@@ -22,16 +22,16 @@ PROJECTS = sorted((Path(__file__).parents[2] / "data" / "projects").glob("*.toml
 
 def _figures(reader: PdfReader) -> list[dict]:
     """Every Figure of the structure tree (ISO 32000-1, 14.7)."""
-    found, todo = [], [reader.trailer["/Root"]["/StructTreeRoot"]]
-    while todo:
-        node = todo.pop().get_object()
+    found, waiting = [], [reader.trailer["/Root"]["/StructTreeRoot"]]
+    while waiting:
+        node = waiting.pop().get_object()
         if not isinstance(node, dict):
             continue
         if node.get("/S") == "/Figure":
             found.append(node)
         below = node.get("/K", [])
         below = below.get_object() if hasattr(below, "get_object") else below
-        todo += [k for k in (below if isinstance(below, list) else [below]) if hasattr(k, "get_object")]
+        waiting += [k for k in (below if isinstance(below, list) else [below]) if hasattr(k, "get_object")]
     return found
 
 
