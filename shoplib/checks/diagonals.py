@@ -2,11 +2,11 @@
 
 from math import isqrt
 
-from shoplib.checks.naming import and_list, in_short
 from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import around
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.words.naming import and_list, in_short
 
 _FRAME = {"side", "top", "bottom", "stretcher"}
 _BOX_WALLS = {"box side", "box front", "box back"}

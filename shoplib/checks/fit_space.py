@@ -4,12 +4,12 @@ from collections.abc import Sequence
 from itertools import product
 from math import isqrt
 
-from shoplib.checks.naming import and_list
-from shoplib.checks.wording import how_much
 from shoplib.measure import narrowest, write_brief
 from shoplib.model.box import Box, Point
 from shoplib.model.project import Block, Space
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.words.amounts import how_much
+from shoplib.words.naming import and_list
 
 _LESS = ("narrower", "shallower", "lower")
 

@@ -1,7 +1,7 @@
 """A slide needs a place of its own: no wood may stand in it."""
 
-from shoplib.checks.naming import and_list
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.words.naming import and_list
 
 
 def find_slides_in_wood(cabinet: Cabinet) -> tuple[Finding, ...]:

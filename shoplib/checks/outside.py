@@ -1,9 +1,9 @@
 """The boards together must come to the outside sizes that the plan states."""
 
-from shoplib.checks.wording import how_much
 from shoplib.measure import write_brief
 from shoplib.model.box import around
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.words.amounts import how_much
 
 _SIZES = ("width", "depth", "height")
 _LOW_END = ("left", "front", "underside")

@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 
 from shoplib.checks.geometry import common_boxes, deepest, direction
-from shoplib.checks.wording import ALONG, give_way, how_much, shorter
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding, Joint
+from shoplib.words.amounts import ALONG, give_way, how_much, shorter
 
 
 def overlapping(boards: Sequence[Board]) -> list[tuple[Board, Board, list[Box]]]:

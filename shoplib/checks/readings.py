@@ -2,11 +2,11 @@
 
 from collections.abc import Iterable
 
-from shoplib.checks.naming import and_list
 from shoplib.measure import INCH, INCH_STYLE, narrowest, thickest, write_length, write_measured
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.tables.plywood import PlywoodLimits, plywood_limits
+from shoplib.words.naming import and_list
 
 
 def find_doubtful_readings(cabinet: Cabinet) -> tuple[Finding, ...]:

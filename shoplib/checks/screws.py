@@ -2,10 +2,10 @@
 
 from collections.abc import Iterable
 
-from shoplib.checks.naming import and_list, in_short
 from shoplib.measure import write_brief
 from shoplib.model.solved import Cabinet, Finding, Hardware
 from shoplib.tables.screws import screws
+from shoplib.words.naming import and_list, in_short
 
 _BOARDS = {"slide": ("slide", 2), "front screws": ("front", 1)}
 """For each fitting: its row of the screw table, and how many boards it is screwed into."""

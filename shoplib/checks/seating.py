@@ -2,11 +2,11 @@
 
 from shoplib.checks.geometry import direction, far, near
 from shoplib.checks.seat import Seat, seat_of
-from shoplib.checks.wording import how_much, longer, setting, shorter
 from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, what_remains
 from shoplib.model.solved import Cabinet, Finding, Joint
+from shoplib.words.amounts import how_much, longer, setting, shorter
 
 
 def find_unseated(cabinet: Cabinet) -> tuple[Finding, ...]:

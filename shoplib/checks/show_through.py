@@ -3,10 +3,10 @@
 from collections.abc import Iterator, Sequence
 
 from shoplib.checks.geometry import common_boxes, far
-from shoplib.checks.naming import boards_in_short
 from shoplib.model.board import Board, BoxCut
 from shoplib.model.box import Box, Point, what_remains
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.words.naming import boards_in_short
 
 _ENDS = (("left end", "right end"), ("front", "rear"), ("underside", "top"))
 _WALLS = {"box side", "box front", "box back"}

@@ -1,10 +1,10 @@
 """Bought slides need their room: what the box leaves beside it, against what the slide takes and forgives."""
 
-from shoplib.checks.wording import how_much
 from shoplib.measure import write_brief
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding, Hardware
 from shoplib.tables.slides import Slide, slides
+from shoplib.words.amounts import how_much
 
 
 def find_wrong_slide_room(cabinet: Cabinet) -> tuple[Finding, ...]:

@@ -1,11 +1,11 @@
 """Each board must come out of its sheet."""
 
-from shoplib.checks.naming import and_list, boards_in_short
-from shoplib.checks.wording import how_much
 from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.words.amounts import how_much
+from shoplib.words.naming import and_list, boards_in_short
 
 
 def too_big_by(length: int, width: int, sheet: Sheet, may_turn: bool) -> int:

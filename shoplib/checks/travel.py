@@ -1,11 +1,11 @@
 """Every drawer and pull-out must run out its whole travel."""
 
 from shoplib.checks.geometry import common_boxes, deepest, far, near
-from shoplib.checks.wording import ALONG, give_way, how_much
 from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point, around
 from shoplib.model.solved import Cabinet, Finding, Travel
+from shoplib.words.amounts import ALONG, give_way, how_much
 
 
 def find_blocked_travel(cabinet: Cabinet) -> tuple[Finding, ...]:

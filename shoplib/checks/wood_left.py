@@ -4,11 +4,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import combinations
 
-from shoplib.checks.naming import boards_in_short
-from shoplib.checks.wording import setting
 from shoplib.measure import MM, write_brief
 from shoplib.model.board import Board, BoxCut
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.words.amounts import setting
+from shoplib.words.naming import boards_in_short
 
 LEAST = 3 * MM
 """Less wood than this is a "stop". Common practice, no source."""

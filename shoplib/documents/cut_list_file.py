@@ -8,13 +8,13 @@ import csv
 import io
 import textwrap
 
-from shoplib.checks.naming import and_list, boards_in_short, in_short
 from shoplib.lists.alike import told_of_each
 from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words, joined_words, kind_cut_words, where_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import to_step, write_length, write_measured, write_mm
 from shoplib.model.solved import Cabinet, ClosingSum
+from shoplib.words.naming import and_list, boards_in_short, in_short
 
 COLUMNS = (
     "stage", "count", "names", "sheet",

@@ -3,7 +3,6 @@
 from collections.abc import Iterable
 from string import ascii_uppercase
 
-from shoplib.checks.naming import boards_in_short
 from shoplib.draw.board_face import Face, faces
 from shoplib.draw.chains import stacked, unit_note
 from shoplib.draw.look import fill_of
@@ -26,6 +25,7 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import Style
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.solved import Cabinet
+from shoplib.words.naming import boards_in_short
 
 
 def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None = None,

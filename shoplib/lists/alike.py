@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterable
 
-from shoplib.checks.naming import and_list, in_short
+from shoplib.words.naming import and_list, in_short
 
 _PLACE = re.compile(r"\bbay \d+(?: (?:drawer|strip|shelf|rail) \d+(?:\.\d+)?| pull-out)?\b")
 """A bay, or what stands in one: `bay 2`, `bay 1 drawer 3`, `bay 2 pull-out`."""

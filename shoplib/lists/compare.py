@@ -9,8 +9,6 @@ before is what the slip would do.
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from shoplib.checks.naming import plural
-from shoplib.checks.wording import how_much, setting
 from shoplib.lists.alike import told_once
 from shoplib.lists.consequences import consequences
 from shoplib.lists.refit import refit
@@ -22,6 +20,8 @@ from shoplib.model.board import Board
 from shoplib.model.box import Point
 from shoplib.model.placement import directions
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.words.amounts import how_much, setting
+from shoplib.words.naming import plural
 
 Judge = Callable[[Cabinet], tuple[Finding, ...]]
 

@@ -1,7 +1,5 @@
 """What a slip would do, in words: which boards stand elsewhere, and what the dry-fit finds then."""
 
-from shoplib.checks.naming import and_list
-from shoplib.checks.wording import how_much
 from shoplib.lists.alike import told_once
 from shoplib.lists.refit import Refit
 from shoplib.lists.typed import all_of
@@ -9,6 +7,8 @@ from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.words.amounts import how_much
+from shoplib.words.naming import and_list
 
 MOST = 8
 """Sentences; beyond that, how many more there are."""

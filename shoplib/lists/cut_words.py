@@ -7,12 +7,12 @@ cut (holes: to the centre). Equal cuts at several places are told once.
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from shoplib.checks.naming import and_list, plural
 from shoplib.lists.sides import datum_side, outline_of, side_name
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.box import Box, Point
 from shoplib.model.solved import Cabinet
+from shoplib.words.naming import and_list, plural
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,11 +1,11 @@
 """One row of the cut list in words: its cuts, its edging, and where its boards go."""
 
-from shoplib.checks.naming import and_list, in_short, plural
 from shoplib.lists.cut_list import Kind
 from shoplib.lists.cut_words import cut_words
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Edge
 from shoplib.model.solved import Cabinet
+from shoplib.words.naming import and_list, in_short, plural
 
 _CUTS_FOR = {
     "dado": "dadoed into",

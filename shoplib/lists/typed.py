@@ -5,9 +5,9 @@ import re
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from shoplib.checks.naming import and_list, plural
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
+from shoplib.words.naming import and_list, plural
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,7 +7,6 @@ from types import SimpleNamespace
 import ipywidgets
 
 from shoplib.checks import check
-from shoplib.checks.naming import boards_in_short
 from shoplib.documents.cut_list_file import sum_text
 from shoplib.documents.project_file import read_project
 from shoplib.draw.elevation import front_elevation
@@ -34,6 +33,7 @@ from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject, Project, Size
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
+from shoplib.words.naming import boards_in_short
 
 PICTURE = (560.0, 420.0)
 """Width and height that a drawing of a panel is fitted to, in the picture's own units."""

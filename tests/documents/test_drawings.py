@@ -9,12 +9,12 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 
-from shoplib.checks.naming import boards_in_short
 from shoplib.documents.drawings import drawing_files
 from shoplib.documents.project_file import read_project
 from shoplib.lists.cut_list import kinds
 from shoplib.measure import MM_STYLE
 from shoplib.model.cabinet import solve
+from shoplib.words.naming import boards_in_short
 from tests.draw.bench_case import bench_case
 
 PROJECTS = sorted((Path(__file__).parents[2] / "data" / "projects").glob("*.toml"))

@@ -1,4 +1,4 @@
-"""Words that the checks share: amounts, directions, what a board is to give."""
+"""Amounts, directions, and what a board is to give, in words."""
 
 from collections.abc import Sequence
 

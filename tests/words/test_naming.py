@@ -6,9 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from shoplib.checks.naming import and_list, boards_in_short, in_short
-from shoplib.checks.wording import how_much, setting
 from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE
+from shoplib.words.amounts import how_much, setting
+from shoplib.words.naming import and_list, boards_in_short, in_short
 from tests.checks.cabinets import board
 
 numbers = st.lists(st.integers(1, 12), min_size=1, max_size=6, unique=True).map(sorted)
