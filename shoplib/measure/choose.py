@@ -1,9 +1,11 @@
 """Where a length is chosen among several, or rounded for the shop: nowhere else, so that it can be explained.
 
-All work on whole ticks and on anything that counts, orders and divides like them.
+All work on whole ticks, plain or carrying their working (`traced`); then the choice joins the working.
 """
 
 from collections.abc import Iterable, Sequence
+
+from shoplib.measure.traced import chosen
 
 
 def mean(values: Sequence[int]) -> int:
@@ -15,7 +17,7 @@ def mean(values: Sequence[int]) -> int:
     92
     """
     _need_some(values)
-    return _nearest(sum(values), len(values))
+    return chosen(_nearest(int(sum(values)), len(values)), "mean", values)
 
 
 def narrowest(values: Sequence[int]) -> int:
@@ -27,7 +29,7 @@ def narrowest(values: Sequence[int]) -> int:
     90
     """
     _need_some(values)
-    return min(values)
+    return chosen(min(values), "narrowest", values)
 
 
 def thickest(values: Sequence[int]) -> int:
@@ -39,7 +41,7 @@ def thickest(values: Sequence[int]) -> int:
     93
     """
     _need_some(values)
-    return max(values)
+    return chosen(max(values), "thickest", values)
 
 
 def share(total: int, n: int, step: int) -> tuple[int, int]:
@@ -52,7 +54,7 @@ def share(total: int, n: int, step: int) -> tuple[int, int]:
     """
     if n < 1 or step < 1:
         raise ValueError(f"a length is shared among 1 or more parts of 1 tick or more, not {n} of {step}.")
-    part = total // (n * step) * step
+    part = chosen(total // (n * step) * step, "share", [total], steps=step, parts=n)
     return part, total - n * part
 
 
@@ -62,7 +64,9 @@ def largest_fitting(values: Iterable[int], limit: int) -> int | None:
     >>> largest_fitting([300, 350, 400], 399), largest_fitting([300], 299)
     (350, None)
     """
-    return max((value for value in values if value <= limit), default=None)
+    values = list(values)
+    best = max((value for value in values if value <= limit), default=None)
+    return None if best is None else chosen(best, "largest fitting", [limit, *values])
 
 
 def to_step(value: int, step: int, direction: str = "nearest") -> int:
@@ -77,12 +81,14 @@ def to_step(value: int, step: int, direction: str = "nearest") -> int:
         raise ValueError(f"a step is 1 tick or more, not {step}.")
     match direction:
         case "nearest":
-            return _nearest(value, step) * step
+            whole = _nearest(int(value), step) * step
         case "down":
-            return value // step * step
+            whole = value // step * step
         case "up":
-            return -(-value // step) * step
-    raise ValueError(f"a length goes to the nearest step, down or up, not {direction!r}.")
+            whole = -(-int(value) // step) * step
+        case _:
+            raise ValueError(f"a length goes to the nearest step, down or up, not {direction!r}.")
+    return chosen(whole, direction, [value], steps=step)
 
 
 def _nearest(value: int, by: int) -> int:

@@ -1,4 +1,4 @@
-"""The choosers against arithmetic in fractions, on plain counts and on counts that stay what they are."""
+"""The choosers against arithmetic in fractions."""
 
 import statistics
 from fractions import Fraction
@@ -11,30 +11,6 @@ from shoplib.measure import largest_fitting, mean, narrowest, share, thickest, t
 
 lengths = st.integers(-(10**9), 10**9)
 steps = st.integers(1, 10**6)
-
-
-class Counted(int):
-    """A count that stays one through sums: what must hold of a length that carries its working."""
-
-    def __add__(self, other):
-        return Counted(int(self) + int(other))
-
-    def __sub__(self, other):
-        return Counted(int(self) - int(other))
-
-    def __rsub__(self, other):
-        return Counted(int(other) - int(self))
-
-    def __mul__(self, other):
-        return Counted(int(self) * int(other))
-
-    def __floordiv__(self, other):
-        return Counted(int(self) // int(other))
-
-    def __neg__(self):
-        return Counted(-int(self))
-
-    __radd__, __rmul__ = __add__, __mul__
 
 
 @given(st.lists(lengths, min_size=1))
@@ -91,12 +67,3 @@ def test_a_step_has_a_direction_and_a_size():
         to_step(5, 2, "sideways")
     with pytest.raises(ValueError, match="1 tick or more"):
         to_step(5, 0)
-
-
-def test_what_carries_its_working_comes_out_with_it():
-    values = [Counted(90), Counted(93)]
-    part, rest = share(Counted(100), 3, 5)
-    chosen = [mean(values), narrowest(values), thickest(values), part, rest, largest_fitting(values, 92)]
-    chosen += [to_step(Counted(14), 5, direction) for direction in ("nearest", "down", "up")]
-    assert chosen == [92, 90, 93, 30, 10, 90, 15, 10, 15]
-    assert all(type(value) is Counted for value in chosen)

@@ -1,0 +1,179 @@
+"""A tick count that carries its working: what it was added up, chosen and shared from.
+
+The same functions run on it as on plain ticks. It compares, orders and hashes as its number; sums and
+whole multiples of it keep their working, and so do the choosers of `choose`. Nothing else does.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from typing import Literal
+
+Kind = Literal["chosen", "measured", "table"]
+"""Where a number that nothing stands behind comes from: a person, a rule or caliper, a row of `data/`."""
+
+
+@dataclass(frozen=True, slots=True)
+class Leaf:
+    """A number that was put in: where every working ends. `key` says where it was written."""
+
+    name: str
+    value: int
+    kind: Kind
+    key: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """A number chosen among others or rounded: `how`, from `among`, by `steps` of so many ticks, in `parts`."""
+
+    how: str
+    value: int
+    among: tuple[Sum, ...]
+    steps: int = 0
+    parts: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Named:
+    """A number between input and answer that the trade has a name for."""
+
+    name: str
+    value: int
+    of: Sum
+
+
+Atom = Leaf | Choice | Named
+
+
+@dataclass(frozen=True, slots=True)
+class Sum:
+    """What a number was added up from: how many times each atom, and what is left over as a bare number."""
+
+    value: int
+    terms: tuple[tuple[Atom, int], ...]
+    bare: int = 0
+    _hash: int = field(default=0, compare=False, repr=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "_hash", hash((self.value, frozenset(self.terms))))
+
+    def __hash__(self) -> int:
+        return self._hash
+
+    def __eq__(self, other: object) -> bool:
+        if self is other:
+            return True
+        if not isinstance(other, Sum) or self._hash != other._hash:
+            return False
+        return self.bare == other.bare and dict(self.terms) == dict(other.terms)
+
+
+class Traced(int):
+    """Ticks with their working, `sum`.
+
+    >>> width, side = leaf(100, "width"), leaf(7, "side")
+    >>> inside = width - side - side
+    >>> inside, [(atom.name, times) for atom, times in inside.sum.terms]
+    (86, [('width', 1), ('side', -2)])
+    >>> inside + side + side - width
+    0
+    """
+
+    sum: Sum
+
+    def __new__(cls, value: Sum) -> Traced:
+        """The number of `value`, with it beside."""
+        self = super().__new__(cls, value.value)
+        self.sum = value
+        return self
+
+    def __add__(self, other: int) -> int:
+        return _added(self, other, 1) if isinstance(other, int) else NotImplemented
+
+    def __radd__(self, other: int) -> int:
+        return _added(other, self, 1) if isinstance(other, int) else NotImplemented
+
+    def __sub__(self, other: int) -> int:
+        return _added(self, other, -1) if isinstance(other, int) else NotImplemented
+
+    def __rsub__(self, other: int) -> int:
+        return _added(other, self, -1) if isinstance(other, int) else NotImplemented
+
+    def __mul__(self, times: int) -> int:
+        if isinstance(times, Traced) or not isinstance(times, int):
+            return int(self) * times
+        return _added(0, self, times)
+
+    __rmul__ = __mul__
+
+    def __neg__(self) -> int:
+        return _added(0, self, -1)
+
+    def __pos__(self) -> int:
+        return self
+
+    def __abs__(self) -> int:
+        return -self if self < 0 else self
+
+
+def leaf(value: int, name: str, kind: Kind = "chosen", key: str = "") -> Traced:
+    """A number put in, by the name that its working will call it."""
+    atom = Leaf(name, int(value), kind, key)
+    return Traced(Sum(atom.value, ((atom, 1),)))
+
+
+def named(value: int, name: str) -> int:
+    """The value under a name of its own in workings; a plain number, and one that was put in, stays as it is.
+
+    >>> named(5, "bay 1 width")
+    5
+    >>> named(leaf(8, "width") - leaf(3, "side"), "bay 1 width").sum.terms[0][0].name
+    'bay 1 width'
+    """
+    if not isinstance(value, Traced):
+        return value
+    if len(value.sum.terms) == 1 and not value.sum.bare:
+        (atom, times), = value.sum.terms
+        if times == 1 and not isinstance(atom, Choice):
+            return value
+    return Traced(Sum(int(value), ((Named(name, int(value), value.sum), 1),)))
+
+
+def chosen(value: int, how: str, among: Sequence[int], *, steps: int = 0, parts: int = 0) -> int:
+    """The value as chosen from `among`; plain where all of them are plain.
+
+    >>> chosen(3, "narrowest", [3, 4])
+    3
+    >>> chosen(3, "narrowest", [leaf(3, "front"), leaf(4, "back")]).sum.terms[0][0].how
+    'narrowest'
+    """
+    if not any(isinstance(one, Traced) for one in among):
+        return value
+    sums = tuple(dict.fromkeys(sum_of(one) for one in among))
+    if len(sums) == 1 and sums[0].value == value and not parts:
+        return Traced(sums[0])  # nothing was chosen and nothing rounded away
+    return Traced(Sum(int(value), ((Choice(how, int(value), sums, steps, parts), 1),)))
+
+
+def sum_of(value: int) -> Sum:
+    """What the value was added up from; a plain number is all left over.
+
+    >>> sum_of(5).bare
+    5
+    """
+    return value.sum if isinstance(value, Traced) else Sum(value, (), value)
+
+
+def _added(left: int, right: int, times: int) -> int:
+    """Left + times * right, where either may carry its working."""
+    a, b = sum_of(left), sum_of(right)
+    terms = dict(a.terms)
+    for atom, count in b.terms:
+        terms[atom] = terms.get(atom, 0) + times * count
+    kept = tuple((atom, count) for atom, count in terms.items() if count)
+    value = a.value + times * b.value
+    if not kept:
+        return value
+    return Traced(Sum(value, kept, a.bare + times * b.bare))
