@@ -3,16 +3,8 @@
 from dataclasses import dataclass
 from itertools import pairwise
 
-from shoplib.model.assembly import (
-    BACKING,
-    BACKING_WIDE,
-    FACING,
-    LEVEL,
-    UPRIGHT_LEFT,
-    UPRIGHT_RIGHT,
-    Assembly,
-    Blank,
-)
+from shoplib.model.assembly import Assembly
+from shoplib.model.blank import BACKING, BACKING_WIDE, FACING, LEVEL, UPRIGHT_LEFT, UPRIGHT_RIGHT, Blank
 from shoplib.model.board import Edge
 from shoplib.model.box import Box
 from shoplib.model.placement import Axes
@@ -115,7 +107,7 @@ def _sides(assembly: Assembly, project: Project, shell: Shell) -> tuple[Blank, B
             )
         for side in (left, right):
             (x0, y0, z0), (x1, _, _) = side.low, side.high
-            assembly.notch(side, Box((x0, y0, z0), (x1, base.setback, base.height)))
+            side.notch(Box((x0, y0, z0), (x1, base.setback, base.height)))
     return left, right
 
 

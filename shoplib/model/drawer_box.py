@@ -3,8 +3,10 @@
 from dataclasses import dataclass
 
 from shoplib.measure import largest_fitting, narrowest, share, thickest, to_step, write_length
-from shoplib.model.assembly import BOX_SIDE, FACING, LEVEL, Assembly, Blank, gain
+from shoplib.model.assembly import Assembly
+from shoplib.model.blank import BOX_SIDE, FACING, LEVEL, Blank
 from shoplib.model.board import BOXES
+from shoplib.model.joinery import gain
 from shoplib.model.project import Drawers, ImpossibleProject, JointChoice, Project
 from shoplib.model.rows import Span
 from shoplib.model.sheet import Sheet

@@ -10,7 +10,8 @@ from shoplib.model.as_measured import (
     opening_as_built,
     wait_for,
 )
-from shoplib.model.assembly import LEVEL, Assembly, Blank
+from shoplib.model.assembly import Assembly
+from shoplib.model.blank import LEVEL, Blank
 from shoplib.model.board import FRONTS
 from shoplib.model.carcass import BUTT, Opening
 from shoplib.model.drawer_box import BoxPlace, add_box, place_box, slide_row

@@ -3,7 +3,8 @@
 from itertools import pairwise
 
 from shoplib.measure import share
-from shoplib.model.assembly import FACING, FACING_TALL, Assembly, Blank
+from shoplib.model.assembly import Assembly
+from shoplib.model.blank import FACING, FACING_TALL, Blank
 from shoplib.model.board import FRONTS, Hole
 from shoplib.model.box import Box
 from shoplib.model.carcass import BUTT, Opening, edging_of

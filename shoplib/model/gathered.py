@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, field
 
-from shoplib.model.assembly import Blank
+from shoplib.model.blank import Blank
 from shoplib.model.solved import Finding, Hardware, Travel
 
 

@@ -2,7 +2,8 @@
 
 from shoplib.measure import share, thickest, write_length
 from shoplib.model.as_measured import depth_as_built, grown, opening_as_built, wait_for
-from shoplib.model.assembly import UPRIGHT_LEFT, UPRIGHT_RIGHT, Assembly, Blank
+from shoplib.model.assembly import Assembly
+from shoplib.model.blank import UPRIGHT_LEFT, UPRIGHT_RIGHT, Blank
 from shoplib.model.board import BOXES, Hole
 from shoplib.model.box import Box
 from shoplib.model.carcass import Opening

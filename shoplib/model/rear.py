@@ -3,7 +3,8 @@
 from dataclasses import dataclass
 
 from shoplib.measure import narrowest
-from shoplib.model.assembly import FACING, Assembly
+from shoplib.model.assembly import Assembly
+from shoplib.model.blank import FACING
 from shoplib.model.carcass import Opening
 from shoplib.model.project import ImpossibleProject, Project
 from shoplib.model.shell import Shell, foot_of_sides, sheet_of

@@ -1,7 +1,8 @@
 """What a drawer runs on: bought slides as hardware, wood runners and kickers as boards, and their screws."""
 
 from shoplib.measure import largest_fitting, share
-from shoplib.model.assembly import BOX_SIDE, FLAT_STRIP, Assembly, Blank
+from shoplib.model.assembly import Assembly
+from shoplib.model.blank import BOX_SIDE, FLAT_STRIP, Blank
 from shoplib.model.board import BOXES
 from shoplib.model.box import Box
 from shoplib.model.carcass import BUTT, Opening

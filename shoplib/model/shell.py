@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from shoplib.measure import narrowest, thickest, to_step
-from shoplib.model.assembly import gain
+from shoplib.model.joinery import gain
 from shoplib.model.project import ImpossibleProject, Project, Space
 from shoplib.model.sheet import Sheet
 

@@ -1,7 +1,8 @@
 """Shelves of a bay: fixed ones let into the uprights, loose ones on pins."""
 
 from shoplib.measure import share
-from shoplib.model.assembly import LEVEL, Assembly, Blank
+from shoplib.model.assembly import Assembly
+from shoplib.model.blank import LEVEL, Blank
 from shoplib.model.board import Hole
 from shoplib.model.carcass import Opening, edging_of
 from shoplib.model.project import ImpossibleProject, JointChoice, Project
