@@ -1,11 +1,11 @@
 """Enough wood must be left under cuts, between cuts, and beyond a cut near an end."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import combinations
 
 from shoplib.measure import MM, write_brief
-from shoplib.model.board import Board, BoxCut
+from shoplib.model.board import Board, BoxCut, Hole
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.amounts import setting
 from shoplib.words.naming import boards_in_short
@@ -38,7 +38,7 @@ class Thin:
 def thin_places(board: Board) -> Iterator[Thin]:
     """Every place of the board where a cut leaves wood between itself and a face, an end or another cut.
 
-    Notches go right through on purpose and are left out.
+    Notches and holes that go right through do so on purpose and are left out.
     """
     cuts = [cut for cut in board.cuts if isinstance(cut, BoxCut) and cut.kind != "notch"]
     for cut in cuts:
@@ -46,29 +46,40 @@ def thin_places(board: Board) -> Iterator[Thin]:
         yield from _to_the_ends(board, cut)
     for one, other in combinations(cuts, 2):
         yield from _between(one, other)
+    for hole in dict.fromkeys(_blind_holes(board)):
+        yield Thin(board.thickness - hole.box.size[2], f"before the point of the {hole.kind} holes", (), "")
+        for cut in cuts:
+            yield from _behind_hole(hole, cut)
 
 
 def find_thin_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
     """A "stop" under 3 mm, a "warn" under half the board's thickness; exactly half is fine.
 
     Through the thickness the wood under a cut and between cuts from opposite faces counts, along
-    the board the wall between two cuts and the short grain between a cut and the end. A tongue may
-    be thinner than half: that is what its joint is. Where cuts from opposite faces cross, only a
-    small patch is thin and the boards in the cuts back it: under 3 mm there is a "warn". Equal
-    places, such as those of all drawers, are one finding; the amount is the wood that is left.
+    the board the wall between two cuts and the short grain between a cut and the end; before a bored
+    hole 3 mm are enough. A tongue may be thinner than half: that is what its joint is.
+
+    One place may keep less than 3 mm, and gets a "note": where the groove for a bottom runs through the
+    tongue of a box corner. Boxes with such corners and bottoms are made so; the tongue holds above and
+    below the groove, and what is thin is no larger than the board is thick. Common practice, no source.
+
+    Equal places, such as those of all drawers, are one finding; the amount is the wood that is left.
     """
-    tongues: dict[str, set[int]] = {}
+    tongues: dict[str, dict[str, int]] = {}
     for joint in cabinet.joints:
         if joint.tongue:
-            tongues.setdefault(joint.enters, set()).add(joint.tongue)
+            tongues.setdefault(joint.enters, {})[joint.receives] = joint.tongue
     places: dict[tuple, list[Board]] = {}
     for board in cabinet.boards:
         if not board.cuts:
             continue
         for place in thin_places(board):
             level = place.level(board.thickness)
-            if level == "warn" and place.left in tongues.get(board.name, ()):
+            own = tongues.get(board.name, {})
+            if level == "warn" and place.left in own.values():
                 continue
+            if level == "stop" and _groove_through_tongue(cabinet, board, place.cuts, own):
+                level = "note"
             if level:
                 where = place.where.format(*(_called(cabinet, cut) for cut in place.cuts))
                 owners = places.setdefault((level, place.left, where, board.thickness), [])
@@ -113,11 +124,43 @@ def _between(one: BoxCut, other: BoxCut) -> Iterator[Thin]:
         if _across(one) == _across(other):
             yield Thin(left, "between the {} and the {}", (one, other), "warn")
         else:
-            yield Thin(left, "where the {} and the {} cross", (one, other), "", "warn")
+            yield Thin(left, "where the {} and the {} cross", (one, other), "")
         return
     gaps = [gap for gap in apart if gap > 0]
     if len(gaps) == 1 and sum(gap < 0 for gap in apart) == 2:
         yield Thin(gaps[0], "between the {} and the {}", (one, other), "warn")
+
+
+def _blind_holes(board: Board) -> Iterator[BoxCut]:
+    """The room of each hole bored into a face of the board that does not come out at the other."""
+    for hole in board.cuts:
+        if isinstance(hole, Hole) and hole.along == "w" and hole.depth < board.thickness:
+            u, v, w = hole.centre
+            r = (hole.diameter + 1) // 2
+            low, high = (0, hole.depth) if w == 0 else (board.thickness - hole.depth, board.thickness)
+            yield BoxCut(hole.kind, (u - r, v - r, low), (u + r, v + r, high))
+
+
+def _behind_hole(hole: BoxCut, cut: BoxCut) -> Iterator[Thin]:
+    """What parts a hole from a cut in the other face."""
+    passes = all(hole.low[a] < cut.high[a] and cut.low[a] < hole.high[a] for a in (0, 1))
+    if passes and (hole.low[2] <= 0) != (cut.low[2] <= 0):
+        left = cut.low[2] - hole.high[2] if hole.low[2] <= 0 else hole.low[2] - cut.high[2]
+        yield Thin(max(left, 0), f"between the {hole.kind} holes and the {{}}", (cut,), "")
+
+
+def _groove_through_tongue(
+    cabinet: Cabinet, board: Board, cuts: tuple[BoxCut, ...], tongues: dict[str, int]
+) -> bool:
+    """The one place that may be thin: see `find_thin_wood`. `tongues` are the board's own, by what receives them."""
+    if len(cuts) != 2:
+        return False
+    rabbet, groove = sorted(cuts, key=lambda cut: cut.kind == "groove")
+    bottom = cabinet.by_name.get(groove.for_board)
+    if rabbet.for_board not in tongues or bottom is None or bottom.role != "box bottom":
+        return False
+    shared = rabbet.box.common(replace(groove, low=(*groove.low[:2], 0), high=(*groove.high[:2], board.thickness)).box)
+    return shared is not None and max(shared.size[:2]) <= board.thickness
 
 
 def _called(cabinet: Cabinet, cut: BoxCut) -> str:
@@ -131,7 +174,12 @@ def _called(cabinet: Cabinet, cut: BoxCut) -> str:
 def _finding(
     cabinet: Cabinet, level: str, left: int, where: str, thickness: int, owners: list[Board]
 ) -> Finding:
-    if left == 0:
+    if level == "note":
+        text = (
+            f"{boards_in_short(owners)}: {setting(left, cabinet.style) if left else 'nothing'} is left of the tongue "
+            f"{where}. Boxes are made so; handle the board with care until it is glued."
+        )
+    elif left == 0:
         text = f"{boards_in_short(owners)}: no wood is left {where}. Make a cut shallower, or stagger the cuts."
     else:
         rule = (

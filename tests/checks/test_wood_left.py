@@ -1,8 +1,11 @@
 """Wood left under cuts, between cuts and beyond them, on both sides of each limit."""
 
+from dataclasses import replace
+
 import pytest
 
 from shoplib.checks.wood_left import find_thin_wood
+from shoplib.model.board import Hole
 from tests.checks.cabinets import board, cabinet, drawer_boards, joint, ticks, tool_case
 
 
@@ -72,9 +75,9 @@ def test_dadoes_from_opposite_faces_that_miss_each_other():
 
 
 @pytest.mark.parametrize(
-    ("deep", "expected"), [(6, []), (7.5, []), (7.6, [("warn", 2.8)]), (9, [("warn", 0)])]
+    ("deep", "expected"), [(6, []), (7.5, []), (7.6, [("stop", 2.8)]), (9, [("stop", 0)])]
 )
-def test_cuts_that_cross_from_opposite_faces_are_thin_in_a_patch_only(deep, expected):
+def test_cuts_that_cross_from_opposite_faces(deep, expected):
     groove = ("groove", (18 - deep, 40, 0), (18, 52, 400))
     assert found_in(side(groove, outer(deep))) == [(level, ticks(left)) for level, left in expected]
 
@@ -127,6 +130,48 @@ def test_a_tongue_may_be_thinner_than_half():
     assert found_in(front) == [("warn", ticks(4))]
     tongue = joint("tongue", "front", "side", "-x", 6, tongue=4)
     assert found_in(front, joints=[tongue]) == []
+
+
+def tongued_front(groove_for="box bottom", rabbet_for="side", wide=6):
+    """A box front 12 thick with a 4 mm tongue, crossed by a groove for the bottom, 5 deep and `wide`."""
+    bottom = board("box bottom", (0, 8, 10), (200, 100, 16), "z", role="box bottom")
+    front = board(
+        "front", (0, 0, 0), (200, 12, 100), "y",
+        ("rabbet", (0, 0, 0), (6, 8, 100), rabbet_for), ("groove", (0, 7, 10), (200, 12, 10 + wide), groove_for),
+    )  # fmt: skip
+    return find_thin_wood(cabinet([bottom, front], [joint("tongue", "front", "side", "-x", 6, tongue=4)]))
+
+
+def test_a_groove_for_a_bottom_may_run_through_the_tongue_of_a_box_corner():
+    (found,) = tongued_front()
+    assert (found.level, found.amount, found.boards) == ("note", 0, ("front",))
+    assert "nothing is left of the tongue where the rabbet for the side and the groove" in found.text
+
+
+@pytest.mark.parametrize("other", [{"groove_for": "shelf"}, {"rabbet_for": "top"}, {"wide": 14}])
+def test_no_other_crossing_may_leave_nothing(other):
+    assert "stop" in {found.level for found in tongued_front(**other)}
+
+
+def peg(depth, face="outer", at=(109, 150)):
+    """A hole of 8 mm bored into the side from its outer or inner face (w = 0 is the inner one)."""
+    return Hole("peg", (ticks(at[0]), ticks(at[1]), ticks(18 if face == "outer" else 0)), "w", ticks(8), ticks(depth))
+
+
+@pytest.mark.parametrize(("depth", "expected"), [(15, []), (15.1, [("stop", 2.9)]), (18, [])])
+def test_wood_before_a_bored_hole(depth, expected):
+    """3 mm are enough, and a hole right through is bored so on purpose."""
+    bored = replace(side(), cuts=(peg(depth),))
+    assert found_in(bored) == [(level, ticks(left)) for level, left in expected]
+
+
+def test_a_hole_behind_a_dado():
+    cut = side(dado(6))
+    behind = replace(cut, cuts=(*cut.cuts, peg(10)))
+    assert found_in(behind) == [("stop", ticks(2))]
+    assert "between the peg holes and the dado" in find_thin_wood(cabinet([behind]))[0].text
+    assert found_in(replace(cut, cuts=(*cut.cuts, peg(10, "inner")))) == []
+    assert found_in(replace(cut, cuts=(*cut.cuts, peg(10, at=(130, 150))))) == []
 
 
 def test_equal_places_are_one_finding():
