@@ -17,10 +17,11 @@ from shoplib.model.carcass import BUTT, Opening
 from shoplib.model.drawer_box import BoxPlace, add_box, place_box, slide_row
 from shoplib.model.fronts import add_front, front_depth, front_width
 from shoplib.model.gathered import Gathered
-from shoplib.model.project import Drawers, ImpossibleProject, Project
+from shoplib.model.project import Drawers, ImpossibleProject, JointChoice, Project
 from shoplib.model.rear import Rear
 from shoplib.model.rows import Row, Span, column
 from shoplib.model.runners import runners_below, screw_into, side_runners, slide_pair
+from shoplib.model.sheet import Sheet
 from shoplib.model.shell import Shell, sheet_of
 from shoplib.model.shelves import fixed_shelf
 from shoplib.model.solved import Finding, Hardware, Travel
@@ -63,6 +64,8 @@ def add_drawers(
     rule = rule_of(project, bay.number)
     slide = slide_row(rule.slide, f"{key}.slide")
     _check_rule(rule, slide, key)
+    stock = sheet_of(project, rule.box_sheet, f"{key}.box_sheet")
+    rule = replace(rule, corner=corner_beside(slide, rule.corner, stock))
     rows = column(rule, project, shell, key)
     for index, low in enumerate(rows.between, 1):
         _add_between(assembly, project, bay, rule, index, low, rear, key, gathered)
@@ -82,6 +85,21 @@ def add_drawers(
             if row.front is not None:
                 x = grown(front_width(project, part), share(built.front_gain, rule.across, 1)[0])
                 _add_front(assembly, project, bay, group, (x, row.front), box["front"], key, gathered)
+
+
+def corner_beside(slide: Slide, corner: JointChoice, stock: Sheet) -> JointChoice:
+    """The corner of a box with its depth, where none was given and a runner's groove lies behind the cut.
+
+    A third of the side then, not half: the groove takes another third from the other face, and a sound
+    third is left where the two cross.
+
+    >>> from shoplib.tables.slides import slide
+    >>> corner_beside(slide("side-hung wood runner"), JointChoice("rabbet"), Sheet("box sheet", "plywood", 12)).depth
+    4
+    """
+    if corner.kind == "butt" or corner.depth is not None or slide.carries != "side strip":
+        return corner
+    return replace(corner, depth=share(stock.thickness, 3, 1)[0])
 
 
 def _share_of_opening(bay: Opening, place: int, across: int) -> Opening:
