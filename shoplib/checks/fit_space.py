@@ -189,9 +189,11 @@ def _standing_up(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
     if stands_up(height, other, space.room_height):
         return [_finding("note", f"{need}; the room has {room}.", needed)]
     short = needed - space.room_height
+    below = {fitting.what for fitting in cabinet.hardware} & {"caster", "foot"}
+    off = "Leave its casters or feet off until it stands, slide" if below else "Slide"
     text = (
         f"{need} and the room has {room}: {how_much(short, style)} too little. "
-        "Leave casters or feet off until it stands, slide it in upright, or build it in two parts."
+        f"{off} it in upright, or build it in two parts."
     )
     return [_finding("stop", text, short)]
 
@@ -203,8 +205,11 @@ def _door(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
         return []
     small = " x ".join(write_brief(part, cabinet.style) for part in sorted(size)[: len(openings)])
     door = " x ".join(write_brief(part, cabinet.style) for part in sorted(openings))
+    names = {"pull": "pulls", "caster": "casters", "foot": "feet"}
+    loose = [name for what, name in names.items() if any(fitting.what == what for fitting in cabinet.hardware)]
+    off = f"Take {and_list(loose)} off, or build" if loose else "Build"
     text = (
         f"With its longest size ahead the cabinet is {small} and the door is {door}: "
-        f"{how_much(over, cabinet.style)} too much. Take pulls or casters off, or build it in two parts."
+        f"{how_much(over, cabinet.style)} too much. {off} it in two parts."
     )
     return [_finding("stop", text, over)]

@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from shoplib.measure import LengthError, Style, read_length
+from shoplib.model.marks import Reading, usual
 from shoplib.model.project import Project
 
 FORMAT = 1
@@ -21,6 +22,7 @@ MOST = 60
 
 _OWN_WORDS = {"format", "show"}
 _NOT_IN_FILE = {"style", "rounding"}
+_METRIC = ("mm", "cm", "m", "metre", "metres", "meter", "meters")
 
 
 class ProjectFileError(ValueError):
@@ -70,8 +72,7 @@ def project_from_text(text: str, name: str = "project") -> Project:
         raise ProjectFileError(f'format: write "format = {FORMAT}" in the first line, the only format there is')
     style = _style(table.get("show"))
     rest = {key: value for key, value in table.items() if key not in _OWN_WORDS}
-    values = _values(Project, rest, "", extra=_OWN_WORDS)
-    return Project(style=style, **values)
+    return Project(style=style, **_values(Project, rest, "", style.unit, extra=_OWN_WORDS))
 
 
 def _style(show: Any) -> Style:
@@ -103,8 +104,13 @@ def fields_of(cls: type) -> dict[str, tuple[Any, bool]]:
     return found
 
 
-def _values(cls: type, table: Any, key: str, extra: set[str] = frozenset(), given: tuple[str, ...] = ()) -> dict:
-    """The values of a table, checked key by key; `given` are fields that come from elsewhere."""
+def _values(
+    cls: type, table: Any, key: str, unit: str, extra: set[str] = frozenset(), given: tuple[str, ...] = ()
+) -> dict:
+    """The values of a table, checked key by key; `given` are fields that come from elsewhere.
+
+    A key that is left out has its usual value, a round number of the unit that the project is shown in.
+    """
     if not isinstance(table, dict):
         raise ProjectFileError(f"{key}: a table of keys is meant here, not {_kind(table)}")
     fields = {name: kind for name, kind in fields_of(cls).items() if name not in given}
@@ -115,23 +121,25 @@ def _values(cls: type, table: Any, key: str, extra: set[str] = frozenset(), give
     for name, (_, optional) in fields.items():
         if name not in table and not optional:
             raise ProjectFileError(f"{_under(key, name)}: this key is missing and is needed")
-    return {name: _value(fields[name][0], value, _under(key, name)) for name, value in table.items()}
+    found = {name: _value(fields[name][0], value, _under(key, name), unit) for name, value in table.items()}
+    left_out = [field for field in dataclasses.fields(cls) if field.name in fields and field.name not in table]
+    return {field.name: usual(field, unit) for field in left_out} | found
 
 
-def _value(kind: Any, value: Any, key: str) -> Any:
+def _value(kind: Any, value: Any, key: str, unit: str) -> Any:
     origin = typing.get_origin(kind)
     if origin is typing.Annotated:
         return _length(value, key, zero=typing.get_args(kind)[1] == "room")
     if origin in (typing.Union, types.UnionType):
-        return _either(typing.get_args(kind), value, key)
+        return _either(typing.get_args(kind), value, key, unit)
     if origin is typing.Literal:
         return _word(typing.get_args(kind), value, key)
     if origin is tuple:
-        return _list(typing.get_args(kind)[0], value, key)
+        return _list(typing.get_args(kind)[0], value, key, unit)
     if origin is dict:
-        return _named(typing.get_args(kind)[1], value, key)
+        return _named(typing.get_args(kind)[1], value, key, unit)
     if dataclasses.is_dataclass(kind):
-        return kind(**_values(kind, value, key))
+        return kind(**_values(kind, value, key, unit))
     if kind is int:
         return _count(value, key)
     return _name(value, key)
@@ -148,7 +156,7 @@ def _length(value: Any, key: str, zero: bool) -> int:
         raise ProjectFileError(str(error)) from None
 
 
-def _either(kinds: tuple, value: Any, key: str) -> Any:
+def _either(kinds: tuple, value: Any, key: str, unit: str) -> Any:
     """A field of several kinds: a length or one of a few words; None only stands for "left out"."""
     kinds = tuple(kind for kind in kinds if kind is not type(None))
     words = [word for kind in kinds if typing.get_origin(kind) is typing.Literal for word in typing.get_args(kind)]
@@ -160,7 +168,7 @@ def _either(kinds: tuple, value: Any, key: str) -> Any:
             f"{key}: write a length with its unit, or {' or '.join(map(_in_quotes, words))}, not {_kind(value)}"
         )
     try:
-        return _value(others[0], value, key)
+        return _value(others[0], value, key, unit)
     except ProjectFileError as error:
         if words:
             told = str(error).removesuffix(".")
@@ -175,15 +183,29 @@ def _word(words: tuple[str, ...], value: Any, key: str) -> str:
     return value
 
 
-def _list(kind: Any, value: Any, key: str) -> tuple:
+def _list(kind: Any, value: Any, key: str, unit: str) -> tuple:
     if not isinstance(value, list):
         raise ProjectFileError(f"{key}: a list in [ ] is meant here, not {_kind(value)}")
     if len(value) > MOST:
         raise ProjectFileError(f"{key}: {len(value)} entries are more than the {MOST} that a cabinet can use")
-    return tuple(_value(kind, item, f"{key}[{number}]") for number, item in enumerate(value, 1))
+    found = tuple(_value(kind, item, f"{key}[{number}]", unit) for number, item in enumerate(value, 1))
+    if kind == Reading:
+        _refuse_mixed(value, key)
+    return found
 
 
-def _named(kind: Any, value: Any, key: str) -> dict:
+def _refuse_mixed(readings: list[str], key: str) -> None:
+    """Readings of one thing stand side by side; where one is in another system, it is most often a slip."""
+    metric = [text.rstrip(" .)").lower().endswith(_METRIC) for text in readings]
+    if any(metric) and not all(metric):
+        inch, mm = metric.index(False), metric.index(True)
+        raise ProjectFileError(
+            f"{key}: `{readings[inch]}` is in inches and `{readings[mm]}` is metric; "
+            "write all readings of one size in one system"
+        )
+
+
+def _named(kind: Any, value: Any, key: str, unit: str) -> dict:
     if not isinstance(value, dict):
         raise ProjectFileError(f'{key}: a table by name is meant here, such as [{key}."a name"], not {_kind(value)}')
     found = {}
@@ -193,9 +215,9 @@ def _named(kind: Any, value: Any, key: str) -> dict:
         if not name.strip():
             raise ProjectFileError(f"{full}: a name must not be empty")
         if dataclasses.is_dataclass(kind) and "name" in fields_of(kind):
-            found[name] = kind(name=name, **_values(kind, item, full, given=("name",)))
+            found[name] = kind(name=name, **_values(kind, item, full, unit, given=("name",)))
         else:
-            found[name] = _value(kind, item, full)
+            found[name] = _value(kind, item, full, unit)
     return found
 
 

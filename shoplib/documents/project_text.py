@@ -8,6 +8,7 @@ import tomli_w
 
 from shoplib.documents.project_file import FORMAT, fields_of
 from shoplib.measure import Style, write_length
+from shoplib.model.marks import usual
 from shoplib.model.project import Project
 
 
@@ -24,17 +25,13 @@ def project_text(project: Project) -> str:
 
 
 def _table(record: Any, style: Style, given: tuple[str, ...] = ()) -> dict[str, Any]:
-    usual = {field.name: _usual(field) for field in dataclasses.fields(record)}
+    left_out = {field.name: usual(field, style.unit) for field in dataclasses.fields(record)}
     found = {}
     for name, (kind, _) in fields_of(type(record)).items():
         value = getattr(record, name)
-        if name not in given and value is not None and value != usual[name]:
+        if name not in given and value is not None and value != left_out[name]:
             found[name] = _written(kind, value, style)
     return found
-
-
-def _usual(field: dataclasses.Field) -> Any:
-    return field.default if field.default_factory is dataclasses.MISSING else field.default_factory()
 
 
 def _written(kind: Any, value: Any, style: Style) -> Any:

@@ -15,6 +15,7 @@ from shoplib.model.possible import refuse_impossible
 from shoplib.model.project import NOTHING_MEASURED, ImpossibleProject, PartSize, Project
 from shoplib.model.pull_out import add_pull_out
 from shoplib.model.rear import rails
+from shoplib.model.room import note_on_blocks
 from shoplib.model.shell import Shell, sheet_of, shell_of
 from shoplib.model.shelves import shelves
 from shoplib.model.solved import Cabinet, ClosingSum, Hardware
@@ -58,6 +59,8 @@ def _solved(project: Project) -> Cabinet:
     shell = shell_of(project)
     widths = bay_widths(shell.right - shell.left - 2 * case, case, project.bays, project.step)
     assembly, gathered = Assembly(), Gathered()
+    if project.size.by == "space" and project.space.blocks:
+        gathered.findings.extend(note_on_blocks(project.space, project.style))
     openings = carcass(assembly, project, shell, widths)
     rear = rails(assembly, project, shell, openings)
     for bay, opening in zip(project.bays, openings, strict=True):

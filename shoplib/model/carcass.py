@@ -99,12 +99,13 @@ def _sides(assembly: Assembly, project: Project, shell: Shell) -> tuple[Blank, B
     right = assembly.add(
         "right side", "side", sheet, UPRIGHT_RIGHT, ((shell.right - t, shell.right), depth, (bottom, top)), edging=edge
     )
-    if base.kind == "toe space" and base.setback:
+    if base.kind == "toe space":
         board = sheet_of(project, base.sheet, "base.sheet").thickness
-        if base.setback + board > shell.behind or carcass_.bottom == "under":
+        if base.setback + board > shell.behind:
             raise ImpossibleProject(
                 "base.setback", "the toe space is cut out of the sides, and these leave no room for it"
             )
+    if base.kind == "toe space" and base.setback:
         for side in (left, right):
             (x0, y0, z0), (x1, _, _) = side.low, side.high
             side.notch(Box((x0, y0, z0), (x1, base.setback, base.height)))
@@ -178,7 +179,8 @@ def _back(
         return
     x = (left.high[0], right.low[0])
     z = (shell.floor if bottoms else left.low[2], shell.ceiling if tops else shell.top_face)
-    y = (shell.behind, shell.behind + sheet.thickness)
+    start = shell.rear - sheet.thickness if back.kind == "rabbet" else shell.behind
+    y = (start, start + sheet.thickness)
     blank = assembly.add("back", "back", sheet, _backing(x, z), (x, y, z), key="carcass.back")
     choice = JointChoice("rabbet" if back.kind == "rabbet" else "dado", back.depth, back.fit, back.end_gap)
     kind = "rabbet" if back.kind == "rabbet" else "groove"
@@ -208,6 +210,10 @@ def _base(assembly: Assembly, project: Project, shell: Shell, left: Blank, right
         assembly.join(board, right, "+x", BUTT)
         return
     front, rear = (base.setback, base.setback + t), (shell.rear - t, shell.rear)
+    if front[1] >= rear[0]:
+        raise ImpossibleProject(
+            "base.setback", "the front of the plinth would stand at its back or behind the case; choose less"
+        )
     whole = (left.low[0], right.high[0])
     across = [
         assembly.add("plinth front", "plinth", sheet, FACING, (whole, front, high), key="base"),

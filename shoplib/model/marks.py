@@ -1,12 +1,51 @@
-"""Marks on the fields of a project: what a number stands for.
+"""Marks on the fields of a project: what a number stands for, and what it is where nothing is said.
 
 Lengths are ticks. One table of fields then serves for reading, checking and saving a project file.
 """
 
-from typing import Annotated
+import dataclasses
+from typing import Annotated, Any
 
 Length = Annotated[int, "length"]
 """A size: more than nothing."""
 
 Room = Annotated[int, "room"]
 """A clearance, allowance or setback: nothing is allowed."""
+
+Reading = Annotated[int, "reading"]
+"""A size read with a tape or a caliper, one of several of the same thing: more than nothing."""
+
+
+def natural(inch: int, mm: int) -> Any:
+    """A field whose usual value is a round number in either system: `mm` ticks where lengths are shown in mm.
+
+    The record itself starts from the inch; `usual` gives the value for a unit.
+    """
+    return dataclasses.field(default=inch, metadata={"mm": mm})
+
+
+def usual(of: dataclasses.Field, unit: str) -> Any:
+    """What a field holds where a project shown in this unit ("in" or "mm") leaves it out; MISSING if it may not.
+
+    >>> from shoplib.model.project import Fronts
+    >>> by_name = {field.name: field for field in dataclasses.fields(Fronts)}
+    >>> usual(by_name["gap"], "mm"), usual(by_name["kind"], "mm")
+    (240000, 'none')
+    """
+    if of.default_factory is not dataclasses.MISSING:
+        return of.default_factory()
+    value = of.metadata.get(unit, of.default)
+    return natural_to(value, unit) if dataclasses.is_dataclass(value) else value
+
+
+def natural_to(record: Any, unit: str) -> Any:
+    """The record with each length that still has its usual inch value at the usual one of this unit.
+
+    >>> from shoplib.model.project import Pulls
+    >>> natural_to(Pulls(pitch=7), "mm") == Pulls(7, projection=25 * 80_000, hole=5 * 80_000)
+    True
+    """
+    fields = [field for field in dataclasses.fields(record) if unit in field.metadata]
+    return dataclasses.replace(
+        record, **{field.name: field.metadata[unit] for field in fields if getattr(record, field.name) == field.default}
+    )

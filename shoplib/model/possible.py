@@ -1,6 +1,6 @@
 """What a project cannot ask for, seen before any board is placed."""
 
-from shoplib.model.project import Bay, Fronts, ImpossibleProject, Project, Space
+from shoplib.model.project import Base, Bay, Fronts, ImpossibleProject, Project, Size, Space
 
 _TABLES = {"drawers": "drawers", "shelves": "shelves", "pull-out": "pull_out"}
 _SAYS = {
@@ -19,6 +19,8 @@ def refuse_impossible(project: Project, case: int) -> None:
         raise ImpossibleProject("bays", 'a case has at least one bay; write [[bays]] with kind = "open"')
     for number, bay in enumerate(project.bays, 1):
         _bay(bay, f"bays[{number}]")
+    _size(project.size)
+    _base(project.base)
     for name, part in project.measured.parts.items():
         if part.length is None and part.width is None:
             raise ImpossibleProject(f'measured.parts."{name}"', "give its length, its width, or both")
@@ -26,6 +28,28 @@ def refuse_impossible(project: Project, case: int) -> None:
         _space(project.space)
     if project.fronts.kind == "overlay":
         _overlay(project.fronts, case, len(project.bays) > 1)
+
+
+def _size(size: Size) -> None:
+    if size.by != "space":
+        return
+    for side in ("width", "height", "depth"):
+        if getattr(size, side) is not None:
+            raise ImpossibleProject(
+                f"size.{side}", 'size.by = "space" takes it from the space; take this out, or write by = "outside"'
+            )
+
+
+def _base(base: Base) -> None:
+    """What a base of this kind does not use would be ignored without a word."""
+    if base.kind == "none" and base.height:
+        raise ImpossibleProject("base.height", 'base.kind is "none"; name the base that is so high, or take this out')
+    if base.kind not in ("toe space", "plinth"):
+        for name in ("setback", "sheet"):
+            if getattr(base, name):
+                raise ImpossibleProject(
+                    f"base.{name}", f'only a toe space or a plinth uses it, and base.kind is "{base.kind}"; take it out'
+                )
 
 
 def _bay(bay: Bay, key: str) -> None:

@@ -6,8 +6,8 @@ Lengths are ticks; the marks `Length` and `Room` say whether nothing is allowed.
 from dataclasses import dataclass, field
 from typing import Literal
 
-from shoplib.measure import INCH, Style
-from shoplib.model.marks import Length, Room
+from shoplib.measure import INCH, MM, Style
+from shoplib.model.marks import Length, Reading, Room, natural
 from shoplib.model.sheet import Sheet
 
 
@@ -61,9 +61,9 @@ class Space:
     floor is out of level over the width. `bring_in` is how the case gets to its place.
     """
 
-    width: tuple[Length, ...]
-    height: tuple[Length, ...]
-    depth: tuple[Length, ...]
+    width: tuple[Reading, ...]
+    height: tuple[Reading, ...]
+    depth: tuple[Reading, ...]
     clearance_width: Room = 0
     clearance_height: Room = 0
     clearance_depth: Room = 0
@@ -99,7 +99,7 @@ class Back:
     kind: Literal["rabbet", "groove", "applied", "none"] = "none"
     sheet: str = ""
     depth: Length | None = None
-    setback: Room = INCH // 2
+    setback: Room = natural(INCH // 2, 10 * MM)
     fit: Room = 0
     end_gap: Room = 0
 
@@ -129,7 +129,7 @@ class Carcass:
     shelf: JointChoice = JointChoice()
     overhang_sides: Room = 0
     overhang_front: Room = 0
-    stretcher_width: Length = 4 * INCH
+    stretcher_width: Length = natural(4 * INCH, 100 * MM)
     back: Back = Back()
     rails: tuple[Rail, ...] = ()
 
@@ -166,13 +166,13 @@ class Drawers:
     bottom_sheet: str = ""
     corner: JointChoice = JointChoice("rabbet")
     bottom: Literal["groove", "under back"] = "groove"
-    bottom_up: Length = INCH // 4
-    bottom_depth: Length = INCH // 4
+    bottom_up: Length = natural(INCH // 4, 6 * MM)
+    bottom_depth: Length = natural(INCH // 4, 5 * MM)
     bottom_fit: Room = 0
-    bottom_slack: Room = INCH // 16
-    room_above: Room = INCH // 4
+    bottom_slack: Room = natural(INCH // 16, 2 * MM)
+    room_above: Room = natural(INCH // 4, 6 * MM)
     between: Literal["nothing", "strip", "shelf"] = "nothing"
-    strip_width: Length = 2 * INCH
+    strip_width: Length = natural(2 * INCH, 50 * MM)
     across: int = 1
 
 
@@ -190,11 +190,11 @@ class Shelves:
     depths: tuple[Length, ...] = ()
     loose: int = 0
     loose_sheet: str = ""
-    loose_gap: Room = INCH // 8
+    loose_gap: Room = natural(INCH // 8, 3 * MM)
     loose_setback: Room = 0
     loose_depth: Length | None = None
-    pin_diameter: Length = INCH // 4
-    pin_depth: Length = INCH // 4
+    pin_diameter: Length = natural(INCH // 4, 5 * MM)
+    pin_depth: Length = natural(INCH // 4, 6 * MM)
 
 
 @dataclass(frozen=True, slots=True)
@@ -208,12 +208,12 @@ class PullOut:
     on: Literal["left", "right"] = "left"
     sheet: str = ""
     slide: str = "side-mount ball-bearing"
-    room: Length = 4 * INCH
-    room_above: Room = INCH // 2
-    room_below: Room = INCH // 2
-    peg_diameter: Length = INCH // 2
-    peg_length: Length = 3 * INCH
-    peg_depth: Length = 3 * INCH // 8
+    room: Length = natural(4 * INCH, 100 * MM)
+    room_above: Room = natural(INCH // 2, 12 * MM)
+    room_below: Room = natural(INCH // 2, 12 * MM)
+    peg_diameter: Length = natural(INCH // 2, 12 * MM)
+    peg_length: Length = natural(3 * INCH, 75 * MM)
+    peg_depth: Length = natural(3 * INCH // 8, 10 * MM)
     peg_rows: int = 3
     peg_columns: int = 3
 
@@ -239,9 +239,9 @@ class Fronts:
 
     kind: Literal["inset", "overlay", "none"] = "none"
     sheet: str = ""
-    gap: Room = INCH // 8
-    around: Room = INCH // 8
-    reveal: Room = INCH // 8
+    gap: Room = natural(INCH // 8, 3 * MM)
+    around: Room = natural(INCH // 8, 3 * MM)
+    reveal: Room = natural(INCH // 8, 3 * MM)
 
 
 @dataclass(frozen=True, slots=True)
@@ -249,8 +249,8 @@ class Pulls:
     """A pull on each front: `pitch` between its two holes (0: one hole), `projection` before the front."""
 
     pitch: Room = 0
-    projection: Length = INCH
-    hole: Length = 3 * INCH // 16
+    projection: Length = natural(INCH, 25 * MM)
+    hole: Length = natural(3 * INCH // 16, 5 * MM)
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,8 +3,8 @@
 from dataclasses import dataclass
 from typing import Literal
 
-from shoplib.measure import mean, thickest
-from shoplib.model.marks import Length
+from shoplib.measure import mean, narrowest, thickest
+from shoplib.model.marks import Length, Reading
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,7 +19,7 @@ class Sheet:
     name: str
     kind: Literal["plywood", "MDF", "particleboard", "hardboard", "solid"]
     nominal: Length
-    readings: tuple[Length, ...] = ()
+    readings: tuple[Reading, ...] = ()
     length: Length | None = None
     width: Length | None = None
     grain: Literal["length", "none"] = "length"
@@ -38,3 +38,8 @@ class Sheet:
     def thickest(self) -> int:
         """What a cut that receives the sheet uses: the thickest reading, or that corner stays out."""
         return thickest(self.readings) if self.readings else self.nominal
+
+    @property
+    def thinnest(self) -> int:
+        """What a screw or a bored hole must not come through: the thinnest reading."""
+        return narrowest(self.readings) if self.readings else self.nominal

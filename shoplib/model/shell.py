@@ -2,9 +2,10 @@
 
 from dataclasses import dataclass
 
-from shoplib.measure import narrowest, thickest, to_step
+from shoplib.measure import narrowest, thickest
 from shoplib.model.joinery import gain
-from shoplib.model.project import ImpossibleProject, Project, Space
+from shoplib.model.project import ImpossibleProject, Project
+from shoplib.model.room import governing
 from shoplib.model.sheet import Sheet
 
 
@@ -13,8 +14,9 @@ class Shell:
     """World positions of the planes that everything in the case is placed against, in ticks.
 
     left, right: outer faces of the sides. under, top_face: underside of the case and top of its
-    sides or top. floor, ceiling: the clear inside, bottom to top. behind: front face of the back.
-    rear: rear edge of the sides. front: the farthest forward of overlay fronts and top.
+    sides or top. floor, ceiling: the clear inside, bottom to top. behind: where the inside ends, at the
+    front face of a back or at the shoulder of its rabbet. rear: rear edge of the sides. front: the
+    farthest forward of overlay fronts and top.
     """
 
     left: int
@@ -39,18 +41,6 @@ def sheet_of(project: Project, name: str, key: str) -> Sheet:
         have = ", ".join(f'"{n}"' for n in project.sheets) or "none"
         raise ImpossibleProject(key, f'there is no sheet "{wanted}"; the sheets of this project are {have}')
     return project.sheets[wanted]
-
-
-def governing(space: Space, step: int) -> tuple[int, int, int]:
-    """Width, height and depth that the space leaves: the smallest reading less the clearance.
-
-    Each goes down to a whole step, for a case that is 1/64 in too wide does not go in.
-    """
-    return (
-        to_step(narrowest(space.width) - space.clearance_width, step, "down"),
-        to_step(narrowest(space.height) - space.clearance_height, step, "down"),
-        to_step(narrowest(space.depth) - space.clearance_depth, step, "down"),
-    )
 
 
 def shell_of(project: Project) -> Shell:
@@ -145,7 +135,8 @@ def _room_in_back(project: Project) -> int:
     if back.kind not in ("rabbet", "groove"):
         return 0
     sheet = sheet_of(project, back.sheet, "carcass.back.sheet")
-    return sheet.thickness + (back.setback if back.kind == "groove" else 0)
+    # What stands before the back ends at the shoulder of its rabbet: past it, it would hold the back off.
+    return sheet.thickest + back.fit if back.kind == "rabbet" else sheet.thickness + back.setback
 
 
 def _as_measured(project: Project, case: int, width: int, height: int, rear: int) -> tuple[int, int, int]:

@@ -7,6 +7,7 @@ import pytest
 from shoplib.checks.fit_space import find_space_conflicts, has_place
 from shoplib.model.box import Box
 from shoplib.model.project import Block
+from shoplib.model.solved import Hardware
 from tests.checks.cabinets import box, cabinet, case_boards, space, ticks
 
 
@@ -123,8 +124,7 @@ def test_the_words_for_standing_up():
     (found,) = look(space(600, 420, 300, bring_in="stood up from its back", room_height=480))
     assert found.text == (
         "Stood up from its back, the cabinet needs 500 mm of height and the room has 480 mm: "
-        "20 mm too little. Leave casters or feet off until it stands, "
-        "slide it in upright, or build it in two parts."
+        "20 mm too little. Slide it in upright, or build it in two parts."
     )
     (found,) = look(space(600, 420, 300, bring_in="stood up from its back", room_height=2400))
     assert found.text == "Stood up from its back, the cabinet needs 500 mm of height; the room has 2400 mm."
@@ -149,5 +149,16 @@ def test_the_words_for_a_door():
     (found,) = look(space(600, 420, 300, door_width=290, door_height=2000))
     assert found.text == (
         "With its longest size ahead the cabinet is 300 mm x 400 mm and the door is 290 mm x 2000 mm: "
-        "10 mm too much. Take pulls or casters off, or build it in two parts."
+        "10 mm too much. Build it in two parts."
     )
+
+
+def test_only_what_is_there_is_to_be_taken_off():
+    where = space(600, 420, 300, door_width=290, room_height=480, bring_in="stood up from its back")
+    bare = cabinet(case_boards(), space=where, envelope=box((0, 0, 0), (500, 300, 400)))
+    fittings = tuple(Hardware(what, "bottom", "case", bare.envelope) for what in ("caster", "pull"))
+    fitted = replace(bare, hardware=fittings)
+    standing, door = (found.text for found in find_space_conflicts(fitted))
+    assert "Leave its casters or feet off until it stands" in standing
+    assert "Take pulls and casters off" in door
+    assert not any("casters" in found.text for found in find_space_conflicts(bare))
