@@ -30,8 +30,8 @@ def run(file: str, to: str) -> int:
         findings = check(cabinet)
         files = {
             "plan.json": plan_text(cabinet, findings).encode(),
-            "cut_list.csv": cut_list_csv(cabinet).encode(),
-            **drawing_files(cabinet),
+            "cut_list.csv": cut_list_csv(cabinet, findings).encode(),
+            **drawing_files(cabinet, findings),
         }
         write_files(to, files)
     except (ProjectFileError, ImpossibleProject, WriteError) as fault:

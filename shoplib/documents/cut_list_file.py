@@ -7,19 +7,22 @@ In the table `length`, `width` and `thickness` are the size at the saw, before e
 import csv
 import io
 import textwrap
+from collections.abc import Iterable
 
+from shoplib.documents.before_cutting import before_cutting
 from shoplib.lists.alike import told_of_each
 from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words, joined_words, kind_cut_words, where_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import to_step, write_length, write_measured, write_mm
-from shoplib.model.solved import Cabinet, ClosingSum
+from shoplib.model.solved import Cabinet, ClosingSum, Finding
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
 COLUMNS = (
     "stage", "count", "names", "sheet",
     "length", "width", "thickness", "length_mm", "width_mm", "thickness_mm", "edging", "cuts",
     "finished_length", "finished_width", "finished_length_mm", "finished_width_mm", "grain", "where",
+    "before_cutting",
 )  # fmt: skip
 """The columns of cut_list.csv, in order. The first twelve are what other programs may rely on."""
 
@@ -38,8 +41,8 @@ def safe_cell(text: str) -> str:
     return f"'{text}" if text.lstrip().startswith(FORMULA_SIGNS) else text
 
 
-def cut_list_csv(cabinet: Cabinet) -> str:
-    """The text of cut_list.csv: one row for each kind of board.
+def cut_list_csv(cabinet: Cabinet, findings: Iterable[Finding] = ()) -> str:
+    """The text of cut_list.csv: one row for each kind of board, with what must be read before it is cut.
 
     Lines end in a line feed on every system, cells are quoted only where they must be, and none
     begins with one of `FORMULA_SIGNS`. Save it as UTF-8.
@@ -47,8 +50,10 @@ def cut_list_csv(cabinet: Cabinet) -> str:
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\n")
     writer.writerow(COLUMNS)
+    findings = tuple(findings)
     for kind in kinds(cabinet):
-        writer.writerow([safe_cell(cell) for cell in _cells(kind, cabinet)])
+        cells = [*_cells(kind, cabinet), " ".join(before_cutting(kind, cabinet, findings))]
+        writer.writerow([safe_cell(cell) for cell in cells])
     return out.getvalue()
 
 

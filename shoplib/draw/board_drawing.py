@@ -19,8 +19,9 @@ from shoplib.draw.scene import (
     Scene,
     Shape,
 )
+from shoplib.draw.slide_lines import slide_lines, slide_rects
 from shoplib.lists.cut_words import cut_words
-from shoplib.lists.sides import outline_of, side_name
+from shoplib.lists.sides import datum_side, outline_of, side_name
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style
 from shoplib.model.board import Board, BoxCut, Cut, Hole
@@ -45,20 +46,25 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
     legend = [f"{board.sheet}, stage {board.stage}. Finished size {_size(board.size, page)}."]
     if board.cut_size != board.size:
         legend.append(f"Cut to {_size(board.cut_size, page)} before the edging goes on.")
-    legend += [f"{tag}: {'; '.join(cut_words(board, cabinet, page, cuts))}." for tag, cuts in tags]
+    legend += [
+        f"{tag}: {'; '.join(cut_words(board, cabinet, page, cuts))}{_reach(board, cuts, page)}." for tag, cuts in tags
+    ]
+    legend += slide_lines([board, *(cabinet.by_name[name] for name in alike)], cabinet, page)
+    if slide_rects(seen, cabinet):
+        legend.append("Dash and dot: where slides and runners lie against this face.")
     title = board.name
     if alike:
         title = f"{len(alike) + 1} x {boards_in_short([board, *(cabinet.by_name[name] for name in alike)])}"
-        legend.append(f"Sides are named as on {board.name}.")
+        legend.append(f"The drawing and the letters name sides as they are on {board.name}.")
     items: list[Item] = [
         Shape((size,), fill_of(board), board.name),
-        *_cuts(seen, tags), *_edges(seen, size, page), *_grain(seen), *_dimensions(seen, tags, page),
+        *_slides(seen, cabinet), *_cuts(seen, tags), *_edges(seen, size, page), *_grain(seen),
+        *_dimensions(seen, tags, page),
     ]
     many = f" ({faces(board).index(seen.name) + 1} of {len(faces(board))})" if len(faces(board)) > 1 else ""
     return Scene(
         f"{title}: {called}{many}",
-        unit_note(style, f"You look at the face that looks {_toward(seen.name)} in the cabinet. Running distances "
-                         "begin at the small rings and go to near walls of cuts and centres of holes."),
+        unit_note(style, f"You look at the face that looks {_toward(seen.name)} in the cabinet. {_datums(board)}"),
         f"{title}, {called}. " + " ".join(legend), size, tuple(items), tuple(legend),
     )
 
@@ -66,6 +72,26 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
 def _size(size: tuple[int, int, int], page: Writing) -> str:
     length, width, thickness = size
     return f"{page.length(length)} × {page.length(width)} × {page.measured(thickness)}"
+
+
+def _datums(board: Board) -> str:
+    """From where the board is marked out."""
+    end, edge = (side_name(board, own, datum_side(board, own)) for own in (0, 1))
+    return (f"Mark out from the {end} and the {edge}: running distances begin there, at the small rings, and go to "
+            "near walls of cuts and centres of holes.")
+
+
+def _reach(board: Board, cuts: list[Cut], page: Writing) -> str:
+    """How long a cut is that stops short of an end or edge of the board it runs along.
+
+    A notch, which goes through, has both its sizes in its words already.
+    """
+    cut = cuts[0]
+    if not isinstance(cut, BoxCut) or cut.high[2] - cut.low[2] >= board.thickness:
+        return ""
+    run = max((0, 1), key=lambda own: cut.high[own] - cut.low[own])
+    long = cut.high[run] - cut.low[run]
+    return f", {page.length(long)} long" if long < board.size[run] else ""
 
 
 def _toward(name: str) -> str:
@@ -117,10 +143,16 @@ def _cuts(face: Face, tags: list[tuple[str, list[Cut]]]) -> Iterable[Item]:
         yield _tag(face, tag, cuts)
 
 
-def _dashed(rect: Rect) -> Iterable[Line]:
+def _slides(face: Face, cabinet: Cabinet) -> Iterable[Line]:
+    """Where slides and runners lie against the face, in dash and dot."""
+    for rect in slide_rects(face, cabinet):
+        yield from _dashed(rect, "centre")
+
+
+def _dashed(rect: Rect, kind: str = "hidden") -> Iterable[Line]:
     a, b, c, d = rect
     for start, end in (((a, b), (c, b)), ((c, b), (c, d)), ((c, d), (a, d)), ((a, d), (a, b))):
-        yield Line(start, end, "hidden")
+        yield Line(start, end, kind)
 
 
 def _tag(face: Face, tag: str, cuts: list[Cut]) -> Leader:
@@ -186,7 +218,10 @@ def _dimensions(face: Face, tags: list[tuple[str, list[Cut]]], page: Writing) ->
     """
     board = face.board
     cuts = [(face.extent(cut), isinstance(cut, Hole)) for _, group in tags for cut in group]
-    along = _stations([(a, c, c - a > d - b, hole) for (a, b, c, d), hole in cuts], board.length)
+    spans = [(a, c, c - a > d - b, hole) for (a, b, c, d), hole in cuts]
+    if not face.datum_left:
+        spans = [(board.length - high, board.length - low, runs, hole) for low, high, runs, hole in spans]
+    along = _stations(spans, board.length)
     spans = [(b, d, d - b > c - a, hole) for (a, b, c, d), hole in cuts]
     if not face.datum_below:
         spans = [(board.width - high, board.width - low, runs, hole) for low, high, runs, hole in spans]
@@ -196,7 +231,7 @@ def _dimensions(face: Face, tags: list[tuple[str, list[Cut]]], page: Writing) ->
         for _, group in tags for cut in group for own in (0, 1) if isinstance(cut, BoxCut) and not face.through(cut)
     }
     for side, distances, datum, way, whole in (
-        ("below", along, 0, 1, board.length),
+        ("below", along, 0 if face.datum_left else board.length, 1 if face.datum_left else -1, board.length),
         ("left", across, 0 if face.datum_below else board.width, 1 if face.datum_below else -1, board.width),
     ):
         if distances:

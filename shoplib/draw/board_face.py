@@ -36,10 +36,12 @@ def _opens(board: Board, cut: Cut) -> str:
 
 @dataclass(frozen=True)
 class Face:
-    """A board turned so that one face looks at the reader, its length level, its datum end on the left.
+    """A board turned so that one face looks at the reader, its length level.
 
-    The datum edges are those nearest the front, the bottom and the left of the cabinet, so that the boards
-    of a pair are measured from the same edges. The board is only ever turned, never mirrored.
+    A board whose width stands upright in the cabinet is drawn upright, its top edge above, so that a box
+    front and a box back lie the same way; any other has its datum end on the left. The datum edges are those
+    nearest the front, the bottom and the left of the cabinet, so that the boards of a pair are measured from
+    the same edges. The board is only ever turned, never mirrored.
     """
 
     board: Board
@@ -53,7 +55,9 @@ class Face:
     @property
     def _signs(self) -> tuple[int, int]:
         """Which way u and v run on the page (right and up are 1)."""
-        along = directions(self.board.placement.axes)[0][1]
+        (_, along), (axis, across), _ = directions(self.board.placement.axes)
+        if axis == 2:
+            return across if self.upper else -across, across
         return along, along if self.upper else -along
 
     def flat(self, box: Box) -> Rect:
@@ -86,6 +90,12 @@ class Face:
     def datum_below(self) -> bool:
         """Whether the datum edge across the width is at the foot of the page and not at its head."""
         own, side = self.sides["below"]
+        return datum_side(self.board, own) == side
+
+    @property
+    def datum_left(self) -> bool:
+        """Whether the datum end is on the left of the page and not on the right."""
+        own, side = self.sides["left"]
         return datum_side(self.board, own) == side
 
     def extent(self, cut: Cut) -> Rect:

@@ -57,7 +57,7 @@ def _label(board: Board, pulls: list[Hardware], style: Style) -> Label:
             room = (left, bottom, right, box[1]) if under else (left, box[3], right, top)
     name = board.group if board.group != "case" else board.name
     short = name.split(" ", 2)[-1] if name.startswith("bay ") else name
-    return Label(room, (f"{name}\n{size}", f"{short}\n{size}", f"{short}\n{tall}", short))
+    return Label(room, (f"{name}\n{size}", f"{short}\n{size}", f"{short}\n{tall}", f"{short}: {size}", short))
 
 
 def _widths(cabinet: Cabinet, style: Style, whole: Box, fronts: list[Board]) -> list[Chain]:

@@ -10,6 +10,7 @@ from itertools import pairwise
 from shoplib.draw.lettering import spread, text_width, within
 from shoplib.draw.marks import NORMAL, SMALL
 from shoplib.draw.scene import Chain, Leader, Running
+from shoplib.draw.uncrossed import uncrossed
 
 _ARROW = 8.0
 _HALF_HEAD = 2.3
@@ -173,10 +174,16 @@ class Lanes:
             20.0 if items[k].ringed else text_width(items[k].text, SMALL) + 10 if flat else SMALL * 1.35
             for k in order
         ]
-        out = self.used[side] + 10
+        out = self.used[side] + (10 if flat else 6)
         extent = self.width if flat else self.height
-        centres = within(spread([places[k] for k in order], sizes), sizes, extent)
-        for k, centre in zip(order, centres, strict=True):
+        long = dict(zip(order, sizes, strict=True))
+
+        def laid(order: list[int]) -> list[float]:
+            lengths = [long[k] for k in order]
+            return within(spread([places[k] for k in order], lengths), lengths, extent)
+
+        order = uncrossed(order, laid, lambda k, centre: (points[k], self.place(side, centre, out - 2)))
+        for k, centre in zip(order, laid(order), strict=True):
             item, point = items[k], points[k]
             self.dots.append(point)
             self._stroke(point, self.place(side, centre, out - 2))

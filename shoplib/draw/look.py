@@ -14,11 +14,11 @@ from shoplib.model.solved import Cabinet, Hardware
 
 _FILL = {
     "back": "back", "front": "front", "box side": "box", "box front": "box", "box back": "box",
-    "box bottom": "box", "runner": "box", "kicker": "box", "panel": "box",
+    "box bottom": "box", "runner": "box", "kicker": "box", "panel": "box", "cleat": "box",
 }
 """By the role of a board; every other role is part of the case."""
 
-_IN_THE_WOOD = ("front screws",)
+_IN_THE_WOOD = ("front screws", "rail screws", "cleat screws")
 
 _CUT = {"case": "cut case", "box": "cut box", "front": "cut front", "back": "cut back"}
 

@@ -136,7 +136,8 @@ def _finish(scene: Scene, lanes: Lanes, body: list[str], words: list[str], on_pa
     if not on_paper:
         x1 = max(x1, x0 + _LEAST_WIDTH)
         y0, y1 = _heading(scene, words, x0, x1, y0), _legend(scene, words, x0, x1, y1)
-    x0, y0, x1, y1 = x0 - 8, y0 - 8, x1 + 8, y1 + 8
+    edge = 1 if on_paper else 8  # paper has margins of its own
+    x0, y0, x1, y1 = x0 - edge, y0 - edge, x1 + edge, y1 + edge
     width, height = x1 - x0, y1 - y0
     size = (f'width="{width * UNIT_MM:.4f}mm" height="{height * UNIT_MM:.4f}mm"' if on_paper else
             f'width="{width:.0f}" height="{height:.0f}" style="max-width:100%;height:auto"')
@@ -160,7 +161,15 @@ def _finish(scene: Scene, lanes: Lanes, body: list[str], words: list[str], on_pa
 
 
 def _heading(scene: Scene, words: list[str], left: float, right: float, top: float) -> float:
-    """Write title and note above `top`; give back the new top."""
+    """Write title, note and what must be read first above `top`; give back the new top."""
+    if scene.alarms:
+        lines = [line for text in scene.alarms for line in wrapped(text, NORMAL, (right - left) * 0.9 - 12)]
+        high = len(lines) * NORMAL * 1.4 + 8
+        top -= high + 10
+        words.append(f'<rect x="{left:.2f}" y="{top:.2f}" width="{right - left:.2f}" height="{high:.2f}" '
+                     f'fill="#ffffff" stroke="{INK}" stroke-width="2"/>')
+        for k, line in enumerate(lines):
+            words.append(text_element(left + 6, top + 4 + NORMAL * (0.7 + 1.4 * k), line, NORMAL, "start", False, True))
     note = wrapped(scene.note, SMALL, right - left)
     title = wrapped(scene.title, TITLE * 1.12, right - left)
     top -= 8 + len(note) * SMALL * 1.4

@@ -124,6 +124,7 @@ class Scene:
     """A whole drawing. `alt` says in words what it shows; `legend` stands under it, one line each.
 
     `bounds` is the space that the drawn thing fills; dimensions, leaders and texts stand round it.
+    `alarms` are what must be read before anything is cut; they stand framed above the drawing.
 
     >>> Scene("Bench", "inches", "A square bench.", (0, 0, 10, 10)).size
     (10, 10)
@@ -135,6 +136,7 @@ class Scene:
     bounds: Rect
     items: tuple[Item, ...] = ()
     legend: tuple[str, ...] = ()
+    alarms: tuple[str, ...] = ()
 
     @property
     def size(self) -> Point:
@@ -150,3 +152,11 @@ class Scene:
             legend=self.legend + legend,
             alt=f"{self.alt} {alt}".strip(),
         )
+
+    def with_alarms(self, alarms: tuple[str, ...]) -> Self:
+        """The same drawing with these framed above it, and said first to those who do not see it.
+
+        >>> Scene("Bench", "inches", "A bench.", (0, 0, 9, 9)).with_alarms(("Stop: mend it.",)).alt
+        'Stop: mend it. A bench.'
+        """
+        return replace(self, alarms=self.alarms + alarms, alt=" ".join([*alarms, self.alt]))

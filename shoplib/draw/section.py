@@ -143,12 +143,17 @@ def _group_labels(cut: list[Board], look: Look) -> list[Item]:
 
 
 def _leaders(cut: list[Board], look: Look, side: str) -> list[Leader]:
-    """Names of the cut boards of the case and of the parts of one drawer; from above, one of a role is enough."""
-    first = next((b.group for b in cut if b.group != "case"), "case")
+    """Names of the cut boards of the case and of the parts of one drawer; from above, one of a role is enough.
+
+    From above, what stands at the front is named of the last drawer, on the right, where its leader is short.
+    """
+    groups = list(dict.fromkeys(b.group for b in cut if b.group != "case"))
+    first, last = (groups[0], groups[-1]) if groups else ("case", "case")
     leaders: list[Leader] = []
     told: set[str] = set()
     for board in cut:
-        if board.group not in ("case", first) or board.role == "panel":
+        beside = side == "above" and board.role in _POINT
+        if board.group not in ("case", last if beside else first) or board.role == "panel":
             continue
         if side == "above" and board.role in told and board.role not in UPRIGHTS:
             continue
@@ -161,7 +166,8 @@ def _leaders(cut: list[Board], look: Look, side: str) -> list[Leader]:
                      (bottom + top) // 2 if lying else bottom + (top - bottom) * part // 12)
         else:
             level = right - left > top - bottom
-            point = (left + (right - left) * part // 12 if level else (left + right) // 2,
-                     (bottom + top) // 2)
-        leaders.append(Leader(point, side, board.name if board.group == "case" else board.role))
+            point = (right - (right - left) // 40 if beside else (left + right) // 2,
+                     (bottom + top) // 2 if level else top - (top - bottom) // 8)
+        name = board.name if board.group == "case" else board.role
+        leaders.append(Leader(point, "right" if beside else side, name))
     return leaders

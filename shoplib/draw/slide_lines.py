@@ -1,0 +1,91 @@
+"""Where slides and wood runners are fixed to a board, in words to mark it out by."""
+
+from collections.abc import Iterable
+
+from shoplib.draw.board_face import Face
+from shoplib.draw.scene import Rect
+from shoplib.lists.sides import datum_side, outline_of, side_name
+from shoplib.lists.writing import Writing
+from shoplib.model.board import Board
+from shoplib.model.box import Box
+from shoplib.model.solved import Cabinet
+from shoplib.words.naming import and_list, in_short
+
+
+def fixed_on(board: Board, cabinet: Cabinet) -> list[tuple[str, str, Box]]:
+    """What lies against a face of the board, as (what, of which drawer, where in the world): slides and runners."""
+    found = [("slide", h.group, h.box) for h in cabinet.hardware if h.what == "slide"]
+    found += [(b.role, b.group, b.box) for b in cabinet.boards if b.role in ("runner", "kicker")]
+    return [
+        (what, group, box) for what, group, box in found if board.group in ("case", group) and _side(board, box)
+    ]
+
+
+def _side(board: Board, box: Box) -> int:
+    """The face that the box lies against, -1 low or 1 high in the board's own coordinates; 0 for none."""
+    there = board.placement.to_board(box)
+    covers = all(there.low[k] < board.size[k] and there.high[k] > 0 for k in (0, 1))
+    if not covers:
+        return 0
+    if there.high[2] == 0:
+        return -1
+    return 1 if there.low[2] == board.thickness else 0
+
+
+def slide_rects(face: Face, cabinet: Cabinet) -> list[Rect]:
+    """Where slides and runners lie against the face that is drawn, clipped to the board."""
+    board, side = face.board, 1 if face.upper else -1
+    found = []
+    for _, _, box in fixed_on(board, cabinet):
+        if _side(board, box) == side:
+            a, b, c, d = face.flat(board.placement.to_board(box))
+            found.append((max(a, 0), max(b, 0), min(c, board.length), min(d, board.width)))
+    return found
+
+
+def slide_lines(boards: Iterable[Board], cabinet: Cabinet, page: Writing) -> list[str]:
+    """One line for each face and kind of fitting: lower edges and setbacks, from the datum end and edge.
+
+    Equal boards that carry their slides alike are told once; else each is told with its own sides.
+    """
+    told: dict[str, list[str]] = {}
+    for board in boards:
+        if board.role not in ("side", "divider", "box side", "panel"):
+            continue
+        for words in _of(board, cabinet, page):
+            told.setdefault(words, []).append(board.name)
+    alike = len({name for names in told.values() for name in names})
+    return [
+        f"{words[0].upper()}{words[1:]}" if len(names) == alike else f"On {and_list(in_short(names))}, {words}"
+        for words, names in told.items()
+    ]
+
+
+def _of(board: Board, cabinet: Cabinet, page: Writing) -> list[str]:
+    """The lines of one board, each beginning with the name of the face."""
+    outline = outline_of(board, cabinet)
+    rows: dict[tuple[str, int, int], list[tuple[str, int]]] = {}
+    up = board.placement.own_axis(2)
+    back = board.placement.own_axis(1)
+    for what, group, box in fixed_on(board, cabinet):
+        side = _side(board, box)
+        there = board.placement.to_board(box)
+        height, setback = (_from_datum(board, there, own) for own in (up, back))
+        rows.setdefault((what, side, setback), []).append((group, height))
+    found = []
+    for (what, side, setback), at in rows.items():
+        at.sort(key=lambda pair: pair[1])
+        whose = "" if board.group != "case" else f" of {and_list(in_short(dict.fromkeys(group for group, _ in at)))}"
+        noun = what if len(at) == 1 else f"{what}s"
+        places = and_list([page.length(height) for _, height in at])
+        edge = "lower edge" if len(at) == 1 else "lower edges"
+        found.append(
+            f"{side_name(board, 2, side, outline)}: {noun}{whose}, {edge} {places} from the "
+            f"{side_name(board, up, datum_side(board, up))}, set back {page.length(setback)} from the "
+            f"{side_name(board, back, datum_side(board, back))}."
+        )
+    return found
+
+
+def _from_datum(board: Board, there: Box, own: int) -> int:
+    return there.low[own] if datum_side(board, own) < 0 else board.size[own] - there.high[own]
