@@ -1,12 +1,15 @@
 """Checks of a solved cabinet. Each gives findings; none raises and none changes anything."""
 
+from shoplib.checks.as_built import AsBuilt, row_of
 from shoplib.checks.diagonals import give_diagonals
 from shoplib.checks.fit_space import find_space_conflicts
 from shoplib.checks.fittings import find_slides_in_wood
+from shoplib.checks.gaps import find_tight_gaps
+from shoplib.checks.joint_choice import find_joints_without_clearance, find_weak_joints
 from shoplib.checks.outside import find_outside_difference
 from shoplib.checks.overlap import find_overlaps
 from shoplib.checks.readings import find_doubtful_readings, find_unlike_readings
-from shoplib.checks.screws import find_missing_screws
+from shoplib.checks.screws import find_meeting_screws, find_missing_screws
 from shoplib.checks.seating import find_unseated
 from shoplib.checks.show_through import find_grooves_that_show
 from shoplib.checks.slide_room import find_wrong_slide_room
@@ -21,12 +24,16 @@ CHECKS = (
     find_blocked_travel,
     find_wrong_slide_room,
     find_slides_in_wood,
+    find_tight_gaps,
     find_outside_difference,
     find_thin_wood,
+    find_weak_joints,
     find_missing_screws,
+    find_meeting_screws,
     find_too_big_for_sheet,
     find_doubtful_readings,
     find_unlike_readings,
+    find_joints_without_clearance,
     find_space_conflicts,
     give_diagonals,
     find_grooves_that_show,
@@ -42,9 +49,19 @@ __all__ = ["CHECKS", "LEVELS", "check"]
 def check(cabinet: Cabinet) -> tuple[Finding, ...]:
     """Everything there is to say about the cabinet: stops first, then warnings, then notes.
 
-    Within a level, what solving found stands before what the checks found.
+    Within a level, what solving found stands before what the checks found. Where a measurement is so far off
+    the plan that it must be read again, its clashes with the rest are held back: nobody is to cut the case
+    because of a slip.
     """
     found = [*cabinet.findings]
+    doubted = AsBuilt(cabinet).doubted
     for look in CHECKS:
-        found += look(cabinet)
+        found += [finding for finding in look(cabinet) if not (doubted and _clashes(finding, doubted))]
     return tuple(sorted(found, key=lambda finding: LEVELS.index(finding.level)))
+
+
+def _clashes(finding: Finding, doubted: frozenset[str]) -> bool:
+    """Whether this is a stop where something that goes by a doubted reading meets what does not."""
+    rows = {row_of(board) for board in finding.boards}
+    by_reading = any(row in doubted or " ".join(row.split()[:2]) in doubted for row in rows)
+    return finding.level == "stop" and by_reading and (len(rows) > 1 or finding.check == "outside")

@@ -1,7 +1,8 @@
 """No two boards may share wood."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
+from shoplib.checks.as_built import AsBuilt
 from shoplib.checks.geometry import common_boxes, deepest, direction
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
@@ -24,12 +25,36 @@ def overlapping(boards: Sequence[Board]) -> list[tuple[Board, Board, list[Box]]]
 
 
 def find_overlaps(cabinet: Cabinet) -> tuple[Finding, ...]:
-    """A "stop" for each pair of boards that share wood; the amount is how far one must give way."""
+    """A "stop" for each pair of boards that share wood; the amount is how far one must give way.
+
+    What goes into an opening that was measured is held against its uprights where they were measured.
+    """
     joints = {frozenset((joint.enters, joint.receives)): joint for joint in cabinet.joints}
+    built = AsBuilt(cabinet)
+    pairs = overlapping(cabinet.boards)
+    if not built.nothing_moved:
+        pairs = [pair for pair in pairs if _as_planned(built, *pair[:2])] + list(_as_measured(cabinet, built))
     return tuple(
         _finding(cabinet, one, other, shared, joints.get(frozenset((one.name, other.name))))
-        for one, other, shared in overlapping(cabinet.boards)
+        for one, other, shared in pairs
     )
+
+
+def _as_planned(built: AsBuilt, one: Board, other: Board) -> bool:
+    """Whether neither of the two meets the other elsewhere than planned."""
+    return built.met_by(one, other) is one and built.met_by(other, one) is other
+
+
+def _as_measured(cabinet: Cabinet, built: AsBuilt) -> Iterator[tuple[Board, Board, list[Box]]]:
+    """The pairs of which one stands elsewhere than planned for the other, that share wood there."""
+    case = cabinet.groups.get("case", ())
+    for board in cabinet.boards:
+        for fixed in case:
+            there = built.met_by(fixed, board)
+            if there is not fixed and there.box.overlaps(board.box):
+                shared = common_boxes(there.pieces, board.pieces)
+                if shared:
+                    yield there, board, shared
 
 
 def _pairs_in_reach(boards: Sequence[Board]) -> list[tuple[Board, Board]]:

@@ -10,19 +10,19 @@ from shoplib.words.naming import and_list
 
 
 def find_doubtful_readings(cabinet: Cabinet) -> tuple[Finding, ...]:
-    """What the readings of each plywood sheet in use leave in doubt, one finding a sheet at most.
+    """What the readings of each sheet in use leave in doubt, one finding a sheet at most.
 
-    Only sheets named by a PS 1 thickness in inches are looked at. "warn": no reading at all, or one
-    outside the limits of the unsanded row (the wider ones), with the farthest amount outside. "note":
-    one reading only.
+    "warn": no reading at all; or, of plywood named by a PS 1 thickness in inches, one outside the limits of
+    the unsanded row (the wider ones), with the farthest amount outside. "note": one reading only, and
+    another one where it is the very name of the sheet. Solid stock is planed to its thickness: no reading
+    is asked for.
     """
     used = dict.fromkeys(board.sheet for board in cabinet.boards)
     found = []
     for name in used:
         sheet = cabinet.sheets[name]
-        limits = plywood_limits().get(sheet.nominal)
-        if sheet.kind == "plywood" and limits is not None:
-            found += _of_sheet(sheet, limits)
+        if sheet.readings or sheet.kind != "solid":
+            found += _of_sheet(cabinet, sheet, plywood_limits().get(sheet.nominal) if sheet.kind == "plywood" else None)
     return tuple(found)
 
 
@@ -46,8 +46,8 @@ def find_unlike_readings(cabinet: Cabinet) -> tuple[Finding, ...]:
     return tuple(found)
 
 
-def _of_sheet(sheet: Sheet, limits: PlywoodLimits) -> Iterable[Finding]:
-    outside = [reading for reading in sheet.readings if not limits.least <= reading <= limits.greatest]
+def _of_sheet(cabinet: Cabinet, sheet: Sheet, limits: PlywoodLimits | None) -> Iterable[Finding]:
+    outside = [reading for reading in sheet.readings if limits and not limits.least <= reading <= limits.greatest]
     if outside:
         yield _outside(sheet, limits, outside)
     elif not sheet.readings:
@@ -57,6 +57,14 @@ def _of_sheet(sheet: Sheet, limits: PlywoodLimits) -> Iterable[Finding]:
             (),
             f"{sheet.name}: no thickness was measured, and the name of a sheet is not its thickness. "
             "Measure it in several places before cutting.",
+        )
+    elif sheet.readings == (sheet.nominal,):
+        yield Finding(
+            "readings",
+            "note",
+            (),
+            f"{sheet.name}: its one reading, {write_measured(sheet.nominal, cabinet.style)}, is the very thickness "
+            "it is sold by, and the name of a sheet is not its thickness. Measure it with a caliper in several places.",
         )
     elif len(sheet.readings) == 1:
         yield Finding(

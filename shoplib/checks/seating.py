@@ -1,5 +1,6 @@
 """Every joint must be seated: the board is in as far as it should be, and the cut gives it its clearance."""
 
+from shoplib.checks.as_built import AsBuilt
 from shoplib.checks.geometry import direction, far, near
 from shoplib.checks.seat import Seat, seat_of
 from shoplib.measure import write_brief
@@ -13,15 +14,16 @@ def find_unseated(cabinet: Cabinet) -> tuple[Finding, ...]:
     """What keeps each joint from being seated.
 
     "stop" where a board would not go in, stands off, or finds no cut; "warn" where the end gap or
-    the clearance is larger than the plan says. The amount is by how much.
+    the clearance is larger than the plan says. The amount is by how much. What is butted between the
+    uprights of a measured opening must meet them where they were measured.
     """
-    found = []
+    found, built = [], AsBuilt(cabinet)
     for joint in cabinet.joints:
         enters, receives = cabinet.by_name.get(joint.enters), cabinet.by_name.get(joint.receives)
         if enters is None or receives is None:
             found.append(_missing(joint, joint.enters if enters is None else joint.receives))
         elif joint.depth == 0:
-            found += _butt(cabinet, joint, enters, receives)
+            found += _butt(cabinet, joint, enters, built.met_by(receives, enters))
         else:
             found += _cut_joint(cabinet, seat_of(joint, enters, receives))
     return tuple(found)

@@ -1,5 +1,6 @@
 """Bought slides need their room: what the box leaves beside it, against what the slide takes and forgives."""
 
+from shoplib.checks.as_built import AsBuilt
 from shoplib.measure import write_brief
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding, Hardware
@@ -10,11 +11,12 @@ from shoplib.words.amounts import how_much
 def find_wrong_slide_room(cabinet: Cabinet) -> tuple[Finding, ...]:
     """Each pair of side-mount slides whose room differs from its row by more than the row forgives.
 
-    The room is the opening between the uprights less the outside width of the box; the row asks for
-    twice its `side`, forgives `narrow` more (a box that narrow is shimmed) and `wide` less. The amount
-    is by how much the room is off. Undermount slides hold the inside and are not judged here.
+    The room is the opening between the uprights, where it was measured as measured, less the outside width
+    of the box; the row asks for twice its `side`, forgives `narrow` more (a box that narrow is shimmed) and
+    `wide` less. The amount is by how much the room is off. Undermount slides hold the inside and are not
+    judged here.
     """
-    found = []
+    found, built = [], AsBuilt(cabinet)
     for group in cabinet.groups:
         pair = [piece for piece in cabinet.hardware if piece.what == "slide" and piece.group == group]
         row = slides().get(pair[0].row) if pair else None
@@ -22,20 +24,19 @@ def find_wrong_slide_room(cabinet: Cabinet) -> tuple[Finding, ...]:
             continue
         sides = [board.box for board in cabinet.groups[group] if board.role == "box side"]
         if len(pair) == 2 and len(sides) == 2:
-            found += _judge(cabinet, group, row, _between(cabinet, pair), around(sides))
+            found += _judge(cabinet, group, row, _between(cabinet, built, pair), around(sides))
     return tuple(found)
 
 
-def _between(cabinet: Cabinet, pair: list[Hardware]) -> int:
+def _between(cabinet: Cabinet, built: AsBuilt, pair: list[Hardware]) -> int:
     """The clear width between the two uprights that carry the slides."""
-    left, right = sorted((cabinet.by_name[piece.on].box for piece in pair), key=lambda box: box.low[0])
+    uprights = (built.met(cabinet.by_name[piece.on], piece.group).box for piece in pair)
+    left, right = sorted(uprights, key=lambda box: box.low[0])
     return right.low[0] - left.high[0]
 
 
-def _judge(cabinet: Cabinet, group: str, row: Slide, between: int, box: Box) -> list[Finding]:
+def _judge(cabinet: Cabinet, group: str, row: Slide, opening: int, box: Box) -> list[Finding]:
     wanted = 2 * row.side
-    measured = cabinet.project.measured.openings.get(group) if cabinet.project else None
-    opening = between if measured is None else min(measured.front, measured.back)
     over = opening - box.size[0] - wanted
     if -row.wide <= over <= row.narrow:
         return []

@@ -1,5 +1,6 @@
 """Every drawer and pull-out must run out its whole travel."""
 
+from shoplib.checks.as_built import AsBuilt
 from shoplib.checks.geometry import common_boxes, deepest, far, near
 from shoplib.measure import write_brief
 from shoplib.model.board import Board
@@ -15,7 +16,7 @@ def find_blocked_travel(cabinet: Cabinet) -> tuple[Finding, ...]:
     a runner lies in. The other groups stand closed. Boards that share wood before anything moves
     are left to the overlap check. The amount is how much of the fixed board stands in the way.
     """
-    found = []
+    found, built = [], AsBuilt(cabinet)
     for run in cabinet.travel:
         moving = cabinet.groups.get(run.group, ())
         if not moving or run.vector == (0, 0, 0):
@@ -24,7 +25,8 @@ def find_blocked_travel(cabinet: Cabinet) -> tuple[Finding, ...]:
         fixed = [board for board in cabinet.boards if board.group != run.group and board.box.overlaps(room)]
         for board in moving:
             path = board.box.swept(run.vector)
-            for other in fixed:
+            for planned in fixed:
+                other = built.met_by(planned, board)
                 if path.overlaps(other.box):
                     found += _collision(cabinet, run, board, other)
     return tuple(found)

@@ -1,7 +1,7 @@
 """What was measured replaces what was planned; and the plan says what changed because of it.
 
 In the model the uprights stay where the plan has them: they are cut and glued. What goes between them
-follows the readings.
+is placed between their faces as measured, and the dry-fit holds it against those.
 """
 
 from dataclasses import dataclass
@@ -10,10 +10,11 @@ from shoplib.measure import INCH, narrowest, share, thickest, write_brief
 from shoplib.model.board import BOXES, FRONTS, Board
 from shoplib.model.carcass import Opening
 from shoplib.model.gathered import Gathered
+from shoplib.model.project import Opening as Reading
 from shoplib.model.project import Project
 from shoplib.model.rows import Span
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.tables.slides import Slide
+from shoplib.tables.slides import Slide, slides
 
 LARGE = INCH // 8
 """A reading that is off the plan by more than this is more likely a slip: common practice, no source."""
@@ -22,53 +23,94 @@ STRANGE = INCH // 2
 """Off by more than this, nothing is cut before it was read again: common practice, no source."""
 
 
+MOST_BEHIND = 3 * INCH
+"""What may stand in a bay behind its boxes unplanned, such as a pipe or a bracket: common practice, no source."""
+
+
 @dataclass(frozen=True, slots=True)
 class Built:
-    """An opening as built, as far as it was measured: `width` is the one that governs.
+    """An opening as built, as far as it was measured.
 
-    `gain` and `front_gain` are by how much the two are wider than planned, less than nothing where
-    narrower. All are ticks.
+    `at_slides` is what a box or strip goes into, by the smaller reading; `at_front` is what a front covers or
+    stands in, by the reading at the front.
     """
 
-    width: int
-    gain: int = 0
-    front_gain: int = 0
+    at_slides: Opening
+    at_front: Opening
     measured: bool = False
 
 
-def grown(span: Span, by: int) -> Span:
-    """A span grown alike at both ends, `by` ticks in all.
+def grown(span: Span, by: int, sides: tuple[bool, bool] = (False, False)) -> Span:
+    """An opening between two uprights that is `by` ticks wider than planned; less than nothing where narrower.
+
+    `sides` tells which of the two is a side of the case: top and bottom hold it in its place, so that it is the
+    divider that stands elsewhere. Between two of a kind the change is shared.
 
     >>> grown((10, 20), 4), grown((10, 20), -3)
     ((8, 22), (12, 19))
+    >>> grown((10, 20), 4, (True, False)), grown((10, 20), 4, (False, True))
+    ((10, 24), (6, 20))
     """
+    if sides == (True, False):
+        return (span[0], span[1] + by)
+    if sides == (False, True):
+        return (span[0] - by, span[1])
     half = share(by, 2, 1)[0]
     return (span[0] - half, span[1] + by - half)
 
 
+def far_off(readings: list[int], planned: int) -> int:
+    """By how much the reading farthest from the plan is off it."""
+    return thickest([abs(reading - planned) for reading in readings])
+
+
+def spans_as_built(read: Reading, planned: Span, sides: tuple[bool, bool]) -> tuple[Span, Span]:
+    """Where the faces of a measured opening are at its slides, where the smaller reading governs, and at its front."""
+    width = planned[1] - planned[0]
+    return (
+        grown(planned, narrowest([read.front, read.back]) - width, sides),
+        grown(planned, read.front - width, sides),
+    )
+
+
 def opening_as_built(project: Project, bay: Opening, name: str, gathered: Gathered) -> Built:
-    """The opening that `name` goes into: the smaller of its readings, or the plan until it is measured.
+    """The opening that `name` goes into: as measured, or as planned until it is.
 
     A reading far off the plan gets a finding: it is a slip, or the plan is no longer the case as built.
     """
     gathered.openings.append(name)
-    planned = bay.right - bay.left
     read = project.measured.openings.get(name)
     if read is None:
-        return Built(planned)
-    width = narrowest([read.front, read.back])
-    off = thickest([abs(read.front - planned), abs(read.back - planned)])
+        return Built(bay, bay)
+    _judge_opening(project, bay, name, read, gathered)
+    sides = (bay.left_upright.role == "side", bay.right_upright.role == "side")
+    spans = spans_as_built(read, (bay.left, bay.right), sides)
+    at_slides, at_front = (Opening(bay.number, *span, bay.left_upright, bay.right_upright) for span in spans)
+    return Built(at_slides, at_front, True)
+
+
+def _judge_opening(project: Project, bay: Opening, name: str, read: Reading, gathered: Gathered) -> None:
+    planned, style = bay.right - bay.left, project.style
+    off = far_off([read.front, read.back], planned)
     if off > LARGE:
-        level = "stop" if off > STRANGE else "warn"
         text = (
-            f"{name}: the opening measures {write_brief(read.front, project.style)} at the front and "
-            f"{write_brief(read.back, project.style)} at the back, {write_brief(off, project.style)} off the "
-            f"planned {write_brief(planned, project.style)}. Measure it again; if it is so, "
+            f"{name}: the opening measures {write_brief(read.front, style)} at the front and "
+            f"{write_brief(read.back, style)} at the back, {write_brief(off, style)} off the "
+            f"planned {write_brief(planned, style)}. {_again(off > STRANGE)} "
             f"write the width of the bay as built under bays[{bay.number}].width, and plan again."
         )
         uprights = (bay.left_upright.name, bay.right_upright.name)
-        gathered.findings.append(Finding("as measured", level, uprights, text, off))
-    return Built(width, width - planned, read.front - planned, True)
+        gathered.findings.append(Finding("as measured", _level(off > STRANGE), uprights, text, off))
+
+
+def _level(strange: bool) -> str:
+    return "stop" if strange else "warn"
+
+
+def _again(strange: bool) -> str:
+    if not strange:
+        return "Measure it again; if it is so,"
+    return "Measure it again; what would clash because of it is not told until then. If it is so,"
 
 
 def wait_for(built: Built, name: str, fronts: bool, gathered: Gathered) -> None:
@@ -82,6 +124,17 @@ def wait_for(built: Built, name: str, fronts: bool, gathered: Gathered) -> None:
 def depth_as_built(project: Project, bay: Opening, planned: int, gathered: Gathered) -> int:
     """The clear depth of a bay from the front edge of the case: as measured, or as planned until it is."""
     depth = project.measured.depths.get(bay.name)
+    off = 0 if depth is None else abs(depth - planned)
+    strange = depth is not None and not believable_depth(depth, planned)
+    if off > LARGE:
+        style = project.style
+        text = (
+            f"{bay.name}: the depth measures {write_brief(depth, style)}, {write_brief(off, style)} off the planned "
+            f"{write_brief(planned, style)} from the front edge of the case to what stands behind the boxes. "
+            f"{_again(strange)} {_why_depth(project, depth < planned)}."
+        )
+        uprights = (bay.left_upright.name, bay.right_upright.name)
+        gathered.findings.append(Finding("as measured", _level(strange), uprights, text, off))
     if depth is None:
         gathered.waiting.append(
             (BOXES, f"the depth of {bay.name}, from its front edge to what stands behind the boxes")
@@ -90,17 +143,34 @@ def depth_as_built(project: Project, bay: Opening, planned: int, gathered: Gathe
     return depth
 
 
+def believable_depth(depth: int, planned: int) -> bool:
+    """Whether a measured depth is no slip: hardly deeper than planned, and not much shallower.
+
+    >>> believable_depth(22 * INCH, 21 * INCH), believable_depth(19 * INCH, 21 * INCH)
+    (False, True)
+    """
+    return planned - MOST_BEHIND <= depth <= planned + STRANGE
+
+
+def _why_depth(project: Project, shallower: bool) -> str:
+    key = "space" if project.size.by == "space" else "size"
+    as_built = f"write the depth of the case as built under {key}.depth, and plan again"
+    return f"clear what stands there, or {as_built}" if shallower else as_built
+
+
 def judge_taper(project: Project, bay: Opening, name: str, slide: Slide, gathered: Gathered) -> None:
     """Shim where the opening is wider at one end than the slide forgives; straighten where a shim will not do."""
     read = project.measured.openings.get(name)
-    spread = abs(read.front - read.back) if read else 0
+    if read is None or far_off([read.front, read.back], bay.right - bay.left) > STRANGE:
+        return
+    spread = abs(read.front - read.back)
     if spread <= slide.narrow:
         return
     wide, style = ("back" if read.back > read.front else "front"), project.style
     mend = (
         f"shim the slides at the {wide}"
         if spread <= 2 * slide.narrow
-        else f"straighten the {_movable(bay)} before the slides go in"
+        else f"straighten {_movable(bay)} before the slides go in"
     )
     text = (
         f"{name}: the opening is {write_brief(spread, style)} wider at the {wide} than at the other end, "
@@ -113,11 +183,14 @@ def judge_taper(project: Project, bay: Opening, name: str, slide: Slide, gathere
 def _movable(bay: Opening) -> str:
     """A divider can be brought over; a side can only be pulled in by the back."""
     dividers = [upright.name for upright in (bay.left_upright, bay.right_upright) if upright.role == "divider"]
-    return dividers[0] if dividers else "sides, and squeeze the case square,"
+    return dividers[0] if dividers else "the sides, and squeeze the case square,"
 
 
 def what_changed(project: Project, planned: Cabinet, built: Cabinet) -> tuple[Finding, ...]:
-    """One note for each board whose size follows from a measurement: before, after, and because of what."""
+    """One note for each board whose size follows from a measurement: before, after, and because of what.
+
+    A finished part that is far off its plan is a "warn": it was misread, or spoilt, before anything is cut to it.
+    """
     found, style = [], project.style
     for board in built.boards:
         before = planned.by_name[board.name]
@@ -128,9 +201,58 @@ def what_changed(project: Project, planned: Cabinet, built: Cabinet) -> tuple[Fi
             for name, old, new in zip(("length", "width"), before.size, board.size, strict=False)
             if old != new
         ]
+        off = far_off([new - old for old, new in zip(before.size, board.size, strict=True)], 0)
         text = f"{board.name}: {' and '.join(parts)}, {_because(project, before, board)}."
-        found.append(Finding("as measured", "note", (board.name,), text))
-    return tuple(found)
+        if board.name in project.measured.parts and off > STRANGE:
+            text += " Measure it again before anything is cut to it; if it is so, cut it again."
+            found.append(Finding("as measured", "warn", (board.name,), text, off))
+        else:
+            found.append(Finding("as measured", "note", (board.name,), text + _leaves(project, built, before, board)))
+    return (*found, *_other_slides(project, planned, built))
+
+
+_AGAINST_BACK = {"divider", "fixed shelf", "top", "bottom", "stretcher"}
+
+
+def _leaves(project: Project, built: Cabinet, before: Board, after: Board) -> str:
+    """What a part of the case does that was finished less deep than planned, where the dry-fit sees no clash."""
+    short = before.box.size[1] - after.box.size[1]
+    if short <= 0 or after.name not in project.measured.parts or after.role not in _AGAINST_BACK:
+        return ""
+    ends = after.box.high[1]
+    backs = [board for board in built.boards if board.role == "back"]
+    reach = [board.box.high[1] for board in built.boards if board.role == "side"]
+    if not backs or after.role in ("top", "bottom", "stretcher"):
+        less = "" if not backs or after.role == "stretcher" else ", and the back lies on so much less of it"
+        gap = write_brief(narrowest(reach) - ends, project.style)
+        return f" Flush in front, it ends {gap} before the rear edges of the sides{less}."
+    gap = write_brief(narrowest([back.box.low[1] for back in backs]) - ends, project.style)
+    return (
+        f" Flush in front, it ends {gap} before the back, which has nothing to be fastened to there: "
+        "glue a strip of that thickness to its rear edge, or cut it again."
+    )
+
+
+def _other_slides(project: Project, planned: Cabinet, built: Cabinet) -> list[Finding]:
+    """One note for each bay that takes slides of another length than planned: they are bought by then."""
+    before = {piece.group: piece.box.size[1] for piece in planned.hardware if piece.what == "slide"}
+    told: dict[tuple[str, int, int], None] = {}
+    for piece in built.hardware:
+        new, old = piece.box.size[1], before.get(piece.group)
+        if piece.what == "slide" and new != old and new in slides()[piece.row].lengths:
+            told[" ".join(piece.group.split()[:2]), old, new] = None
+    style = project.style
+    return [
+        Finding(
+            "as measured",
+            "note",
+            (),
+            f"{bay}: it takes slides of {write_brief(new, style)}, where the plan had {write_brief(old, style)}; "
+            "buy these, or change them.",
+            new - old,
+        )
+        for bay, old, new in told
+    ]
 
 
 def _because(project: Project, before: Board, after: Board) -> str:

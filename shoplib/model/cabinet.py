@@ -82,7 +82,7 @@ def _solved(project: Project) -> Cabinet:
         sheets=project.sheets | {blank.sheet.name: blank.sheet for blank in assembly.blanks.values()},
         joints=joints,
         travel=tuple(gathered.travel),
-        gaps=tuple(gaps_about(gathered.fronts, project, shell, list(openings), levels)),
+        gaps=tuple(gaps_about(gathered.fronts, project, shell, levels)),
         hardware=hardware,
         sums=_sums(project, shell, openings, case),
         findings=tuple(gathered.findings),

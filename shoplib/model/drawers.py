@@ -5,7 +5,6 @@ from dataclasses import replace
 from shoplib.measure import narrowest, share, thickest, write_brief
 from shoplib.model.as_measured import (
     depth_as_built,
-    grown,
     judge_taper,
     opening_as_built,
     wait_for,
@@ -78,13 +77,13 @@ def add_drawers(
         judge_taper(project, bay, name, slide, gathered)
         for place in range(1, rule.across + 1):
             group = name if rule.across == 1 else f"{name}.{place}"
-            part = _share_of_opening(bay, place, rule.across)
-            more = share(built.gain, rule.across, 1)[0]
-            room = (grown((part.left, part.right), more), (front_y, depth))
+            part = _share_of_opening(built.at_slides, place, rule.across)
+            room = ((part.left, part.right), (front_y, depth))
             box = _add_drawer(assembly, project, shell, part, room, row, rule, slide, group, key, gathered)
             if row.front is not None:
-                x = grown(front_width(project, part), share(built.front_gain, rule.across, 1)[0])
-                _add_front(assembly, project, bay, group, (x, row.front), box["front"], key, gathered)
+                part = _share_of_opening(built.at_front, place, rule.across)
+                x = front_width(project, part, place == 1, place == rule.across)
+                _add_front(assembly, project, part, group, (x, row.front), box["front"], key, gathered)
 
 
 def corner_beside(slide: Slide, corner: JointChoice, stock: Sheet) -> JointChoice:
@@ -150,11 +149,11 @@ def _add_between(
         gathered.waiting.append((FRONTS, f"the opening of {name}, front and back at its own height"))
     if rule.strip_width > rear.reach(low, low + sheet.thickness):
         raise ImpossibleProject(f"{key}.strip_width", "the strips would reach through the back; make them narrower")
-    spans = ((bay.left, bay.left + built.width), (0, rule.strip_width), (low, low + sheet.thickness))
+    opening = built.at_slides
+    spans = ((opening.left, opening.right), (0, rule.strip_width), (low, low + sheet.thickness))
     strip = assembly.add(name, "strip", sheet, LEVEL, spans, stage=FRONTS, key=key)
     assembly.join(strip, bay.left_upright, "-x", BUTT)
-    if built.width >= bay.right - bay.left:  # a shorter one is cut to fit uprights that the plan has farther apart
-        assembly.join(strip, bay.right_upright, "+x", BUTT)
+    assembly.join(strip, bay.right_upright, "+x", BUTT)
 
 
 def _add_drawer(
@@ -190,7 +189,7 @@ def _add_drawer(
 def _add_front(
     assembly: Assembly,
     project: Project,
-    bay: Opening,
+    opening: Opening,
     group: str,
     spans: tuple[Span, Span],
     box_front: Blank,
@@ -200,7 +199,7 @@ def _add_front(
     front, pulls = add_front(assembly, project, group, *spans, box_front, key)
     gathered.hardware.extend(pulls)
     gathered.hardware.append(_front_screws(front, box_front, group))
-    gathered.fronts.append((bay.number, front))
+    gathered.fronts.append((opening, front))
 
 
 def _judge_slide_height(project: Project, place: BoxPlace, slide: Slide, group: str, gathered: Gathered) -> None:
@@ -218,7 +217,7 @@ def _judge_slide_height(project: Project, place: BoxPlace, slide: Slide, group: 
 
 def _front_screws(front: Blank, box_front: Blank, group: str) -> Hardware:
     """Two screws from inside the box: at most s + f - 1/8 in long, so that they do not come through."""
-    screw = screw_into(front, "front", 2, before=box_front.sheet.thickness)
+    screw = screw_into(front, "front", 2, before=box_front.sheet.thinnest)
     return Hardware("front screws", box_front.name, group, box_front.box, "", (screw,) if screw else ())
 
 

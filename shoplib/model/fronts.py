@@ -14,8 +14,11 @@ from shoplib.model.shell import Shell, sheet_of
 from shoplib.model.solved import Gap, Hardware
 
 
-def front_width(project: Project, bay: Opening) -> Span:
-    """From where to where a front reaches over its opening; `bay` may be a share of one.
+def front_width(project: Project, bay: Opening, first: bool = True, last: bool = True) -> Span:
+    """From where to where a front reaches over its opening.
+
+    `bay` may be a share of an opening: `first` where it begins at the left upright, `last` where it ends at
+    the right one.
 
     Inset: the opening less the gap `around` at each side. Overlay at an outer side: the opening plus
     side thickness less the reveal, O + a each side. Overlay on a divider: two fronts share it and
@@ -24,8 +27,8 @@ def front_width(project: Project, bay: Opening) -> Span:
     """
     left, right = bay.left_upright, bay.right_upright
     return (
-        bay.left - _beyond(project.fronts, left, bay.left == left.high[0]),
-        bay.right + _beyond(project.fronts, right, bay.right == right.low[0]),
+        bay.left - _beyond(project.fronts, left, first),
+        bay.right + _beyond(project.fronts, right, last),
     )
 
 
@@ -96,34 +99,47 @@ def _holds(board: Blank, x: int, z: int, radius: int) -> bool:
 
 
 def gaps_about(
-    fronts: list[tuple[int, Blank]],
-    project: Project,
-    shell: Shell,
-    uprights: list[Opening],
-    tops: dict[str, Blank],
+    fronts: list[tuple[Opening, Blank]], project: Project, shell: Shell, tops: dict[str, Blank]
 ) -> list[Gap]:
-    """The gaps between fronts one above another, across a divider, and between an inset front and the case."""
+    """The gaps between fronts one above another, beside one another, and between an inset front and the case.
+
+    Each front comes with its opening, or its share of one, as measured: the gap beside an inset front is to the
+    face of the upright as built.
+    """
     found = []
-    by_bay: dict[int, list[Blank]] = {}
-    for bay, front in fronts:
-        by_bay.setdefault(bay, []).append(front)
+    by_bay: dict[int, list[tuple[Opening, Blank]]] = {}
+    for opening, front in fronts:
+        by_bay.setdefault(opening.number, []).append((opening, front))
     for column in by_bay.values():
-        for below, above in pairwise(column):
+        for (_, below), (_, above) in pairwise(column):
             if above.low[2] >= below.high[2]:
                 found.append(Gap((below.name, above.name), "z", above.low[2] - below.high[2]))
+            elif above.low[0] >= below.high[0]:
+                found.append(Gap((below.name, above.name), "x", above.low[0] - below.high[0]))
     if project.fronts.kind == "inset":
-        for bay, front in fronts:
-            opening = uprights[bay - 1]
-            found.append(Gap((opening.left_upright.name, front.name), "x", front.low[0] - opening.left))
-            found.append(Gap((front.name, opening.right_upright.name), "x", opening.right - front.high[0]))
         for column in by_bay.values():
-            if "bottom" in tops:
-                found.append(Gap(("bottom", column[0].name), "z", column[0].low[2] - shell.floor))
-            if "top" in tops:
-                found.append(Gap((column[-1].name, "top"), "z", shell.ceiling - column[-1].high[2]))
+            found += _to_the_case(column, shell, tops)
         return found
-    for bay, front in fronts:
-        for other in by_bay.get(bay + 1, []):
-            if other.low[2] < front.high[2] and front.low[2] < other.high[2]:
-                found.append(Gap((front.name, other.name), "x", other.low[0] - front.high[0]))
+    for bay, column in by_bay.items():
+        for _, front in column:
+            for _, other in by_bay.get(bay + 1, []):
+                if other.low[2] < front.high[2] and front.low[2] < other.high[2]:
+                    found.append(Gap((front.name, other.name), "x", other.low[0] - front.high[0]))
+    return found
+
+
+def _to_the_case(column: list[tuple[Opening, Blank]], shell: Shell, tops: dict[str, Blank]) -> list[Gap]:
+    """Inset fronts of one bay: the gaps to the uprights beside them, and to bottom and top."""
+    found = []
+    for opening, front in column:
+        row = [other for _, other in column if other.low[2] == front.low[2]]
+        if front is row[0]:
+            found.append(Gap((opening.left_upright.name, front.name), "x", front.low[0] - opening.left))
+        if front is row[-1]:
+            found.append(Gap((front.name, opening.right_upright.name), "x", opening.right - front.high[0]))
+    lowest, highest = column[0][1], column[-1][1]
+    if "bottom" in tops:
+        found.append(Gap(("bottom", lowest.name), "z", lowest.low[2] - shell.floor))
+    if "top" in tops:
+        found.append(Gap((highest.name, "top"), "z", shell.ceiling - highest.high[2]))
     return found

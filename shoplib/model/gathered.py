@@ -3,6 +3,7 @@
 from dataclasses import dataclass, field
 
 from shoplib.model.blank import Blank
+from shoplib.model.carcass import Opening
 from shoplib.model.solved import Finding, Hardware, Travel
 
 
@@ -10,13 +11,14 @@ from shoplib.model.solved import Finding, Hardware, Travel
 class Gathered:
     """Lists that each part of the solver adds to.
 
-    `fronts` pairs a bay's number with its front; `openings` are the names that one can be measured by.
+    `fronts` pairs each front with its opening, or its share of one, as measured; `openings` are the names
+    that one can be measured by.
     """
 
     travel: list[Travel] = field(default_factory=list)
     hardware: list[Hardware] = field(default_factory=list)
     findings: list[Finding] = field(default_factory=list)
-    fronts: list[tuple[int, Blank]] = field(default_factory=list)
+    fronts: list[tuple[Opening, Blank]] = field(default_factory=list)
     spacers: list[tuple[str, int]] = field(default_factory=list)
     waiting: list[tuple[int, str]] = field(default_factory=list)
     openings: list[str] = field(default_factory=list)

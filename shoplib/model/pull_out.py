@@ -1,7 +1,7 @@
 """The pull-out: an upright panel on one pair of slides, with pegs and room for what hangs on them."""
 
 from shoplib.measure import share, thickest, write_length
-from shoplib.model.as_measured import depth_as_built, grown, opening_as_built, wait_for
+from shoplib.model.as_measured import depth_as_built, opening_as_built, wait_for
 from shoplib.model.assembly import Assembly
 from shoplib.model.blank import UPRIGHT_LEFT, UPRIGHT_RIGHT, Blank
 from shoplib.model.board import BOXES, Hole
@@ -41,6 +41,7 @@ def add_pull_out(
     depth = depth_as_built(project, bay, back, gathered)
     built = opening_as_built(project, bay, group, gathered)
     wait_for(built, group, project.fronts.kind != "none", gathered)
+    bay = built.at_slides
     length = box_depth(
         depth - front_y, slide, project.step, f"{key}.slide", write_length(depth - front_y, project.style)
     )
@@ -49,7 +50,7 @@ def add_pull_out(
         x = (bay.left + slide.side, bay.left + slide.side + sheet.thickness)
     else:
         x = (bay.right - slide.side - sheet.thickness, bay.right - slide.side)
-    room = built.width - slide.side - sheet.thickness
+    room = bay.right - bay.left - slide.side - sheet.thickness
     spans = (x, (front_y, front_y + length), z)
     axes = UPRIGHT_RIGHT if left else UPRIGHT_LEFT
     panel = assembly.add(f"{group} panel", "panel", sheet, axes, spans, group=group, stage=BOXES, key=key)
@@ -58,10 +59,10 @@ def add_pull_out(
     _slides(bay, panel, slide, left, group, shell, project.step, gathered)
     _pegs(panel, choice, left, group, key, project.step, gathered)
     if project.fronts.kind != "none":
-        wide = grown(front_width(project, bay), built.front_gain)
+        wide = front_width(project, built.at_front)
         front, pulls = add_front(assembly, project, group, wide, front_zone(project, shell), panel, key)
         gathered.hardware.extend(pulls)
-        gathered.fronts.append((bay.number, front))
+        gathered.fronts.append((built.at_front, front))
 
 
 def _check_room(project: Project, choice: PullOut, bay: Opening, panel: Blank, room: int, gathered: Gathered) -> None:

@@ -17,10 +17,11 @@ from shoplib.tables.slides import Slide
 def screw_into(board: Blank, use: str, count: int, before: int = 0) -> Screw | None:
     """The longest screw that keeps its row's spare wood before the point, or None where none does.
 
-    `before` is what the screw passes through first: the longest is before + thickness - spare.
+    `before` is what the screw passes through first: the longest is before + thickness - spare, both at their
+    thinnest readings, for there the point comes through first.
     """
     row = screws()[use]
-    length = largest_fitting(row.lengths, before + board.sheet.thickness - row.spare)
+    length = largest_fitting(row.lengths, before + board.sheet.thinnest - row.spare)
     return None if length is None else Screw(row.gauge, length, board.name, count)
 
 

@@ -116,17 +116,38 @@ def test_a_sheet_read_once_is_a_note_and_a_sheet_not_read_a_warning():
     assert never.level == "warn" and "the name of a sheet is not its thickness" in never.text
 
 
-def test_what_ps_1_does_not_name_is_not_judged():
-    assert found(18 * MM, "0.5") == ()
-    assert found(inches("0.74"), "0.5") == ()
-    assert found(inches("3/4"), "0.5", kind="MDF") == ()
+@pytest.mark.parametrize(
+    ("nominal", "kind"), [(18 * MM, "plywood"), (inches("0.74"), "plywood"), (inches("3/4"), "MDF")]
+)
+def test_what_ps_1_does_not_name_is_not_held_against_its_limits(nominal, kind):
+    assert found(nominal, "0.5", "0.5", kind=kind) == ()
+
+
+@pytest.mark.parametrize("kind", ["plywood", "MDF", "particleboard", "hardboard"])
+def test_any_sheet_that_was_not_read_or_read_once_is_told(kind):
+    """In millimetres too: nothing stands between a learner and a cut list made from the name of the sheet."""
+    (never,) = found(18 * MM, kind=kind)
+    assert never.level == "warn" and "no thickness was measured" in never.text
+    (once,) = found(18 * MM, "0.7", kind=kind)
+    assert once.level == "note" and "read once" in once.text
+
+
+@pytest.mark.parametrize(("nominal", "kind"), [(inches("3/4"), "plywood"), (inches("0.72"), "MDF"), (18 * MM, "MDF")])
+def test_a_single_reading_that_is_the_name_of_the_sheet_is_told(nominal, kind):
+    (finding,) = found(nominal, Fraction(nominal, INCH), kind=kind, style=MM_STYLE)
+    assert finding.level == "note" and "the very thickness it is sold by" in finding.text
+    assert found(nominal, Fraction(nominal, INCH), Fraction(nominal, INCH), kind=kind) == ()
+
+
+def test_solid_stock_is_planed_and_needs_no_reading():
+    assert found(18 * MM, kind="solid") == ()
 
 
 def test_a_sheet_that_no_board_comes_from_is_not_judged():
     sheet = Sheet("spare sheet", "plywood", inches("3/4"))
     shelf = board("shelf", (0, 0, 0), (500, 300, 18), "z")
     assert find_doubtful_readings(cabinet([shelf], sheets={
-        "spare sheet": sheet, "case sheet": replace(sheet, nominal=18 * MM)})) == ()  # fmt: skip
+        "spare sheet": sheet, "case sheet": replace(sheet, readings=(inches("0.735"),) * 2)})) == ()  # fmt: skip
 
 
 @pytest.mark.parametrize("file", sorted(PROJECTS.glob("*.toml")), ids=lambda path: path.stem)

@@ -1,0 +1,112 @@
+"""What goes between uprights is held against them where they were measured, not where the plan has them."""
+
+import re
+from dataclasses import dataclass, replace
+from functools import cached_property
+
+from shoplib.measure import narrowest
+from shoplib.model.as_measured import STRANGE, believable_depth, far_off, spans_as_built
+from shoplib.model.board import Board
+from shoplib.model.project import Opening as Reading
+from shoplib.model.rows import Span
+from shoplib.model.solved import Cabinet
+
+_ROW = re.compile(r"bay (\d+) (?:drawer \d+|pull-out|strip \d+)\b", re.ASCII)
+_BEHIND = {"back", "rail"}
+
+
+@dataclass(frozen=True)
+class AsBuilt:
+    """A cabinet with what was measured on it; with nothing measured, every board stands where it is planned."""
+
+    cabinet: Cabinet
+
+    @cached_property
+    def _openings(self) -> dict[str, tuple[Reading, Span, tuple[Board, Board]]]:
+        """Each measured opening: what was read, where its planned faces are, and its uprights."""
+        project, found = self.cabinet.project, {}
+        for name, read in project.measured.openings.items() if project else ():
+            pair = self._uprights(name, len(project.bays))
+            if pair is not None:
+                found[name] = (read, (pair[0].box.high[0], pair[1].box.low[0]), pair)
+        return found
+
+    @cached_property
+    def _shifts(self) -> dict[tuple[str, str], tuple[int, int]]:
+        """By opening and upright: how far its face was measured to stand right of the plan, at slides and front."""
+        found = {}
+        for name, (read, planned, pair) in self._openings.items():
+            spans = spans_as_built(read, planned, (pair[0].role == "side", pair[1].role == "side"))
+            for end, upright in enumerate(pair):
+                found[name, upright.name] = tuple(span[end] - planned[end] for span in spans)
+        return found
+
+    @cached_property
+    def _deeper(self) -> dict[str, int]:
+        """By bay: how much farther back than planned what stands behind it was measured; less where nearer."""
+        project = self.cabinet.project
+        if project is None or not project.measured.depths or not (planned := self._behind):
+            return {}
+        return {bay: depth - planned for bay, depth in project.measured.depths.items()}
+
+    @property
+    def _behind(self) -> int:
+        """Where what stands behind the bays is planned; 0 where nothing does."""
+        faces = [board.box.low[1] for board in self.cabinet.boards if board.role in _BEHIND]
+        return narrowest(faces) if faces else 0
+
+    @cached_property
+    def doubted(self) -> frozenset[str]:
+        """The openings, and the bays by their depths, whose readings are so far off that they are read again."""
+        openings = {
+            name
+            for name, (read, planned, _) in self._openings.items()
+            if far_off([read.front, read.back], planned[1] - planned[0]) > STRANGE
+        }
+        behind = self._behind
+        return frozenset(openings | {b for b, by in self._deeper.items() if not believable_depth(behind + by, behind)})
+
+    def _uprights(self, name: str, bays: int) -> tuple[Board, Board] | None:
+        row = _ROW.fullmatch(name)
+        if row is None:
+            return None
+        bay = int(row[1])
+        left = self.cabinet.by_name.get("left side" if bay == 1 else f"divider {bay - 1}")
+        right = self.cabinet.by_name.get("right side" if bay == bays else f"divider {bay}")
+        return (left, right) if left and right else None
+
+    @property
+    def nothing_moved(self) -> bool:
+        """True where every board stands where it is planned."""
+        return not self._shifts and not self._deeper
+
+    def met(self, other: Board, name: str, front: bool = False) -> Board:
+        """`other` where it is met by what is called `name`: a board, a drawer or a pull-out; `front`, by its front."""
+        row = None if self.nothing_moved else _ROW.match(name)
+        if row is None or other.group != "case":
+            return other
+        if other.role in _BEHIND:
+            return _moved(other, 1, self._deeper.get(f"bay {row[1]}", 0))
+        return _moved(other, 0, self._shifts.get((row[0], other.name), (0, 0))[front])
+
+    def met_by(self, other: Board, board: Board) -> Board:
+        """`other` where it is met by a board that goes into a measured opening."""
+        return self.met(other, board.name, board.role == "front")
+
+
+def row_of(name: str) -> str:
+    """The drawer, pull-out or strip that a board or group of this name belongs to; empty for the case.
+
+    >>> row_of("bay 1 drawer 12.2 box front"), row_of("bay 2 strip 1"), row_of("bay 1 rail 1")
+    ('bay 1 drawer 12', 'bay 2 strip 1', '')
+    """
+    row = _ROW.match(name)
+    return row[0] if row else ""
+
+
+def _moved(board: Board, axis: int, by: int) -> Board:
+    if not by:
+        return board
+    origin = list(board.placement.origin)
+    origin[axis] += by
+    return replace(board, placement=replace(board.placement, origin=tuple(origin)))
