@@ -14,7 +14,11 @@ from shoplib.words.naming import and_list, boards_in_short, in_short
 
 _NOT_BOUGHT = ("runner", "kicker")
 """Boards that a drawer runs on."""
-_ON_DRAWERS = ("slide", "pull", "peg", "front screws")
+_USES = {
+    "front screws": "fronts, from inside the box",
+    "rail screws": "rails, through the sides",
+    "cleat screws": "cleats, through the panel",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -224,7 +228,7 @@ def _under(cabinet: Cabinet, page: Writing) -> Section:
     standing = [b.box for b in cabinet.boards if b.role in ("side", "bottom")]
     rows = []
     for fitting in cabinet.hardware:
-        if fitting.group != "case" or fitting.what in _ON_DRAWERS or not standing:
+        if not standing or fitting.box.high[2] > around(standing).low[2]:
             continue
         low, (x, y, _), (u, v, _) = around(standing).low, fitting.box.low, fitting.box.high
         rows.append((

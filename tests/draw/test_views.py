@@ -1,5 +1,7 @@
 """The views: what is seen is what is nearest, chains close, boards are turned and never mirrored."""
 
+import re
+from itertools import combinations
 from pathlib import Path
 from random import Random
 
@@ -11,11 +13,13 @@ from shoplib.draw.board_face import Face, faces
 from shoplib.draw.chains import bays
 from shoplib.draw.clash import mark
 from shoplib.draw.elevation import front_elevation
+from shoplib.draw.lanes import Lanes
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, cut_through, seen
 from shoplib.draw.pen import draw
-from shoplib.draw.scene import Chain, Running, Shape
+from shoplib.draw.scene import Chain, Line, Running, Shape
 from shoplib.draw.section import section_plan, section_side
-from shoplib.measure import INCH, INCH_STYLE, MM, read_length
+from shoplib.draw.uncrossed import cross
+from shoplib.measure import INCH, INCH_STYLE, MM, read_length, write_brief
 from shoplib.model.box import Box, around
 from shoplib.model.cabinet import solve
 from tests.draw.bench_case import bench_case
@@ -112,6 +116,66 @@ def test_a_board_is_turned_but_never_mirrored(cabinet):
             edges = Face(board, name).edges
             (a, b, c), (d, e, f) = TOWARD[edges["right"]], TOWARD[edges["above"]]
             assert (b * f - c * e, c * d - a * f, a * e - b * d) == TOWARD[name], board.name
+
+
+def test_a_board_that_stands_on_edge_is_drawn_upright(cabinet):
+    """Box fronts and box backs lie the same way on the paper, whichever face is shown."""
+    upright = [b for b in cabinet.boards if b.placement.own_axis(2) == 1]
+    assert upright
+    for board in upright:
+        for name in faces(board):
+            assert Face(board, name).edges["above"] == "top", board.name
+
+
+def test_distances_begin_at_the_datum_wherever_it_lies_on_the_page(cabinet):
+    """The place on the page of each distance along, against the cut's own place in the cabinet."""
+    turned = 0
+    for board in cabinet.boards:
+        for name in faces(board):
+            face = Face(board, name)
+            turned += not face.datum_left
+            low = {"left": -1, "bottom": -1, "front": -1}
+            assert face.datum_left == (face.edges["left"] in low)
+            scene = board_drawing(board, cabinet, cabinet.style, name)
+            for item in (i for i in scene.items if isinstance(i, Running) and i.side == "below"):
+                assert item.datum == (0 if face.datum_left else board.length)
+                assert all(0 < at < board.length for at in item.at)
+    assert turned or not any(b.role == "box front" for b in cabinet.boards)
+
+
+def test_leaders_of_sections_do_not_cross(cabinet, monkeypatch):
+    drawn = []
+    real = Lanes.leaders
+
+    def spied(self, side, points, items):
+        before = len(self.strokes)
+        real(self, side, points, items)
+        drawn.append([tuple(map(float, re.findall(r"-?[\d.]+", s))) for s in self.strokes[before:]])
+
+    monkeypatch.setattr(Lanes, "leaders", spied)
+    for scene in (section_plan(cabinet, cabinet.style), section_side(cabinet, cabinet.style, 1)):
+        draw(scene)
+    assert drawn
+    for strokes in drawn:
+        assert [p for p in combinations([((a, b), (c, d)) for a, b, c, d in strokes], 2) if cross(*p)] == []
+
+
+def test_a_stopped_cut_says_how_long_it_is():
+    case = bench_case()
+    legend = " ".join(board_drawing(case.by_name["divider 1"], case, INCH_STYLE, "right").legend)
+    assert re.search(r"stopped 1 from the front edge, [\d /]+ long", legend)
+
+
+def test_slides_are_told_and_drawn_where_they_lie():
+    case = solve(read_project(next(p for p in PROJECTS if p.stem == "under_bench_case")))
+    side = case.by_name["left side"]
+    scene = board_drawing(side, case, INCH_STYLE)
+    assert sum(isinstance(i, Line) and i.kind == "centre" for i in scene.items) == 4 * 4
+    slides = [h for h in case.hardware if h.what == "slide" and h.on == "left side"]
+    words = next(line for line in scene.legend if line.startswith("Inside face: slides of bay 1 drawers 1 to 4"))
+    for slide in slides:
+        assert write_brief(slide.box.low[2] - side.box.low[2], INCH_STYLE).replace(" in", "").split(" (")[0] in words
+    assert "set back 25/32" in words
 
 
 def test_cuts_lie_on_the_page_where_they_lie_in_the_cabinet(cabinet):
