@@ -9,6 +9,7 @@ from shoplib.model.as_measured import STRANGE, believable_depth, far_off, spans_
 from shoplib.model.board import Board
 from shoplib.model.project import Opening as Reading
 from shoplib.model.rows import Span
+from shoplib.model.shell import shell_of
 from shoplib.model.solved import Cabinet
 
 _ROW = re.compile(r"bay (\d+) (?:drawer \d+|pull-out|strip \d+)\b", re.ASCII)
@@ -45,15 +46,15 @@ class AsBuilt:
     def _deeper(self) -> dict[str, int]:
         """By bay: how much farther back than planned what stands behind it was measured; less where nearer."""
         project = self.cabinet.project
-        if project is None or not project.measured.depths or not (planned := self._behind):
+        if project is None or not project.measured.depths:
             return {}
-        return {bay: depth - planned for bay, depth in project.measured.depths.items()}
+        return {bay: depth - self._behind for bay, depth in project.measured.depths.items()}
 
-    @property
+    @cached_property
     def _behind(self) -> int:
-        """Where what stands behind the bays is planned; 0 where nothing does."""
-        faces = [board.box.low[1] for board in self.cabinet.boards if board.role in _BEHIND]
-        return narrowest(faces) if faces else 0
+        """Where boxes are planned to end: at the back or the nearest rail."""
+        rails = [board.box.low[1] for board in self.cabinet.boards if board.role == "rail"]
+        return narrowest([shell_of(self.cabinet.project).behind, *rails])
 
     @cached_property
     def doubted(self) -> frozenset[str]:
@@ -63,8 +64,10 @@ class AsBuilt:
             for name, (read, planned, _) in self._openings.items()
             if far_off([read.front, read.back], planned[1] - planned[0]) > STRANGE
         }
-        behind = self._behind
-        return frozenset(openings | {b for b, by in self._deeper.items() if not believable_depth(behind + by, behind)})
+        depths = {
+            bay for bay, by in self._deeper.items() if not believable_depth(self._behind + by, self._behind)
+        }
+        return frozenset(openings | depths)
 
     def _uprights(self, name: str, bays: int) -> tuple[Board, Board] | None:
         row = _ROW.fullmatch(name)

@@ -5,13 +5,14 @@ from pathlib import Path
 
 import pytest
 
-from shoplib.checks.screws import find_missing_screws
+from shoplib.checks.screws import find_meeting_screws, find_missing_screws
 from shoplib.checks.slide_room import find_wrong_slide_room
 from shoplib.documents.project_file import read_project
-from shoplib.measure import INCH
+from shoplib.measure import INCH, read_length
 from shoplib.model.board import Board
 from shoplib.model.cabinet import solve
 from shoplib.model.placement import Placement
+from shoplib.model.project import Project
 from shoplib.model.solved import Cabinet
 
 UNDER_BENCH = Path(__file__).parents[2] / "data" / "projects" / "under_bench_case.toml"
@@ -55,3 +56,47 @@ def test_a_fitting_without_a_screw_is_told(case: Cabinet) -> None:
     bare = tuple(replace(piece, screws=piece.screws[:1]) for piece in case.hardware)
     (found,) = find_missing_screws(replace(case, hardware=bare))
     assert found.level == "warn" and "slides" in found.text
+
+
+def twin_drawers() -> Project:
+    """The case with drawers in line on both faces of its first divider."""
+    plan = read_project(UNDER_BENCH)
+    like = plan.bays[2]
+    return replace(plan, bays=(plan.bays[0], like, like))
+
+
+def test_screws_from_both_faces_of_a_divider_meet() -> None:
+    cabinet = solve(twin_drawers())
+    found = find_meeting_screws(cabinet)
+    assert {f.boards for f in found} == {("divider 1",), ("divider 2",)}
+    # 5/8 in from each face, against 0.699 in, the thinnest reading.
+    assert {f.amount for f in found} == {2 * INCH * 5 // 8 - INCH * 699 // 1000}
+    assert all(f.level == "warn" and "Set those of one face in other holes" in f.text for f in found)
+
+
+def test_short_screws_and_slides_at_other_heights_do_not_meet() -> None:
+    cabinet = solve(twin_drawers())
+    short = tuple(
+        replace(piece, screws=tuple(replace(screw, length=INCH * 11 // 32) for screw in piece.screws))
+        for piece in cabinet.hardware
+    )
+    assert find_meeting_screws(replace(cabinet, hardware=short)) == ()
+    for up, meet in ((INCH * 137 // 1000, True), (INCH * 138 // 1000, False)):  # No. 6: 0.138 in (ASME B18.6.1)
+        moved = tuple(
+            replace(piece, box=piece.box.moved((0, 0, up))) if piece.group.startswith("bay 2") else piece
+            for piece in cabinet.hardware
+        )
+        assert bool(find_meeting_screws(replace(cabinet, hardware=moved))) == meet
+
+
+def test_the_thinnest_reading_decides_how_long_a_screw_may_be() -> None:
+    plan = read_project(UNDER_BENCH)
+
+    def longest(*readings: str) -> int:
+        sheet = replace(plan.sheets["case sheet"], readings=tuple(map(read_length, readings)))
+        slide = next(h for h in solve(replace(plan, sheets=plan.sheets | {sheet.name: sheet})).hardware)
+        return next(screw.length for screw in slide.screws if screw.into == slide.on)
+
+    # 5/8 in and 1/16 in to spare need 0.6875 in; the mean of the second pair has it, its thin corner has not.
+    assert longest("0.69 in", "0.71 in") == INCH * 5 // 8
+    assert longest("0.68 in", "0.71 in") == INCH // 2
