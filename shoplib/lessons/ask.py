@@ -1,8 +1,11 @@
 """Puts an exercise on the page, with the learner's own numbers and unit."""
 
+from shoplib.documents.atomic import WriteError
 from shoplib.lessons.choice import BEFORE_ANY, read_choice, save_unit
 from shoplib.lessons.exercise import Exercise
+from shoplib.lessons.judge import NUMBERS, Feedback
 from shoplib.lessons.posed import pose
+from shoplib.lessons.progress import note_answer, read_progress
 from shoplib.live.exercise_box import ExerciseBox
 from shoplib.live.unit_choice import UnitChoice
 
@@ -16,7 +19,28 @@ def ask(exercise: Exercise) -> ExerciseBox:
     """
     choice = read_choice()
     chosen = choice or BEFORE_ANY
-    return ExerciseBox(pose(exercise, chosen.learner, chosen.unit), note="" if choice else NOT_CHOSEN)
+    return ExerciseBox(
+        pose(exercise, chosen.learner, chosen.unit),
+        note="" if choice else NOT_CHOSEN,
+        standing=standing(exercise),
+        keep=lambda judged: _keep(exercise, judged),
+    )
+
+
+def standing(exercise: Exercise) -> str:
+    """How the exercise stands, in a few words; nothing where it was not tried, or has new numbers since."""
+    tried = read_progress().get(exercise.id)
+    return str(tried) if tried and tried.version == exercise.version else ""
+
+
+def _keep(exercise: Exercise, judged: Feedback) -> str:
+    """Keep an answer that was a number, and say how the exercise stands now."""
+    if judged.kind not in NUMBERS:
+        return standing(exercise)
+    try:
+        return str(note_answer(exercise.id, exercise.version, judged.right))
+    except WriteError as fault:
+        return f"This could not be kept. {fault}"
 
 
 def choose_unit() -> UnitChoice:

@@ -15,6 +15,9 @@ from shoplib.measure import INCH, MM, LengthError, read_length
 NOT_TRIED, NOT_A_LENGTH, NO_UNIT, WRONG_UNIT = "not tried", "not a length", "no unit", "wrong unit"
 SLIP, OTHER, RIGHT = "slip", "other", "right"
 
+NUMBERS = (WRONG_UNIT, SLIP, OTHER, RIGHT)
+"""The kinds of answer that were a number: they count as a try."""
+
 _PLACEHOLDERS = ("", "?", "...", "…")
 _EXAMPLE = {"in": "2 3/8 in", "mm": "60 mm"}
 

@@ -22,6 +22,7 @@ function render({ model, el }) {
   const get = (name) => model.get(name);
   const box = element("section", { class: "shop-exercise shop-awake", "aria-labelledby": `${id}-title` }, el);
   element("p", { class: "shop-exercise-title", id: `${id}-title` }, box, `Exercise: ${get("title")}`);
+  const standing = element("p", { class: "shop-exercise-standing" }, box);
   if (get("note")) element("p", { class: "shop-exercise-note" }, box, get("note"));
   element("p", { id: `${id}-question` }, box, get("question"));
 
@@ -90,6 +91,12 @@ function render({ model, el }) {
     for (const line of text) element("p", {}, lines, line);
   }
 
+  function showStanding() {
+    const text = get("standing");
+    standing.hidden = text === "";
+    standing.textContent = text && `${text.startsWith("right") ? MARKS.right : "\u25CB"} ${text}`;
+  }
+
   function showAnswer() {
     if (get("answer") !== field.value && document.activeElement !== field) field.value = get("answer");
   }
@@ -112,6 +119,7 @@ function render({ model, el }) {
   const follow = [
     ["change:said", showSaid], ["change:hints", showHints], ["change:hints_left", showHints],
     ["change:working", showWorking], ["change:answer", showAnswer],
+    ["change:standing", showStanding],
   ];
   for (const [name, show] of follow) {
     model.on(name, show);

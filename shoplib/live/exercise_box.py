@@ -3,7 +3,7 @@
 The box shows and sends; what it is given (`posed`) knows the question and judges.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from html import escape
 from pathlib import Path
 from typing import Protocol
@@ -48,6 +48,7 @@ class _Face(anywidget.AnyWidget):
     title = Unicode().tag(sync=True)
     question = Unicode().tag(sync=True)
     note = Unicode().tag(sync=True)
+    standing = Unicode().tag(sync=True)
     facts = List().tag(sync=True)
     unit = Unicode().tag(sync=True)
     unit_word = Unicode().tag(sync=True)
@@ -61,15 +62,20 @@ class _Face(anywidget.AnyWidget):
 class ExerciseBox:
     """One exercise on the page. The same can be asked from a cell, where the unit is written out.
 
-    `note` stands above the question. Nothing of the answer leaves the kernel before it is asked for.
+    `note` stands above the question, `standing` tells how it stood before, and `keep` is told of each
+    answer that was judged and says how it stands now. Nothing of the answer leaves the kernel before it is
+    asked for.
     """
 
-    def __init__(self, posed: Posed, note: str = ""):
+    def __init__(
+        self, posed: Posed, note: str = "", standing: str = "", keep: Callable[[Judged], str] = lambda _judged: ""
+    ):
         self.posed = posed
+        self._keep = keep
         self._hints_shown = 0
         self.face = _Face(
-            title=posed.title, question=posed.question, note=note, facts=[list(row) for row in posed.facts],
-            unit=posed.unit, unit_word=posed.unit_word, hints_left=self._hints_left(),
+            title=posed.title, question=posed.question, facts=[list(row) for row in posed.facts], note=note,
+            standing=standing, unit=posed.unit, unit_word=posed.unit_word, hints_left=self._hints_left(),
         )
         self.face.on_msg(self._press)
 
@@ -98,6 +104,7 @@ class ExerciseBox:
         turn = self.face.said.get("turn", 0) + 1
         said = {"kind": judged.kind, "heading": judged.heading, "parts": list(judged.parts)}
         self.face.said = {**said, "turn": turn}  # the same words are said again at the next press
+        self.face.standing = self._keep(judged)
         return judged
 
     def _hints_left(self) -> str:

@@ -1,0 +1,103 @@
+"""What was tried is kept: through a new kernel, a crash in the middle of a save, and a file that went bad."""
+
+import json
+import os
+import subprocess
+import sys
+
+import pytest
+
+from shoplib.documents.atomic import WriteError
+from shoplib.lessons.ask import ask
+from shoplib.lessons.lesson_02 import BACK, BOTTOM
+from shoplib.lessons.progress import ASIDE, FILE, Tried, clear_progress, note_answer, read_progress
+
+
+def test_answers_are_counted_and_right_stays_right(own_folder):
+    assert read_progress() == {}
+    note_answer("02-back", 1, False)
+    note_answer("02-back", 1, True)
+    assert note_answer("02-back", 1, False) == Tried(3, True)
+    assert read_progress() == {"02-back": Tried(3, True)}
+
+
+def test_new_numbers_are_a_new_question(own_folder):
+    note_answer("02-back", 1, True)
+    assert note_answer("02-back", 2, False) == Tried(1, False, 2)
+
+
+def test_another_process_reads_what_this_one_kept(own_folder):
+    note_answer("02-back", 1, True)
+    code = "from shoplib.lessons.progress import read_progress; print(read_progress()['02-back'])"
+    told = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
+    assert told.stdout.strip() == "right, tried once"
+
+
+@pytest.mark.parametrize("at", ["write", "replace"])
+def test_a_crash_in_the_middle_of_a_save_loses_nothing(own_folder, monkeypatch, at):
+    note_answer("02-back", 1, True)
+
+    def crash(*_):
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(os, "fsync" if at == "write" else "replace", crash)
+    with pytest.raises(KeyboardInterrupt):
+        note_answer("02-back", 1, False)
+    monkeypatch.undo()
+    monkeypatch.setenv("SHOPLIB_WORKBOOK", str(own_folder))
+    assert read_progress() == {"02-back": Tried(1, True)}
+    assert [path.name for path in own_folder.iterdir()] == [FILE]
+
+
+BAD = {
+    "cut short": b'{"format": 1, "exerc',
+    "not UTF-8": b"\xff\xfe{}",
+    "a list": b"[]",
+    "rows of another kind": b'{"exercises": {"02-back": 3}}',
+    "a text for a count": b'{"exercises": {"02-back": {"tries": "3", "right": true, "version": 1}}}',
+}
+
+
+@pytest.mark.parametrize("content", BAD.values(), ids=BAD)
+def test_a_file_that_cannot_be_read_is_put_aside(own_folder, content):
+    own_folder.mkdir()
+    (own_folder / FILE).write_bytes(content)
+    assert read_progress() == {}
+    note_answer("02-back", 1, True)
+    assert (own_folder / ASIDE).read_bytes() == content
+    assert read_progress() == {"02-back": Tried(1, True)}
+
+
+def test_it_can_be_cleared(own_folder):
+    clear_progress()
+    assert not own_folder.exists()
+    note_answer("02-back", 1, True)
+    clear_progress()
+    assert read_progress() == {}
+
+
+def test_the_box_keeps_what_was_judged_and_shows_it_again(own_folder):
+    box = ask(BACK)
+    box.check("three feet or so")
+    assert read_progress() == {} and box.face.standing == ""
+    box.check(box.posed.givens.texts["W"])
+    assert box.face.standing == "not yet right, tried once"
+    box.check(box.posed.answer)
+    assert ask(BACK).face.standing == "right, tried 2 times"
+    assert ask(BOTTOM).face.standing == ""
+
+
+def test_an_answer_is_judged_though_it_cannot_be_kept(own_folder, monkeypatch):
+    def refuse(*_, **__):
+        raise WriteError("The disk is full; nothing was written.")
+
+    monkeypatch.setattr("shoplib.lessons.progress.write_files", refuse)
+    box = ask(BACK)
+    assert box.check(box.posed.answer).right
+    assert box.face.standing == "This could not be kept. The disk is full; nothing was written."
+
+
+def test_the_file_says_its_format(own_folder):
+    note_answer("02-back", 1, True)
+    kept = json.loads((own_folder / FILE).read_text())
+    assert kept == {"format": 1, "exercises": {"02-back": {"tries": 1, "right": True, "version": 1}}}
