@@ -63,8 +63,10 @@ class Lanes:
         self.reach(left, top, right, bottom)
         self.texts.append((x, y, text, size, anchor, turned))
         if halo:
+            # A second, smaller line closes up to the first, so that no stroke shows between the two.
+            top += 1 if size == NORMAL else -1
             self.halos.append(
-                f"M{left - 1:.2f} {top + 1:.2f}H{right + 1:.2f}V{bottom - 1:.2f}H{left - 1:.2f}Z"
+                f"M{left - 3:.2f} {top:.2f}H{right + 3:.2f}V{bottom - 1:.2f}H{left - 3:.2f}Z"
             )
 
     def reach(self, left: float, top: float, right: float, bottom: float) -> None:
