@@ -62,7 +62,7 @@ def _solved(project: Project) -> Cabinet:
     if project.size.by == "space" and project.space.blocks:
         gathered.findings.extend(note_on_blocks(project.space, project.style))
     openings = carcass(assembly, project, shell, widths)
-    rear = rails(assembly, project, shell, openings)
+    rear = rails(assembly, project, shell, openings, gathered)
     for bay, opening in zip(project.bays, openings, strict=True):
         if bay.kind == "drawers":
             add_drawers(assembly, project, shell, opening, rear, gathered)

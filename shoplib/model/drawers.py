@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from shoplib.measure import narrowest, share, thickest, write_brief
+from shoplib.measure import narrowest, share, thickest, to_step, write_brief
 from shoplib.model.as_measured import (
     depth_as_built,
     judge_taper,
@@ -171,10 +171,10 @@ def _add_drawer(
 ) -> dict[str, Blank]:
     """The box of a drawer and what it runs on; `room` is its x span as built, and its y span."""
     x, y = room
-    place = place_box(project, rule, slide, x, _cell(row, slide), y, group, key)
+    place = place_box(project, rule, slide, x, _cell(row, slide, shell.floor, project.step), y, group, key)
     box = add_box(assembly, project, rule, slide, place, group, key)
     if slide.carries == "hardware":
-        pair = slide_pair(bay, box, place, slide, group)
+        pair = slide_pair(bay, box, place, slide, group, project.step)
         _judge_slide_height(project, place, slide, group, gathered)
         gathered.hardware.extend(pair)
         gathered.spacers.append((f"{group}: under the slide, above the bottom", pair[0].box.low[2] - shell.floor))
@@ -196,7 +196,7 @@ def _add_front(
     key: str,
     gathered: Gathered,
 ) -> None:
-    front, pulls = add_front(assembly, project, group, *spans, box_front, key)
+    front, pulls = add_front(assembly, project, group, *spans, (box_front,), key)
     gathered.hardware.extend(pulls)
     gathered.hardware.append(_front_screws(front, box_front, group))
     gathered.fronts.append((opening, front))
@@ -221,10 +221,14 @@ def _front_screws(front: Blank, box_front: Blank, group: str) -> Hardware:
     return Hardware("front screws", box_front.name, group, box_front.box, "", (screw,) if screw else ())
 
 
-def _cell(row: Row, slide: Slide) -> Span:
-    """The height that a box may use: hidden by its front, and inside its opening."""
-    if row.front is None or slide.carries == "shelf":
+def _cell(row: Row, slide: Slide, floor: int, step: int) -> Span:
+    """The height that a box may use: hidden by its front, and inside its opening.
+
+    A box on slides or runners begins whole steps above the bottom, which its spacer is cut to.
+    """
+    if slide.carries == "shelf":
         return row.opening
-    low = thickest([row.front[0], row.opening[0]])
-    high = narrowest([row.front[1], row.opening[1]])
-    return (low, high)
+    front = row.front or row.opening
+    low = thickest([front[0], row.opening[0]])
+    high = narrowest([front[1], row.opening[1]])
+    return (floor + to_step(low + slide.below - floor, step, "up") - slide.below, high)

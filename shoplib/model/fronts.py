@@ -22,24 +22,33 @@ def front_width(project: Project, bay: Opening, first: bool = True, last: bool =
 
     Inset: the opening less the gap `around` at each side. Overlay at an outer side: the opening plus
     side thickness less the reveal, O + a each side. Overlay on a divider: two fronts share it and
-    leave the gap between them, (t - g) / 2 each. Fronts side by side part where their boxes do, or a
+    leave the gap between them, (t - g) / 2 each; beside a bay without fronts it is covered like a side.
+    Fronts side by side part where their boxes do, or a
     box would run into the front beside its own; the outer ones differ in width from those between.
     """
     left, right = bay.left_upright, bay.right_upright
     return (
-        bay.left - _beyond(project.fronts, left, first),
-        bay.right + _beyond(project.fronts, right, last),
+        bay.left - _beyond(project.fronts, left, first, has_fronts(project, bay.number - 1)),
+        bay.right + _beyond(project.fronts, right, last, has_fronts(project, bay.number + 1)),
     )
 
 
-def _beyond(fronts: Fronts, upright: Blank, at_upright: bool) -> int:
-    """How far a front reaches past the edge of its opening; less than nothing where it stays inside."""
+def has_fronts(project: Project, number: int) -> bool:
+    """Whether the bay of this number, counted from the left, is there and closed by fronts."""
+    return 1 <= number <= len(project.bays) and project.bays[number - 1].kind in ("drawers", "pull-out")
+
+
+def _beyond(fronts: Fronts, upright: Blank, at_upright: bool, shared: bool) -> int:
+    """How far a front reaches past the edge of its opening; less than nothing where it stays inside.
+
+    `shared` is true where a front of the next bay lies on the same upright.
+    """
     if not at_upright:
         return -share(fronts.gap, 2, 1)[0]
     if fronts.kind == "inset":
         return -fronts.around
     t = upright.sheet.thickness
-    return share(t - fronts.gap, 2, 1)[0] if upright.role == "divider" else t - fronts.reveal
+    return share(t - fronts.gap, 2, 1)[0] if shared else t - fronts.reveal
 
 
 def front_depth(project: Project) -> Span:
@@ -49,9 +58,9 @@ def front_depth(project: Project) -> Span:
 
 
 def add_front(
-    assembly: Assembly, project: Project, group: str, x: Span, z: Span, behind: Blank, key: str
+    assembly: Assembly, project: Project, group: str, x: Span, z: Span, behind: tuple[Blank, ...], key: str
 ) -> tuple[Blank, list[Hardware]]:
-    """The front of a drawer or pull-out, against the board behind it, with its pull."""
+    """The front of a drawer or pull-out, against the boards behind it, with its pull."""
     sheet = sheet_of(project, project.fronts.sheet, "fronts.sheet")
     front = assembly.add(
         f"{group} front",
@@ -64,27 +73,32 @@ def add_front(
         edging=edging_of(project, "fronts"),
         key=key,
     )
-    assembly.join(front, behind, "+y", BUTT)
+    for board in behind:
+        assembly.join(front, board, "+y", BUTT)
     if project.pulls is None:
         return front, []
-    return front, [_pull(project.pulls, front, behind, group)]
+    return front, [_pull(project.pulls, front, behind, group, project.step)]
 
 
-def _pull(pulls: Pulls, front: Blank, behind: Blank, group: str) -> Hardware:
-    """The pull in the middle of the front, its holes at L/2 - p/2 and L/2 + p/2, bored through both boards."""
+def _pull(pulls: Pulls, front: Blank, behind: tuple[Blank, ...], group: str, step: int) -> Hardware:
+    """The pull in the middle of the front, its holes at L/2 - p/2 and L/2 + p/2, bored through what is behind too.
+
+    In height the middle goes down to a whole step from the lower edge, where it is marked.
+    """
     (x0, y0, z0), (x1, y1, z1) = front.low, front.high
     if pulls.pitch + pulls.hole >= x1 - x0 or pulls.hole >= z1 - z0:
         key = "pulls.pitch" if pulls.pitch else "pulls.hole"
         raise ImpossibleProject(key, f"the holes of the pull do not stand on the {front.name}; choose a smaller pull")
     across = share(x1 - x0 - pulls.pitch, 2, 1)[0]
-    height = z0 + share(z1 - z0, 2, 1)[0]
+    height = z0 + share(z1 - z0, 2, step)[0]
     radius = share(pulls.hole, 2, 1)[0]
     places = [x0 + across] + ([x1 - across] if pulls.pitch else [])
     for x in places:
         front.holes.append(Hole("pull", (x, y0, height), "y", pulls.hole, y1 - y0))
-        if behind.role == "box front" and _holds(behind, x, height, radius):
-            through = behind.high[1] - behind.low[1]
-            behind.holes.append(Hole("pull", (x, behind.low[1], height), "y", pulls.hole, through))
+        for board in behind:
+            if board.role in ("box front", "cleat") and _holds(board, x, height, radius):
+                through = board.high[1] - board.low[1]
+                board.holes.append(Hole("pull", (x, board.low[1], height), "y", pulls.hole, through))
     body = Box((places[0] - radius, y0 - pulls.projection, height - radius), (places[-1] + radius, y0, height + radius))
     return Hardware("pull", front.name, group, body)
 

@@ -1,21 +1,26 @@
 """The pull-out: an upright panel on one pair of slides, with pegs and room for what hangs on them."""
 
-from shoplib.measure import share, thickest, write_length
+from shoplib.measure import INCH, MM, share, thickest, write_length
 from shoplib.model.as_measured import depth_as_built, opening_as_built, wait_for
 from shoplib.model.assembly import Assembly
-from shoplib.model.blank import UPRIGHT_LEFT, UPRIGHT_RIGHT, Blank
+from shoplib.model.blank import FACING_TALL, UPRIGHT_LEFT, UPRIGHT_RIGHT, Blank, Span
 from shoplib.model.board import BOXES, Hole
 from shoplib.model.box import Box
-from shoplib.model.carcass import Opening
+from shoplib.model.carcass import BUTT, Opening
 from shoplib.model.drawer_box import box_depth, slide_row
 from shoplib.model.fronts import add_front, front_depth, front_width
 from shoplib.model.gathered import Gathered
 from shoplib.model.project import ImpossibleProject, Project, PullOut
 from shoplib.model.rows import front_zone
 from shoplib.model.runners import screw_into
+from shoplib.model.screwed import clearance, end_screws, screw_through
 from shoplib.model.shell import Shell, sheet_of
 from shoplib.model.solved import Finding, Hardware, Travel
 from shoplib.tables.slides import Slide
+
+CLEAT_WIDTH, CLEAT_WIDTH_MM = 3 * INCH // 2, 40 * MM
+"""How wide the cleat behind the front is: room for a screw in its middle; common practice, no source."""
+_FRONT_SCREWS = 2
 
 
 def add_pull_out(
@@ -57,12 +62,18 @@ def add_pull_out(
     gathered.travel.append(Travel(group, (0, -(length - slide.travel_lost), 0)))
     _check_room(project, choice, bay, panel, room, gathered)
     _slides(bay, panel, slide, left, group, shell, project.step, gathered)
-    _pegs(panel, choice, left, group, key, project.step, gathered)
+    start = panel.low[1]
     if project.fronts.kind != "none":
+        cleat = _cleat(assembly, project, panel, left, group, key, gathered)
+        start = cleat.high[1]
         wide = front_width(project, built.at_front)
-        front, pulls = add_front(assembly, project, group, wide, front_zone(project, shell), panel, key)
+        front, pulls = add_front(assembly, project, group, wide, front_zone(project, shell), (panel, cleat), key)
         gathered.hardware.extend(pulls)
         gathered.fronts.append((built.at_front, front))
+        screw = screw_into(front, "front", _FRONT_SCREWS, before=cleat.sheet.thinnest)
+        fixed = (screw,) if screw else ()
+        gathered.hardware.append(Hardware("front screws", cleat.name, group, cleat.box, "", fixed))
+    _pegs(panel, choice, (start, panel.high[1]), left, group, key, project.step, gathered)
 
 
 def _check_room(project: Project, choice: PullOut, bay: Opening, panel: Blank, room: int, gathered: Gathered) -> None:
@@ -91,23 +102,58 @@ def _slides(
         gathered.spacers.append((f"{group}: under the {name} slide, above the bottom", z - shell.floor))
 
 
-def _pegs(panel: Blank, choice: PullOut, left: bool, group: str, key: str, step: int, gathered: Gathered) -> None:
+def _cleat(
+    assembly: Assembly, project: Project, panel: Blank, left: bool, group: str, key: str, gathered: Gathered
+) -> Blank:
+    """An upright cleat behind the front, along the face with the pegs: an edge alone would not hold the front.
+
+    It is screwed through the panel, and the front is screwed through it from behind; the screws of one
+    stand between those of the other.
+    """
+    wide = CLEAT_WIDTH if project.style.unit == "in" else CLEAT_WIDTH_MM
+    face = panel.high[0] if left else panel.low[0]
+    x = (face, face + wide) if left else (face - wide, face)
+    y = (panel.low[1], panel.low[1] + panel.sheet.thickness)
+    cleat = assembly.add(
+        f"{group} cleat", "cleat", panel.sheet, FACING_TALL, (x, y, panel.span(2)), group=group, stage=BOXES, key=key
+    )
+    assembly.join(cleat, panel, "-x" if left else "+x", BUTT)
+    low, high = panel.span(2)
+    middle = y[0] + share(y[1] - y[0], 2, 1)[0]
+    outer = panel.low[0] if left else panel.high[0]
+    edge = share(high - low, 12, project.step)[0]
+    half = share(high - low, 2, project.step)[0]
+    places = [(outer, middle, z) for z in (low + edge, low + half, high - edge)]
+    screw_through(panel, cleat, "x", places, project.style)
+    gathered.hardware.append(end_screws("cleat screws", panel, cleat, group, len(places)))
+    across = x[0] + share(wide, 2, 1)[0]
+    quarter = share(high - low, 4, project.step)[0]
+    for z in (low + quarter, high - quarter):
+        cleat.holes.append(
+            Hole("screw", (across, y[1], z), "y", clearance(project.style), y[1] - y[0], f"{group} front")
+        )
+    return cleat
+
+
+def _pegs(
+    panel: Blank, choice: PullOut, y_span: Span, left: bool, group: str, key: str, step: int, gathered: Gathered
+) -> None:
     """Rows and columns of pegs with even spaces beside and between them: (size - n pegs) / (n + 1), in whole steps.
 
-    What will not divide into steps goes to the rear and the top.
+    `y_span` is the depth that is free for them. What will not divide into steps goes to the rear and the top.
     """
     if choice.peg_rows < 0 or choice.peg_columns < 0:
         raise ImpossibleProject(f"{key}.peg_rows", "a number of rows or columns is 0 or more")
     face = panel.high[0] if left else panel.low[0]
     radius = share(choice.peg_diameter, 2, 1)[0]
     wide = choice.peg_diameter
-    across = share(panel.high[1] - panel.low[1] - choice.peg_columns * wide, choice.peg_columns + 1, step)[0]
+    across = share(y_span[1] - y_span[0] - choice.peg_columns * wide, choice.peg_columns + 1, step)[0]
     up = share(panel.high[2] - panel.low[2] - choice.peg_rows * wide, choice.peg_rows + 1, step)[0]
     if across <= 0 or up <= 0:
         raise ImpossibleProject(f"{key}.peg_rows", "the pegs would run into one another; take fewer")
     for row in range(1, choice.peg_rows + 1):
         for column in range(1, choice.peg_columns + 1):
-            y = panel.low[1] + column * across + (column - 1) * wide + radius
+            y = y_span[0] + column * across + (column - 1) * wide + radius
             z = panel.low[2] + row * up + (row - 1) * wide + radius
             panel.holes.append(Hole("peg", (face, y, z), "x", choice.peg_diameter, choice.peg_depth))
             out = (face, face + choice.peg_length) if left else (face - choice.peg_length, face)

@@ -2,11 +2,14 @@
 
 from dataclasses import dataclass
 
-from shoplib.measure import narrowest
+from shoplib.measure import narrowest, share
 from shoplib.model.assembly import Assembly
-from shoplib.model.blank import FACING
+from shoplib.model.blank import FACING, Blank
+from shoplib.model.box import Box
 from shoplib.model.carcass import Opening
+from shoplib.model.gathered import Gathered
 from shoplib.model.project import ImpossibleProject, Project
+from shoplib.model.screwed import end_screws, screw_through
 from shoplib.model.shell import Shell, foot_of_sides, sheet_of
 
 
@@ -32,22 +35,47 @@ class Rear:
         return narrowest([self.behind, *(face for _, _, face in self.rails)])
 
 
-def rails(assembly: Assembly, project: Project, shell: Shell, openings: tuple[Opening, ...]) -> Rear:
-    """Rails in front of the back, one in each bay; gives what stands behind the bays."""
+def rails(
+    assembly: Assembly, project: Project, shell: Shell, openings: tuple[Opening, ...], gathered: Gathered
+) -> Rear:
+    """Rails in front of the back, each in one piece from side to side; gives what stands behind the bays.
+
+    A case hangs from such a rail, so it is not cut at the dividers: these are notched round it. Its ends
+    are let into the sides, or butted and screwed through them.
+    """
+    left, right = openings[0].left_upright, openings[-1].right_upright
     found = []
     for index, rail in enumerate(project.carcass.rails):
         key = f"carcass.rails[{index + 1}]"
         sheet = sheet_of(project, rail.sheet, f"{key}.sheet")
         foot = foot_of_sides(project, shell)
         low = shell.ceiling - rail.width if rail.at is None else foot + rail.at
-        if low < foot or low + rail.width > shell.top_face:
+        high = low + rail.width
+        if low < foot or high > shell.top_face:
             where = f"{key}.width" if rail.at is None else f"{key}.at"
             raise ImpossibleProject(where, "the rail would stand outside the case; move it or make it narrower")
-        for bay in openings:
-            ends = ((bay.left, bay.right), (shell.behind - sheet.thickness, shell.behind), (low, low + rail.width))
-            name = f"{bay.name} rail {index + 1}"
-            board = assembly.add(name, "rail", sheet, FACING, ends, key=key)
-            assembly.join(board, bay.left_upright, "-x", rail.joint, key=f"{key}.joint")
-            assembly.join(board, bay.right_upright, "+x", rail.joint, key=f"{key}.joint")
-        found.append((low, low + rail.width, shell.behind - sheet.thickness))
+        face = shell.behind - sheet.thickness
+        spans = ((left.high[0], right.low[0]), (face, shell.behind), (low, high))
+        board = assembly.add(f"rail {index + 1}", "rail", sheet, FACING, spans, key=key)
+        assembly.join(board, left, "-x", rail.joint, key=f"{key}.joint")
+        assembly.join(board, right, "+x", rail.joint, key=f"{key}.joint")
+        notch = shell.behind - sheet.thickest - rail.joint.fit
+        upper = shell.top_face if high >= shell.ceiling else high + rail.joint.fit
+        for bay in openings[:-1]:
+            divider = bay.right_upright
+            divider.notch(Box((divider.low[0], notch, low), (divider.high[0], shell.behind, upper)))
+        if rail.joint.kind == "butt":
+            _screw_ends(board, left, right, project, gathered)
+        found.append((low, high, face))
     return Rear(shell.behind, tuple(found))
+
+
+def _screw_ends(rail: Blank, left: Blank, right: Blank, project: Project, gathered: Gathered) -> None:
+    """Two screws through each side, a quarter of the rail's width from its edges."""
+    (_, y0, z0), (_, y1, z1) = rail.low, rail.high
+    middle = y0 + share(y1 - y0, 2, 1)[0]
+    edge = share(z1 - z0, 4, project.step)[0]
+    for side, x in ((left, left.low[0]), (right, right.high[0])):
+        places = [(x, middle, z0 + edge), (x, middle, z1 - edge)]
+        screw_through(side, rail, "x", places, project.style)
+        gathered.hardware.append(end_screws("rail screws", side, rail, "case", len(places)))

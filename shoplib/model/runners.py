@@ -25,9 +25,14 @@ def screw_into(board: Blank, use: str, count: int, before: int = 0) -> Screw | N
     return None if length is None else Screw(row.gauge, length, board.name, count)
 
 
-def slide_pair(bay: Opening, box: dict[str, Blank], place: BoxPlace, slide: Slide, group: str) -> list[Hardware]:
-    """Two bought slides beside the box, or under it, each screwed to its upright and its box side."""
-    middle = place.z[0] + share(place.z[1] - place.z[0] - slide.height, 2, 1)[0]
+def slide_pair(
+    bay: Opening, box: dict[str, Blank], place: BoxPlace, slide: Slide, group: str, step: int
+) -> list[Hardware]:
+    """Two bought slides beside the box, or under it, each screwed to its upright and its box side.
+
+    Beside it they lie in the middle of its height, down to whole steps above its lower edge.
+    """
+    middle = place.z[0] + share(place.z[1] - place.z[0] - slide.height, 2, step)[0]
     low = middle if slide.holds == "outside" else place.z[0] - slide.height
     high = low + slide.height
     length = place.y[1] - place.y[0]

@@ -97,7 +97,10 @@ def test_heights_by_ratio_add_up(unit, h, t, ratio):
 @each("g, t, below, above, tall", (IN, "1/8", "0.703", "1/4", "1/4", "1 3/4"), (MM, "3", "17.86", "6", "6", "45"))
 @pytest.mark.parametrize("n", [2, 4])
 def test_the_kth_spacer_is_the_fronts_and_gaps_below_and_then_the_slide_in_its_box(unit, g, t, below, above, tall, n):
-    """`below`, `above`, `tall` as in data/slides.toml; a box is whole steps high and its slide in its middle."""
+    """`below`, `above`, `tall` as in data/slides.toml; a box begins whole steps up and is whole steps high.
+
+    Its slide lies in its middle, down to a step: a spacer is cut to a step.
+    """
     solved = Solved(drawer_case(unit, t=[t], gap=g, rule={"count": n}), unit)
     o = (30 if unit is IN else 760) - 2 * t
     ideal = unit.down((o - (n + 1) * g) / n)
@@ -106,8 +109,11 @@ def test_the_kth_spacer_is_the_fronts_and_gaps_below_and_then_the_slide_in_its_b
     assert len(spacers) == n
     for k, spacer in enumerate(spacers):
         datum = sum(fronts[:k]) + (k + 1) * g
-        box = unit.down(fronts[k] - below - above)
-        assert abs(spacer - (datum + below + (box - tall) / 2)) < Fraction(1, unit.ticks)
+        start = -unit.down(-(datum + below))
+        box = unit.down(datum + fronts[k] - above - start)
+        assert solved.size(f"bay 1 drawer {k + 1} left box side", 2) == box
+        assert spacer == start + unit.down((box - tall) / 2)
+        assert spacer % unit.step == 0
     if n > 2:
         assert [b - a for a, b in pairwise(spacers[1:])] == [ideal + g] * (n - 2)
 
@@ -128,8 +134,8 @@ def test_pull_holes_lie_at_half_the_length_less_and_plus_half_the_pitch(unit, p,
         assert measured[1] - measured[0] == p
         up = board.placement.own_axis(2)
         if name.endswith("1 front"):
-            middle = solved.size(name, 2) / 2
-            assert all(abs(unit.back(hole.centre[up]) - middle) < Fraction(1, unit.ticks) for hole in holes)
+            middle = unit.down(solved.size(name, 2) / 2)  # marked from the lower edge, at a whole step
+            assert [unit.back(hole.centre[up]) for hole in holes] == [middle, middle]
 
 
 SOLD = [exact(length) for length in ("5/8", "3/4", "1", "1 1/4", "1 1/2")]  # data/screws.toml, No. 8, inches
