@@ -1,12 +1,13 @@
 """Checks of a solved cabinet. Each gives findings; none raises and none changes anything."""
 
 from shoplib.checks.as_built import AsBuilt, row_of
+from shoplib.checks.bring_in import find_trouble_on_the_way
 from shoplib.checks.diagonals import give_diagonals
 from shoplib.checks.fit_space import find_space_conflicts
 from shoplib.checks.fittings import find_slides_in_wood
 from shoplib.checks.gaps import find_tight_gaps
 from shoplib.checks.joint_choice import find_joints_without_clearance, find_weak_joints
-from shoplib.checks.outside import find_outside_difference
+from shoplib.checks.outside import find_outside_difference, tell_height_on_casters
 from shoplib.checks.overlap import find_overlaps
 from shoplib.checks.readings import find_doubtful_readings, find_unlike_readings
 from shoplib.checks.screws import find_meeting_screws, find_missing_screws
@@ -35,6 +36,8 @@ CHECKS = (
     find_unlike_readings,
     find_joints_without_clearance,
     find_space_conflicts,
+    find_trouble_on_the_way,
+    tell_height_on_casters,
     give_diagonals,
     find_grooves_that_show,
 )

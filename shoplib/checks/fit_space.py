@@ -1,8 +1,7 @@
-"""The cabinet must fit the space that was measured for it, and be brought there."""
+"""The cabinet must fit the space that was measured for it."""
 
 from collections.abc import Sequence
 from itertools import product
-from math import isqrt
 
 from shoplib.measure import narrowest, write_brief
 from shoplib.model.box import Box, Point
@@ -12,42 +11,9 @@ from shoplib.words.amounts import how_much
 from shoplib.words.naming import and_list
 
 _LESS = ("narrower", "shallower", "lower")
-
-
-def stands_up(height: int, other: int, room: int) -> bool:
-    """Whether a case laid on its back (`other` = depth) or side (`other` = width) can be tipped upright.
-
-    While it turns, its diagonal stands upright once: sqrt(height2 + other2) must not exceed the
-    room's height. Squares are compared, so the answer is exact.
-
-    >>> stands_up(4, 3, 5), stands_up(4, 3, 4)
-    (True, False)
-    """
-    return height * height + other * other <= room * room
-
-
-def diagonal_up(a: int, b: int, step: int) -> int:
-    """The diagonal of a rectangle, rounded up to a whole step: so much height is enough.
-
-    >>> diagonal_up(3, 4, 1), diagonal_up(1, 1, 1), diagonal_up(30, 40, 20)
-    (5, 2, 60)
-    """
-    square = a * a + b * b
-    whole = isqrt(square)
-    whole += whole * whole < square
-    return -(-whole // step) * step
-
-
-def too_big_for_door(sizes: Sequence[int], openings: Sequence[int]) -> int:
-    """By how much the case is too big for a door: its smaller sizes against the door's, each in order.
-
-    A case goes through with its longest size ahead, so only the two smaller ones meet the door.
-    With one size of the door known, the smallest meets it. 0 where it goes through.
-
-    >>> too_big_for_door((60, 24, 30), (80, 28)), too_big_for_door((60, 24, 30), (80, 22))
-    (0, 2)
-    """
-    return max([size - room for size, room in zip(sorted(sizes), sorted(openings), strict=False)] + [0])
+_REACH = (set(), {"pull"}, {"caster", "foot"})
+"""What makes the envelope larger than the boards, in width, depth and height."""
+_CALLED = {"pull": "pulls", "caster": "casters", "foot": "feet"}
 
 
 def has_place(size: Point, space: Point, blocks: Sequence[Box]) -> bool:
@@ -95,17 +61,14 @@ def least_cut(size: Point, space: Point, blocks: Sequence[Box]) -> tuple[int, in
 def find_space_conflicts(cabinet: Cabinet) -> tuple[Finding, ...]:
     """What keeps the envelope (casters, feet and pulls included) out of `project.space`.
 
-    "stop" where it does not fit, cannot be stood up or does not go through the door; "warn" where
-    only a floor out of level may take the height; "note" for the height that standing it up needs.
+    "stop" where it does not fit; "warn" where only a floor out of level may take the height.
     """
     space = cabinet.project.space if cabinet.project else None
     if space is None:
         return ()
     size = cabinet.envelope.size
     found = _too_large(cabinet, size, space) or _in_the_way(cabinet, size, space)
-    for look in (_floor, _standing_up, _door):
-        found += look(cabinet, size, space)
-    return tuple(found)
+    return (*found, *_floor(cabinet, size, space))
 
 
 def _room(space: Space) -> Point:
@@ -127,8 +90,10 @@ def _too_large(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
         over = need + free - room
         if over > 0:
             kept = f" and {write_brief(free, style)} must stay free" if free else ""
+            fitted = need > cabinet.outside.size[axis] and _REACH[axis] & {f.what for f in cabinet.hardware}
+            counted = f", {' and '.join(_CALLED[what] for what in sorted(fitted))} included," if fitted else ""
             text = (
-                f"The cabinet takes {write_brief(need, style)} of {what}{kept}, but the space has only "
+                f"The cabinet{counted} takes {write_brief(need, style)} of {what}{kept}, but the space has only "
                 f"{write_brief(room, style)}. Make it {how_much(over, style)} {_LESS[axis]}."
             )
             found.append(_finding("stop", text, over))
@@ -173,43 +138,3 @@ def _floor(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
         f"height: hold a level across the space, and make the case {lacking} lower if it does."
     )
     return [_finding("warn", text, over)]
-
-
-def _standing_up(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
-    if space.bring_in == "slid in":
-        return []
-    style, (width, depth, height) = cabinet.style, size
-    other = depth if space.bring_in == "stood up from its back" else width
-    needed = diagonal_up(height, other, style.step)
-    need = f"{space.bring_in.capitalize()}, the cabinet needs {write_brief(needed, style)} of height"
-    if space.room_height is None:
-        text = f"{need}. Measure the room's height and put it into space.room_height."
-        return [_finding("note", text, needed)]
-    room = write_brief(space.room_height, style)
-    if stands_up(height, other, space.room_height):
-        return [_finding("note", f"{need}; the room has {room}.", needed)]
-    short = needed - space.room_height
-    below = {fitting.what for fitting in cabinet.hardware} & {"caster", "foot"}
-    off = "Leave its casters or feet off until it stands, slide" if below else "Slide"
-    text = (
-        f"{need} and the room has {room}: {how_much(short, style)} too little. "
-        f"{off} it in upright, or build it in two parts."
-    )
-    return [_finding("stop", text, short)]
-
-
-def _door(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
-    openings = [given for given in (space.door_width, space.door_height) if given is not None]
-    over = too_big_for_door(size, openings)
-    if not over:
-        return []
-    small = " x ".join(write_brief(part, cabinet.style) for part in sorted(size)[: len(openings)])
-    door = " x ".join(write_brief(part, cabinet.style) for part in sorted(openings))
-    names = {"pull": "pulls", "caster": "casters", "foot": "feet"}
-    loose = [name for what, name in names.items() if any(fitting.what == what for fitting in cabinet.hardware)]
-    off = f"Take {and_list(loose)} off, or build" if loose else "Build"
-    text = (
-        f"With its longest size ahead the cabinet is {small} and the door is {door}: "
-        f"{how_much(over, cabinet.style)} too much. {off} it in two parts."
-    )
-    return [_finding("stop", text, over)]

@@ -25,6 +25,27 @@ def find_outside_difference(cabinet: Cabinet) -> tuple[Finding, ...]:
     return tuple(found)
 
 
+def tell_height_on_casters(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """A "note" where the cabinet stands on casters or feet: which height is that of the boards, and which is not."""
+    below = [fitting for fitting in cabinet.hardware if fitting.what in ("caster", "foot")]
+    whole, boards = cabinet.envelope.size[2], cabinet.outside.size[2]
+    if not below or whole == boards:
+        return ()
+    what = "casters" if below[0].what == "caster" else "feet"
+    by = cabinet.project.size.by if cabinet.project else "outside"
+    given = {
+        "outside": "size.height is that of the boards alone",
+        "inside": "size.height is that of the inside alone",
+        "space": f"the height of the space counts the {what} in",
+    }[by]
+    style = cabinet.style
+    text = (
+        f"On its {what} the cabinet stands {write_brief(whole, style)} high: {write_brief(boards, style)} of boards "
+        f"and {write_brief(whole - boards, style)} below them; {given}."
+    )
+    return (Finding("outside", "note", (), text, whole),)
+
+
 def _finding(cabinet: Cabinet, axis: int, size: str, low: int, high: int) -> Finding:
     style = cabinet.style
     whole = around([board.box for board in cabinet.boards])

@@ -1,6 +1,12 @@
 """The box over all boards against the stated outside."""
 
-from shoplib.checks.outside import find_outside_difference
+from dataclasses import replace
+
+import pytest
+
+from shoplib.checks.outside import find_outside_difference, tell_height_on_casters
+from shoplib.model.project import Size
+from shoplib.model.solved import Hardware
 from tests.checks.cabinets import box, cabinet, case_boards, ticks, tool_case
 
 
@@ -39,3 +45,19 @@ def test_a_case_of_the_right_size_in_the_wrong_place():
 
 def test_a_cabinet_without_boards():
     assert find_outside_difference(cabinet([])) == ()
+
+
+@pytest.mark.parametrize(
+    ("what", "by", "words"),
+    [("caster", "outside", "size.height is that of the boards alone"),
+     ("foot", "space", "the height of the space counts the feet in")],
+)  # fmt: skip
+def test_the_height_on_casters_or_feet_is_told_apart_from_that_of_the_boards(what, by, words):
+    whole = box((0, 0, -60), (500, 300, 400))
+    plain = tool_case()
+    project = replace(plain.project, size=Size(by))
+    on = replace(plain, project=project, envelope=whole, hardware=(Hardware(what, "bottom", "case", whole),))
+    (found,) = tell_height_on_casters(on)
+    assert (found.level, found.amount) == ("note", ticks(460))
+    assert "460 mm high: 400 mm of boards and 60 mm below them" in found.text and words in found.text
+    assert tell_height_on_casters(plain) == ()
