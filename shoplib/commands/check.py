@@ -6,7 +6,7 @@ import textwrap
 from shoplib.checks import check
 from shoplib.documents.hand_list import ListError, read_hand_list
 from shoplib.documents.project_file import ProjectFileError, read_project
-from shoplib.lists.compare import Difference, compare
+from shoplib.lists.compare import Comparison, Difference, compare
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
 
@@ -17,25 +17,35 @@ def run(file: str, list_file: str) -> int:
     """Print what differs and what it would do; return 0 agrees, 1 differs, 2 cannot be read."""
     try:
         cabinet = solve(read_project(file))
-        rows = read_hand_list(list_file)
+        typed = read_hand_list(list_file)
     except (ProjectFileError, ImpossibleProject, ListError) as fault:
         print(fault, file=sys.stderr)
         return UNREADABLE
-    differences = compare(cabinet, rows, check)
-    print(report(differences, len(rows), len(cabinet.boards)))
-    return DIFFERS if differences else AGREES
+    comparison = compare(cabinet, typed.rows, check)
+    for sentence in typed.unreadable:
+        print(sentence, file=sys.stderr)
+    if typed.unreadable:
+        if comparison.differences:
+            print(report(comparison, len(typed.rows), len(cabinet.boards), "What can be read differs from the plan."))
+        return UNREADABLE
+    print(report(comparison, len(typed.rows), len(cabinet.boards)))
+    return DIFFERS if comparison.differences else AGREES
 
 
-def report(differences: tuple[Difference, ...], rows: int, boards: int) -> str:
-    """The differences as text: each line's own sentence, then what it would do.
+def report(comparison: Comparison, rows: int, boards: int, differs: str = "The list differs from the plan.") -> str:
+    """The differences as text: each line's own sentence, then what it would do; last what was compared.
 
-    >>> print(report((), 5, 12))
+    >>> from shoplib.lists.compared import What
+    >>> print(report(Comparison((), What(("cuts", "sheet", "thickness", "edging", "grain"))), 5, 12))
     The list agrees with the plan: 5 lines, 12 boards.
+    Compared: names, lengths, widths, cuts, sheet, thickness, edging and grain.
     """
-    if not differences:
-        return f"The list agrees with the plan: {rows} lines, {boards} boards."
-    text = ["The list differs from the plan.", ""]
-    for difference in differences:
+    compared = [line for sentence in comparison.what.told() for line in _wrapped(sentence, "")]
+    if not comparison.differences:
+        agrees = "agrees with the plan" if comparison.what.whole else "agrees with the plan in what could be compared"
+        return "\n".join([f"The list {agrees}: {rows} lines, {boards} boards.", *compared])
+    text = [differs, ""]
+    for difference in comparison.differences:
         for line, sentence in difference.lines:
             text += _wrapped(sentence if line is None else f"Line {line}: {sentence}", "")
         if difference.slip:
@@ -43,7 +53,7 @@ def report(differences: tuple[Difference, ...], rows: int, boards: int) -> str:
         elif difference.would:
             text += _wrapped(f"{_capital('; '.join(difference.would))}.", "  ")
         text.append("")
-    return "\n".join(text).rstrip()
+    return "\n".join([*text, *compared])
 
 
 def _would(difference: Difference) -> str:

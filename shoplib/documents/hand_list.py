@@ -9,6 +9,7 @@ name several boards, parted by semicolons, commas or new lines in the cell.
 import csv
 import io
 import re
+from dataclasses import dataclass
 from pathlib import Path
 
 from shoplib.lists.typed import Said, TypedRow
@@ -27,6 +28,7 @@ _HEADINGS = {
     "stage": "stage",
     "edging": "edging edges banding",
     "cuts": "cuts joinery machining",
+    "grain": "grain",
 }
 _COLUMNS = {word: column for column, words in _HEADINGS.items() for word in words.split()}
 _COLUMNS |= {f"cut {size}": size for size in ("length", "width", "thickness")}
@@ -39,18 +41,29 @@ _LINES_ABOVE = 20
 
 
 class ListError(ValueError):
-    """The list cannot be read; the text is one sentence with the number of the line."""
+    """Nothing of the list can be read; the text is one sentence with the number of the line."""
+
+
+@dataclass(frozen=True, slots=True)
+class HandList:
+    """The rows of a list, and a sentence for each cell or line that cannot be read.
+
+    A row keeps what can be read of it.
+    """
+
+    rows: tuple[TypedRow, ...]
+    unreadable: tuple[str, ...] = ()
 
 
 Heading = tuple[str, str | None, str]
 """What a column holds, the unit that its heading names, and the heading itself."""
 
 
-def read_hand_list(path: str | Path) -> tuple[TypedRow, ...]:
-    """The rows of the list in a file.
+def read_hand_list(path: str | Path) -> HandList:
+    """The list in a file.
 
-    Raises ListError: the file cannot be opened, is not UTF-8, has no headings or no rows, or holds
-    something in a place that is no size, count or stage.
+    Raises ListError: the file cannot be opened, is not UTF-8, has no headings or no rows, or its
+    quotation marks leave open where cells end.
     """
     path = Path(path)
     try:
@@ -70,12 +83,15 @@ def read_hand_list(path: str | Path) -> tuple[TypedRow, ...]:
     return parse_hand_list(text)
 
 
-def parse_hand_list(text: str) -> tuple[TypedRow, ...]:
-    r"""The rows of the list in a text.
+def parse_hand_list(text: str) -> HandList:
+    r"""The list in a text.
 
-    >>> row, = parse_hand_list("Part;Qty;L;W (mm)\nleft side;1;860 mm;580,5\n")
+    >>> row, = parse_hand_list("Part;Qty;L;W (mm)\nleft side;1;860 mm;580,5\n").rows
     >>> row.names, row.count, row.length[0].ticks == 860 * 80_000, row.width[0].text
     (('left side',), 1, True, '580,5')
+    >>> print(*parse_hand_list("part,qty,l,w\nside,two,1 m,1 m\ntop,1,2 m,\n").unreadable, sep="\n")
+    line 2, count: `two` is no count; write a whole number such as `2`.
+    line 3 (top) has no width; give it, or take the line out.
     """
     # Every kind of line end becomes one: csv would count a lone carriage return as part of a line.
     text = text.replace("\r\n", "\n").replace("\r", "\n")
@@ -85,10 +101,14 @@ def parse_hand_list(text: str) -> tuple[TypedRow, ...]:
         raise ListError("the list is empty; it needs a line of headings, such as `names,length,width`, and rows.")
     (line, cells), *rest = records
     headings = _headings(line, cells)
-    rows = tuple(_row(line, cells, headings) for line, cells in rest if any(cells))
-    if not rows:
+    readers = [_RowReader(at, cells, headings) for at, cells in rest if any(cells)]
+    if not readers:
         raise ListError(f"line {line} holds the headings and no rows follow it; add a line for each board.")
-    return rows
+    rows = [reader.read() for reader in readers]
+    return HandList(
+        tuple(row for row in rows if row is not None),
+        tuple(sentence for reader in readers for sentence in reader.unreadable),
+    )
 
 
 def _separator(text: str) -> tuple[str, int]:
@@ -157,46 +177,65 @@ def _headings(line: int, cells: list[str]) -> list[Heading]:
     return headings
 
 
-def _row(line: int, cells: list[str], headings: list[Heading]) -> TypedRow:
-    if any(cells[len(headings) :]):
-        raise ListError(
-            f"line {line} has {len(cells)} cells under {len(headings)} headings; "
-            "put a cell that holds the separating sign in quotation marks."
-        )
-    held: dict[str, list[Said]] = {size: [] for size in _SIZES}
-    words: dict[str, str] = {}
-    for cell, (column, unit, heading) in zip(cells, headings, strict=False):
-        if column in _SIZES and cell:
-            held[column].append(_said(line, cell, unit, heading))
-        elif column:
-            words[column] = cell
-    names = tuple(name for name in (part.strip() for part in re.split("[;,\n]", words.get("names", ""))) if name)
-    if not names:
-        raise ListError(f"line {line} has no name; write which board it is, such as `left side`.")
-    for size in ("length", "width"):
-        if not held[size]:
-            raise ListError(f"line {line} ({_short(names[0])}) has no {size}; give it, or take the line out.")
-    sizes = {size: tuple(said) for size, said in held.items()}
-    count = _number(line, words.get("count", ""), "count")
-    stage = _number(line, words.get("stage", ""), "stage")
-    kept = {column: words.get(column, "") for column in ("sheet", "edging", "cuts")}
-    return TypedRow(line, names, count=count, stage=stage, **sizes, **kept)
+class _RowReader:
+    """Reads one line, and keeps a sentence for each thing in it that cannot be read."""
 
+    def __init__(self, line: int, cells: list[str], headings: list[Heading]) -> None:
+        self._line, self._cells, self._headings = line, cells, headings
+        self.unreadable: list[str] = []
 
-def _said(line: int, cell: str, unit: str | None, heading: str) -> Said:
-    try:
-        return Said(heading, cell, read_length(cell, what=f"line {line}, {heading}", unit=unit))
-    except LengthError as fault:
-        raise ListError(str(fault)) from None
+    def read(self) -> TypedRow | None:
+        """The row, as far as it can be read; None where it names no board."""
+        line = self._line
+        sizes: dict[str, list[Said]] = {size: [] for size in _SIZES}
+        words: dict[str, str] = {}
+        filled = set()
+        shifted = any(self._cells[len(self._headings) :])
+        if shifted:
+            self.unreadable.append(
+                f"line {line} has {len(self._cells)} cells under {len(self._headings)} headings; "
+                "put a cell that holds the separating sign in quotation marks."
+            )
+        for cell, (column, unit, heading) in zip(self._cells, self._headings, strict=False):
+            if column in _SIZES and cell:
+                filled.add(column)
+                if not shifted:
+                    sizes[column] += self._said(cell, unit, heading)
+            elif column:
+                words[column] = cell
+        names = tuple(name for name in (part.strip() for part in re.split("[;,\n]", words.get("names", ""))) if name)
+        if not names:
+            self.unreadable.append(f"line {line} has no name; write which board it is, such as `left side`.")
+            return None
+        if shifted:  # nothing after the stray sign stands under its own heading
+            return TypedRow(line, names, (), ())
+        for size in ("length", "width"):
+            if size not in filled:
+                missing = f"line {line} ({_short(names[0])}) has no {size}; give it, or take the line out."
+                self.unreadable.append(missing)
+        count = self._number(words.get("count", ""), "count")
+        stage = self._number(words.get("stage", ""), "stage")
+        kept = {column: words.get(column, "") for column in ("sheet", "edging", "cuts", "grain")}
+        said = {size: tuple(found) for size, found in sizes.items()}
+        return TypedRow(line, names, count=count, stage=stage, **said, **kept)
 
+    def _said(self, cell: str, unit: str | None, heading: str) -> list[Said]:
+        try:
+            return [Said(heading, cell, read_length(cell, what=f"line {self._line}, {heading}", unit=unit))]
+        except LengthError as fault:
+            self.unreadable.append(str(fault))
+            return []
 
-def _number(line: int, text: str, what: str) -> int | None:
-    if not text:
-        return None
-    match = re.fullmatch(r"(\d{1,4})(?:[.,]0+)?(?: ?x)?", text, re.ASCII)
-    if match is None or int(match[1]) == 0:
-        raise ListError(f"line {line}, {what}: `{_short(text)}` is no {what}; write a whole number such as `2`.")
-    return int(match[1])
+    def _number(self, text: str, what: str) -> int | None:
+        if not text:
+            return None
+        match = re.fullmatch(r"(\d{1,4})(?:[.,]0+)?(?: ?x)?", text, re.ASCII)
+        if match is None or int(match[1]) == 0:
+            self.unreadable.append(
+                f"line {self._line}, {what}: `{_short(text)}` is no {what}; write a whole number such as `2`."
+            )
+            return None
+        return int(match[1])
 
 
 def _short(text: str) -> str:

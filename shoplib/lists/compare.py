@@ -1,32 +1,40 @@
 """A typed cut list held against the planned boards: which line differs, by how much, what it would do.
 
-Sizes agree within half the finest step that the project shows. Lines that are off by the same amount
-in the same direction are put together as one slip (both sides 2 in short); the cabinet is then
-built from those boards (`refit`) and dry-fitted, and what the dry-fit finds now and did not find
-before is what the slip would do.
+Lines that are off by the same amount in the same direction, or whose cuts are off alike, are put together
+as one slip (both sides 2 in short); the cabinet is then built from those boards (`refit`) and
+dry-fitted, and what the dry-fit finds now and did not find before is what the slip would do.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from shoplib.lists.alike import told_once
+from shoplib.lists.compared import Unread, What, parts_said
 from shoplib.lists.consequences import consequences
+from shoplib.lists.cut_list import Kind
+from shoplib.lists.cuts_compared import CutsOff, cuts_off
+from shoplib.lists.edging_compared import EdgingNotRead, edging_off
 from shoplib.lists.refit import refit
-from shoplib.lists.slips import SIZES, slip
-from shoplib.lists.typed import Said, TypedRow, all_of, assign
-from shoplib.lists.words_compared import words_off
-from shoplib.measure import write_brief
-from shoplib.model.board import Board
+from shoplib.lists.row_words import kind_cut_words
+from shoplib.lists.sizes_compared import (
+    amounts,
+    changes,
+    contradictions,
+    finished_off,
+    size_text,
+    swapped,
+    swapped_text,
+)
+from shoplib.lists.typed import TypedRow, all_of, assign
+from shoplib.lists.words_compared import grain_of, lengths_off, words_off
+from shoplib.lists.writing import Writing
+from shoplib.model.board import Board, Cut
 from shoplib.model.box import Point
 from shoplib.model.placement import directions
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.words.amounts import how_much, setting
-from shoplib.words.naming import plural
+from shoplib.words.naming import and_list, in_short, plural
 
 Judge = Callable[[Cabinet], tuple[Finding, ...]]
-
-_LESS = ("short", "narrow", "thin")
-_MORE = ("long", "wide", "thick")
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,173 +52,149 @@ class Difference:
 
 
 @dataclass(frozen=True, slots=True)
+class Comparison:
+    """The differences, the gravest first, and what of the list could be compared at all."""
+
+    differences: tuple[Difference, ...]
+    what: What
+
+
+@dataclass(frozen=True, slots=True)
 class _Off:
-    """One board whose size is off: what the line says of it, and the change along own and world axes."""
+    """One board that is off in size or in its cuts: what the line says of it, and how it would be made.
+
+    `text` is the sentence without the board's name, `slip` the same in a few words: "2 in short".
+    """
 
     line: int
     board: Board
-    own: Point
     text: str
+    slip: str
+    own: Point = (0, 0, 0)
+    cuts: tuple[Cut, ...] | None = None
 
     @property
-    def world(self) -> Point:
+    def alike(self) -> tuple:
+        """Boards of one slip are off alike along the world's axes; case and moving parts apart."""
         change = [0, 0, 0]
         for own, (axis, _) in enumerate(directions(self.board.placement.axes)):
             change[axis] = self.own[own]
-        return tuple(change)
+        return (tuple(change), self.own, self.slip if self.cuts else "", self.board.group == "case")
 
 
-def compare(cabinet: Cabinet, rows: tuple[TypedRow, ...], dry_fit: Judge) -> tuple[Difference, ...]:
-    """Everything in which the rows differ from the boards of the cabinet; empty where they agree.
+def compare(cabinet: Cabinet, rows: tuple[TypedRow, ...], dry_fit: Judge) -> Comparison:
+    """Everything in which the rows differ from the boards of the cabinet, and what was compared.
 
     `dry_fit` gives the findings of a cabinet. The sizes in the rows are sizes at the saw.
     """
-    assigned = assign(rows, cabinet, lambda row, board: not any(_changes(row, board, cabinet)))
+    parts = parts_said(rows)
+    unread: list[Unread] = []
+    assigned = assign(rows, cabinet, lambda row, board: not any(changes(row, board, cabinet)))
     found = [Difference(((line, sentence),)) for line, sentence in assigned.faults]
     off: list[_Off] = []
+    cuts_of = {row.line: cuts_off(row.cuts, boards, cabinet) for row, boards in assigned.boards if boards and row.cuts}
+    # An empty cell says "nothing is cut" only in a list whose other cells say what is.
+    empty_says_none = any(not cuts.unread for cuts in cuts_of.values())
     for row, boards in assigned.boards:
-        said = _sayings(row, boards, cabinet)
+        off += _sizes(row, boards, cabinet)
+        said = list(contradictions(row, cabinet))
+        if boards:
+            sayings, unknown = _sayings(row, boards, cabinet, parts)
+            cuts = cuts_of.get(row.line) or (cuts_off("", boards, cabinet) if empty_says_none else CutsOff())
+            said += sayings
+            unread += [*unknown, *(("cuts", row.line, phrase) for phrase in cuts.unread)]
+            off += _cuts_as_typed(row, boards, cuts)
+            if cuts.missing:
+                found.append(_cuts_missing(row, boards, cuts, cabinet))
+            said += _odd_cuts(row, boards, cuts, cabinet)
         if said:
             found.append(Difference(tuple((row.line, sentence) for sentence in said)))
-        off += _off(row, boards, cabinet)
     planned = dry_fit(cabinet) if off else ()
     slips = _slips(off)
     found += [_built(same, cabinet, planned, dry_fit) for same in slips]
     if assigned.missing:
         found.append(_without(assigned.missing, cabinet))
+    found.sort(key=lambda difference: not (difference.would or difference.lines[0][0] is None))
     if len(slips) > 1:
         told = {sentence for difference in found for sentence in difference.would}
         together = _dry_fitted(off, cabinet, planned, dry_fit)
         if not told.issuperset(together):
-            found.append(Difference((), "all these sizes together", together))
-    return tuple(found)
+            found.append(Difference((), "all these together", together))
+    return Comparison(tuple(found), What.of(rows, tuple(unread)))
 
 
-def _farthest(said: tuple[Said, ...], planned: int) -> Said:
-    """Of two columns that disagree, the one that is further from the plan: it was edited, or both were."""
-    return max(said, key=lambda one: abs(one.ticks - planned))
-
-
-def _changes(row: TypedRow, board: Board, cabinet: Cabinet) -> Point:
-    """How far each of the row's sizes is off the cut size of the board; 0 within half a step."""
-    near = cabinet.style.step // 2
-    changes = []
-    for own, said in enumerate((row.length, row.width, row.thickness)):
-        planned = board.cut_size[own]
-        change = _farthest(said, planned).ticks - planned if said else 0
-        changes.append(change if abs(change) > near else 0)
-    return tuple(changes)
-
-
-def _off(row: TypedRow, boards: tuple[Board, ...], cabinet: Cabinet) -> list[_Off]:
+def _sizes(row: TypedRow, boards: tuple[Board, ...], cabinet: Cabinet) -> list[_Off]:
     found = []
     for board in boards:
-        changes = _changes(row, board, cabinet)
-        if any(changes) and not _swapped(row, board, cabinet):
-            found.append(_Off(row.line, board, changes, _size_text(row, board, changes, cabinet)))
+        own = changes(row, board, cabinet)
+        if any(own) and not swapped(row, board, cabinet):
+            text = size_text(row, board, own, cabinet)
+            found.append(_Off(row.line, board, text, amounts(own, cabinet), own))
     return found
 
 
-def _size_text(row: TypedRow, board: Board, changes: Point, cabinet: Cabinet) -> str:
-    style, parts = cabinet.style, []
-    for own, said in enumerate((row.length, row.width, row.thickness)):
-        if changes[own]:
-            one = _farthest(said, board.cut_size[own])
-            hint = slip(board, own, one, cabinet)
-            measured = own == 2
-            parts.append(
-                f"{SIZES[own]} {write_brief(one.ticks, style, measured)}, "
-                f"planned {write_brief(board.cut_size[own], style, measured)}: "
-                f"{_amount(changes[own], own, cabinet)}{f' ({hint})' if hint else ''}"
-            )
-    return f"{board.name}: {'; '.join(parts)}."
+def _sayings(
+    row: TypedRow, boards: tuple[Board, ...], cabinet: Cabinet, parts: tuple[str, ...]
+) -> tuple[list[str], list[Unread]]:
+    """What is wrong with a row besides sizes that are off and cuts: a turned board, edging, words."""
+    unread: list[Unread] = []
+    name = all_of(boards, cabinet)
+    said = words_off(row, boards[0], name)
+    if row.grain and grain_of(row.grain) is None:
+        unread.append(("grain", row.line, row.grain))
+    if "edging" in parts:
+        try:
+            off = edging_off(row.edging, boards[0], cabinet)
+        except EdgingNotRead:
+            unread.append(("edging", row.line, row.edging))
+        else:
+            said += [f"{name}: {'; '.join(off)}."] if off else []
+    turned = [board for board in boards if swapped(row, board, cabinet)]
+    said += [swapped_text(turned, cabinet)] if turned else finished_off(row, boards[0], cabinet)
+    return said, unread
 
 
-def _amount(change: int, own: int, cabinet: Cabinet) -> str:
-    """How much, and which way: "2 in short". A thickness differs by a decimal."""
-    size = (setting if own == 2 else how_much)(abs(change), cabinet.style)
-    return f"{size} {(_MORE if change > 0 else _LESS)[own]}"
+def _cuts_as_typed(row: TypedRow, boards: tuple[Board, ...], cuts: CutsOff) -> list[_Off]:
+    by_name = {board.name: board for board in boards}
+    text = f": {'; '.join(cuts.sentences)}."
+    return [_Off(row.line, by_name[name], text, cuts.slip, cuts=typed) for name, typed in cuts.typed]
 
 
-def _swapped(row: TypedRow, board: Board, cabinet: Cabinet) -> bool:
-    near = cabinet.style.step // 2
-    length, width, _ = board.cut_size
-    if abs(length - width) <= near:
-        return False
-    return all(abs(said.ticks - width) <= near for said in row.length) and all(
-        abs(said.ticks - length) <= near for said in row.width
-    )
-
-
-def _sayings(row: TypedRow, boards: tuple[Board, ...], cabinet: Cabinet) -> list[str]:
-    """What is wrong with a row besides sizes that are off: contradictions, a turned board, words."""
-    said = [*_contradictions(row, cabinet)]
-    if boards:
-        said += words_off(row, boards, cabinet)
-    swapped = [board for board in boards if _swapped(row, board, cabinet)]
-    if swapped:
-        said.append(_swapped_text(swapped, cabinet))
-    elif boards:
-        said += _finished_off(row, boards[0], cabinet)
-    return said
-
-
-def _swapped_text(boards: list[Board], cabinet: Cabinet) -> str:
+def _cuts_missing(row: TypedRow, boards: tuple[Board, ...], cuts: CutsOff, cabinet: Cabinet) -> Difference:
+    """Cuts that the row leaves out; where others of its cuts are off too, those are told with the slip."""
     names = all_of(boards, cabinet)
-    if boards[0].grain == "none":
-        return f"{names}: length and width have changed places; this sheet has no grain, so it would still fit."
-    return (
-        f"{names}: length and width have changed places; the length runs with the grain, "
-        "so the board would have its grain across."
-    )
+    entering = [cabinet.by_name[cut.for_board] for cut in cuts.missing if cut.for_board in cabinet.by_name]
+    has = "has" if len(entering) == 1 else "have"
+    would = f"{all_of(entering, cabinet)} {has} nothing to go into in {boards[0].name}"
+    return Difference(((row.line, f"{names}: {cuts.left_out}."),), "", (would,) if entering else ())
 
 
-def _contradictions(row: TypedRow, cabinet: Cabinet) -> list[str]:
-    found = []
-    for said in (row.length, row.width, row.thickness, row.finished_length, row.finished_width):
-        ticks = [one.ticks for one in said]
-        if said and max(ticks) - min(ticks) > cabinet.style.step // 2:
-            apart = how_much(max(ticks) - min(ticks), cabinet.style)
-            cells = " and ".join(f"{one.column} `{one.text}`" for one in said)
-            found.append(f"{row.names[0]}: {cells} are {apart} apart; make them say the same.")
+def _odd_cuts(row: TypedRow, boards: tuple[Board, ...], cuts: CutsOff, cabinet: Cabinet) -> list[str]:
+    """Cuts that the board has no wood for, and lengths in words that are not read that the plan does not have."""
+    name = all_of(boards, cabinet)
+    found = [f"{name}: `{phrase}` cannot be cut, the board has not the wood for it." for phrase in cuts.impossible]
+    if cuts.unread:
+        planned = "; ".join(kind_cut_words(Kind(boards), cabinet, Writing(cabinet.style, exact=True)))
+        odd = lengths_off("cuts", "; ".join(cuts.unread), planned, cabinet)
+        found += [f"{name}: {odd}."] if odd else []
     return found
 
 
-def _finished_off(row: TypedRow, board: Board, cabinet: Cabinet) -> list[str]:
-    """Finished sizes that are off where the size at the saw is not: else that one tells it all."""
-    found = []
-    changes = _changes(row, board, cabinet)
-    for own, said in enumerate((row.finished_length, row.finished_width)):
-        if (
-            said
-            and not changes[own]
-            and abs(_farthest(said, board.size[own]).ticks - board.size[own]) > cabinet.style.step // 2
-        ):
-            one = _farthest(said, board.size[own])
-            found.append(
-                f"{row.names[0]}: finished {SIZES[own]} {write_brief(one.ticks, cabinet.style)}, "
-                f"planned {write_brief(board.size[own], cabinet.style)}: "
-                f"{_amount(one.ticks - board.size[own], own, cabinet)}."
-            )
-    return found
-
-
-def _slips(off: list[_Off]) -> list[list[_Off]]:
-    """Boards that are off alike along the same world axis, case and moving parts apart."""
+def _slips(off: Iterable[_Off]) -> list[list[_Off]]:
     alike: dict[tuple, list[_Off]] = {}
     for one in off:
-        alike.setdefault((one.world, one.own, one.board.group == "case"), []).append(one)
+        alike.setdefault(one.alike, []).append(one)
     return list(alike.values())
 
 
 def _built(same: list[_Off], cabinet: Cabinet, planned: tuple[Finding, ...], dry_fit: Judge) -> Difference:
-    amounts = " and ".join(_amount(change, own, cabinet) for own, change in enumerate(same[0].own) if change)
     lines: dict[int, list[_Off]] = {}
     for one in same:
         lines.setdefault(one.line, []).append(one)
     told = tuple((line, text) for line, offs in lines.items() for text in _told(offs, cabinet))
     boards = all_of([one.board for one in same], cabinet)
-    what = f"{boards} {amounts}" if boards.startswith(("both ", "all ")) else f"{boards}, {amounts}"
+    slip = same[0].slip
+    what = f"{boards} {slip}" if boards.startswith(("both ", "all ")) and not same[0].cuts else f"{boards}, {slip}"
     return Difference(told, what, _dry_fitted(same, cabinet, planned, dry_fit))
 
 
@@ -218,7 +202,7 @@ def _told(offs: list[_Off], cabinet: Cabinet) -> list[str]:
     """One sentence for boards of a line that are off by the same sizes."""
     texts: dict[str, list[Board]] = {}
     for one in offs:
-        texts.setdefault(one.text.removeprefix(one.board.name), []).append(one.board)
+        texts.setdefault(one.text, []).append(one.board)
     return [all_of(boards, cabinet) + text for text, boards in texts.items()]
 
 
@@ -226,8 +210,9 @@ def _dry_fitted(off: list[_Off], cabinet: Cabinet, planned: tuple[Finding, ...],
     sizes = {
         one.board.name: tuple(size + change for size, change in zip(one.board.size, one.own, strict=True))
         for one in off
+        if any(one.own)
     }
-    built = refit(cabinet, sizes)
+    built = refit(cabinet, sizes, {one.board.name: one.cuts for one in off if one.cuts})
     return consequences(built, cabinet, planned, dry_fit(built.cabinet))
 
 
@@ -242,6 +227,12 @@ def _without(missing: tuple[Board, ...], cabinet: Cabinet) -> Difference:
         f"without {name}, {all_of(boards, cabinet)} {'has' if len(boards) == 1 else 'have'} nothing to go into there"
         for name, boards in left.items()
     ]
+    hung = {}
+    for fitting in cabinet.hardware:
+        if fitting.on in gone and fitting.group not in ("case", cabinet.by_name[fitting.on].group):
+            hung.setdefault(fitting.group)
+    if hung:
+        would.append(f"{and_list(in_short(hung))} {'has' if len(hung) == 1 else 'have'} nothing to hang on there")
     text = f"In the plan and in no line: {all_of(missing, cabinet)}{_as_many_as(missing, cabinet)}."
     return Difference(((None, text),), "", tuple(told_once(would)))
 

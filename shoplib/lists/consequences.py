@@ -5,15 +5,16 @@ from shoplib.lists.refit import Refit
 from shoplib.lists.typed import all_of
 from shoplib.measure import write_brief
 from shoplib.model.board import Board
-from shoplib.model.box import Box, Point
+from shoplib.model.box import Box, Point, around
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.amounts import how_much
 from shoplib.words.naming import and_list
 
-MOST = 8
+MOST = 6
 """Sentences; beyond that, how many more there are."""
 
 _TOO_FAR = (("too far left", "too far right"), ("too far forward", "too far back"), ("low", "high"))
+_FURTHER = (("further left", "further right"), ("further forward", "further back"), ("lower", "higher"))
 _NO_ROOM = ("overlap", "travel")
 _ORDER = ("overlap", "travel", "seating", "outside")
 
@@ -25,19 +26,71 @@ def consequences(
     known = {finding.text for finding in before}
     new = [finding for finding in after if finding.text not in known and finding.level in ("stop", "warn")]
     overlaps = {frozenset(finding.boards) for finding in new if finding.check == "overlap"}
-    # Where two boards want the same wood, that their joint is not seated says nothing more.
-    new = [f for f in new if f.check != "seating" or frozenset(f.boards) not in overlaps]
+    # Where two boards want the same wood, that their joint is not seated says nothing more; but of a cut that is
+    # made otherwise it is the joint that tells why.
+    recut = {frozenset(pair) for pair, depth in built.cut_moves.changed.items() if not depth}
+    seated = {frozenset(finding.boards) for finding in new if finding.check == "seating"} & recut
+    new = [f for f in new if f.check != "seating" or frozenset(f.boards) not in overlaps - recut]
+    new = [f for f in new if f.check != "overlap" or frozenset(f.boards) not in seated]
+    new = [finding for finding in new if not _told_by_the_cut(finding, built)]
     new.sort(key=lambda finding: _ORDER.index(finding.check) if finding.check in _ORDER else len(_ORDER))
     told = [
         *_moved(built, planned),
         *told_once(_without_room(new, built, planned)),
+        *_outside(built, planned),
+        *told_once(_crooked(built, planned)),
+        *told_once(_others([finding for finding in new if finding.check != "outside"], built, planned)),
         *told_once(_gaps(built.cabinet, planned)),
-        *told_once(_others(new, built, planned)),
-        *told_once(_parted(built.cabinet, new)),
+        *told_once(_parted(built, new)),
     ]
+    told = _both_hands(told)
     if len(told) > MOST:
         told = [*told[: MOST - 1], f"and {len(told) - MOST + 1} more things do not fit"]
     return tuple(told)
+
+
+def _told_by_the_cut(finding: Finding, built: Refit) -> bool:
+    """True where the depth of the cut, told with the line, says it all, or that the board would be crooked."""
+    pair = tuple(reversed(finding.boards))  # findings of joints name the entering board first
+    if finding.check not in ("seating", "overlap") or len(pair) != 2:
+        return False
+    moves = built.cut_moves
+    if any(one.board in pair and not {*one.odd, *one.against}.isdisjoint(pair) for one in built.crooked):
+        return True
+    depths = {abs(moves.changed.get(pair, 0)), abs(moves.pushed.get(pair, 0))} - {0}
+    return finding.check == "seating" and finding.amount in depths
+
+
+def _crooked(built: Refit, planned: Cabinet) -> list[str]:
+    alike: dict[tuple, list[Board]] = {}
+    for one in built.crooked:
+        alike.setdefault((one.odd, one.against, one.axis, one.amount), []).append(planned.by_name[one.board])
+    told = []
+    for (odd_ones, others, axis, amount), boards in alike.items():
+        odd, against = (all_of([planned.by_name[name] for name in names], planned) for names in (odd_ones, others))
+        names, what = all_of(boards, planned), "lie level" if axis == 2 else "stand square"
+        told.append(
+            f"{_the(names) if len(boards) == 1 else names} would not {what}: "
+            f"{odd} {'has' if len(odd_ones) == 1 else 'have'} {'it' if len(boards) == 1 else 'them'} "
+            f"{how_much(abs(amount), planned.style)} {_FURTHER[axis][amount > 0]} than {against}"
+        )
+    return told
+
+
+def _outside(built: Refit, planned: Cabinet) -> list[str]:
+    """Outside sizes that come out otherwise, where one board's own change says by how much.
+
+    Where boards run into each other, what sticks out furthest is not the size that the cabinet comes to.
+    """
+    grown = [abs(by) for shift in built.shifts.values() for by in shift]
+    for board in built.cabinet.boards:
+        grown += [abs(now - then) for now, then in zip(board.size, planned.by_name[board.name].size, strict=True)]
+    whole, told = around([board.box for board in built.cabinet.boards]), []
+    for axis, (more, less) in enumerate((("wide", "narrow"), ("deep", "shallow"), ("high", "low"))):
+        by = whole.size[axis] - planned.outside.size[axis]
+        if by and any(abs(abs(by) - one) <= planned.style.step for one in grown):
+            told.append(f"the cabinet comes {how_much(abs(by), planned.style)} too {more if by > 0 else less}")
+    return told
 
 
 def _gaps(built: Cabinet, planned: Cabinet) -> list[str]:
@@ -58,18 +111,30 @@ def _gaps(built: Cabinet, planned: Cabinet) -> list[str]:
     return told
 
 
-def _parted(built: Cabinet, new: list[Finding]) -> list[str]:
-    """Joined boards that do not even touch, unless a finding tells of the pair."""
+def _both_hands(sentences: list[str]) -> list[str]:
+    """What is said of a left and of a right box side in the same words, said once."""
+    told = list(sentences)
+    for sentence in sentences:
+        other = sentence.replace("left box side", "right box side")
+        if other != sentence and other in told:
+            told.remove(other)
+            told[told.index(sentence)] = sentence.replace("left box side", "left and right box side")
+    return told
+
+
+def _parted(built: Refit, new: list[Finding]) -> list[str]:
+    """Joined boards that do not even touch, unless a finding tells of the pair, or that one would be crooked."""
     told = {frozenset(finding.boards) for finding in new}
+    told |= {frozenset((one.board, odd)) for one in built.crooked for odd in one.odd}
     found = []
-    for joint in built.joints:
-        enters, receives = built.by_name[joint.enters], built.by_name[joint.receives]
+    for joint in built.cabinet.joints:
+        enters, receives = built.cabinet.by_name[joint.enters], built.cabinet.by_name[joint.receives]
         apart = max(
             max(enters.box.low[axis] - receives.box.high[axis], receives.box.low[axis] - enters.box.high[axis])
             for axis in range(3)
         )
         if apart > 0 and frozenset((joint.enters, joint.receives)) not in told:
-            found.append(f"{joint.enters} and {joint.receives} stand {how_much(apart, built.style)} apart")
+            found.append(f"{joint.enters} and {joint.receives} stand {how_much(apart, built.cabinet.style)} apart")
     return found
 
 
@@ -82,8 +147,13 @@ def _moved(built: Refit, planned: Cabinet) -> list[str]:
     for shift, boards in alike.items():
         where = " and ".join(_off(shift[axis], axis, planned) for axis in range(3) if shift[axis])
         names = all_of(boards, planned)
-        told.append(f"the {names} stands {where}" if len(boards) == 1 else f"{names} stand {where}")
+        told.append(f"{_the(names)} stands {where}" if len(boards) == 1 else f"{names} stand {where}")
     return told
+
+
+def _the(name: str) -> str:
+    """Boards that are one of a kind take an article: "the top", but "divider 1"."""
+    return name if any(sign.isdigit() for sign in name) else f"the {name}"
 
 
 def _off(ticks: int, axis: int, planned: Cabinet) -> str:
@@ -146,7 +216,7 @@ def _overlap(finding: Finding, built: Refit, planned: Cabinet) -> int:
         room, left = _room(*before, axis, before), _room(*after, axis, before)
         if room != left:
             missing.append(min(room, 0) - left)  # boards that are joined may be in each other already
-    return max(missing, default=0)
+    return max([*missing, 0])
 
 
 def _room(one: Box, other: Box, axis: int, order: tuple[Box, Box]) -> int:

@@ -20,8 +20,8 @@ Signature = tuple
 _Turn = tuple[int, int, int]
 """For u, v, w: 1 where that axis comes to run the other way, else 0."""
 
-_HALF_TURNS: tuple[_Turn, ...] = ((0, 0, 0), (0, 1, 1), (1, 0, 1), (1, 1, 0))
-_MIRRORED: tuple[_Turn, ...] = tuple((1 - u, v, w) for u, v, w in _HALF_TURNS)
+HALF_TURNS: tuple[_Turn, ...] = ((0, 0, 0), (0, 1, 1), (1, 0, 1), (1, 1, 0))
+_MIRRORED: tuple[_Turn, ...] = tuple((1 - u, v, w) for u, v, w in HALF_TURNS)
 
 
 @dataclass(frozen=True)
@@ -80,7 +80,7 @@ def kinds(cabinet: Cabinet) -> tuple[Kind, ...]:
     found: dict[Signature, list[Board]] = {}
     mirrored: dict[Signature, Signature] = {}
     for board in cabinet.boards:
-        key = _signature(board, _HALF_TURNS)
+        key = _signature(board, HALF_TURNS)
         if key not in found:
             mirrored[key] = _signature(board, _MIRRORED)
         found.setdefault(key, []).append(board)

@@ -76,6 +76,18 @@ def _run(cut: BoxCut, spans: list[str], deep: int, extent: list[int]) -> int:
     return by_kind if by_kind in others else max(others, key=lambda own: extent[own])
 
 
+def channel_ways(cut: BoxCut, board: Board) -> tuple[int, int, int] | None:
+    """The own axes along which a dado, groove or rabbet is sunk, is wide, and runs; None for a notch."""
+    spans = [_span(cut, board, own) for own in range(3)]
+    open_faces = [own for own in (2, 1, 0) if spans[own] in ("low", "high")]
+    if spans[2] == "through" or not open_faces:
+        return None
+    deep = open_faces[0]
+    extent = [high - low for low, high in zip(cut.low, cut.high, strict=True)]
+    run = _run(cut, spans, deep, extent)
+    return deep, 3 - deep - run, run
+
+
 @dataclass(frozen=True, slots=True)
 class _Teller:
     """Puts the cuts of one board in words."""
@@ -90,16 +102,12 @@ class _Teller:
         if isinstance(cut, Hole):
             return self._hole(cut)
         spans = [_span(cut, self.board, own) for own in range(3)]
-        open_faces = [own for own in (2, 1, 0) if spans[own] in ("low", "high")]
-        if spans[2] == "through" or not open_faces:
-            return self._notch(cut, spans)
-        return self._channel(cut, spans, open_faces[0])
+        ways = channel_ways(cut, self.board)
+        return self._notch(cut, spans) if ways is None else self._channel(cut, spans, *ways)
 
-    def _channel(self, cut: BoxCut, spans: list[str], deep: int) -> _Phrase:
+    def _channel(self, cut: BoxCut, spans: list[str], deep: int, wide: int, run: int) -> _Phrase:
         """A dado, groove or rabbet: sunk into one side, `wide` across, running along the third axis."""
         extent = [high - low for low, high in zip(cut.low, cut.high, strict=True)]
-        run = _run(cut, spans, deep, extent)
-        wide = 3 - deep - run
         across = (self.writing.measured if cut.for_board else self.writing.setting)(extent[wide])
         sunk = f"{self.writing.setting(extent[deep])} deep{self._receives(cut)}"
         size = f"{across} wide, {sunk}, in the {self._side(deep, -1 if spans[deep] == 'low' else 1)}"

@@ -10,16 +10,24 @@ Then the neighbours follow, along each world axis:
 - a board let into another, or flush with its end, goes with that cut or end (a top in the rabbets of
   two shortened sides comes down with them);
 - a board that nothing holds in that way stands against what lies to its left, in front or below it: the
-  longest neighbour holds it off (the right side against top, bottom and shelves). Backs and box
-  bottoms hold nothing off: they go in last, into cuts with play.
+  longest neighbour holds it off (the right side against top, bottom and shelves). Backs, box bottoms,
+  toe boards, rails and strips hold nothing off: they go in last, between what stands.
 
-Where two neighbours disagree the larger one wins, so that the other shows a gap. Drawers and fronts
-stay where their hardware was set out. What then gapes or collides is for the dry-fit to say.
+A dado that was cut elsewhere takes the board that goes into it along. One that is shallower than planned
+holds its board off by as much as its end gap does not take up; one that is deeper lets it in further only
+where every other cut on that side does too.
+
+Where what holds a board disagrees from end to end, the board would be crooked; that is told, and it is left
+nearest to its place. Where other neighbours disagree the larger one wins, so that the other shows a gap.
+Drawers and fronts stay where their hardware was set out. What then gapes or collides is for the dry-fit to
+say.
 """
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from typing import Self
 
+from shoplib.lists.cut_moves import CutMoves
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.box import Box, Point
 from shoplib.model.placement import Placement, directions, standing_in
@@ -28,29 +36,63 @@ from shoplib.model.solved import Cabinet, Joint
 Moves = tuple[tuple[int, int], tuple[int, int], tuple[int, int]]
 """For world x, y, z: how far the low and the high end of a board moved by its own change of size."""
 
-_PANELS = ("back", "box bottom")
+_PANELS = ("back", "box bottom", "toe board", "rail", "strip")
 
 _STILL: Moves = ((0, 0), (0, 0), (0, 0))
+_NOT: Point = (0, 0, 0)
+
+
+@dataclass(frozen=True, slots=True)
+class Crooked:
+    """A board that does not lie level or stand square: what holds it at some ends has it further along its thickness.
+
+    `odd` have it by `amount` (world, ticks) from where the boards `against` have it, along the world `axis`.
+    """
+
+    board: str
+    odd: tuple[str, ...]
+    against: tuple[str, ...]
+    axis: int
+    amount: int
 
 
 @dataclass(frozen=True)
 class Refit:
-    """The cabinet as it would go together, and how far each board that moved stands off (world, ticks)."""
+    """The cabinet as it would go together, and how far each board that moved stands off (world, ticks).
+
+    `cut_moves` says what cuts that are made otherwise than planned do to the boards that go into them.
+    """
 
     cabinet: Cabinet
     shifts: dict[str, Point]
+    cut_moves: CutMoves
+    crooked: tuple[Crooked, ...]
 
 
-def refit(cabinet: Cabinet, sizes: Mapping[str, Point]) -> Refit:
-    """Put the cabinet together with the given finished sizes, by name; other boards are as planned."""
+def refit(cabinet: Cabinet, sizes: Mapping[str, Point], cuts: Mapping[str, tuple[Cut, ...]] | None = None) -> Refit:
+    """Put the cabinet together with the given finished sizes and cuts, by name; other boards are as planned.
+
+    Cuts are those of the board at its planned size: the planned ones in their order, each as it is made
+    now, and after them those that the plan does not have.
+    """
+    cuts = cuts or {}
     moves = {name: _moves(cabinet.by_name[name], size) for name, size in sizes.items()}
-    shifts = _settled(cabinet, moves)
-    boards = tuple(_made(board, moves.get(board.name, _STILL), shifts[board.name]) for board in cabinet.boards)
+    cut_moves = CutMoves.of(cabinet, cuts)
+    neighbours = _Neighbours.of(cabinet, moves, cut_moves)
+    shifts = neighbours.settled(cabinet.boards)
+    boards = tuple(
+        _made(
+            replace(board, cuts=cuts[board.name]) if board.name in cuts else board,
+            moves.get(board.name, _STILL),
+            shifts[board.name],
+        )
+        for board in cabinet.boards
+    )
     hardware = tuple(
         replace(fitting, box=fitting.box.moved(shifts.get(fitting.on, (0, 0, 0)))) for fitting in cabinet.hardware
     )
     moved = {name: shift for name, shift in shifts.items() if any(shift)}
-    return Refit(replace(cabinet, boards=boards, hardware=hardware), moved)
+    return Refit(replace(cabinet, boards=boards, hardware=hardware), moved, cut_moves, neighbours.crooked(cabinet))
 
 
 def _moves(board: Board, size: Point) -> Moves:
@@ -70,51 +112,88 @@ def _reference_face_is_low(board: Board) -> bool:
     return low >= high
 
 
-def _settled(cabinet: Cabinet, moves: dict[str, Moves]) -> dict[str, Point]:
-    """How far each board ends up off its planned place, neighbours followed until all stand still."""
-    boards, by_name = cabinet.boards, cabinet.by_name
-    meeting: dict[str, list[Joint]] = {board.name: [] for board in boards}
-    for joint in cabinet.joints:
-        meeting[joint.enters].append(joint)
-        meeting[joint.receives].append(joint)
-    shifts = {board.name: [0, 0, 0] for board in boards}
-    axes = {axis for move in moves.values() for axis in range(3) if move[axis] != (0, 0)}
-    for axis in axes:
-        for _ in boards:  # a change passes on from neighbour to neighbour, at most once through all
-            still = True
-            for board in boards:
-                shift = _demand(board, axis, meeting[board.name], by_name, moves, shifts)
-                still = still and shift == shifts[board.name][axis]
-                shifts[board.name][axis] = shift
-            if still:
-                break
-    return {name: tuple(shift) for name, shift in shifts.items()}
+@dataclass(frozen=True)
+class _Neighbours:
+    """Who meets whom, and how far each board ends up off its planned place (`shifts`, found by `settled`)."""
 
+    meeting: dict[str, list[Joint]]
+    by_name: dict[str, Board]
+    moves: dict[str, Moves]
+    cut_moves: CutMoves
+    shifts: dict[str, list[int]]
+    step: int
 
-def _demand(
-    board: Board,
-    axis: int,
-    joints: list[Joint],
-    by_name: dict[str, Board],
-    moves: dict[str, Moves],
-    shifts: dict[str, list[int]],
-) -> int:
-    """Where its neighbours want this board along one axis: holders first, then what it stands against."""
-    low, high = moves.get(board.name, _STILL)[axis]
-    held, against = [], []
-    for joint in joints:
-        enters = joint.enters == board.name
-        other = by_name[joint.receives if enters else joint.enters]
-        other_moves = moves.get(other.name, _STILL)
-        shift = shifts[other.name][axis]
-        along = "xyz".index(joint.axis[1])
-        if along == axis:
-            below = _middle(other.box, axis) < _middle(board.box, axis)
-            if below and joint.locates and other.role not in _PANELS:
-                against.append(shift + other_moves[axis][1] - low)
-        elif enters and joint.locates:
-            held.append(shift + _holder_moved(board, other, axis, other_moves[axis], (low, high)))
-    return max(held or against or [0])
+    @classmethod
+    def of(cls, cabinet: Cabinet, moves: dict[str, Moves], cut_moves: CutMoves) -> Self:
+        meeting: dict[str, list[Joint]] = {board.name: [] for board in cabinet.boards}
+        for joint in cabinet.joints:
+            meeting[joint.enters].append(joint)
+            meeting[joint.receives].append(joint)
+        still = {board.name: [0, 0, 0] for board in cabinet.boards}
+        return cls(meeting, cabinet.by_name, moves, cut_moves, still, cabinet.style.step)
+
+    def settled(self, boards: tuple[Board, ...]) -> dict[str, Point]:
+        """Every board's shift, neighbours followed until all stand still."""
+        for axis in self._axes():
+            for _ in boards:  # a change passes on from neighbour to neighbour, at most once through all
+                still = True
+                for board in boards:
+                    shift = self._demand(board, axis)
+                    still = still and shift == self.shifts[board.name][axis]
+                    self.shifts[board.name][axis] = shift
+                if still:
+                    break
+        return {name: tuple(shift) for name, shift in self.shifts.items()}
+
+    def crooked(self, cabinet: Cabinet) -> tuple[Crooked, ...]:
+        """The boards whose holders disagree across their thickness."""
+        found = []
+        for board in cabinet.boards:
+            axis = directions(board.placement.axes)[2][0]
+            held = self._held(board, axis) if axis in self._axes() else {}
+            if self._disagree(held):
+                near, far = min(held.values(), key=abs), max(held.values(), key=abs)
+                odd, against = (tuple(name for name, at in held.items() if at == one) for one in (far, near))
+                found.append(Crooked(board.name, odd, against, axis, far - near))
+        return tuple(found)
+
+    def _axes(self) -> set[int]:
+        return {axis for move in self.moves.values() for axis in range(3) if move[axis] != (0, 0)} | self.cut_moves.axes
+
+    def _disagree(self, held: dict[str, int]) -> bool:
+        return bool(held) and max(held.values()) - min(held.values()) > self.step
+
+    def _demand(self, board: Board, axis: int) -> int:
+        """Where its neighbours want this board along one axis: holders first, then what it stands against."""
+        held = self._held(board, axis)
+        if axis == directions(board.placement.axes)[2][0] and self._disagree(held):
+            return min(held.values(), key=abs)
+        return max(held.values() or self._against(board, axis) or [0])
+
+    def _held(self, board: Board, axis: int) -> dict[str, int]:
+        """Where each board that this one goes into has it, along an axis that the joint does not run along."""
+        held = {}
+        for joint in self.meeting[board.name]:
+            if joint.enters == board.name and joint.locates and "xyz".index(joint.axis[1]) != axis:
+                holder = self.by_name[joint.receives]
+                own, moved = (self.moves.get(name, _STILL)[axis] for name in (board.name, holder.name))
+                by_cut = self.cut_moves.carried.get((holder.name, board.name), _NOT)[axis]
+                at = self.shifts[holder.name][axis] + _holder_moved(board, holder, axis, moved, own)
+                held[holder.name] = at + by_cut
+        return held
+
+    def _against(self, board: Board, axis: int) -> list[int]:
+        """Where what lies to its left, in front or below it, and meets it along the axis, lets it stand."""
+        against = []
+        for joint in self.meeting[board.name]:
+            if not joint.locates or "xyz".index(joint.axis[1]) != axis:
+                continue
+            other = self.by_name[joint.receives if joint.enters == board.name else joint.enters]
+            if _middle(other.box, axis) < _middle(board.box, axis) and other.role not in _PANELS:
+                ends = self.moves.get(other.name, _STILL)[axis][1] - self.moves.get(board.name, _STILL)[axis][0]
+                pushed = self.cut_moves.pushed.get((joint.receives, joint.enters), 0)
+                against.append(self.shifts[other.name][axis] + ends + pushed)
+        return against
 
 
 def _middle(box: Box, axis: int) -> int:

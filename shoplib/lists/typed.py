@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
-from shoplib.words.naming import and_list, plural
+from shoplib.words.naming import and_list, boards_in_short, in_short, plural
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,6 +38,7 @@ class TypedRow:
     stage: int | None = None
     edging: str = ""
     cuts: str = ""
+    grain: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +49,9 @@ class Assignment:
     faults: tuple[tuple[int | None, str], ...]
     missing: tuple[Board, ...]
 
+
+_LONG = 80
+"""Signs; names that take more are told as a number."""
 
 Agrees = Callable[[TypedRow, Board], bool]
 
@@ -80,16 +84,14 @@ class _Assigner:
             for name, boards_of_role in zip(unknown, by_role, strict=True):
                 claimed += boards_of_role if boards_of_role is not None else self._claim_alike(row, name)
             if row.count is not None and all(found is None for found in by_role) and row.count != len(row.names):
-                self._fault(row, f"the count is {row.count}, but the names are {len(row.names)}: {self._said(row)}")
+                names = and_list(in_short(row.names))
+                self._fault(row, f"the count is {row.count}, but the line names {len(row.names)} boards: {names}")
         missing = tuple(board for board in self._boards if board.name not in self._claimed)
         pairs = tuple((row, tuple(boards)) for row, boards in zip(rows, found, strict=True))
         return Assignment(pairs, tuple(self._faults), missing)
 
     def _fault(self, row: TypedRow, sentence: str) -> None:
         self._faults.append((row.line, sentence + "."))
-
-    def _said(self, row: TypedRow) -> str:
-        return "; ".join(row.names)
 
     def _take(self, row: TypedRow, board: Board) -> Board:
         self._claimed[board.name] = row.line
@@ -123,8 +125,9 @@ class _Assigner:
             even = groups > 1 and len(doing) % groups == 0
             each = f", {len(doing) // groups} for each of {groups}" if even else ""
             elsewhere = len(doing) - len(free)
-            others = f"; other lines have {elsewhere} of them" if elsewhere else ""
-            self._fault(row, f"the list has {count} of {name}, and the plan needs {len(doing)}{each}{others}")
+            others = f", {elsewhere} in other lines" if elsewhere else ""
+            said = f"{name}: {count} here{others}, and the plan needs {len(doing)}{each}"
+            self._fault(row, said)
         return [self._take(row, board) for board in free[:count]]
 
     def _claim_alike(self, row: TypedRow, name: str) -> list[Board]:
@@ -143,21 +146,23 @@ class _Assigner:
 def all_of(boards: tuple[Board, ...] | list[Board], cabinet: Cabinet, most: int = 3) -> str:
     """The boards in a few words: "both sides", "all 8 box sides and the back", or their names.
 
-    Of a part of which more than `most` are meant, but not all, the number is told.
+    Of a part of which more than `most` are meant, but not all, the number is told where the names are long.
     """
     parts: dict[str, list[Board]] = {}
     for board in boards:
         parts.setdefault(board.role or board.name, []).append(board)
-    told = []
+    told, named = [], []
     for part, some in parts.items():
         of_all = sum((board.role or board.name) == part for board in cabinet.boards)
         if 1 < len(some) == of_all:
             told.append(f"both {plural(part)}" if of_all == 2 else f"all {of_all} {plural(part)}")
-        elif len(some) > most:
+        elif len(some) > most and len(boards_in_short(some)) > _LONG:
             told.append(f"{len(some)} of {of_all} {plural(part)}")
         else:
-            told += [board.name for board in some]
-    return and_list(told)
+            named += some
+    told += [board.name for board in named if board.group == "case"]
+    moving = [board for board in named if board.group != "case"]
+    return and_list([*told, *([boards_in_short(moving)] if moving else [])])
 
 
 def _words_for(board: Board) -> tuple[str, ...]:

@@ -1,16 +1,8 @@
-"""The words of a typed row (sheet, stage, edging, cuts) held against the plan.
-
-A cell in the plan's own words (one of its phrases stands there unchanged, or "none") is compared phrase by
-phrase: what is missing and what is new is told. People who word cuts in their own way are held to the
-lengths: one that is nowhere in the plan's words is told. A cell without lengths is not judged.
-"""
+"""The words of a typed row besides its cuts and edging (stage, sheet, grain), and lengths in words not read."""
 
 import re
 
-from shoplib.lists.cut_list import Kind
-from shoplib.lists.row_words import edging_words, kind_cut_words
 from shoplib.lists.typed import TypedRow
-from shoplib.lists.writing import Writing
 from shoplib.measure import LengthError, read_length
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
@@ -19,51 +11,51 @@ _LENGTH = re.compile(
     r"\d+(?:[ -]\d+/\d+|/\d+|[.,]\d+)?\s*(?:mm|cm|inch|in|\")?(?:\s*\([+-][\d.]+\s*(?:in|mm)\))?",
     re.IGNORECASE,
 )
+_GRAIN = {
+    "length": "length, l, long, lengthwise, lengthways, along, along the length, with the length",
+    "width": "width, w, across, crosswise, widthwise, widthways, across the width, along the width",
+    "none": "none, no, any, either, free, -",
+}
+_GRAIN_WORDS = {word: grain for grain, words in _GRAIN.items() for word in words.split(", ")}
 
 
-def words_off(row: TypedRow, boards: tuple[Board, ...], cabinet: Cabinet) -> list[str]:
-    """A sentence for each of the row's words that contradicts the plan of these boards (at least one)."""
+def grain_of(text: str) -> str | None:
+    """`length`, `width` or `none`; None where the word is not known.
+
+    >>> grain_of("Lengthwise"), grain_of("across"), grain_of("up and down")
+    ('length', 'width', None)
+    """
+    return _GRAIN_WORDS.get(_plain(text))
+
+
+def words_off(row: TypedRow, board: Board, name: str) -> list[str]:
+    """A sentence for each of stage, sheet and grain that contradicts the plan of this board.
+
+    A list that lets the grain run along the length where the plan leaves it free is right as well.
+    """
     found = []
-    name, board, kind = row.names[0], boards[0], Kind(boards)
-    exact = Writing(cabinet.style, exact=True)
     if row.stage is not None and row.stage != board.stage:
         found.append(f"{name}: stage {row.stage}, planned {board.stage}.")
     if row.sheet and _plain(row.sheet) != _plain(board.sheet):
         found.append(f"{name}: sheet {row.sheet}, planned {board.sheet}.")
-    for what, typed, planned in (
-        ("edging", row.edging, edging_words(kind, exact)),
-        ("cuts", row.cuts, "; ".join(kind_cut_words(kind, cabinet, exact))),
-    ):
-        odd = _lengths_not_in(typed, planned, cabinet)
-        changed = _phrases_off(typed, planned)
-        if changed:
-            found.append(f"{name}: {what} {'; '.join(changed)}.")
-        elif odd:
-            found.append(f"{name}: {what} say {', '.join(odd)}, which the plan does not; planned: {planned or 'none'}.")
+    grain = grain_of(row.grain)
+    if grain == "width" and board.grain == "length":
+        found.append(f"{name}: grain {row.grain}, planned along the length; the board would have its grain across.")
+    elif grain == "none" and board.grain == "length":
+        found.append(f"{name}: grain {row.grain}, planned along the length; laid out freely it may come out across.")
     return found
+
+
+def lengths_off(what: str, typed: str, planned: str, cabinet: Cabinet) -> str:
+    """For words that are not read: which of their lengths the planned words do not have; empty where none."""
+    known = [ticks for _, ticks in _lengths(planned, cabinet)]
+    near = cabinet.style.step // 2
+    odd = [text for text, ticks in _lengths(typed, cabinet) if all(abs(ticks - k) > near for k in known)]
+    return f"{what} say {', '.join(odd)}, which the plan does not; planned: {planned or 'none'}" if odd else ""
 
 
 def _plain(text: str) -> str:
     return " ".join(text.split()).casefold()
-
-
-def _phrases_off(typed: str, planned: str) -> list[str]:
-    """What a cell in the plan's own words leaves out or adds; nothing where it is in other words."""
-    meant = {_plain(phrase): phrase.strip() for phrase in planned.split(";") if phrase.strip()}
-    said = {_plain(phrase): phrase.strip() for phrase in typed.split(";") if phrase.strip()}
-    own_words = said.keys() & meant.keys() or (meant and said.keys() == {"none"})
-    if not own_words:
-        return []
-    missing = [f"leave out {meant[key]}" for key in meant if key not in said]
-    return missing + [f"add {said[key]}" for key in said if key not in meant and key != "none"]
-
-
-def _lengths_not_in(typed: str, planned: str, cabinet: Cabinet) -> list[str]:
-    if not typed or _plain(typed) == _plain(planned):
-        return []
-    known = [ticks for _, ticks in _lengths(planned, cabinet)]
-    near = cabinet.style.step // 2
-    return [text for text, ticks in _lengths(typed, cabinet) if all(abs(ticks - k) > near for k in known)]
 
 
 def _lengths(text: str, cabinet: Cabinet) -> list[tuple[str, int]]:

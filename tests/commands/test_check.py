@@ -1,5 +1,7 @@
 """`check` as it is run: exit status, what is printed, and to where."""
 
+import csv
+import io
 from pathlib import Path
 
 import pytest
@@ -38,13 +40,50 @@ def test_a_changed_line_is_printed_with_what_it_would_do(list_of, capsys):
     assert "both sides 2 in short" in out.lower()
 
 
-@pytest.mark.parametrize("broken", ["names,length\n", "names,length,width\na,1,1 mm\n", ""])
+@pytest.mark.parametrize("broken", ["names,length\n", "names,length,width\n", ""])
 def test_a_list_that_cannot_be_read(broken, list_of, capsys):
     assert check.run(str(PROJECTS[0]), list_of(PROJECTS[0], lambda _: broken)) == 2
     out, err = capsys.readouterr()
     assert out == ""
     assert len(err.splitlines()) == 1
     assert "line" in err
+
+
+def test_every_unreadable_cell_is_told_with_what_differs_in_the_rest(list_of, capsys):
+    project = next(path for path in PROJECTS if "under_bench" in path.stem)
+
+    def edit(text: str) -> str:
+        text = text.replace("left side,case sheet,33 1/2 in,", "left side,case sheet,33 1/2 im,", 1)
+        text = text.replace("toe board,case sheet,58 19/32 in (+0.00025 in),4 in,", "toe board,case sheet,58 in,4,", 1)
+        return text
+
+    assert check.run(str(project), list_of(project, edit)) == 2
+    out, err = capsys.readouterr()
+    assert [line.partition(":")[0] for line in err.splitlines()] == ["line 2, length", "line 6, width"]
+    assert "toe board: length 58 in, planned 58 19/32 in" in " ".join(out.split())
+    assert "left side" not in out
+
+
+def test_what_was_compared_is_told(list_of, capsys):
+    def bare(text: str) -> str:
+        rows = list(csv.DictReader(io.StringIO(text)))
+        cuts = {"top": "as usual"}
+        lines = (f"{row['names']},{row['length']},{row['width']},{cuts.get(row['names'], '')}\n" for row in rows)
+        return "names,length,width,cuts\n" + "".join(lines)
+
+    assert check.run(str(PROJECTS[0]), list_of(PROJECTS[0], bare)) == 0
+    out = " ".join(capsys.readouterr().out.split())
+    assert out.startswith("The list agrees with the plan in what could be compared: ")
+    assert "Compared: names, lengths and widths. " in out
+    line = 2 + next(n for n, row in enumerate(bare_rows(PROJECTS[0])) if row["names"] == "top")
+    assert (
+        "Not compared: thickness, sheet, edging and grain, which the list does not say; "
+        f"cuts in line {line} (`as usual` is not read)."
+    ) in out
+
+
+def bare_rows(project: Path) -> list[dict[str, str]]:
+    return list(csv.DictReader(io.StringIO(cut_list_csv(solve(read_project(project))))))
 
 
 def test_files_that_are_not_there(list_of, capsys):

@@ -64,7 +64,7 @@ def test_a_name_that_looks_like_a_formula_is_guarded_and_read_back(name):
     sheet = replace(project.sheets["birch 18"], name=name)
     cabinet = solve(replace(project, sheets={name: sheet}, carcass=replace(project.carcass, sheet=name)))
     assert all(row["sheet"] == f"'{name}" for row in table(cabinet))
-    assert all(row.sheet == name for row in parse_hand_list(cut_list_csv(cabinet)))
+    assert all(row.sheet == name for row in parse_hand_list(cut_list_csv(cabinet)).rows)
 
 
 def test_the_list_to_read_is_staged_and_closes():

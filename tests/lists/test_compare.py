@@ -21,7 +21,7 @@ PROJECTS = sorted((Path(__file__).parents[2] / "data" / "projects").glob("*.toml
 
 
 def told(cabinet: Cabinet, text: str) -> tuple[Difference, ...]:
-    return compare(cabinet, parse_hand_list(text), check)
+    return compare(cabinet, parse_hand_list(text).rows, check).differences
 
 
 def typed(cabinet: Cabinet, edit=lambda row: None, drop=(), columns=None) -> str:
@@ -148,7 +148,7 @@ def test_a_wrong_count_and_a_board_listed_twice():
     edit = set_size("bottom; top", "count", "1")
     text = typed(cabinet, edit) + "1,1,top,birch 18,881.8 mm,499 mm,18.1 mm,,,length,\n"
     text = all_text(told(cabinet, text))
-    assert "the count is 1, but the names are 2: bottom; top." in text
+    assert "the count is 1, but the line names 2 boards: bottom and top." in text
     assert "top is listed already in line 5; each board is cut once." in text
 
 
@@ -159,7 +159,9 @@ def test_rows_named_by_what_the_boards_do():
     few = told(cabinet, "part,qty,length,width\nbox sides,2,20 in,6 1/4 in\n")
     assert "8 box sides, 2 in each of 4" in all_text(few)
     many = told(cabinet, both.replace("1,2,Sides", "1,3,Sides"))
-    assert "the list has 3 of Sides, and the plan needs 2." in all_text(many)
+    assert "Sides: 3 here, and the plan needs 2." in all_text(many)
+    more = told(cabinet, both + "1,2,sides,case sheet,30 in,21 19/64 in,0.704 in,,,length,\n")
+    assert "sides: 2 here, 2 in other lines, and the plan needs 2." in all_text(more)
 
 
 def test_swapped_sizes_are_told_as_such():
@@ -206,7 +208,7 @@ def test_lengths_in_the_words_are_compared_and_other_words_are_not():
     text = all_text(told(cabinet, typed(cabinet, set_size("divider 1", "cuts", "dado 18.2 mm wide, 9 mm deep"))))
     assert "divider 1: cuts say 9 mm, which the plan does not" in text
     text = all_text(told(cabinet, typed(cabinet, set_size("divider 1", "edging", "front edge band 2 mm"))))
-    assert "divider 1: edging say 2 mm" in text
+    assert "divider 1: the edging on the front edge is 2 mm, planned 1 mm." in text
 
 
 def test_sheet_and_stage_are_compared():
@@ -232,7 +234,7 @@ def test_lines_off_alike_are_one_slip_and_all_slips_are_built_together():
     assert [d.slip for d in found] == [
         "both sides 2 in short",
         "bottom and top, 2 in short",
-        "all these sizes together",
+        "all these together",
     ]
     assert "the top stands 2 in low" in found[2].would
     assert "the right side stands 2 in too far left" in found[2].would
