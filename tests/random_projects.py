@@ -5,6 +5,8 @@ occurs often; sizes are drawn from what small workshops build. Made-up numbers, 
 """
 
 import random
+import re
+from collections.abc import Callable
 from dataclasses import replace
 
 from shoplib.measure import INCH, MM, Style
@@ -13,6 +15,7 @@ from shoplib.model.project import (
     Back,
     Base,
     Bay,
+    Block,
     Carcass,
     Drawers,
     Edging,
@@ -39,15 +42,21 @@ BAYS = ("drawers", "shelves", "pull-out", "open")
 
 def project(seed: int) -> Project:
     """A solvable project; draws again, from the same stream, what no set of boards can be."""
-    stream = random.Random(seed)
+    return project_and_refusals(seed)[0]
+
+
+def project_and_refusals(seed: int) -> tuple[Project, list[str]]:
+    """The same, and the keys for which the draws before it were refused, without their numbers."""
+    stream, refused = random.Random(seed), []
     for _ in range(60):
         drawn = _draw(stream, seed)
         try:
             solve(drawn)
-        except ImpossibleProject:
+        except ImpossibleProject as fault:
+            refused.append(re.sub(r"\d+", "", fault.key))
             continue
-        return drawn
-    raise AssertionError(f"no solvable project in 60 draws for seed {seed}")
+        return drawn, refused
+    raise AssertionError(f"no solvable project in 60 draws for seed {seed}: {refused}")
 
 
 def kinds_in(drawn: Project) -> dict[str, set[str]]:
@@ -63,7 +72,16 @@ def kinds_in(drawn: Project) -> dict[str, set[str]]:
         "bay": {bay.kind for bay in drawn.bays},
         "slide": used,
         "front": {drawn.fronts.kind},
+        "heights": {rule.heights for rule in drawers},
+        "shelves": set().union(*(_shelf_kinds(bay.shelves) for bay in drawn.bays if bay.kind == "shelves")),
+        "drawers in a bay": {"up to 4" if rule.count < 5 else "5 to 8" for rule in drawers},
+        "rail": {"at" if rail.at is not None else "under the top" for rail in drawn.carcass.rails},
     }
+
+
+def _shelf_kinds(rule: Shelves) -> set[str]:
+    named = {"fixed": rule.fixed, "at": rule.at, "set back": rule.setbacks, "shallow": rule.depths, "loose": rule.loose}
+    return {name for name, there in named.items() if there}
 
 
 def _draw(r: random.Random, seed: int) -> Project:
@@ -126,7 +144,7 @@ def _draw(r: random.Random, seed: int) -> Project:
         overhang_front=between(0, 20) if top == "over" else 0,
         stretcher_width=between(60, 90),
         back=back,
-        rails=(Rail(between(50, 90)),) if r.random() < 0.2 else (),
+        rails=(_rail(r, between, joint, tall[0]),) if r.random() < 0.4 else (),
     )
     front_kind = FRONTS[seed // 2 % 3]
     fronts = Fronts(
@@ -138,8 +156,9 @@ def _draw(r: random.Random, seed: int) -> Project:
     )
     count = r.choice([1, 2, 2, 3, 3])
     kinds = [BAYS[(seed + seed // 7) % 4]] + [r.choice(("drawers", *BAYS)) for _ in range(count - 1)]
-    bays = tuple(_bay(r, kind, seed, inch, fine_fit) for kind in kinds)
     size = Size("outside", between(450, 700) * count, between(*tall), between(420, 650))
+    low = base.height if base_kind in ("toe space", "plinth") else 0
+    bays = tuple(_bay(r, kind, inch, fine_fit, size.height - low, between) for kind in kinds)
     if seed % 7 == 0:
         size = Size("inside", size.width, size.height, size.depth)
     space = None
@@ -151,6 +170,9 @@ def _draw(r: random.Random, seed: int) -> Project:
             clearance_width=2 * unit,
             clearance_height=2 * unit,
             bring_in=r.choice(["slid in", "stood up from its back"]),
+            blocks=(Block("pipe", size.width, between(30, 90), between(20, 60), bottom=between(0, 50)),)
+            if r.random() < 0.5
+            else (),
         )
         size = Size("space")
     edging = (Edging(r.choice(["case", "fronts"]), r.choice(["band", "strip"]), MM),) if r.random() < 0.3 else ()
@@ -158,18 +180,28 @@ def _draw(r: random.Random, seed: int) -> Project:
     return Project(f"random {seed}", style, sheets, size, carcass, space, base, bays, fronts, pulls, edging)
 
 
-def _bay(r: random.Random, kind: str, seed: int, inch: bool, fit: int) -> Bay:
+def _rail(r: random.Random, between: Callable, joint: Callable, height_mm: int) -> Rail:
+    at = r.choice([None, between(150, height_mm - 200)])
+    return Rail(between(50, 90), at=at, joint=r.choice([JointChoice(), replace(joint("dado", 3), stop=0)]))
+
+
+def _bay(r: random.Random, kind: str, inch: bool, fit: int, height: int, between: Callable) -> Bay:
+    """A bay in a case that is so high from the foot of its sides up."""
     if kind == "drawers":
         names = list(slides())
         slide = r.choice([*names, *[name for name in names if not name.startswith("side-mount")] * 3])
         shelf = slide == "box rides on the shelf"
-        count = r.randint(1, 4)
-        rule = r.choice(["equal", "stepped", "ratio"])
+        most = height // (110 * MM)  # more would leave some of their boxes no height over their bottoms
+        count = r.randint(1, most if most < 8 else 8)
+        rule = r.choice(["equal", "stepped", "ratio", "given"])
+        given = [between(60, 110) for _ in range(count)]
+        given[r.randrange(count)] = "rest"
         drawers = Drawers(
             count=count,
             heights=rule,
-            difference=20 * MM if rule == "stepped" else 0,
-            ratio=tuple(range(count + 3, 3, -1)) if rule == "ratio" else (),
+            difference=(20 if count < 5 else 5) * MM if rule == "stepped" else 0,
+            ratio=tuple(range(count + 8, 8, -1)) if rule == "ratio" else (),
+            given=tuple(given) if rule == "given" else (),
             slide=slide,
             box_sheet="box sheet",
             bottom_sheet="thin sheet",
@@ -184,10 +216,29 @@ def _bay(r: random.Random, kind: str, seed: int, inch: bool, fit: int) -> Bay:
         )
         return Bay("drawers", "equal", drawers)
     if kind == "shelves":
-        fixed = r.randint(0, 2)
-        return Bay("shelves", "equal", None, Shelves(fixed=fixed, loose=0 if fixed else r.randint(1, 3)))
+        shelves = r.choice([_fixed_shelves, _shelves_at, _loose_shelves])(r, height, between)
+        return Bay("shelves", "equal", None, shelves)
     if kind == "pull-out":
         slide = "side-mount ball-bearing" if inch else "side-mount ball-bearing, metric lengths"
         panel = PullOut(on=r.choice(["left", "right"]), slide=slide, room=r.choice([80, 120]) * MM)
         return Bay("pull-out", "equal", None, None, panel)
     return Bay("open", "equal")
+
+
+def _fixed_shelves(r: random.Random, height: int, between: Callable) -> Shelves:
+    count = r.randint(1, 3)
+    setbacks = tuple(between(0, 60) for _ in range(count)) if r.random() < 0.9 else ()
+    return Shelves(fixed=count, setbacks=setbacks)
+
+
+def _shelves_at(r: random.Random, height: int, between: Callable) -> Shelves:
+    """Shelves at heights above the foot of the sides, clear of a bottom over a toe space and of a rail's edge."""
+    part = height // 4
+    at = [number * part + between(0, 40) for number in range(1, r.randint(2, 4))]
+    r.shuffle(at)
+    depths = tuple(between(150, 250) for _ in at) if r.random() < 0.75 else ()
+    return Shelves(at=tuple(at), depths=depths)
+
+
+def _loose_shelves(r: random.Random, height: int, between: Callable) -> Shelves:
+    return Shelves(loose=r.randint(1, 3))

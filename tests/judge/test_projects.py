@@ -14,13 +14,15 @@ import pytest
 from shoplib.checks import check
 from shoplib.documents.plan_file import plan_text
 from shoplib.model.cabinet import solve
-from shoplib.model.project import Back, Base, Bay, Fronts, JointChoice
+from shoplib.model.project import Back, Base, Bay, Drawers, Fronts, JointChoice
 from shoplib.tables.slides import slides
 from tests.judge.judge import judge
-from tests.random_projects import kinds_in, project
+from tests.random_projects import kinds_in, project_and_refusals
 
 LEAST = 30
 """How often each kind must occur in 300 projects."""
+REFUSED = 0.01
+"""The largest share of all draws that may be refused for one key: more would leave its kind untried."""
 SOUND = 0.4
 """The least share of projects without a stop."""
 ABOUT_WOOD = {"overlap", "seating", "travel", "outside", "wood left"}
@@ -40,17 +42,22 @@ EVERY = {
     "bay": _choices(Bay),
     "slide": set(slides()),
     "front": _choices(Fronts),
+    "heights": set(get_args(get_type_hints(Drawers)["heights"])),
+    "shelves": {"fixed", "at", "set back", "shallow", "loose"},
+    "drawers in a bay": {"up to 4", "5 to 8"},
+    "rail": {"at", "under the top"},
 }
 
 
 class Judged(NamedTuple):
-    """One random project: its number, its kinds, the checks that say stop, and the judge's faults."""
+    """One random project: its number, its kinds, the checks that say stop, the judge's faults, draws refused."""
 
     seed: int
     boards: int
     kinds: dict
     stops: set
     faults: list
+    refused: list
 
 
 class Run(NamedTuple):
@@ -63,7 +70,7 @@ def run(count):
     """All the projects judged, and how long the judge alone took."""
     projects, seconds = [], 0.0
     for seed in range(count(300, 5_000)):
-        drawn = project(seed)
+        drawn, refused = project_and_refusals(seed)
         cabinet = solve(drawn)
         findings = check(cabinet)
         plan = json.loads(plan_text(cabinet, findings))
@@ -71,7 +78,7 @@ def run(count):
         start = time.perf_counter()
         faults = judge(plan)
         seconds += time.perf_counter() - start
-        projects.append(Judged(seed, len(plan["boards"]), kinds_in(drawn), stops, faults))
+        projects.append(Judged(seed, len(plan["boards"]), kinds_in(drawn), stops, faults, refused))
     return Run(projects, seconds)
 
 
@@ -109,3 +116,13 @@ def test_each_kind_occurs_and_enough_are_sound(run, capsys):
     rare = {(what, kind) for what, kinds in EVERY.items() for kind in kinds if seen[what, kind] < least}
     assert not rare, f"fewer than {least} times: {sorted(rare)}"
     assert sound >= SOUND * len(run.projects)
+
+
+def test_few_draws_are_refused_and_none_often_for_one_key(run, capsys):
+    """A project that is drawn anew because it was refused leaves what it was refused for untried."""
+    keys = Counter(key for p in run.projects for key in p.refused)
+    draws = len(run.projects) + keys.total()
+    with capsys.disabled():
+        told = ", ".join(f"{key} {n}" for key, n in keys.most_common()) or "none"
+        print(f"\n{draws} draws, {keys.total()} refused: {told}")
+    assert {key: n for key, n in keys.items() if n > REFUSED * draws} == {}
