@@ -134,10 +134,11 @@ def _clipped(rect: Rect, frame: Rect) -> Rect | None:
 
 
 def _name(board: Board, rects: list[Rect]) -> Label:
-    """The name, without that of its group, in the largest part of the board."""
+    """The name, without that of its group (and of its bay where room is short), in the largest part of the board."""
     name = board.name.removeprefix(f"{board.group} ")
     largest = max(rects, key=lambda r: (r[2] - r[0]) * (r[3] - r[1]))
-    return Label(largest, (name, name.replace(" ", "\n")), plate=True)
+    short = name.split(" ", 2)[-1] if name.startswith("bay ") else name
+    return Label(largest, (name, short, short.replace(" ", "\n")), plate=True)
 
 
 def _dimensions(cut: Box, inside: Box, enters: Board, receives: Board, along: int, across: int, look: Look,
