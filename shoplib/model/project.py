@@ -79,7 +79,8 @@ class Space:
 class Size:
     """Where the size of the case comes from.
 
-    "outside": width, height and depth over all boards, closed. "space": all that the space leaves.
+    "outside": width, height and depth over all boards, closed. "space": all that the space leaves,
+    clear of its blocks; nothing else is given then.
     "inside": between the sides, between bottom and top, and from the front edge to the back.
     """
 
@@ -106,8 +107,9 @@ class Back:
 
 @dataclass(frozen=True, slots=True)
 class Rail:
-    """A rail between the uprights in front of the back: a hanging rail, or a low back to a shelf.
+    """A rail from side to side in front of the back: a hanging rail, or a low back to a shelf.
 
+    It is in one piece, and dividers are notched round it. Butted, it is screwed through the sides.
     `at` is the height of its lower edge above the underside of the sides; None puts it under the top.
     """
 

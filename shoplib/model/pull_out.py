@@ -1,6 +1,6 @@
 """The pull-out: an upright panel on one pair of slides, with pegs and room for what hangs on them."""
 
-from shoplib.measure import INCH, MM, share, thickest, write_length
+from shoplib.measure import INCH, MM, share, thickest, to_step, write_length
 from shoplib.model.as_measured import depth_as_built, opening_as_built, wait_for
 from shoplib.model.assembly import Assembly
 from shoplib.model.blank import FACING_TALL, UPRIGHT_LEFT, UPRIGHT_RIGHT, Blank, Span
@@ -65,7 +65,7 @@ def add_pull_out(
     start = panel.low[1]
     if project.fronts.kind != "none":
         cleat = _cleat(assembly, project, panel, left, group, key, gathered)
-        start = cleat.high[1]
+        start += to_step(cleat.sheet.thickness, project.step, "up")  # pegs are marked from the edge in whole steps
         wide = front_width(project, built.at_front)
         front, pulls = add_front(assembly, project, group, wide, front_zone(project, shell), (panel, cleat), key)
         gathered.hardware.extend(pulls)
@@ -119,16 +119,17 @@ def _cleat(
     )
     assembly.join(cleat, panel, "-x" if left else "+x", BUTT)
     low, high = panel.span(2)
-    middle = y[0] + share(y[1] - y[0], 2, 1)[0]
+    middle = y[0] + share(y[1] - y[0], 2, project.step)[0]
     outer = panel.low[0] if left else panel.high[0]
     edge = share(high - low, 12, project.step)[0]
     half = share(high - low, 2, project.step)[0]
-    places = [(outer, middle, z) for z in (low + edge, low + half, high - edge)]
+    upper = to_step(high - low - edge, project.step, "down")
+    places = [(outer, middle, z) for z in (low + edge, low + half, low + upper)]
     screw_through(panel, cleat, "x", places, project.style)
     gathered.hardware.append(end_screws("cleat screws", panel, cleat, group, len(places)))
     across = x[0] + share(wide, 2, 1)[0]
     quarter = share(high - low, 4, project.step)[0]
-    for z in (low + quarter, high - quarter):
+    for z in (low + quarter, low + half + quarter):
         cleat.holes.append(
             Hole("screw", (across, y[1], z), "y", clearance(project.style), y[1] - y[0], f"{group} front")
         )

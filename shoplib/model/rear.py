@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from shoplib.measure import narrowest, share
+from shoplib.measure import narrowest, share, to_step
 from shoplib.model.assembly import Assembly
 from shoplib.model.blank import FACING, Blank
 from shoplib.model.box import Box
@@ -71,11 +71,12 @@ def rails(
 
 
 def _screw_ends(rail: Blank, left: Blank, right: Blank, project: Project, gathered: Gathered) -> None:
-    """Two screws through each side, a quarter of the rail's width from its edges."""
+    """Two screws through each side, a quarter of the rail's width from its edges, to the nearest step."""
     (_, y0, z0), (_, y1, z1) = rail.low, rail.high
-    middle = y0 + share(y1 - y0, 2, 1)[0]
+    middle = to_step(y0 + share(y1 - y0, 2, 1)[0], project.step)
     edge = share(z1 - z0, 4, project.step)[0]
     for side, x in ((left, left.low[0]), (right, right.high[0])):
-        places = [(x, middle, z0 + edge), (x, middle, z1 - edge)]
+        foot = side.low[2]
+        places = [(x, middle, foot + to_step(z - foot, project.step)) for z in (z0 + edge, z1 - edge)]
         screw_through(side, rail, "x", places, project.style)
         gathered.hardware.append(end_screws("rail screws", side, rail, "case", len(places)))

@@ -14,14 +14,14 @@ END = "end"
 
 
 def clearance(style: Style) -> int:
-    """The hole that a No. 8 screw passes without biting: 11/64 in or 4.5 mm.
+    """The hole that a No. 8 screw passes without biting: 3/16 in or 4.5 mm.
 
     The screw is 0.164 in thick (ASME B18.6.1); the size of the hole is common practice, no source.
 
     >>> clearance(Style("mm", MM)) == 9 * MM // 2
     True
     """
-    return 11 * INCH // 64 if style.unit == "in" else 9 * MM // 2
+    return 3 * INCH // 16 if style.unit == "in" else 9 * MM // 2
 
 
 def screw_through(board: Blank, into: Blank, along: str, places: Sequence[Point], style: Style) -> None:
