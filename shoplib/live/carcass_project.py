@@ -3,6 +3,7 @@
 from dataclasses import dataclass, replace
 
 from shoplib.measure import INCH, MM, Style, read_length
+from shoplib.model.marks import natural_to
 from shoplib.model.project import (
     Back,
     Base,
@@ -86,7 +87,7 @@ def case_project(choices: CaseChoices, style: Style) -> Project:
     joint = JointChoice("rabbet", choices.joint_depth)
     kind = BACKS[choices.back]
     depth = (INCH // 4 if inch else 6 * MM) if kind in ("rabbet", "groove") else None
-    back = Back(kind, "" if kind == "none" else "thin sheet", depth)
+    back = natural_to(Back(kind, "" if kind == "none" else "thin sheet", depth), style.unit)
     wide_gap = INCH // 8 if inch else 3 * MM
     fronts = Fronts(choices.fronts, "" if choices.fronts == "none" else "case sheet", wide_gap, wide_gap, wide_gap)
     return Project(
@@ -98,7 +99,7 @@ def case_project(choices: CaseChoices, style: Style) -> Project:
         base=Base(choices.base, choices.base_height if choices.base != "none" else 0, _toe(choices, inch)),
         bays=_bays(choices, inch),
         fronts=fronts if choices.holds.startswith("drawers") else Fronts("none"),
-        pulls=Pulls() if choices.holds.startswith("drawers") and choices.fronts != "none" else None,
+        pulls=natural_to(Pulls(), style.unit) if choices.holds.startswith("drawers") and choices.fronts != "none" else None,
     )
 
 
@@ -129,5 +130,5 @@ def _bays(choices: CaseChoices, inch: bool) -> tuple[Bay, ...]:
     }
     bays = [kinds[choices.holds]] * choices.bays
     if choices.holds == "drawers, the middle one a pull-out":
-        bays[choices.bays // 2] = Bay("pull-out", pull_out=PullOut(slide=slide))
+        bays[choices.bays // 2] = Bay("pull-out", pull_out=natural_to(PullOut(slide=slide), "in" if inch else "mm"))
     return tuple(bays)
