@@ -1,8 +1,11 @@
 """The command line: `python3 -m shoplib`, and its commands test, plan and check."""
 
 import argparse
+import difflib
+import re
 import sys
 from collections.abc import Sequence
+from typing import NoReturn
 
 from shoplib.start import environment, lab
 from shoplib.start.child import hand_over
@@ -20,7 +23,8 @@ def main(argv: Sequence[str] | None = None) -> int:
     what was run (JupyterLab, pytest, or the command's own as DEVELOPERS.md gives it).
     """
     place = Place.of_this_copy()
-    arguments = parser(place).parse_args(argv)
+    words = list(sys.argv[1:] if argv is None else argv)
+    arguments = parser(place).parse_args(["--help" if word == "help" else word for word in words[:1]] + words[1:])
     try:
         environment.ensure(place)
         return arguments.run(place, arguments)
@@ -32,11 +36,44 @@ def main(argv: Sequence[str] | None = None) -> int:
         return STOPPED
 
 
+EXAMPLES = {
+    "test": "test",
+    "plan": "plan data/projects/under_bench_case.toml --to my_case",
+    "check": "check my_case.toml typed_list.csv",
+}
+
+
+class _Kind(argparse.ArgumentParser):
+    """Says in plain words what was not understood, and shows a line that would be."""
+
+    def error(self, message: str) -> NoReturn:
+        command = self.prog.split()[-1]
+        start = self.prog.partition(" -m shoplib")[0] + " -m shoplib"
+        wrong = re.search(r"invalid choice: '(.*?)'[^(]*\(choose", message)
+        missing = re.search(r"required: (.*)", message)
+        unknown = re.search(r"unrecognized arguments: (.*)", message)
+        if wrong:
+            near = difflib.get_close_matches(wrong[1].lower(), EXAMPLES, 1)
+            meant = f"did you mean {start} {near[0]}?" if near else f"there are {', '.join(EXAMPLES)} and help."
+            told = f'There is no command "{wrong[1]}": {meant}'
+        elif missing:
+            told = f"{command} needs {missing[1].replace(',', ' and')} as well."
+        elif unknown:
+            told = f"{unknown[1]} is not understood here."
+        else:
+            told = f"{message[:1].upper()}{message[1:]}."
+        if command in EXAMPLES:
+            told += f" For example: {start} {EXAMPLES[command]}"
+        self.exit(2, f"{told}\n{self.format_usage()}To see all commands: {start} help\n")
+
+
 def parser(place: Place) -> argparse.ArgumentParser:
     """The commands and their options."""
-    top = argparse.ArgumentParser(
+    top = _Kind(
         prog=place.command,
-        description="Without a command: set up if need be, then open the workbook in JupyterLab.",
+        description="Without a command: set up if need be, then open the workbook in JupyterLab. "
+        "Ctrl+C in the terminal stops it.",
+        epilog=f"More on one command: {place.command} plan --help",
     )
     top.set_defaults(run=lambda place, _: lab.start(place))
     commands = top.add_subparsers(title="commands", metavar="COMMAND")

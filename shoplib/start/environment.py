@@ -11,6 +11,7 @@ from collections.abc import Sequence
 
 from shoplib.start import lab
 from shoplib.start.child import variables
+from shoplib.start.installing import install, last_of
 from shoplib.start.place import Place
 from shoplib.start.trouble import Trouble, from_error, from_output, missing_venv, no_space, not_allowed
 
@@ -62,9 +63,9 @@ def _make(place: Place) -> None:
     _say("Setting up the workbook, once: this takes a few minutes and an Internet connection.")
     _say(f"1 of 3: making the environment {place.venv}")
     _run(place, [sys.executable, "-I", "-m", "venv", str(place.venv)])
-    _say("2 of 3: fetching and installing what the workbook uses")
+    _say(f"2 of 3: fetching and installing what the workbook uses (all that pip says: {place.log})")
     pip = [str(place.python), "-I", "-m", "pip", "--no-input", "--disable-pip-version-check"]
-    _run(place, [*pip, "install", "--no-user", "-r", str(place.requirements)], show=True)
+    _install(place, [*pip, "install", "--no-user", "--progress-bar=off", "-r", str(place.requirements)])
     _say("3 of 3: settings for JupyterLab, and a list of the fonts for charts")
     lab.write_settings(place)
     _run(place, [str(place.python), "-I", "-c", "import matplotlib.font_manager"])
@@ -99,21 +100,29 @@ def _clear(place: Place) -> None:
             entry.unlink()
 
 
-def _run(place: Place, command: Sequence[str], show: bool = False) -> None:
-    """Run a step; its progress goes to the terminal if `show`, its complaints into our sentence."""
+def _install(place: Place, pip: Sequence[str]) -> None:
+    """Let pip work behind one line that counts; where it fails, show its last words and say where all stand."""
+    status, said = install(pip, variables(place, os.environ), place.root, place.log, place.packages, sys.stderr)
+    if status != 0:
+        for line in last_of(said):
+            _say(f"  pip: {line}")
+        raise Trouble(f"{from_output(said, place)} (All that pip said: {place.log})")
+
+
+def _run(place: Place, command: Sequence[str]) -> None:
+    """Run a step; its complaints go into our sentence."""
     done = subprocess.run(
         command,
         cwd=place.root,
         env=variables(place, os.environ),
         stdin=subprocess.DEVNULL,
-        stdout=sys.stderr if show else subprocess.PIPE,
-        stderr=subprocess.PIPE,
+        capture_output=True,
         text=True,
         encoding="utf-8",
         errors="replace",
     )
     if done.returncode != 0:
-        raise from_output((done.stdout or "") + done.stderr, place)
+        raise from_output(done.stdout + done.stderr, place)
 
 
 def _say(line: str) -> None:

@@ -32,6 +32,7 @@ def arguments(place: Place, root_user: bool) -> list[str]:
         "--ServerApp.ip=127.0.0.1",
         f"--ServerApp.root_dir={place.root}",
         f"--LabApp.default_url=/lab/tree/{page}",
+        "--ServerApp.answer_yes=True",  # Ctrl+C stops it at once; else it would ask, and go on after 5 s
         "--LanguageServerManager.autodetect=False",  # it would call npm, which leaves files in the home folder
         *(["--ServerApp.allow_root=True"] if root_user else []),
     ]

@@ -1,6 +1,7 @@
 """Where things stand on this computer, and how a command is written on its system."""
 
 import os
+import sys
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -36,6 +37,18 @@ class Place:
     def python(self) -> Path:
         """The environment's Python."""
         return self.scripts / ("python.exe" if self.windows else "python")
+
+    @property
+    def packages(self) -> Path:
+        """Where the environment keeps what is installed into it; it is made with the Python that runs this."""
+        if self.windows:
+            return self.venv / "Lib" / "site-packages"
+        return self.venv / "lib" / "python{}.{}".format(*sys.version_info[:2]) / "site-packages"
+
+    @property
+    def log(self) -> Path:
+        """The file that keeps what pip said in the set-up."""
+        return self.venv / "set-up-log.txt"
 
     @property
     def stamp(self) -> Path:

@@ -26,14 +26,19 @@ def steps(monkeypatch, place):
     ran = []
 
     def run(command, **_):
-        ran.append(command[command.index("-m") + 1] if "-m" in command else "fonts")
+        ran.append("venv" if "-m" in command else "fonts")
         if ran[-1] == "venv":
             place.scripts.mkdir(parents=True, exist_ok=True)
             (place.venv / "pyvenv.cfg").write_text("version = 3.11\n")
             place.python.write_text("")
         return SimpleNamespace(returncode=0, stdout="", stderr="")
 
+    def pip(command, *_):
+        ran.append("pip")
+        return 0, ""
+
     monkeypatch.setattr(subprocess, "run", run)
+    monkeypatch.setattr(environment, "install", pip)
     return ran
 
 
@@ -82,18 +87,20 @@ def test_it_is_made_again_when_the_folder_was_moved(place, steps, tmp_path_facto
 
 @pytest.mark.parametrize("step", range(len(ALL)))
 def test_a_half_made_environment_is_made_again(place, steps, monkeypatch, step):
-    good = subprocess.run
+    def stopping(good):
+        def stop(command, *rest, **named):
+            done = good(command, *rest, **named)
+            if len(steps) == step + 1:
+                raise KeyboardInterrupt
+            return done
 
-    def stop(command, **rest):
-        done = good(command, **rest)
-        if len(steps) == step + 1:
-            raise KeyboardInterrupt
-        return done
+        return stop
 
-    monkeypatch.setattr(subprocess, "run", stop)
-    with pytest.raises(KeyboardInterrupt):
-        environment.ensure(place)
-    monkeypatch.setattr(subprocess, "run", good)
+    with monkeypatch.context() as patch:
+        patch.setattr(subprocess, "run", stopping(subprocess.run))
+        patch.setattr(environment, "install", stopping(environment.install))
+        with pytest.raises(KeyboardInterrupt):
+            environment.ensure(place)
     steps.clear()
     environment.ensure(place)
     assert steps == ALL
@@ -182,16 +189,21 @@ SAID_BY_PIP = {
 
 
 @pytest.mark.parametrize(("output", "sentence"), SAID_BY_PIP.items())
-def test_what_the_installer_says_becomes_one_sentence(place, monkeypatch, steps, output, sentence):
-    good = subprocess.run
-
-    def run(command, **rest):
-        good(command, **rest)
-        return SimpleNamespace(returncode=int(steps[-1] == "pip"), stdout=None, stderr=output)
-
-    monkeypatch.setattr(subprocess, "run", run)
-    assert sentence in refusal(place)
+def test_what_the_installer_says_becomes_one_sentence(place, monkeypatch, steps, capsys, output, sentence):
+    monkeypatch.setattr(environment, "install", lambda *_: (1, output))
+    told = refusal(place)
+    assert sentence in told
+    assert str(place.log) in told
     assert not place.stamp.exists()
+    # What pip said last stands above the sentence.
+    shown = capsys.readouterr().err
+    assert all(f"pip: {line}" in shown for line in output.splitlines())
+
+
+def test_what_another_step_says_becomes_one_sentence(place, monkeypatch, steps):
+    said = SimpleNamespace(returncode=1, stdout="Error: [Errno 28] No space left on device", stderr="")
+    monkeypatch.setattr(subprocess, "run", lambda *_, **__: said)
+    assert "room on the disk" in refusal(place)
 
 
 @pytest.mark.parametrize(
@@ -225,10 +237,41 @@ def test_trouble_is_told_without_a_traceback(monkeypatch, capsys):
     assert capsys.readouterr().err == "Do this.\n"
 
 
-@pytest.mark.parametrize("words", [["plan"], ["plan", "a.toml"], ["check", "a.toml"], ["bake"], ["--flat"]])
-def test_a_command_that_is_not_understood_sets_nothing_up(monkeypatch, capsys, words):
+NOT_UNDERSTOOD = {
+    "plan": "plan needs FILE and --to as well. For example: ",
+    "plan a.toml": "plan needs --to as well. For example: ",
+    "check a.toml": "check needs LIST.csv as well. For example: ",
+    "plan a.toml b.toml --to c": "b.toml is not understood here.",
+    "plna": 'There is no command "plna": did you mean ',
+    "Check a.toml b.csv": "did you mean ",
+    "bake": 'There is no command "bake": there are test, plan, check and help.',
+    "--flat": "--flat is not understood here.",
+}
+
+
+@pytest.mark.parametrize(("words", "sentence"), NOT_UNDERSTOOD.items())
+def test_a_command_that_is_not_understood_sets_nothing_up(monkeypatch, capsys, words, sentence):
+    monkeypatch.setattr(environment, "ensure", lambda _: pytest.fail("set up"))
+    with pytest.raises(SystemExit) as left:
+        cli.main(words.split())
+    assert left.value.code == 2
+    told = capsys.readouterr().err
+    assert told.startswith(sentence) or sentence in told.splitlines()[0]
+    assert "usage:" in told
+    assert told.endswith("shoplib help\n")
+
+
+@pytest.mark.parametrize("words", [["help"], ["--help"], ["-h"]])
+def test_help_lists_the_commands_and_sets_nothing_up(monkeypatch, capsys, words):
     monkeypatch.setattr(environment, "ensure", lambda _: pytest.fail("set up"))
     with pytest.raises(SystemExit) as left:
         cli.main(words)
-    assert left.value.code == 2
-    assert "usage:" in capsys.readouterr().err
+    assert left.value.code == 0
+    told = capsys.readouterr().out
+    assert all(f"\n    {command} " in told for command in cli.EXAMPLES)
+
+
+def test_the_examples_are_understood():
+    for command, words in cli.EXAMPLES.items():
+        assert words.split()[0] == command
+        cli.parser(Place.of_this_copy()).parse_args(words.split())

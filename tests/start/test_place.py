@@ -22,6 +22,19 @@ def test_where_an_environment_keeps_its_python():
     assert WINDOWS.python == WINDOWS.root / ".venv" / "Scripts" / "python.exe"
 
 
+def test_where_an_environment_keeps_its_packages():
+    # The standard library's own schemes for an environment, asked on the system that runs this.
+    import sysconfig
+
+    for place, scheme in ((POSIX, "posix_venv"), (WINDOWS, "nt_venv")):
+        wanted = sysconfig.get_path("purelib", scheme, {"base": str(place.venv), "platbase": str(place.venv)})
+        assert Path(wanted.replace("\\", "/")) == place.packages
+
+
+def test_one_ctrl_c_stops_jupyterlab():
+    assert "--ServerApp.answer_yes=True" in lab.arguments(POSIX, root_user=False)
+
+
 @pytest.mark.parametrize(("place", "command"), [(POSIX, "python3 -m shoplib"), (WINDOWS, "py -m shoplib")])
 def test_how_the_command_is_written(place, command):
     assert parser(place).format_usage().startswith(f"usage: {command} ")
