@@ -120,7 +120,7 @@ def compare(cabinet: Cabinet, rows: tuple[TypedRow, ...], dry_fit: Judge) -> Com
         together = _dry_fitted(off, cabinet, planned, dry_fit)
         if not told.issuperset(together):
             found.append(Difference((), "all these together", together))
-    return Comparison(tuple(found), What.of(rows, tuple(unread)))
+    return Comparison(tuple(found), What.of(rows, tuple(unread), cabinet))
 
 
 def _sizes(row: TypedRow, boards: tuple[Board, ...], cabinet: Cabinet) -> list[_Off]:

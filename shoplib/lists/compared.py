@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from typing import Self
 
 from shoplib.lists.typed import TypedRow
+from shoplib.model.solved import Cabinet
 from shoplib.words.naming import and_list
 
 _PARTS = ("thickness", "sheet", "cuts", "edging", "grain")
@@ -25,11 +26,12 @@ class What:
     unread: tuple[Unread, ...] = ()
 
     @classmethod
-    def of(cls, rows: tuple[TypedRow, ...], unread: tuple[Unread, ...]) -> Self:
-        """A part of which nothing was read was not compared."""
+    def of(cls, rows: tuple[TypedRow, ...], unread: tuple[Unread, ...], cabinet: Cabinet) -> Self:
+        """A part of which nothing was read was not compared, but a list is right to be silent of what is not there."""
         odd = {(part, line) for part, line, _ in unread}
-        read = [part for part in _PARTS if any(getattr(row, part) and (part, row.line) not in odd for row in rows)]
-        return cls(tuple(read), unread)
+        read = {part for part in _PARTS for row in rows if getattr(row, part) and (part, row.line) not in odd}
+        read |= {part for part in ("cuts", "edging") if not any(getattr(board, part) for board in cabinet.boards)}
+        return cls(tuple(part for part in _PARTS if part in read), unread)
 
     @property
     def whole(self) -> bool:

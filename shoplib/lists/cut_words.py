@@ -43,7 +43,9 @@ def _merged(phrases: list[_Phrase]) -> tuple[str, ...]:
     """Cuts that are alike but for their places told once; rows of holes with equal places as a grid."""
     rows: dict[_Phrase, list[str]] = {}
     for phrase in phrases:
-        rows.setdefault(replace(phrase, place=""), []).append(phrase.place)
+        places = rows.setdefault(replace(phrase, place=""), [])
+        if phrase.place not in places:  # one rabbet may take two boards, such as both stretchers
+            places.append(phrase.place)
     grids: dict[tuple[_Phrase, tuple[str, ...]], list[str]] = {}
     for phrase, places in rows.items():
         grids.setdefault((replace(phrase, across=""), tuple(places)), []).append(phrase.across)

@@ -254,8 +254,11 @@ def _made_cut(cut: Cut, board: Board, moves: Moves, shift: Point, placement: Pla
     if isinstance(cut, Hole):
         centre = board.placement.to_world(Box(cut.centre, cut.centre))
         box = _shifted(centre, board, moves, shift)
-        inside = all(low <= at <= high for low, at, high in zip(wood.low, box.low, wood.high, strict=True))
-        return replace(cut, centre=placement.point_to_board(box.low)) if inside else None
+        if not all(low <= at <= high for low, at, high in zip(wood.low, box.low, wood.high, strict=True)):
+            return None
+        own = "uvw".index(cut.along)
+        through = placement.to_board(wood).high[own] if cut.depth >= board.size[own] else cut.depth
+        return replace(cut, centre=placement.point_to_board(box.low), depth=through)
     room = _shifted(board.placement.to_world(cut.box), board, moves, shift).common(wood)
     if room is None:
         return None

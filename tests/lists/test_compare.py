@@ -2,6 +2,7 @@
 
 import csv
 import io
+import re
 from pathlib import Path
 
 import pytest
@@ -104,13 +105,16 @@ def test_one_side_short_stands_apart_from_the_top():
 
 
 @pytest.mark.parametrize("path", PROJECTS, ids=lambda path: path.stem)
-@pytest.mark.parametrize(("column", "word"), [("length", "long"), ("width", "wide"), ("thickness", "thick")])
-def test_each_changed_line_is_named_and_no_other(path, column, word):
-    """Ten steps more in one line at a time: that line is told with exactly that amount."""
+@pytest.mark.parametrize(
+    ("column", "sign", "word"),
+    [("length", 1, "long"), ("length", -1, "short"), ("width", 1, "wide"), ("thickness", 1, "thick")],
+)
+def test_each_changed_line_is_named_and_no_other(path, column, sign, word):
+    """Ten steps more or less in one line at a time: that line is told with exactly that amount."""
     cabinet = solve(read_project(path))
     step = cabinet.style.step
     for kind in kinds(cabinet):
-        more = dict(zip(("length", "width", "thickness"), kind.cut, strict=True))[column] + 10 * step
+        more = dict(zip(("length", "width", "thickness"), kind.cut, strict=True))[column] + sign * 10 * step
         found = told(
             cabinet,
             typed(cabinet, set_size("; ".join(kind.names), column, write_length(more, cabinet.style))),
@@ -118,6 +122,114 @@ def test_each_changed_line_is_named_and_no_other(path, column, word):
         lines = {line for difference in found for line, _ in difference.lines}
         assert lines == {2 + [k.names for k in kinds(cabinet)].index(kind.names)}
         assert all(f"{write_length(10 * step, cabinet.style)} {word}" in d.lines[0][1] for d in found)
+        assert not re.search(r"(?<!\()-\d", all_text(found))  # nothing overlaps by less than nothing
+
+
+def edited(cabinet: Cabinet, **sizes: str) -> tuple[Difference, ...]:
+    """What is told of a list with one column only of one board changed: `left_side__length="28 in"`."""
+    ((key, text),) = sizes.items()
+    names, _, column = key.partition("__")
+    return told(cabinet, typed(cabinet, set_size(names.replace("_", " "), column, text)))
+
+
+def test_one_side_short_leaves_the_top_crooked():
+    (found,) = edited(under_bench(), left_side__length="33 1/4 in")  # of 33 1/2 in
+    assert found.would == ("the top would not lie level: left side has it 1/4 in lower than right side",)
+
+
+def test_one_of_a_mirrored_pair_narrower_is_named_with_how_much():
+    (found,) = edited(under_bench(), right_side__width="22 1/4 in")  # the left one is 22 15/32 in
+    assert "right side: width 22 1/4 in, planned 22 15/32 in" in found.lines[0][1]
+    assert "right side has it 7/32 in further forward than left side" in found.would[0]
+
+
+def test_a_long_toe_board_does_not_push_the_case_apart():
+    (found,) = edited(under_bench(), toe_board__length="59 3/32 in")  # of 58 19/32 in
+    assert found.would == ("right side and toe board overlap by 1/2 in",)
+
+
+def test_a_length_that_leaves_out_the_joint_is_told_as_such():
+    cabinet = solve(stand())
+    (found,) = told(cabinet, typed(cabinet, set_size("bottom; top", "length", "863.8 mm")))  # less 2 x 9 mm
+    assert found.lines[0][1].endswith("18 mm short (its length leaves out the joints: 2 x 9 mm).")
+
+
+def test_a_thickness_by_the_name_of_the_sheet():
+    (found,) = edited(under_bench(), left_side__thickness="3/4 in")  # sold as 23/32 in here, measured 0.703 in
+    assert "(that is what the sheet is sold as, not what it measures)" in found.lines[0][1]
+
+
+def test_the_cabinet_comes_wider_by_what_a_side_is_thicker():
+    (found,) = edited(under_bench(), left_side__thickness="0.828 in")
+    assert found.would == ("the cabinet comes 1/8 in too wide",)
+
+
+def test_without_dividers_the_drawers_have_nothing_to_hang_on():
+    cabinet = under_bench()
+    (found,) = told(cabinet, typed(cabinet, drop=["divider 1; divider 2"]))
+    assert found.would == ("drawers 1 to 4 in bays 1 and 3, and bay 2 pull-out have nothing to hang on there",)
+
+
+def test_what_has_consequences_stands_before_what_has_none():
+    cabinet = solve(stand())
+
+    def edit(row):
+        if row["names"] == "left side":
+            row["edging"] = ""
+        if row["names"] == "bottom; top":
+            row["length"] = "871.8 mm"
+
+    first, second = told(cabinet, typed(cabinet, edit))
+    assert first.slip == "bottom and top, 10 mm short"
+    assert second.lines[0][1].startswith("left side: no edging on the front edge, planned a band of 1 mm")
+
+
+@pytest.mark.parametrize(
+    ("text", "sentence"),
+    [
+        ("front edge band 2 mm", "the edging on the front edge is 2 mm, planned 1 mm."),
+        ("strip 1 mm on the front edge", "the edging on the front edge is a strip, planned a band."),
+        ("band 1 mm on the front and back edges", "edging on the back edge, which the plan leaves bare."),
+        (
+            "band 1 mm on the front edge, strip 4 mm on the top edge",
+            "edging on the top edge, which the plan leaves bare.",
+        ),
+        ("front", ""),
+        ("1 front edge", ""),
+    ],
+)
+def test_edging_is_compared_edge_by_edge(text, sentence):
+    cabinet = solve(stand())
+    found = told(cabinet, typed(cabinet, set_size("divider 1", "edging", text)))
+    assert [line[1] for difference in found for line in difference.lines] == (
+        [f"divider 1: {sentence}"] if sentence else []
+    )
+
+
+def test_edging_and_grain_in_other_words_are_not_compared_and_told():
+    cabinet = solve(stand())
+
+    def edit(row):
+        if row["names"] == "divider 1":
+            row["edging"], row["grain"] = "oak lipping in front", "up and down"
+
+    comparison = compare(cabinet, parse_hand_list(typed(cabinet, edit)).rows, check)
+    assert comparison.differences == ()
+    assert [(part, text) for part, _, text in comparison.what.unread] == [
+        ("grain", "up and down"), ("edging", "oak lipping in front"),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize(("word", "told_of"), [("across", "across"), ("none", "freely"), ("Lengthwise", "")])
+def test_grain_is_compared(word, told_of):
+    cabinet = solve(stand())
+    found = told(cabinet, typed(cabinet, set_size("left side", "grain", word)))
+    assert bool(found) == bool(told_of)
+    assert told_of in all_text(found)
+
+
+def under_bench() -> Cabinet:
+    return solve(read_project(next(path for path in PROJECTS if path.stem == "under_bench_case")))
 
 
 def test_half_a_step_agrees_and_more_does_not():
