@@ -92,6 +92,14 @@ class AsBuilt:
             return _moved(other, 1, self._deeper.get(f"bay {row[1]}", 0))
         return _moved(other, 0, self._shifts.get((row[0], other.name), (0, 0))[front])
 
+    def clear_width(self, group: str) -> int | None:
+        """Between the uprights of a drawer or pull-out, as measured where it was; None where it shares its row."""
+        pair = self._uprights(group, len(self.cabinet.project.bays)) if self.cabinet.project else None
+        if pair is None:
+            return None
+        left, right = (self.met(upright, group).box for upright in pair)
+        return right.low[0] - left.high[0]
+
     def met_by(self, other: Board, board: Board) -> Board:
         """`other` where it is met by a board that goes into a measured opening."""
         return self.met(other, board.name, board.role == "front")

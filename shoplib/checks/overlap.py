@@ -82,7 +82,8 @@ def _finding(cabinet: Cabinet, one: Board, other: Board, shared: list[Box], join
     amount, axis = deepest(shared, range(3) if joint else _ways_apart(one.box, other.box))
     size = how_much(amount, cabinet.style)
     if joint is None:
-        mend = give_way((one, other), axis, size)
+        box = next((board for board in (one, other) if board.role == "box side" and axis == 0), None)
+        mend = f"Make the box of {box.group} {size} narrower." if box else give_way((one, other), axis, size)
     else:
         enters, receives = cabinet.by_name[joint.enters], cabinet.by_name[joint.receives]
         if axis == direction(joint.axis)[0]:

@@ -1,38 +1,45 @@
-"""Bought slides need their room: what the box leaves beside it, against what the slide takes and forgives."""
+"""Slides and runners need their room: what the box leaves beside it, against what they take and forgive."""
 
-from shoplib.checks.as_built import AsBuilt
-from shoplib.measure import write_brief
+from shoplib.checks.as_built import AsBuilt, row_of
 from shoplib.model.box import Box, around
-from shoplib.model.solved import Cabinet, Finding, Hardware
+from shoplib.model.solved import Cabinet, Finding
 from shoplib.tables.slides import Slide, slides
-from shoplib.words.amounts import how_much
+from shoplib.words.amounts import how_much, setting
 
 
 def find_wrong_slide_room(cabinet: Cabinet) -> tuple[Finding, ...]:
-    """Each pair of side-mount slides whose room differs from its row by more than the row forgives.
+    """Each drawer whose box leaves its slides or runners another room than their row asks for.
 
     The room is the opening between the uprights, where it was measured as measured, less the outside width
     of the box; the row asks for twice its `side`, forgives `narrow` more (a box that narrow is shimmed) and
     `wide` less. The amount is by how much the room is off. Undermount slides hold the inside and are not
-    judged here.
+    judged here, nor are boxes that stand side by side.
     """
     found, built = [], AsBuilt(cabinet)
-    for group in cabinet.groups:
-        pair = [piece for piece in cabinet.hardware if piece.what == "slide" and piece.group == group]
-        row = slides().get(pair[0].row) if pair else None
-        if row is None or row.holds != "outside":
-            continue
-        sides = [board.box for board in cabinet.groups[group] if board.role == "box side"]
-        if len(pair) == 2 and len(sides) == 2:
-            found += _judge(cabinet, group, row, _between(cabinet, built, pair), around(sides))
+    for group, boards in cabinet.groups.items():
+        row = _row(cabinet, group)
+        sides = [board.box for board in boards if board.role == "box side"]
+        opening = built.clear_width(group)
+        if row is not None and row.holds == "outside" and len(sides) == 2 and opening is not None:
+            found += _judge(cabinet, group, row, opening, around(sides))
     return tuple(found)
 
 
-def _between(cabinet: Cabinet, built: AsBuilt, pair: list[Hardware]) -> int:
-    """The clear width between the two uprights that carry the slides."""
-    uprights = (built.met(cabinet.by_name[piece.on], piece.group).box for piece in pair)
-    left, right = sorted(uprights, key=lambda box: box.low[0])
-    return right.low[0] - left.high[0]
+def _row(cabinet: Cabinet, group: str) -> Slide | None:
+    """The row of what a drawer runs on: that of its bought slides, else the one that its bay names."""
+    bought = next((piece.row for piece in cabinet.hardware if piece.what == "slide" and piece.group == group), None)
+    if bought is not None or cabinet.project is None or not row_of(group):
+        return slides().get(bought)
+    rule = cabinet.project.bays[int(group.split()[1]) - 1].drawers
+    return slides().get(rule.slide) if rule else None
+
+
+_WORDS = {  # what the row asks for, and what helps where the box is a little narrow
+    "hardware": ("its slides take {} for the pair", "Shim the slides out from the case"),
+    "side strip": ("its runners leave {} beside it in all", "Shim the runners out from the case"),
+    "strip below": ("{} beside it in all is right", "Glue a strip to the outside of a box side"),
+    "shelf": ("{} beside it in all is right", "Glue a strip to the outside of a box side"),
+}
 
 
 def _judge(cabinet: Cabinet, group: str, row: Slide, opening: int, box: Box) -> list[Finding]:
@@ -40,14 +47,16 @@ def _judge(cabinet: Cabinet, group: str, row: Slide, opening: int, box: Box) -> 
     over = opening - box.size[0] - wanted
     if -row.wide <= over <= row.narrow:
         return []
-    size, takes = how_much(abs(over), cabinet.style), write_brief(wanted, cabinet.style)
+    size = how_much(abs(over), cabinet.style)
+    asks, shim = _WORDS[row.carries]
+    asks = asks.format(setting(wanted, cabinet.style))
     if over > 0:
         level = "warn" if over <= 2 * row.narrow else "stop"
-        text = f"{group}: the box is {size} too narrow for its slides, which take {takes} for the pair. "
-        mend = "Shim the slides out from the case." if level == "warn" else "Make the box again, that much wider."
+        text = f"{group}: the box is {size} too narrow, {asks}. "
+        mend = f"{shim}." if level == "warn" else "Make the box again, that much wider."
     else:
         level = "stop"
-        text = f"{group}: the box is {size} too wide for its slides, which take {takes} for the pair. "
-        mend = "Make the box that much narrower; slides forgive no box that is too wide."
+        text = f"{group}: the box is {size} too wide, {asks}. "
+        mend = "Make the box that much narrower; nothing forgives a box that is too wide."
     names = tuple(board.name for board in cabinet.groups[group] if board.role == "box side")
     return [Finding("slide room", level, names, text + mend, abs(over))]

@@ -5,15 +5,17 @@ from pathlib import Path
 
 import pytest
 
+from shoplib.checks.overlap import find_overlaps
 from shoplib.checks.screws import find_meeting_screws, find_missing_screws
 from shoplib.checks.slide_room import find_wrong_slide_room
 from shoplib.documents.project_file import read_project
-from shoplib.measure import INCH, read_length
+from shoplib.measure import INCH, MM, read_length
 from shoplib.model.board import Board
 from shoplib.model.cabinet import solve
 from shoplib.model.placement import Placement
-from shoplib.model.project import Project
+from shoplib.model.project import JointChoice, Project
 from shoplib.model.solved import Cabinet
+from shoplib.tables.slides import slide
 
 UNDER_BENCH = Path(__file__).parents[2] / "data" / "projects" / "under_bench_case.toml"
 
@@ -100,3 +102,33 @@ def test_the_thinnest_reading_decides_how_long_a_screw_may_be() -> None:
     # 5/8 in and 1/16 in to spare need 0.6875 in; the mean of the second pair has it, its thin corner has not.
     assert longest("0.69 in", "0.71 in") == INCH * 5 // 8
     assert longest("0.68 in", "0.71 in") == INCH // 2
+
+
+@pytest.mark.parametrize(
+    ("slide_name", "mend"),
+    [("side-hung wood runner", "Shim the runners out"), ("wood runner below with kicker", "Glue a strip"),
+     ("box rides on the shelf", "Glue a strip")],
+)  # fmt: skip
+def test_boxes_on_wood_are_judged_by_their_rows_too(slide_name: str, mend: str) -> None:
+    plan, row = read_project(UNDER_BENCH), slide(slide_name)
+    changed = {"slide": slide_name, "corner": JointChoice("rabbet"), "between": "nothing"}
+    if row.carries == "shelf":
+        changed["between"] = "shelf"
+    rule = replace(plan.bays[0].drawers, **changed)
+    case = solve(replace(plan, bays=(replace(plan.bays[0], drawers=rule), *plan.bays[1:])))
+    assert find_wrong_slide_room(case) == ()
+    (narrow,) = find_wrong_slide_room(moved_side(case, row.narrow + INCH // 32))
+    assert narrow.level == "warn" and mend in narrow.text
+    (wide,) = find_wrong_slide_room(moved_side(case, -INCH // 16))
+    assert wide.level == "stop" and "too wide" in wide.text and "Make the box that much narrower" in wide.text
+
+
+def test_an_overlapping_box_is_to_be_made_narrower(case: Cabinet) -> None:
+    told = [f.text for f in find_overlaps(moved_side(case, -INCH)) if "right box side" in f.boards[1]]
+    assert told and all("Make the box of bay 1 drawer 1 15/32 in narrower." in text for text in told)
+
+
+def test_metric_slides_take_their_tenths(case: Cabinet) -> None:
+    plan = read_project(UNDER_BENCH.with_name("rolling_stand.toml"))
+    (found,) = find_wrong_slide_room(moved_side(solve(plan), 10 * MM))
+    assert "its slides take 25.4 mm for the pair" in found.text
