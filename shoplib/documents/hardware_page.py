@@ -150,6 +150,8 @@ def _screws(cabinet: Cabinet, page: Writing) -> Section:
         for screw in fitting.screws:
             into = cabinet.by_name[screw.into]
             use = _USES.get(fitting.what, f"{fitting.what}s")
+            if fitting.what == "front screws" and cabinet.by_name[fitting.on].role == "cleat":
+                use = "fronts, through the cleat"
             key = (screw.gauge, screw.length, use, into.role or into.name)
             counts[key] = counts.get(key, 0) + screw.count
     rows = tuple(
