@@ -57,7 +57,8 @@ def first_case(unit: str) -> CaseChoices:
     return replace(start, thickness=read_length("45/64 in")) if unit == "in" else start
 
 
-HOLDS = ("nothing yet", "drawers", "shelves", "drawers, the middle one a pull-out")
+PULL_OUT = "drawers and a pull-out"
+HOLDS = ("nothing yet", "drawers", "shelves", PULL_OUT)
 FRONTS = ("inset", "overlay", "none")
 BACKS = {"in a rabbet": "rabbet", "in a groove": "groove", "over the rear": "applied", "none": "none"}
 BASES = ("none", "toe space", "plinth", "feet", "casters")
@@ -99,7 +100,9 @@ def case_project(choices: CaseChoices, style: Style) -> Project:
         base=Base(choices.base, choices.base_height if choices.base != "none" else 0, _toe(choices, inch)),
         bays=_bays(choices, inch),
         fronts=fronts if choices.holds.startswith("drawers") else Fronts("none"),
-        pulls=natural_to(Pulls(), style.unit) if choices.holds.startswith("drawers") and choices.fronts != "none" else None,
+        pulls=natural_to(Pulls(), style.unit)
+        if choices.holds.startswith("drawers") and choices.fronts != "none"
+        else None,
     )
 
 
@@ -126,9 +129,9 @@ def _bays(choices: CaseChoices, inch: bool) -> tuple[Bay, ...]:
         "nothing yet": Bay("open"),
         "shelves": Bay("shelves", shelves=Shelves(fixed=2)),
         "drawers": Bay("drawers", drawers=drawers),
-        "drawers, the middle one a pull-out": Bay("drawers", drawers=drawers),
+        PULL_OUT: Bay("drawers", drawers=drawers),
     }
     bays = [kinds[choices.holds]] * choices.bays
-    if choices.holds == "drawers, the middle one a pull-out":
+    if choices.holds == PULL_OUT:
         bays[choices.bays // 2] = Bay("pull-out", pull_out=natural_to(PullOut(slide=slide), "in" if inch else "mm"))
     return tuple(bays)
