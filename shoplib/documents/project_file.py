@@ -12,6 +12,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from shoplib.documents import toml_faults
 from shoplib.measure import LengthError, Style, read_length
 from shoplib.model.marks import Reading, usual
 from shoplib.model.project import Project
@@ -61,7 +62,7 @@ def project_from_text(text: str, name: str = "project") -> Project:
     try:
         table = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
-        raise ProjectFileError(f"{name}: this is not readable as TOML: {error}") from None
+        raise ProjectFileError(f"{name}: {toml_faults.told(text, error)}") from None
     except ValueError:  # a number of over 4300 digits, which the standard reader passes on to int()
         raise ProjectFileError(
             f"{name}: a number in it has thousands of digits; write a length as text with a unit"

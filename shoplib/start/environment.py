@@ -63,7 +63,7 @@ def _make(place: Place) -> None:
     _say("Setting up the workbook, once: this takes a few minutes and an Internet connection.")
     _say(f"1 of 3: making the environment {place.venv}")
     _run(place, [sys.executable, "-I", "-m", "venv", str(place.venv)])
-    _say(f"2 of 3: fetching and installing what the workbook uses (all that pip says: {place.log})")
+    _say(f"2 of 3: fetching and installing what the workbook uses (details: {place.log.relative_to(place.root)})")
     pip = [str(place.python), "-I", "-m", "pip", "--no-input", "--disable-pip-version-check"]
     _install(place, [*pip, "install", "--no-user", "--progress-bar=off", "-r", str(place.requirements)])
     _say("3 of 3: settings for JupyterLab, and a list of the fonts for charts")

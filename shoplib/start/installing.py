@@ -14,7 +14,7 @@ EVERY = 20
 PAUSE = 0.5  # seconds without a word from pip, after which is counted what it has put in its place
 LAST_LINES = 8
 
-_COLLECTING = re.compile(r"(?:Collecting|Obtaining) ([^\s=<>!~;\[(]+)")
+_COLLECTING = re.compile(r"Collecting ([^\s=<>!~;\[(]+)")
 _INSTALLING = re.compile(r"Installing collected packages: (.+)")
 _RETRYING = re.compile(r"Retrying \(Retry\(")
 
