@@ -113,7 +113,7 @@ def compare(cabinet: Cabinet, rows: tuple[TypedRow, ...], dry_fit: Judge) -> Com
     slips = _slips(off)
     found += [_built(same, cabinet, planned, dry_fit) for same in slips]
     if assigned.missing:
-        found.append(_without(assigned.missing, cabinet))
+        found.insert(0, _without(assigned.missing, cabinet))
     found.sort(key=lambda difference: not (difference.would or difference.lines[0][0] is None))
     if len(slips) > 1:
         told = {sentence for difference in found for sentence in difference.would}

@@ -7,7 +7,7 @@ from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point, around
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.words.amounts import how_much
+from shoplib.words.amounts import how_much, setting
 from shoplib.words.naming import and_list
 
 MOST = 6
@@ -15,6 +15,9 @@ MOST = 6
 
 _TOO_FAR = (("too far left", "too far right"), ("too far forward", "too far back"), ("low", "high"))
 _FURTHER = (("further left", "further right"), ("further forward", "further back"), ("lower", "higher"))
+_FEW_STEPS = 4
+"""Below that many steps an outside size is told as a caliper reads it: it comes of a sheet's thickness."""
+
 _NO_ROOM = ("overlap", "travel")
 _ORDER = ("overlap", "travel", "seating", "outside")
 
@@ -89,7 +92,8 @@ def _outside(built: Refit, planned: Cabinet) -> list[str]:
     for axis, (more, less) in enumerate((("wide", "narrow"), ("deep", "shallow"), ("high", "low"))):
         by = whole.size[axis] - planned.outside.size[axis]
         if by and any(abs(abs(by) - one) <= planned.style.step for one in grown):
-            told.append(f"the cabinet comes {how_much(abs(by), planned.style)} too {more if by > 0 else less}")
+            size = (how_much if abs(by) >= _FEW_STEPS * planned.style.step else setting)(abs(by), planned.style)
+            told.append(f"the cabinet comes {size} too {more if by > 0 else less}")
     return told
 
 

@@ -10,7 +10,7 @@ from shoplib.measure import INCH, MM
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.placement import directions
 from shoplib.model.solved import Cabinet
-from shoplib.words.amounts import how_much
+from shoplib.words.amounts import how_much, setting
 
 SETTABLE = {"in": INCH // 500, "mm": MM // 20}
 """As `measure.write_brief`: nothing finer is told of a width or a depth."""
@@ -73,7 +73,7 @@ def _channel_parts(
         now, then = typed.high[own] - typed.low[own], planned.high[own] - planned.low[own]
         if abs(now - then) > exact:
             write = writing.measured if planned.for_board and own == wide else writing.setting
-            amount = how_much(abs(now - then), cabinet.style)
+            amount = setting(abs(now - then), cabinet.style)
             yield (
                 f"is {write(now)} {more}, planned {write(then)}: {amount} {more if now > then else less}",
                 f"{amount} {more if now > then else less}",

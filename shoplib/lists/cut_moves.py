@@ -63,10 +63,16 @@ def _rooms(joint: Joint, receives: Board, cuts: tuple[Cut, ...]) -> tuple[Box, B
 
 
 def _carried(planned: Box, made: Box, receives: Board, axis: int) -> Point:
-    """A board lies against the low wall of its cut, or the high one where the cut is open below."""
+    """How far the walls take the board along; in a wider cut it only has play.
+
+    In a narrower one it lies against the low wall, or against the high one where the cut is open below.
+    """
     shift = [0, 0, 0]
-    open_low = planned.low[axis] <= receives.box.low[axis]
-    shift[axis] = made.high[axis] - planned.high[axis] if open_low else made.low[axis] - planned.low[axis]
+    low, high = made.low[axis] - planned.low[axis], made.high[axis] - planned.high[axis]
+    if high >= low:
+        shift[axis] = low if low > 0 else min(high, 0)
+    else:
+        shift[axis] = high if planned.low[axis] <= receives.box.low[axis] else low
     return tuple(shift)
 
 

@@ -56,8 +56,8 @@ def test_shallow_corner_rabbets_make_the_case_wide():
     sides = "left side; right side"
     (found,) = edited(open_case(), (sides, "0.352 in deep", "0.252 in deep"))
     assert found.lines[0][1] == (
-        "both sides: the rabbet for the bottom is 0.252 in deep, planned 0.352 in: 3/32 in shallow; "
-        "the rabbet for the top is 0.252 in deep, planned 0.352 in: 3/32 in shallow."
+        "both sides: the rabbet for the bottom is 0.252 in deep, planned 0.352 in: 0.1 in shallow; "
+        "the rabbet for the top is 0.252 in deep, planned 0.352 in: 0.1 in shallow."
     )
     assert "the right side stands 13/64 in too far right" in found.would  # 0.2 in at the nearest 1/64
     assert "the cabinet comes 13/64 in too wide" in found.would
@@ -73,7 +73,7 @@ def test_one_deep_rabbet_of_two_lets_nothing_further_in():
 def test_a_narrow_groove_is_told_by_what_does_not_go_in():
     name = next("; ".join(kind.names) for kind in kinds(solve(chest())) if kind.first.role == "box side")
     (found,) = edited(chest(), (name, "groove 0.25 in wide", "groove 0.2 in wide"))
-    assert "the groove for the box bottom is 0.2 in wide, planned 0.25 in: 3/64 in narrow." in found.lines[0][1]
+    assert "the groove for the box bottom is 0.2 in wide, planned 0.25 in: 0.05 in narrow." in found.lines[0][1]
     assert any(
         "left and right box side is 0.05 in too narrow for bay 1 drawer 1 box bottom" in sentence
         for sentence in found.would
@@ -85,6 +85,24 @@ def test_a_cut_on_a_board_that_lies_turned_is_put_where_it_lies_there():
     (found,) = edited(stand(), ("bottom; top", "431.8 mm", "451.8 mm"))
     assert found.would[0] == "right side, divider 1 and bay 2 shelf 1 stand 20 mm too far right"
     assert not any("stand square" in sentence for sentence in found.would)
+
+
+def test_a_wide_dado_gives_play_and_moves_nothing():
+    (found,) = edited(stand(), ("left side", "dadoes 18.2 mm wide", "dadoes 19.2 mm wide"))
+    assert "the dado for the fixed shelf is 19.2 mm wide, planned 18.2 mm: 1 mm wide" in found.lines[0][1]
+    assert not any("stand" in sentence or "level" in sentence for sentence in found.would)
+    assert "leaves bay 1 shelf 1 1 mm more play" in found.would[0]
+
+
+def test_a_phrase_that_says_only_what_is_odd_is_completed_from_the_plan():
+    cabinet = solve(stand())
+
+    def short(row):
+        if row["names"] == "left side":
+            row["cuts"] = "rabbet 18.2 wide for the bottom; rabbet for the top, 6 deep; " + row["cuts"].split("; ")[2]
+
+    (found,) = compare(cabinet, parse_hand_list(typed(cabinet, short)).rows, check).differences
+    assert found.lines == ((2, "left side: the rabbet for the top is 6 mm deep, planned 9 mm: 3 mm shallow."),)
 
 
 def test_the_wrong_end_is_told_in_full():
