@@ -12,6 +12,7 @@ from shoplib.checks.overlap import find_overlaps
 from shoplib.checks.readings import find_doubtful_readings, find_unlike_readings
 from shoplib.checks.screws import find_meeting_screws, find_missing_screws
 from shoplib.checks.seating import find_unseated
+from shoplib.checks.sheet_effects import tell_what_sheets_change
 from shoplib.checks.show_through import find_grooves_that_show
 from shoplib.checks.slide_room import find_wrong_slide_room
 from shoplib.checks.stock import find_too_big_for_sheet
@@ -38,6 +39,7 @@ CHECKS = (
     find_space_conflicts,
     find_trouble_on_the_way,
     tell_height_on_casters,
+    tell_what_sheets_change,
     give_diagonals,
     find_grooves_that_show,
 )

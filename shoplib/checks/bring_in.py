@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from math import isqrt
 
-from shoplib.measure import to_step, write_brief
+from shoplib.measure import thickest, to_step, write_brief
 from shoplib.model.project import Space
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.amounts import how_much
@@ -55,7 +55,7 @@ def too_big_for_door(sizes: Sequence[int], openings: Sequence[int]) -> int:
     >>> too_big_for_door((60, 24, 30), (80, 28)), too_big_for_door((60, 24, 30), (80, 22))
     (0, 2)
     """
-    return max([size - room for size, room in zip(sorted(sizes), sorted(openings), strict=False)] + [0])
+    return thickest([0, *(size - room for size, room in zip(sorted(sizes), sorted(openings), strict=False))])
 
 
 def beyond_the_boards(cabinet: Cabinet) -> str:

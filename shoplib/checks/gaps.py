@@ -1,25 +1,36 @@
 """Fronts need their gaps: one that is nearly closed rubs, and sticks in a damp summer."""
 
 from shoplib.measure import INCH, write_brief
-from shoplib.model.solved import Cabinet, Finding
+from shoplib.model.solved import Cabinet, Finding, Gap
 from shoplib.words.naming import and_list
 
 LEAST = INCH // 32
 """A gap under 1/32 in, 0.8 mm, is not kept by hand work: common practice, no source."""
 
-_WHERE = {"x": "beside each other", "z": "one above the other"}
-
 
 def find_tight_gaps(cabinet: Cabinet) -> tuple[Finding, ...]:
-    """A "warn" for each gap beside a front that is all but closed. Fronts that share wood are for the overlap check."""
-    found = []
+    """A "warn" for the gaps beside fronts that are all but closed, one for each size.
+
+    Fronts that share wood are for the overlap check.
+    """
+    tight: dict[int, list[Gap]] = {}
     for gap in cabinet.gaps:
         if 0 <= gap.size < LEAST:
-            left = write_brief(gap.size, cabinet.style, decimal=True) if gap.size else "no gap"
-            front = gap.between[0] if gap.between[0].endswith("front") else gap.between[1]
-            text = (
-                f"{and_list(gap.between)}: {left} is left between them, {_WHERE[gap.along]}, and they will rub. "
-                f"Plane the edge of {front} until {write_brief(LEAST, cabinet.style, decimal=True)} or more is open."
-            )
-            found.append(Finding("gaps", "warn", gap.between, text, gap.size))
-    return tuple(found)
+            tight.setdefault(gap.size, []).append(gap)
+    return tuple(_finding(cabinet, size, gaps) for size, gaps in tight.items())
+
+
+def _finding(cabinet: Cabinet, size: int, gaps: list[Gap]) -> Finding:
+    fronts = cabinet.project.fronts if cabinet.project else None
+    left = write_brief(size, cabinet.style, decimal=True) if size else "no gap"
+    least = write_brief(LEAST, cabinet.style, decimal=True)
+    names = dict.fromkeys(name for gap in gaps for name in gap.between)
+    pairs = and_list([f"between {' and '.join(gap.between)}" for gap in gaps[:2]])
+    others = f", and in {len(gaps) - 2} more places" if len(gaps) > 2 else ""
+    mend = (
+        f"Plan fronts.gap and fronts.around of {least} or more."
+        if fronts and size in (fronts.gap, fronts.around)
+        else f"Plane the fronts until {least} or more is open."
+    )
+    text = f"{left[0].upper() + left[1:]} is left {pairs}{others}: they will rub. {mend}"
+    return Finding("gaps", "warn", tuple(names), text, size)

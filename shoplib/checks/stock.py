@@ -1,6 +1,6 @@
 """Each board must come out of its sheet."""
 
-from shoplib.measure import write_brief
+from shoplib.measure import narrowest, thickest, write_brief
 from shoplib.model.board import Board
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet, Finding
@@ -17,10 +17,10 @@ def too_big_by(length: int, width: int, sheet: Sheet, may_turn: bool) -> int:
     >>> too_big_by(1300, 2000, sheet, may_turn=False), too_big_by(1300, 2000, sheet, may_turn=True)
     (780, 80)
     """
-    along = max(length - sheet.length, width - sheet.width, 0)
+    along = thickest([length - sheet.length, width - sheet.width, 0])
     if not may_turn:
         return along
-    return min(along, max(length - sheet.width, width - sheet.length, 0))
+    return narrowest([along, thickest([length - sheet.width, width - sheet.length, 0])])
 
 
 def find_too_big_for_sheet(cabinet: Cabinet) -> tuple[Finding, ...]:

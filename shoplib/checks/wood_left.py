@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from itertools import combinations
 
-from shoplib.measure import MM, write_brief
+from shoplib.measure import MM, narrowest, thickest, write_brief
 from shoplib.model.board import Board, BoxCut, Hole
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.amounts import setting
@@ -92,9 +92,9 @@ def _to_the_faces(board: Board, cut: BoxCut) -> Iterator[Thin]:
     """Through the thickness: the wood under the cut, or both cheeks of a groove in an edge."""
     below, above = cut.low[2], board.thickness - cut.high[2]
     if below <= 0 or above <= 0:
-        yield Thin(max(below, above, 0), "under the {}", (cut,), "warn")
+        yield Thin(thickest([below, above, 0]), "under the {}", (cut,), "warn")
     else:
-        yield Thin(min(below, above), "beside the {}", (cut,), "")
+        yield Thin(narrowest([below, above]), "beside the {}", (cut,), "")
 
 
 def _to_the_ends(board: Board, cut: BoxCut) -> Iterator[Thin]:

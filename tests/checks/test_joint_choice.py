@@ -57,4 +57,11 @@ def test_a_rabbet_and_a_butt_need_no_clearance():
 def test_a_gap_that_is_all_but_closed(size, told):
     found = find_tight_gaps(cabinet([], gaps=(Gap(("left side", "bay 1 drawer 1 front"), "x", size),)))
     assert [(f.level, f.amount) for f in found] == ([("warn", size)] if told else [])
-    assert all("Plane the edge of bay 1 drawer 1 front" in f.text for f in found)
+    assert all("between left side and bay 1 drawer 1 front: they will rub. Plane the fronts" in f.text for f in found)
+
+
+def test_gaps_planned_too_small_are_told_once():
+    plan = read_project(PROJECTS / "under_bench_case.toml")
+    closed = replace(plan, fronts=replace(plan.fronts, gap=0, around=0))
+    (found,) = find_tight_gaps(solve(closed))
+    assert "more places: they will rub. Plan fronts.gap and fronts.around" in found.text

@@ -1,0 +1,60 @@
+"""What a sheet changes because it measures otherwise than its name says."""
+
+from shoplib.measure import write_brief, write_measured
+from shoplib.model.board import Board
+from shoplib.model.sheet import Sheet
+from shoplib.model.solved import Cabinet, Finding
+from shoplib.tables.slides import slides
+from shoplib.words.naming import and_list
+
+
+def tell_what_sheets_change(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """One "note" for each sheet in use whose mean reading is not its nominal thickness: what follows in the plan.
+
+    A case of given outside gains inside what its boards are thinner than named: n uprights of thickness t
+    leave W - n t to the bays, m level boards H - m t to the inside; of given inside, the outside changes
+    instead. A box of given outside is B - 2 s wide inside. The amount is how much thinner the sheet is.
+    """
+    found = []
+    for name in dict.fromkeys(board.sheet for board in cabinet.boards):
+        sheet = cabinet.sheets[name]
+        thinner = sheet.nominal - sheet.thickness
+        if sheet.readings and thinner:
+            found.append(_note(cabinet, sheet, thinner, [b for b in cabinet.boards if b.sheet == name]))
+    return tuple(found)
+
+
+def _note(cabinet: Cabinet, sheet: Sheet, thinner: int, boards: list[Board]) -> Finding:
+    style, word = cabinet.style, "less" if thinner > 0 else "more"
+    effects = [f"{what} {write_brief(abs(by), style, decimal=True)} {how}" for what, by, how in _effects(
+        cabinet, thinner, boards)]  # fmt: skip
+    text = (
+        f"{sheet.name}: the mean of its readings is {write_measured(sheet.thickness, style)}, "
+        f"{write_brief(abs(thinner), style, decimal=True)} {word} than its name says"
+        f"{f'; because of it {and_list(effects)}' if effects else ''}."
+    )
+    return Finding("sheets", "note", tuple(board.name for board in boards), text, thinner)
+
+
+def _effects(cabinet: Cabinet, thinner: int, boards: list[Board]) -> list[tuple[str, int, str]]:
+    """What changes, by how much in all, and which way."""
+    roles = [board.role for board in boards]
+    inside = cabinet.project is not None and cabinet.project.size.by == "inside"
+    more = thinner > 0
+    found = []
+    uprights = sum(role in ("side", "divider") for role in roles)
+    if uprights and not inside:
+        found.append(("the bays are together", uprights * thinner, "wider" if more else "narrower"))
+    elif uprights:
+        found.append(("the case is", 2 * thinner, "narrower" if more else "wider"))
+        if uprights > 2:
+            found.append(("the bays are together", (uprights - 2) * thinner, "wider" if more else "narrower"))
+    levels = sum(role in ("top", "bottom") for role in roles) + ("stretcher" in roles)
+    if levels and not inside:
+        found.append(("the inside is", levels * thinner, "higher" if more else "lower"))
+    elif levels:
+        found.append(("the case is", levels * thinner, "lower" if more else "higher"))
+    rows = {slides()[piece.row].holds for piece in cabinet.hardware if piece.what == "slide"}
+    if "box side" in roles and "inside" not in rows:
+        found.append(("each box is", 2 * thinner, "wider inside" if more else "narrower inside"))
+    return found
