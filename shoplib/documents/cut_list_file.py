@@ -14,7 +14,7 @@ from shoplib.lists.alike import told_of_each
 from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words, joined_words, kind_cut_words, where_words
 from shoplib.lists.writing import Writing
-from shoplib.measure import to_step, write_length, write_measured, write_mm
+from shoplib.measure import to_step, write_length, write_mm
 from shoplib.model.solved import Cabinet, ClosingSum, Finding
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
@@ -93,7 +93,7 @@ def cut_list_text(cabinet: Cabinet) -> str:
         if to_measure:
             lines += _wrapped("Do not cut these before measuring", "  ")
             lines += [line for text in to_measure for line in _wrapped(text, "    - ")]
-            lines += [*_wrapped("and writing what you read into the project, under `measured`.", "  "), ""]
+            lines += [*_wrapped("and writing what you read into the project, under `measured`: to_measure.toml has the lines to fill in.", "  "), ""]
         for kind in rows:
             if kind.stage == stage:
                 lines += _entry(kind, cabinet, told)
@@ -120,18 +120,21 @@ def _spacers(cabinet: Cabinet) -> list[str]:
     ]
 
 
-def sum_text(chain: ClosingSum, cabinet: Cabinet) -> str:
-    """A chain of sizes in words, then in numbers, and what is left over if it does not close."""
-    style = cabinet.style
+def sum_text(chain: ClosingSum, cabinet: Cabinet, exact: bool = True) -> str:
+    """A chain of sizes in words, then in numbers, and what is left over if it does not close.
+
+    Not `exact`, as on a screen, it shows nothing finer than a shop can set.
+    """
+    write = Writing(cabinet.style, exact)
     words = " + ".join(what for what, _ in chain.terms)
     numbers = " + ".join(
-        (write_measured if what in chain.measured else write_length)(ticks, style) for what, ticks in chain.terms
+        (write.measured if what in chain.measured else write.length)(ticks) for what, ticks in chain.terms
     )
-    text = f"{words} = {chain.total[0]}: {numbers} = {write_length(chain.total[1], style)}"
+    text = f"{words} = {chain.total[0]}: {numbers} = {write.length(chain.total[1])}"
     if chain.rest == 0:
         return text
     which = "short" if chain.rest > 0 else "over"
-    return f"{text}, but they come {write_length(abs(chain.rest), style)} {which}"
+    return f"{text}, but they come {write.length(abs(chain.rest))} {which}"
 
 
 def _legend(cabinet: Cabinet) -> str:

@@ -91,8 +91,9 @@ def test_the_printed_limits_themselves_are_allowed_and_a_thousandth_more_is_not(
 def test_a_reading_outside_is_named_with_its_limits():
     (finding,) = found(inches("3/4"), "0.735", "0.703", "0.8")
     assert finding.text == (
-        "case sheet: reading 2 is 0.703 in and reading 3 is 0.8 in, and PS 1 lets plywood named 3/4 in be "
-        "0.719 in to 0.781 in thick. Read again, or this is another sheet than its name says."
+        "case sheet: reading 2 is 0.703 in and reading 3 is 0.8 in, and PS 1, the plywood standard, "
+        "lets plywood named 3/4 in be 0.719 in to 0.781 in thick. "
+        "Read again, or this is another sheet than its name says."
     )
     assert finding.amount == inches("0.019")
 
