@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from shoplib.lists.cut_words import channel_ways, cut_words
+from shoplib.lists.cuts_read import ReadPhrase
 from shoplib.lists.sides import datum_side, outline_of, side_name
 from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, MM
@@ -11,6 +12,7 @@ from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.placement import directions
 from shoplib.model.solved import Cabinet
 from shoplib.words.amounts import how_much, setting
+from shoplib.words.naming import plural
 
 SETTABLE = {"in": INCH // 500, "mm": MM // 20}
 """As `measure.write_brief`: nothing finer is told of a width or a depth."""
@@ -33,8 +35,17 @@ class Change:
     slip: str
 
 
-def change(planned: Cut, typed: Cut, text: str, board: Board, cabinet: Cabinet) -> Change | None:
-    """How a cut typed as `text` differs from the planned one; None where it does not."""
+def goes_in(cut: Cut, typed_for: str, cabinet: Cabinet) -> bool:
+    """Whether the typed words may name what goes into the cut: its role or name, or nothing that the cabinet has."""
+    role = receives(cut, cabinet)
+    if typed_for in ("", role, plural(role), cut.for_board):
+        return True
+    known = {word for board in cabinet.boards for word in (board.role, plural(board.role), board.name)}
+    return typed_for not in known
+
+
+def change(planned: Cut, typed: Cut, said: ReadPhrase, board: Board, cabinet: Cabinet) -> Change | None:
+    """How a cut typed in a phrase differs from the planned one; None where it does not."""
     role = receives(planned, cabinet)
     noun = planned.kind if isinstance(planned, BoxCut) or planned.kind.endswith("hole") else f"{planned.kind} hole"
     what = f"{noun}{f' for the {role}' if role else ''}"
@@ -44,11 +55,13 @@ def change(planned: Cut, typed: Cut, text: str, board: Board, cabinet: Cabinet) 
         now, then = channel_ways(typed, board), channel_ways(planned, board)
         if typed.kind != planned.kind or now != then or _open(typed, board, then) != _open(planned, board, then):
             (meant,) = cut_words(board, cabinet, Writing(cabinet.style), (planned,))
-            return Change(what, f"is typed as `{text}`, planned {meant}", "")
+            return Change(what, f"is typed as `{said.text}`, planned {meant}", "")
         if then:
             parts = list(_channel_parts(planned, typed, then, board, cabinet))
         else:
             parts = list(_notch_parts(planned, typed, board, cabinet))
+    if role and not goes_in(planned, said.receives, cabinet):
+        parts.append((f"is typed as for the {said.receives}", f"typed as for the {said.receives}"))
     if not parts:
         return None
     return Change(what, " and ".join(full for full, _ in parts), f"{what} {' and '.join(short for _, short in parts)}")

@@ -9,7 +9,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from shoplib.lists.cut_changes import SETTABLE, change, receives
+from shoplib.lists.cut_changes import SETTABLE, change, goes_in, receives
 from shoplib.lists.cut_list import HALF_TURNS
 from shoplib.lists.cut_words import cut_words
 from shoplib.lists.cuts_read import CannotBeCut, NotRead, ReadPhrase, read_phrase
@@ -58,7 +58,7 @@ def cuts_off(text: str, boards: tuple[Board, ...], cabinet: Cabinet) -> CutsOff:
     left_out = [f"cuts leave out {planned}" if read else f"no cuts, planned {planned}"] if missing else []
     changes, new = [], list(board.cuts)
     for at, (typed, phrase) in sorted(pairs.items()):
-        off = change(board.cuts[at], typed, phrase.text, board, cabinet)
+        off = change(board.cuts[at], typed, phrase, board, cabinet)
         if off and off.slip:
             changes.append(off)
             new[at] = _as_made(board.cuts[at], typed, cabinet)
@@ -69,7 +69,8 @@ def cuts_off(text: str, boards: tuple[Board, ...], cabinet: Cabinet) -> CutsOff:
     for phrase in dict.fromkeys(one.text for _, one in added):
         sentences.append(f"cuts add {phrase}")
     typed = (*new, *(cut for cut, _ in added))
-    if (changes or added) and any(cut_words(one, cabinet, exact) != cut_words(board, cabinet, exact) for one in boards):
+    turned = [one for one in boards if cut_words(one, cabinet, exact) != cut_words(board, cabinet, exact)]
+    if (changes or added) and any(one.size == board.size for one in turned):
         sentences.append(f"told of {board.name}; the others of the line are the same board, turned")
     slip = " and ".join(dict.fromkeys(one.slip for one in changes)) or ("with the added cut" if added else "")
     on_boards = tuple(_on_each(text, boards, typed, cabinet)) if changes or added else ()
@@ -151,7 +152,7 @@ def _apart(planned: Cut, cut: Cut, phrase: ReadPhrase, cabinet: Cabinet) -> int 
     if isinstance(planned, Hole) != isinstance(cut, Hole):
         return None
     same_kind = planned.kind.removesuffix(" hole") == cut.kind
-    same_role = not phrase.receives or receives(planned, cabinet) == phrase.receives
+    same_role = goes_in(planned, phrase.receives, cabinet)
     if not same_kind and not (same_role and phrase.receives):
         return None
     places = (planned.low + planned.high, cut.low + cut.high) if isinstance(cut, BoxCut) else (

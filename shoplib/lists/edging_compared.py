@@ -2,7 +2,7 @@
 
 import re
 
-from shoplib.lists.sides import EDGES
+from shoplib.lists.sides import EDGES, own_side
 from shoplib.measure import INCH, MM, LengthError, read_length, write_brief
 from shoplib.model.board import Board, Edge
 from shoplib.model.solved import Cabinet
@@ -13,6 +13,7 @@ _KIND = re.compile(r"\b(?=(?:band|strip)(?:ing|s)?\b)")
 _LENGTH = re.compile(r"\d+(?:[ -]\d+/\d+|/\d+|[.,]\d+)?\s*(?:mm\b|in\b|inch\b|\")?")
 _FREE_WORDS = re.compile(r"\b(?:(?:band|strip)(?:ing|s)?|on|the|and|edges?|thick|of|with|solid)\b")
 _EDGE = re.compile(rf"\b({'|'.join(EDGES)})\b")
+_ALL = re.compile(r"\ball (?:round|(?:four |4 )?edges)\b")
 _NOTHING = ("", "none", "no", "-")
 
 
@@ -25,7 +26,7 @@ def edging_off(text: str, board: Board, cabinet: Cabinet) -> list[str]:
 
     Raises EdgingNotRead.
     """
-    said = _read(text, cabinet)
+    said = _read(text, cabinet, [edge for edge in EDGES if own_side(board, edge)[0] < 2])
     planned = dict(board.edging)
     style, found = cabinet.style, []
     left_out: dict[Edge, list[str]] = {}
@@ -55,11 +56,13 @@ def _edges(edges: list[str]) -> str:
     return f"{and_list(edges)} edge{'s' * (len(edges) > 1)}"
 
 
-def _read(text: str, cabinet: Cabinet) -> dict[str, tuple[str, int | None]]:
+def _read(text: str, cabinet: Cabinet, every: list[str]) -> dict[str, tuple[str, int | None]]:
     """For each covered edge the kind and thickness of its edging, as far as the cell says them.
 
+    `every` are the edges that the board has.
+
     >>> from shoplib.model.solved import Cabinet
-    >>> _read("band 1 mm on the front and left edges", Cabinet("c", (), {}))
+    >>> _read("band 1 mm on the front and left edges", Cabinet("c", (), {}), [])
     {'front': ('band', 80000), 'left': ('band', 80000)}
     """
     plain = " ".join(text.casefold().split())
@@ -73,8 +76,8 @@ def _read(text: str, cabinet: Cabinet) -> dict[str, tuple[str, int | None]]:
         kind = next((kind for kind in ("band", "strip") if re.search(rf"\b{kind}", part)), "")
         length = _LENGTH.search(part)
         rest = _LENGTH.sub(" ", part, count=1)
-        edges = _EDGE.findall(rest)
-        rest = _EDGE.sub(" ", rest)
+        edges = every if _ALL.search(rest) else _EDGE.findall(rest)
+        rest = _EDGE.sub(" ", _ALL.sub(" ", rest))
         if not edges or re.search(r"[a-z0-9]", _FREE_WORDS.sub(" ", rest)):
             raise EdgingNotRead(text)
         for edge in edges:

@@ -62,7 +62,7 @@ def swapped(row: TypedRow, board: Board, cabinet: Cabinet) -> bool:
     """True where length and width have changed places."""
     near = cabinet.style.step // 2
     length, width, _ = board.cut_size
-    if abs(length - width) <= near:
+    if abs(length - width) <= near or not (row.length and row.width):
         return False
     return all(abs(said.ticks - width) <= near for said in row.length) and all(
         abs(said.ticks - length) <= near for said in row.width

@@ -194,6 +194,7 @@ def test_what_has_consequences_stands_before_what_has_none():
             "band 1 mm on the front edge, strip 4 mm on the top edge",
             "edging on the top edge, which the plan leaves bare.",
         ),
+        ("band 1 mm all round", "edging on the back, bottom and top edges, which the plan leaves bare."),
         ("front", ""),
         ("1 front edge", ""),
     ],
@@ -303,6 +304,14 @@ def test_a_slip_that_the_numbers_give_away(project, names, column, text, hint):
     cabinet = solve(project())
     found = told(cabinet, typed(cabinet, set_size(names, column, text)))
     assert f"({hint})" in found[0].lines[0][1]
+
+
+def test_a_line_of_which_no_size_can_be_read_has_not_its_sizes_swapped():
+    cabinet = solve(stand())
+    text = typed(cabinet, set_size("left side", "length", "8oo mm"), columns=["names", "length", "width"])
+    rows = parse_hand_list(text.replace("8oo mm,499 mm", "8oo mm,49g mm"))
+    assert len(rows.unreadable) == 2
+    assert compare(cabinet, rows.rows, check).differences == ()
 
 
 def test_columns_that_contradict_each_other_are_told_and_the_edited_one_is_judged():

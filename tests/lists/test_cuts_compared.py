@@ -105,6 +105,12 @@ def test_a_phrase_that_says_only_what_is_odd_is_completed_from_the_plan():
     assert found.lines == ((2, "left side: the rabbet for the top is 6 mm deep, planned 9 mm: 3 mm shallow."),)
 
 
+def test_a_cut_typed_for_another_board_is_told():
+    (found,) = edited(stand(), ("left side", "deep for the top", "deep for the divider"))
+    assert found.lines == ((2, "left side: the rabbet for the top is typed as for the divider."),)
+    assert edited(stand(), ("left side", "deep for the top", "deep for the lid")) == ()
+
+
 def test_the_wrong_end_is_told_in_full():
     (found,) = edited(stand(), ("left side", "for the top, in the inside face, along the top end",
                                 "for the top, in the outside face, along the top end"))  # fmt: skip
