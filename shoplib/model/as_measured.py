@@ -23,6 +23,9 @@ STRANGE = INCH // 2
 """Off by more than this, nothing is cut before it was read again: common practice, no source."""
 
 
+SEEN = INCH // 500
+"""0.002 in: a saw is not set finer, so a board that is off by less is no other board (common practice, no source)."""
+
 MOST_BEHIND = 3 * INCH
 """What may stand in a bay behind its boxes unplanned, such as a pipe or a bracket: common practice, no source."""
 
@@ -199,8 +202,10 @@ def what_changed(project: Project, planned: Cabinet, built: Cabinet) -> tuple[Fi
         parts = [
             f"{name} {write_brief(new, style)}, planned {write_brief(old, style)}"
             for name, old, new in zip(("length", "width"), before.size, board.size, strict=False)
-            if old != new
+            if abs(new - old) >= SEEN
         ]
+        if not parts:
+            continue
         off = far_off([new - old for old, new in zip(before.size, board.size, strict=True)], 0)
         text = f"{board.name}: {' and '.join(parts)}, {_because(project, before, board)}."
         if board.name in project.measured.parts and off > STRANGE:
