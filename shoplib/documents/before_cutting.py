@@ -8,7 +8,7 @@ from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.naming import and_list
 
-STOP, LOOK, MEASURE = "STOP, do not cut", "Look at this before cutting", "Do not cut before measuring"
+STOP, LOOK, MEASURE = "STOP, do not cut", "Look before cutting", "Do not cut before measuring"
 """How each of the three begins: words, so that a grey print says it too."""
 
 

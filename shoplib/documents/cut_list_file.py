@@ -93,7 +93,8 @@ def cut_list_text(cabinet: Cabinet) -> str:
         if to_measure:
             lines += _wrapped("Do not cut these before measuring", "  ")
             lines += [line for text in to_measure for line in _wrapped(text, "    - ")]
-            lines += [*_wrapped("and writing what you read into the project, under `measured`: to_measure.toml has the lines to fill in.", "  "), ""]
+            written = "and writing what you read into the project, under `measured` (the lines are in to_measure.toml)."
+            lines += [*_wrapped(written, "  "), ""]
         for kind in rows:
             if kind.stage == stage:
                 lines += _entry(kind, cabinet, told)

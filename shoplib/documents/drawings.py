@@ -42,7 +42,9 @@ _JOINT = (86.0, 62.0)
 _LETTER, _LINE = 3.0, 3.8
 """Letter size and line height of the first page's words in mm (8.5 points)."""
 _STOPPED = "STOP: this plan does not go together yet. Cut nothing before it is mended."
-_WRITE_DOWN = "Write what you read into the project, under \u201cmeasured\u201d, and plan anew."
+_WRITE_DOWN = (
+    "Write what you read into the project, under \u201cmeasured\u201d (to_measure.toml has the lines), and plan anew."
+)
 _LEAST_VIEW = 90.0
 """A view that would get less height than this in mm under the words of the first page begins a page of its own."""
 

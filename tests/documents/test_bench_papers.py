@@ -52,7 +52,7 @@ def test_a_stop_stands_on_the_first_page_and_on_its_boards_alone(cabinet):
     first = pages(files["drawings.pdf"])[0]
     assert "STOP: this plan does not go together yet" in first
     assert "STOP, do not cut: Only 1 mm is left under the dado." in first
-    assert "Look at this before cutting: Less than half" in first
+    assert "Look before cutting: Less than half" in first
     assert "no check says stop" not in first
     kind = next(k for k in kinds(cabinet) if board.name in k.names)
     marked = [name for name, content in files.items() if name.endswith(".svg") and b"STOP, do not cut" in content]
