@@ -7,36 +7,40 @@ from shoplib.model.solved import Cabinet, Finding
 from shoplib.tables.slides import slides
 from shoplib.words.naming import and_list
 
+Effect = tuple[str, int, str]
+"""What changes, by how much in all, and which way."""
+
 
 def tell_what_sheets_change(cabinet: Cabinet) -> tuple[Finding, ...]:
-    """One "note" for each sheet in use whose mean reading is not its nominal thickness: what follows in the plan.
+    """One "note" for each sheet whose mean reading is not its nominal thickness, where sizes follow from it.
 
     A case of given outside gains inside what its boards are thinner than named: n uprights of thickness t
     leave W - n t to the bays, m level boards H - m t to the inside; of given inside, the outside changes
-    instead. A box of given outside is B - 2 s wide inside. The amount is how much thinner the sheet is.
+    instead. A box of given outside is B - 2 s wide inside. Inset fronts of thickness f leave D - f to the boxes.
+    The amount is how much thinner the sheet is.
     """
     found = []
     for name in dict.fromkeys(board.sheet for board in cabinet.boards):
         sheet = cabinet.sheets[name]
         thinner = sheet.nominal - sheet.thickness
-        if sheet.readings and thinner:
-            found.append(_note(cabinet, sheet, thinner, [b for b in cabinet.boards if b.sheet == name]))
+        boards = [board for board in cabinet.boards if board.sheet == name]
+        effects = _effects(cabinet, thinner, boards) if sheet.readings and thinner else []
+        if effects:
+            found.append(_note(cabinet, sheet, thinner, boards, effects))
     return tuple(found)
 
 
-def _note(cabinet: Cabinet, sheet: Sheet, thinner: int, boards: list[Board]) -> Finding:
+def _note(cabinet: Cabinet, sheet: Sheet, thinner: int, boards: list[Board], effects: list[Effect]) -> Finding:
     style, word = cabinet.style, "less" if thinner > 0 else "more"
-    effects = [f"{what} {write_brief(abs(by), style, decimal=True)} {how}" for what, by, how in _effects(
-        cabinet, thinner, boards)]  # fmt: skip
+    told = and_list([f"{what} {write_brief(abs(by), style, decimal=True)} {how}" for what, by, how in effects])
     text = (
         f"{sheet.name}: the mean of its readings is {write_measured(sheet.thickness, style)}, "
-        f"{write_brief(abs(thinner), style, decimal=True)} {word} than its name says"
-        f"{f'; because of it {and_list(effects)}' if effects else ''}."
+        f"{write_brief(abs(thinner), style, decimal=True)} {word} than its name says; because of it {told}."
     )
     return Finding("sheets", "note", tuple(board.name for board in boards), text, thinner)
 
 
-def _effects(cabinet: Cabinet, thinner: int, boards: list[Board]) -> list[tuple[str, int, str]]:
+def _effects(cabinet: Cabinet, thinner: int, boards: list[Board]) -> list[Effect]:
     """What changes, by how much in all, and which way."""
     roles = [board.role for board in boards]
     inside = cabinet.project is not None and cabinet.project.size.by == "inside"
@@ -57,4 +61,6 @@ def _effects(cabinet: Cabinet, thinner: int, boards: list[Board]) -> list[tuple[
     rows = {slides()[piece.row].holds for piece in cabinet.hardware if piece.what == "slide"}
     if "box side" in roles and "inside" not in rows:
         found.append(("each box is", 2 * thinner, "wider inside" if more else "narrower inside"))
+    if "front" in roles and cabinet.project is not None and cabinet.project.fronts.kind == "inset":
+        found.append(("the room behind the fronts is", thinner, "deeper" if more else "shallower"))
     return found

@@ -72,3 +72,15 @@ def test_a_sheet_that_measures_its_name_or_was_not_read_changes_nothing():
     for readings in (("23/32 in", "23/32 in"), ()):
         found = tell_what_sheets_change(solve(with_sheet("case sheet", *readings)))
         assert not any(f.text.startswith("case sheet") for f in found)
+
+
+def test_inset_fronts_leave_their_room_to_the_boxes_and_box_sides_theirs_to_the_inside():
+    front, box = told(CASE, "front sheet"), told(CASE, "box sheet")
+    # 0.75 less 0.721, the mean of 0.720 and 0.722; twice 0.5 less 0.472, the mean of 0.470 and 0.474.
+    assert front.text.endswith("because of it the room behind the fronts is 0.029 in deeper.")
+    assert box.text.endswith("because of it each box is 0.056 in wider inside.")
+    assert solve(CASE).by_name["bay 1 drawer 1 box front"].box.low[1] == read_length("0.721 in")
+
+
+def test_a_sheet_from_which_no_size_follows_is_not_told():
+    assert [f for f in check(solve(CASE)) if f.check == "sheets" and f.text.startswith("thin sheet")] == []
