@@ -70,12 +70,18 @@ def cuts_off(text: str, boards: tuple[Board, ...], cabinet: Cabinet) -> CutsOff:
         sentences.append(f"cuts add {phrase}")
     typed = (*new, *(cut for cut, _ in added))
     turned = [one for one in boards if cut_words(one, cabinet, exact) != cut_words(board, cabinet, exact)]
-    if (changes or added) and any(one.size == board.size for one in turned):
+    if _placed_otherwise(board.cuts, new) and any(one.size == board.size for one in turned):
         sentences.append(f"told of {board.name}; the others of the line are the same board, turned")
     slip = " and ".join(dict.fromkeys(one.slip for one in changes)) or ("with the added cut" if added else "")
     on_boards = tuple(_on_each(text, boards, typed, cabinet)) if changes or added else ()
     told = tuple(dict.fromkeys(sentences))
     return CutsOff(told, slip, on_boards, tuple(missing), "; ".join(left_out), unread, impossible)
+
+
+def _placed_otherwise(planned: tuple[Cut, ...], made: list[Cut]) -> bool:
+    """True where a cut lies elsewhere along or across the board, which is mirrored where that board lies turned."""
+    boxes = [pair for pair in zip(planned, made, strict=True) if isinstance(pair[0], BoxCut)]
+    return any(one.low[own] + one.high[own] != new.low[own] + new.high[own] for one, new in boxes for own in (0, 1))
 
 
 def _read(text: str, board: Board, cabinet: Cabinet) -> tuple[list[ReadPhrase], tuple[str, ...], tuple[str, ...]]:
