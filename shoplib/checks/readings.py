@@ -83,7 +83,8 @@ def _outside(sheet: Sheet, limits: PlywoodLimits, outside: list[int]) -> Finding
         if reading in outside
     ]
     text = (
-        f"{sheet.name}: {and_list(told)}, and PS 1, the plywood standard, lets plywood named {write_length(limits.nominal, INCH_STYLE)} "
+        f"{sheet.name}: {and_list(told)}, and PS 1, the plywood standard, "
+        f"lets plywood named {write_length(limits.nominal, INCH_STYLE)} "
         f"be {_inches(limits.least)} to {_inches(limits.greatest)} thick. "
         f"Read again, or this is another sheet than its name says{_other_name(sheet)}."
     )
