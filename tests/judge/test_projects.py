@@ -25,8 +25,8 @@ REFUSED = 0.01
 """The largest share of all draws that may be refused for one key: more would leave its kind untried."""
 SOUND = 0.4
 """The least share of projects without a stop."""
-ABOUT_WOOD = {"overlap", "seating", "travel", "outside", "wood left"}
-TOLD_BY_BOTH = {"overlap", "seating", "travel", "outside"}
+ABOUT_WOOD = {"overlap", "seating", "travel", "outside", "wood left", "fittings"}
+TOLD_BY_BOTH = {"overlap", "seating", "travel", "outside", "fittings"}
 """Checks of the project that the judge makes as well; how much wood a cut leaves is not its matter."""
 
 
@@ -126,3 +126,12 @@ def test_few_draws_are_refused_and_none_often_for_one_key(run, capsys):
         told = ", ".join(f"{key} {n}" for key, n in keys.most_common()) or "none"
         print(f"\n{draws} draws, {keys.total()} refused: {told}")
     assert {key: n for key, n in keys.items() if n > REFUSED * draws} == {}
+
+
+@pytest.mark.parametrize("seed", [1946, 2216, 2528, 4088])
+def test_slides_higher_than_their_boxes_are_told_by_both(seed):
+    """Rare among the random projects: boxes so low that their slides stand in the shelf or strip beside them."""
+    cabinet = solve(project_and_refusals(seed)[0])
+    findings = check(cabinet)
+    assert "fittings" in {finding.check for finding in findings if finding.level == "stop"}
+    assert any(fault.startswith("hardware: slide") for fault in judge(json.loads(plan_text(cabinet, findings))))
