@@ -1,76 +1,82 @@
 """`python3 -m shoplib plan FILE --to FOLDER`: a project file becomes a dry-fitted plan in a folder."""
 
 import sys
-import textwrap
 from pathlib import Path
 
 from shoplib.checks import check
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.cut_list_file import cut_list_csv, cut_list_text
 from shoplib.documents.drawings import drawing_files
+from shoplib.documents.glossary import words_text
 from shoplib.documents.plan_file import plan_text
+from shoplib.documents.plan_words import MOST, findings_text, order_of_work, verdict
 from shoplib.documents.project_file import ProjectFileError, read_project
-from shoplib.lists.alike import told_once
+from shoplib.documents.to_measure import example_line, to_measure_text
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
-from shoplib.model.solved import Finding
+from shoplib.model.solved import Cabinet, Finding
 
 DRY_FITTED, STOPPED, NO_PLAN = 0, 1, 2
 
-_LEVELS = {"stop": "Stop", "warn": "Look at this", "note": "Note"}
+_LIST, _TO_MEASURE = "cut_list.txt", "to_measure.toml"
+_ABOUT = {
+    _LIST: "the cut list to read: boards, cuts, sums, all that was found",
+    "cut_list.csv": "the cut list as a table, for a spreadsheet",
+    _TO_MEASURE: "what to measure before stages 2 and 3, to fill in",
+    "drawings.pdf": "all drawings, to print",
+    "plan.json": "everything, for other programs",
+}
 
 
 def run(file: str, to: str) -> int:
-    """Write the plan and print its cut list; return 0 dry-fitted, 1 a check says stop, 2 no plan.
+    """Write the plan and print what to do with it; return 0 dry-fitted, 1 a check says stop, 2 no plan.
 
     With 2 nothing is written, and one sentence says why.
     """
     try:
         cabinet = solve(read_project(file))
         findings = check(cabinet)
+        to_measure = to_measure_text(cabinet)
         files = {
-            "plan.json": plan_text(cabinet, findings).encode(),
+            _LIST: _list_text(cabinet, findings).encode(),
             "cut_list.csv": cut_list_csv(cabinet, findings).encode(),
+            **({_TO_MEASURE: to_measure.encode()} if to_measure else {}),
+            "plan.json": plan_text(cabinet, findings).encode(),
             **drawing_files(cabinet, findings),
         }
         write_files(to, files)
     except (ProjectFileError, ImpossibleProject, WriteError) as fault:
         print(fault, file=sys.stderr)
         return NO_PLAN
-    print(cut_list_text(cabinet))
-    print(findings_text(findings))
-    print(_where(Path(to), list(files)))
-    if any(finding.level == "stop" for finding in findings):
-        print("\nThe boards exist, but they do not go together yet: see under Stop, and cut nothing before.")
-        return STOPPED
-    return DRY_FITTED
+    stopped = any(finding.level == "stop" for finding in findings)
+    found = findings_text(findings, most=MOST, rest_in=_LIST)
+    judged = verdict(cabinet, findings)
+    parts = [f"{cabinet.name}\n{judged}\n"]
+    if not stopped:
+        parts.append(order_of_work(cabinet, example_line(cabinet)))
+    parts += [found, words_text([*parts, found]), _where(Path(to), list(files))]
+    if stopped:
+        parts.append("The boards exist, but they do not go together yet: see under Stop,\nand cut nothing before.\n")
+    print("\n".join(filter(None, [*parts, judged])))
+    return STOPPED if stopped else DRY_FITTED
 
 
-def findings_text(findings: tuple[Finding, ...]) -> str:
-    """What the checks found, the gravest first; what is found alike of several drawers is told once.
-
-    >>> found = (Finding("stock", "note", (), "No size is given for the case sheet."),)
-    >>> print(findings_text(found))
-    Dry-fit
-    <BLANKLINE>
-      Note: No size is given for the case sheet.
-    <BLANKLINE>
-    """
-    lines = ["Dry-fit", ""]
-    for level, word in _LEVELS.items():
-        for text in told_once([finding.text for finding in findings if finding.level == level]):
-            lines += textwrap.wrap(f"{word}: {text}", 100, initial_indent="  ", subsequent_indent="    ")
-    return "\n".join([*lines, ""])
+def _list_text(cabinet: Cabinet, findings: tuple[Finding, ...]) -> str:
+    """The list to take along: the verdict, the boards, what was found, and the words that may be new."""
+    listed, found = cut_list_text(cabinet), findings_text(findings, width=100)
+    parts = [verdict(cabinet, findings) + "\n", listed, f"Dry-fit\n\n{found}", words_text([listed, found])]
+    return "\n".join(filter(None, parts))
 
 
 def _where(folder: Path, names: list[str]) -> str:
-    """What was written, and which drawings in the folder are left from an earlier plan."""
+    """What was written, and what in the folder is left from an earlier plan."""
     drawings = [name for name in names if name.endswith(".svg")]
-    text = [f"Written into {folder}:"]
-    text += [f"  {name}" for name in names if name not in drawings]
-    text.append(f"  {len(drawings)} drawings, each as an SVG")
-    left = sorted(path.name for path in folder.glob("*.svg") if path.name not in drawings)
+    text = [f"Written into {folder}"]
+    text += [f"  {name:17}{about}" for name, about in _ABOUT.items() if name in names]
+    text.append(f"  {'*.svg':17}{len(drawings)} drawings, one by one")
+    left = sorted(path.name for path in [*folder.glob("*.svg"), folder / _TO_MEASURE] if path.name not in names)
+    left = [name for name in left if (folder / name).exists()]
     if left:
         many = f" and {len(left) - 3} more" if len(left) > 3 else ""
         text.append(f"Not of this plan, and best taken out of the folder: {', '.join(left[:3])}{many}.")
-    return "\n".join(text)
+    return "\n".join([*text, ""])

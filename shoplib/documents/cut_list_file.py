@@ -10,6 +10,7 @@ import textwrap
 from collections.abc import Iterable
 
 from shoplib.documents.before_cutting import before_cutting
+from shoplib.documents.plan_words import STAGES
 from shoplib.lists.alike import told_of_each
 from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words, joined_words, kind_cut_words, where_words
@@ -28,7 +29,6 @@ COLUMNS = (
 
 FORMULA_SIGNS = ("=", "+", "-", "@")
 
-_STAGE_TITLES = {1: "case", 2: "drawer boxes and pull-outs", 3: "fronts and strips"}
 _WIDTH = 100
 
 
@@ -88,7 +88,7 @@ def cut_list_text(cabinet: Cabinet) -> str:
     lines = [f"Cut list: {cabinet.name}", "", *_wrapped(_legend(cabinet), "")]
     told: dict[tuple[str, ...], Kind] = {}
     for stage in sorted({kind.stage for kind in rows}):
-        lines += ["", f"Stage {stage}: {_STAGE_TITLES[stage]}", ""]
+        lines += ["", f"Stage {stage}: {STAGES[stage]}", ""]
         to_measure = told_of_each([text for waiting, text in cabinet.waiting if waiting == stage])
         if to_measure:
             lines += _wrapped("Do not cut these before measuring", "  ")

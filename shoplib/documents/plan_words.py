@@ -1,0 +1,98 @@
+"""A plan in words: the verdict, what to do in which order, and what the checks found."""
+
+import textwrap
+from collections.abc import Iterable, Sequence
+
+from shoplib.lists.alike import told_of_each, told_once
+from shoplib.model.board import CASE
+from shoplib.model.solved import Cabinet, Finding
+
+LEVELS = {"stop": "Stop", "warn": "Look", "note": "Note"}
+"""The word for each level, the gravest first; the pages use the same."""
+
+STAGES = {1: "case", 2: "drawer boxes and pull-outs", 3: "fronts and strips"}
+
+MOST = 6
+"""So many notes of one group are read on a screen; the rest stands in the file."""
+
+
+def verdict(cabinet: Cabinet, findings: Iterable[Finding]) -> str:
+    """One line: how many boards, whether they go together, how much there is to read.
+
+    >>> verdict(Cabinet("case", (), {}), [Finding("stock", "warn", (), "No thickness was measured.")])
+    '0 boards; the dry-fit stops at nothing; 1 thing to look at.'
+    """
+    findings = tuple(findings)
+    told = {level: len(_told(findings, level)) for level in LEVELS}
+    stops = "; STOP: they do not go together yet" if told["stop"] else "; the dry-fit stops at nothing"
+    more = [_counted(told["stop"], "thing to mend", "things to mend")] if told["stop"] else []
+    if told["warn"]:
+        more.append(_counted(told["warn"], "thing to look at", "things to look at"))
+    if told["note"]:
+        more.append(_counted(told["note"], "note", "notes"))
+    boards = _counted(len(cabinet.boards), "board", "boards")
+    return f"{boards}{stops}{'; ' if more else ''}{', '.join(more)}."
+
+
+def order_of_work(cabinet: Cabinet, example: str, width: int = 79) -> str:
+    """Stage by stage: what may be cut now, what waits for a measurement and for which; how it is written down.
+
+    `example` is one measurement as it is written; it is shown where something waits.
+    """
+    lines = ["What to cut and measure, in order"]
+    for stage in sorted({board.stage for board in cabinet.boards}):
+        boards = _counted(sum(board.stage == stage for board in cabinet.boards), "board", "boards")
+        waits = told_of_each([text for waiting, text in cabinet.waiting if waiting == stage])
+        then = "Before cutting, measure" if waits else "May be cut."
+        if stage == CASE and cabinet.waiting:
+            then = "May be cut. Put the case together, then measure it."
+        lines += _wrapped(f"Stage {stage}, {STAGES[stage]}: {boards}. {then}", "  ", width)
+        lines += [line for text in waits for line in _wrapped(text, "    - ", width)]
+    if cabinet.waiting:
+        how = "The file to_measure.toml has a line for each. Fill it in, copy it into your project file, such as"
+        lines += _wrapped(how, "  ", width)
+        lines += ["", "    [measured.openings]", f"    {example}", ""] if example else []
+        lines += ["  and plan again: the sizes of stages 2 and 3 follow what you measured."]
+    return "\n".join([*lines, ""])
+
+
+def findings_text(findings: Iterable[Finding], width: int = 79, most: int | None = None, rest_in: str = "") -> str:
+    """What the checks found, the gravest first; what is found alike of several drawers is told once.
+
+    With `most`, only so many notes of a group are shown, and the file `rest_in` is named for the rest.
+
+    >>> found = (Finding("stock", "note", (), "No size is given for the case sheet."),)
+    >>> print(findings_text(found))
+    Note (1)
+      - No size is given for the case sheet.
+    <BLANKLINE>
+    """
+    findings = tuple(findings)
+    changed = [f for f in findings if f.level == "note" and f.check == "as measured"]
+    others = [f for f in findings if f not in changed]
+    groups = [(word, _told(others, level)) for level, word in LEVELS.items()]
+    groups.insert(-1, ("Note: changed because of what you measured", _told(changed, "note")))
+    lines = []
+    for word, told in groups:
+        if not told:
+            continue
+        shown = told[:most] if word.startswith(LEVELS["note"]) else told
+        lines.append(f"{word} ({len(told)})")
+        lines += [line for text in shown for line in _wrapped(text, "  - ", width)]
+        if len(shown) < len(told):
+            lines.append(f"  - ... and {len(told) - len(shown)} more in {rest_in}")
+        lines.append("")
+    return "\n".join(lines)
+
+
+def _told(findings: Sequence[Finding], level: str) -> list[str]:
+    return told_once([finding.text for finding in findings if finding.level == level])
+
+
+def _counted(count: int, one: str, more: str) -> str:
+    return f"{count} {one if count == 1 else more}"
+
+
+def _wrapped(text: str, indent: str, width: int) -> list[str]:
+    hanging = " " * len(indent)
+    return textwrap.wrap(text, width, initial_indent=indent, subsequent_indent=hanging, break_on_hyphens=False)

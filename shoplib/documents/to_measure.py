@@ -1,0 +1,98 @@
+"""to_measure.toml: the `[measured]` part of a project file, with the names of this project, to fill in."""
+
+import re
+from collections.abc import Iterator
+
+from shoplib.measure import narrowest, to_step, write_brief, write_length
+from shoplib.model.project import NOTHING_MEASURED, Measured
+from shoplib.model.shell import shell_of
+from shoplib.model.solved import Cabinet
+
+_ROW = re.compile(r"(bay \d+) (?:drawer \d+|pull-out|strip \d+)\b", re.ASCII)
+"""What an opening is measured for; boxes side by side (`bay 1 drawer 2.1`) share that of their row."""
+
+_HEAD = """\
+# To measure on the case as built, before the boards of stages 2 and 3 are cut.
+#
+# 1. Write what you read between the quotes, with its unit, such as {example}.
+#    Behind each # stands what was planned: a reading far from it, read again.
+# 2. Copy the filled lines, headings in [ ] included, to the end of your project
+#    file. Leave out what you have not read yet. If the file has lines under
+#    [measured ...] from before, these take their place.
+# 3. Plan again, and see what changed.
+"""
+_DEPTHS = "# Depth: from the front edge of the case to what stands behind the boxes."
+_OPENINGS = """\
+# Opening: the clear width between the two uprights, at the front edge and at
+# the back, at the height of the slides (of a strip: at its own height)."""
+
+
+def to_measure_text(cabinet: Cabinet) -> str:
+    """The text of to_measure.toml; empty where nothing is to be measured.
+
+    What the project has under `measured` already stands filled in, so that the whole can take its place.
+    """
+    depths, openings = list(_depths(cabinet)), list(_openings(cabinet))
+    if not depths and not openings:
+        return ""
+    example = "22 9/16 in" if cabinet.style.unit == "in" else "573.5 mm"
+    lines = [_HEAD.format(example=example)]
+    if depths:
+        lines += [_DEPTHS, "[measured.depths]", *depths, ""]
+    if openings:
+        lines += [_OPENINGS, "[measured.openings]", *openings, ""]
+    return "\n".join(lines + list(_parts(cabinet)))
+
+
+def example_line(cabinet: Cabinet) -> str:
+    """The first opening that is not measured yet as it could be filled in; empty where there is none."""
+    style, have = cabinet.style, _measured(cabinet).openings
+    for name, planned in planned_openings(cabinet).items():
+        if name not in have:
+            back = to_step(planned, style.step)
+            front = write_length(back - style.step, style)
+            return f'"{name}" = {{ front = "{front}", back = "{write_length(back, style)}" }}'
+    return ""
+
+
+def planned_openings(cabinet: Cabinet) -> dict[str, int]:
+    """Each opening that is measured, and how wide it was planned, in ticks."""
+    widths = dict(cabinet.sums[0].terms)
+    rows = [_ROW.match(board.name) for board in cabinet.boards]
+    return {row[0]: widths[row[1]] for row in rows if row}
+
+
+def planned_depths(cabinet: Cabinet) -> dict[str, int]:
+    """Each bay whose depth is measured, and how deep it was planned, in ticks: to the back, or to a rail before it."""
+    rails = [board.box.low[1] for board in cabinet.boards if board.role == "rail"]
+    planned = narrowest([shell_of(cabinet.project).behind, *rails])
+    return {" ".join(run.group.split()[:2]): planned for run in cabinet.travel}
+
+
+def _openings(cabinet: Cabinet) -> Iterator[str]:
+    have, style = _measured(cabinet).openings, cabinet.style
+    for name, planned in planned_openings(cabinet).items():
+        read = have.get(name)
+        front, back = (write_length(read.front, style), write_length(read.back, style)) if read else ("", "")
+        yield f'"{name}" = {{ front = "{front}", back = "{back}" }} # planned {write_brief(planned, style)}'
+
+
+def _depths(cabinet: Cabinet) -> Iterator[str]:
+    have, style = _measured(cabinet).depths, cabinet.style
+    for bay, planned in planned_depths(cabinet).items():
+        read = write_length(have[bay], style) if bay in have else ""
+        yield f'"{bay}" = "{read}" # planned {write_brief(planned, style)}'
+
+
+def _parts(cabinet: Cabinet) -> Iterator[str]:
+    """Finished parts that were measured: nothing asks for them, but they must not get lost."""
+    for name, part in _measured(cabinet).parts.items():
+        yield f'[measured.parts."{name}"]'
+        for side in ("length", "width"):
+            if (size := getattr(part, side)) is not None:
+                yield f'{side} = "{write_length(size, cabinet.style)}"'
+        yield ""
+
+
+def _measured(cabinet: Cabinet) -> Measured:
+    return cabinet.project.measured if cabinet.project else NOTHING_MEASURED
