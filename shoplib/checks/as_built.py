@@ -101,8 +101,22 @@ class AsBuilt:
         return right.low[0] - left.high[0]
 
     def met_by(self, other: Board, board: Board) -> Board:
-        """`other` where it is met by a board that goes into a measured opening."""
+        """`other` where it is met by a board that goes into a measured opening.
+
+        An overlay front of the next bay that still waits for its own opening will follow the divider between
+        them, so it is met as far along as that was measured.
+        """
+        if other.role == board.role == "front" and self.waits(other.name, board.name):
+            bay, next_bay = (int(front.name.split()[1]) for front in (board, other))
+            if abs(bay - next_bay) != 1:
+                return other
+            divider = f"divider {min(bay, next_bay)}"
+            return _moved(other, 0, self._shifts.get((row_of(board.name), divider), (0, 0))[1])
         return self.met(other, board.name, board.role == "front")
+
+    def waits(self, name: str, beside: str) -> bool:
+        """Whether one opening is not measured yet while the other is."""
+        return row_of(name) not in self._openings and row_of(beside) in self._openings
 
 
 def row_of(name: str) -> str:

@@ -1,5 +1,6 @@
 """Fronts need their gaps: one that is nearly closed rubs, and sticks in a damp summer."""
 
+from shoplib.checks.as_built import AsBuilt, row_of
 from shoplib.measure import INCH, write_brief
 from shoplib.model.solved import Cabinet, Finding, Gap
 from shoplib.words.naming import and_list
@@ -11,11 +12,15 @@ LEAST = INCH // 32
 def find_tight_gaps(cabinet: Cabinet) -> tuple[Finding, ...]:
     """A "warn" for the gaps beside fronts that are all but closed, one for each size.
 
-    Fronts that share wood are for the overlap check.
+    Fronts that share wood are for the overlap check. A front that waits for its opening to be measured will
+    still follow the one beside it that was.
     """
     tight: dict[int, list[Gap]] = {}
+    built = AsBuilt(cabinet)
     for gap in cabinet.gaps:
-        if 0 <= gap.size < LEAST:
+        one, other = gap.between
+        waits = row_of(one) and row_of(other) and (built.waits(one, other) or built.waits(other, one))
+        if 0 <= gap.size < LEAST and not (gap.along == "x" and waits):
             tight.setdefault(gap.size, []).append(gap)
     return tuple(_finding(cabinet, size, gaps) for size, gaps in tight.items())
 

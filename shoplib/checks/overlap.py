@@ -47,9 +47,9 @@ def _as_planned(built: AsBuilt, one: Board, other: Board) -> bool:
 
 def _as_measured(cabinet: Cabinet, built: AsBuilt) -> Iterator[tuple[Board, Board, list[Box]]]:
     """The pairs of which one stands elsewhere than planned for the other, that share wood there."""
-    case = cabinet.groups.get("case", ())
+    others = [board for board in cabinet.boards if board.group == "case" or board.role == "front"]
     for board in cabinet.boards:
-        for fixed in case:
+        for fixed in others:
             there = built.met_by(fixed, board)
             if there is not fixed and there.box.overlaps(board.box):
                 shared = common_boxes(there.pieces, board.pieces)

@@ -162,3 +162,19 @@ def test_in_millimetres_too():
     cabinet = read(plan, 2 * MM, row=row)
     assert stops(cabinet) == []
     assert any(f.boards == (f"{row} front",) for f in cabinet.findings)
+
+
+@pytest.mark.parametrize("off", [-INCH // 4, INCH // 8, INCH * 3 // 16, INCH * 7 // 16])
+@pytest.mark.parametrize(("bay", "row"), [(1, ROW), (3, "bay 3 drawer 2")])
+def test_an_overlay_front_is_not_held_against_one_that_still_waits_for_its_opening(off, bay, row):
+    plan = replace(CASE, fronts=Fronts("overlay", "front sheet"))
+    told = [f for f in check(read(plan, off, row=row, bay=bay)) if f.level != "note"]
+    assert {f.check for f in told} <= {"as measured"}
+
+
+def test_overlay_fronts_whose_openings_were_both_measured_are_held_against_each_other():
+    plan = replace(CASE, fronts=Fronts("overlay", "front sheet"))
+    widths = {ROW: opening(plan), "bay 2 pull-out": opening(plan, 2)}
+    wider = {name: Opening(width + INCH * 3 // 8, width + INCH * 3 // 8) for name, width in widths.items()}
+    told = stops(solve(replace(plan, measured=Measured(openings=wider))))
+    assert any(set(f.boards) == {f"{ROW} front", "bay 2 pull-out front"} for f in told)
