@@ -1,7 +1,6 @@
 """`plan` as it is run: exit status, what is printed, what is written."""
 
 import json
-import re
 from pathlib import Path
 
 import pytest
