@@ -9,7 +9,7 @@ from shoplib.lessons.progress import note_answer, read_progress
 from shoplib.live.exercise_box import ExerciseBox
 from shoplib.live.unit_choice import UnitChoice
 
-NOT_CHOSEN = "This is in inches until you choose inches or millimetres on the page 00 Start here."
+NOT_CHOSEN = "In inches for now. For millimetres: choose near the top of 00 Start here, then menu Run, Run All Cells."
 
 
 def ask(exercise: Exercise) -> ExerciseBox:

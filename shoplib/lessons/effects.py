@@ -9,8 +9,8 @@ def bottom_off(givens: Givens, off: int, say: Say) -> str:
     by, half = say.amount(off), say.amount(abs(off) // 2)
     if off > 0:
         return (
-            f"The bottom would be {by} too long: standing {half} proud of each dado, it would hold the sides "
-            f"apart, and the case would come out {by} too wide."
+            f"The bottom would be {by} too long: with {half} at each end that its dado cannot take in, it would hold "
+            f"the sides apart, and the case would come out {by} too wide."
         )
     if abs(off) // 2 >= givens["d"]:
         return (

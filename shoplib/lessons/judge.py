@@ -21,6 +21,8 @@ NUMBERS = (WRONG_UNIT, SLIP, OTHER, RIGHT)
 _PLACEHOLDERS = ("", "?", "...", "…")
 _EXAMPLE = {"in": "2 3/8 in", "mm": "60 mm"}
 
+_NOT_ON_A_RULE = "A board is cut to a length, and this is none that can be found on a rule."
+
 _COARSE_RULE, _COARSE_CALIPER = Twin(INCH, 25 * MM), Twin(INCH // 8, 3 * MM)
 """From here on a number that is no slip is told in whole steps by how much it is off."""
 
@@ -132,11 +134,11 @@ def _unreadable(answer: object, unit: str, sentence: str) -> Feedback:
     other = _other_unit(answer)
     if other:
         gave = f"You gave {_shown(answer)}; {other} is not a unit of length."
-        return Feedback(WRONG_UNIT, WRONG_UNIT, gave, "No rule and no saw fence can be set to it.", look)
+        return Feedback(WRONG_UNIT, WRONG_UNIT, gave, _NOT_ON_A_RULE, look)
     # The reader's sentence ends in an example of its own, which might happen to be the answer.
     wrong, _, _example = sentence.rpartition("; ")
     gave = f"{wrong}.".replace("`", '"') if wrong else f"You gave {_shown(answer)}, which is not a length."
-    return Feedback(NOT_A_LENGTH, NOT_A_LENGTH, gave, "No rule and no saw fence can be set to it.", look)
+    return Feedback(NOT_A_LENGTH, NOT_A_LENGTH, gave, _NOT_ON_A_RULE, look)
 
 
 def _is_bare_number(text: str) -> bool:

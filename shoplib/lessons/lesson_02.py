@@ -181,7 +181,7 @@ BOTTOM = Exercise(
         Misconception(
             "no-joint", lambda g: g["W"] - 2 * g["t"],
             "That is the room between the sides, with no dado counted.",
-            "The bottom goes on into the sides: look at the section through a joint.",
+            "The bottom goes on into the sides: look at its ends in the drawing, where the sides are cut through.",
         ),
         Misconception(
             "one-joint", lambda g: g["W"] - 2 * g["t"] + g["d"],
@@ -198,6 +198,11 @@ BOTTOM = Exercise(
             "That takes one side of {t} off the width.",
             "How many sides stand between the bottom and the outside of the case?",
         ),
+        Misconception(
+            "outside", lambda g: g["W"],
+            "That is the outside width of the whole case.",
+            "The bottom ends inside the sides: how much of each side is left beyond its end?",
+        ),
     ),
     effect=bottom_off,
     fits="Pushed home in both dadoes, it brings the case to {W} outside.",
@@ -208,6 +213,7 @@ BOTTOM = Exercise(
     ),
     working=_bottom_working,
     tolerance=RULE,
+    version=2,
 )
 
 

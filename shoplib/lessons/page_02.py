@@ -7,9 +7,10 @@ from shoplib.lessons.figure import Figure
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
 from shoplib.lessons.wrong_bottom import dry_fit, picture
-from shoplib.live.carcass_panel import carcass_panel, project_panel, style_for
+from shoplib.live.carcass_panel import carcass_panel, style_for
 from shoplib.live.carcass_project import case_project, starting_case
 from shoplib.live.panel import Panel
+from shoplib.live.project_panel import project_panel
 from shoplib.measure import read_length, write_brief, write_length
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet

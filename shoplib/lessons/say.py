@@ -53,11 +53,11 @@ class Say:
         >>> Say("in").amount(-3 * INCH // 8), Say("in").amount(INCH * 94 // 1000)
         ('3/8 in', 'about 3/32 in')
         >>> Say("mm", rough=True).amount(50 * MM)
-        'over 50 mm'
+        'more than 50 mm'
         """
         size = abs(ticks)
         if self.caliper:
-            return ("over " if self.rough else "") + caliper_text(size, self.unit)
+            return ("more than " if self.rough else "") + caliper_text(size, self.unit)
         near = max(to_step(size, self.style.step), self.style.step)
-        before = "over " if self.rough else "" if near == size else "about "
+        before = "more than " if self.rough else "" if near == size else "about "
         return before + write_length(near, self.style)

@@ -1,6 +1,6 @@
 """The carcass panel: three numbers at first, then size, bays, back and base, each with the case drawn at once."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from types import SimpleNamespace
 
@@ -8,7 +8,6 @@ import ipywidgets
 
 from shoplib.checks import check
 from shoplib.documents.cut_list_file import sum_text
-from shoplib.documents.project_file import read_project
 from shoplib.draw.elevation import front_elevation
 from shoplib.draw.pen import draw
 from shoplib.draw.section import section_side
@@ -28,18 +27,19 @@ from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
-from shoplib.measure import INCH, MM, Style, write_length, write_measured
+from shoplib.measure import INCH, MM, Style, write_brief, write_length, write_measured
 from shoplib.model.cabinet import solve
-from shoplib.model.project import ImpossibleProject, Project, Size
-from shoplib.model.sheet import Sheet
-from shoplib.model.solved import Cabinet
+from shoplib.model.project import ImpossibleProject, Project
+from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.naming import boards_in_short
 
-PICTURE = (560.0, 420.0)
-"""Width and height that a drawing of a panel is fitted to, in the picture's own units."""
+PICTURE = (360.0, 280.0)
+"""Width and height that a drawing of a panel is fitted to, in the picture's own units.
 
+On the screen it is stretched to its column, so this is small enough for letters that can be read there.
+"""
 
-SMALL = (340.0, 250.0)
+SMALL = (300.0, 210.0)
 """For a panel whose table is to be seen together with its drawing."""
 
 
@@ -85,7 +85,7 @@ def carcass_panel(unit: str = "in") -> Panel:
             "Three numbers",
             {
                 "width": _width(unit),
-                "thickness": _thickness("the sheet", start.thickness, style),
+                "thickness": thickness_control("the sheet", start.thickness, style),
                 "joint_depth": length(
                     "Depth of the joint", "joint_depth", ("1/16 in", "5/8 in"), ("2 mm", "16 mm")
                 ),
@@ -106,6 +106,8 @@ def carcass_panel(unit: str = "in") -> Panel:
                 "drawers": _choice("Drawers in a bay", range(1, 9), 3),
                 "fronts": _choice("Fronts", FRONTS),
             },
+            "Inset fronts lie between the sides, overlay fronts lie on the front edges of the case. A pull-out is "
+            "one tall panel that slides out of its bay, with hooks for tools.",
         ),
         Group("Back", {"back": _choice("Back", tuple(BACKS))}),
         Group(
@@ -116,8 +118,11 @@ def carcass_panel(unit: str = "in") -> Panel:
                     "Height of the base", "base_height", ("1 in", "8 in"), ("20 mm", "200 mm")
                 ),
             },
+            "Toe space: the bottom of the front stands back, for your feet. Plinth: a low frame of its own that "
+            "the case stands on. Casters are wheels; they and feet come on top of the height of the case.",
         ),
     ]
+    _ask_what_applies({name: control for group in groups for name, control in group.controls.items()})
 
     def work(values: SimpleNamespace) -> Outcome:
         asked = {name: value for name, value in vars(values).items() if name != "opened"}
@@ -126,46 +131,20 @@ def carcass_panel(unit: str = "in") -> Panel:
     return Panel("Carcass sizing", groups, work)
 
 
-def project_panel(path: str, unit: str = "in") -> Panel:
-    """A whole project file with its width, height, depth and sheet on sliders, shown in inches or millimetres.
+def _ask_what_applies(controls: Mapping[str, ipywidgets.Widget]) -> None:
+    """Show a control only where it changes something, and name the height for what it is."""
 
-    The case is sized from outside, starting at the size that the file gives it.
-    """
-    project = read_project(path)
-    style = project.style if project.style.unit == unit else style_for(unit)
-    start = solve(project).outside.size
-    case = project.carcass.sheet
-    near, far = (4 * INCH, 12 * INCH) if unit == "in" else (100 * MM, 300 * MM)
-    width, depth, height = (
-        LengthControl(
-            label,
-            write_length(size, style),
-            write_length(style.step * ((size - near) // style.step), style),
-            write_length(style.step * ((size + far) // style.step), style),
-            style,
-        )
-        for label, size in zip(("Width", "Depth", "Height"), start, strict=True)
-    )
-    thickness = _thickness(f"the {case}", project.sheets[case].thickness, style)
-    controls = {"width": width, "height": height, "depth": depth, "thickness": thickness}
+    def follow(_change: object = None) -> None:
+        base, holds = controls["base"].value, controls["holds"].value
+        loose = base in ("feet", "casters")
+        controls["height"].label = f"Height of the case, without {base}" if loose else "Height"
+        drawers = holds.startswith("drawers")
+        for name, applies in (("base_height", base != "none"), ("drawers", drawers), ("fronts", drawers)):
+            controls[name].layout.display = None if applies else "none"
 
-    def work(values: SimpleNamespace) -> Outcome:
-        sheet = _measuring(project.sheets[case], values.thickness)
-        asked = replace(
-            project,
-            style=style,
-            sheets=project.sheets | {case: sheet},
-            size=Size("outside", values.width, values.height, values.depth),
-        )
-        return outcome_of(asked, beside="side")
-
-    return Panel(project.name, [Group("Size and sheet", controls)], work)
-
-
-def _measuring(sheet: Sheet, mean: int) -> Sheet:
-    """The same sheet with its readings moved together until their mean is `mean`; they differ as before."""
-    by = mean - sheet.thickness
-    return replace(sheet, readings=tuple(reading + by for reading in sheet.readings) or (mean,))
+    for name in ("base", "holds"):
+        controls[name].observe(follow, names="value")
+    follow()
 
 
 def outcome_of(project: Project, beside: str = "", fit: tuple[float, float] = PICTURE) -> Outcome:
@@ -185,17 +164,32 @@ def outcome_of(project: Project, beside: str = "", fit: tuple[float, float] = PI
     scenes = [front_elevation(cabinet, style, fronts="front" in roles or "box front" not in roles)]
     if beside == "side":
         scenes.append(section_side(cabinet, style))
-    stops = sum(finding.level == "stop" for finding in findings)
-    said = (
-        f"{stops} thing{'s' if stops > 1 else ''} to mend before anything is cut" if stops else "it goes together dry"
-    )
     return Outcome(
         drawings=[Drawing(scene.title, draw(scene, fit), scene.alt) for scene in scenes],
         tables=[part_table(cabinet)],
-        sums=[sum_text(chain, cabinet) for chain in cabinet.sums],
+        sums=[*(sum_text(chain, cabinet, exact=False) for chain in cabinet.sums), *_stands_on(cabinet)],
         findings=findings,
-        message=f"{len(cabinet.boards)} boards: {said}.",
+        message=f"{len(cabinet.boards)} boards: {_in_short(findings)}.",
     )
+
+
+def _in_short(findings: Iterable[Finding]) -> str:
+    """How it stands, for the line above the picture."""
+    levels = [finding.level for finding in findings]
+    stops, looks = levels.count("stop"), levels.count("warn")
+    said = f"{stops} to mend before anything is cut (Stop)" if stops else "it goes together dry"
+    return f"{said}, {looks} to look at (Look)" if looks else said
+
+
+def _stands_on(cabinet: Cabinet) -> list[str]:
+    """The sum of what stands below the boards, casters or feet, which no sum of boards has."""
+    below = {"caster": "casters", "foot": "feet"}
+    what = next((below[fitting.what] for fitting in cabinet.hardware if fitting.what in below), "")
+    if not what:
+        return []
+    boards, whole = cabinet.outside.size[2], cabinet.envelope.size[2]
+    case, under, over_all = (write_brief(ticks, cabinet.style) for ticks in (boards, whole - boards, whole))
+    return [f"{what} + case = height over all: {under} + {case} = {over_all}"]
 
 
 _CONTROLS = {
@@ -240,7 +234,8 @@ def _width(unit: str) -> LengthControl:
     return LengthControl("Width", write_length(starting_case(unit).width, style), *limits, style)
 
 
-def _thickness(what: str, ticks: int, style: Style) -> LengthControl:
+def thickness_control(what: str, ticks: int, style: Style) -> LengthControl:
+    """The measured thickness of a sheet as calipers give it, `ticks` at first."""
     limits = ("0.45 in", "0.85 in", style, "0.001 in") if style.unit == "in" else ("11 mm", "22 mm", style, "0.1 mm")
     return LengthControl(f"Measured thickness of {what}", write_measured(ticks, style), *limits, measured=True)
 

@@ -12,6 +12,8 @@ import anywidget
 from IPython.display import display
 from traitlets import Dict, List, Unicode
 
+from shoplib.live.wake import left_behind
+
 _WAKE = "To answer here: menu Run, then Run All Cells."
 
 
@@ -127,10 +129,10 @@ class ExerciseBox:
             f'<tr><th scope="row">{escape(what)}</th><td>{escape(text)}</td></tr>'
             for what, text in self.posed.facts
         )
-        return (
-            f'<div class="shop-still"><p><strong>Exercise: {escape(self.posed.title)}</strong></p>'
+        return left_behind(
+            f'<p><strong>Exercise: {escape(self.posed.title)}</strong></p>'
             f"<p>{escape(self.posed.question)}</p><table><caption>What is given</caption>"
-            f"<tbody>{rows}</tbody></table><p>{_WAKE}</p></div>"
+            f"<tbody>{rows}</tbody></table><p>{_WAKE}</p>"
         )
 
     def _ipython_display_(self) -> None:

@@ -5,6 +5,8 @@
 // outside the limits, goes to the kernel, which owns the reader and its sentences.
 
 const TICKS = { in: 2032000, mm: 80000 };
+const FINEST = { in: TICKS.in / 2000, mm: TICKS.mm / 100 };
+const LEAST_REST = { in: TICKS.in / 500, mm: TICKS.mm / 20 };
 const SHORTEST = TICKS.mm / 100; // below this the kernel has something to say
 const WORDS = { in: "inches", mm: "millimetres" };
 const UNIT_NAMES = {
@@ -41,21 +43,28 @@ function fraction(steps, parts) {
   return whole ? `${whole} ${top}/${parts}` : `${top}/${parts}`;
 }
 
-/** The text of a length: nearest shop step, the exact rest in brackets; `named` puts the unit behind it. */
+function toStep(ticks, step) {
+  return Math.round(ticks / step) * step;
+}
+
+/** A measured thickness is a decimal, never a shop fraction, and nothing finer than a caliper reads. */
+export function writeMeasured(ticks, unit, named) {
+  const shown = toStep(ticks, FINEST[unit]) || ticks;
+  const number = shortestDecimal(shown, TICKS[unit]).replace(/\.0$/, "");
+  return named ? `${number} ${unit}` : number;
+}
+
+/** The text of a length as write_brief of the measure room has it; `named` puts the unit behind it. */
 export function write(ticks, unit, finest, named) {
+  if (ticks < finest) return writeMeasured(ticks, unit, named);
   const size = TICKS[unit];
-  const steps = Math.round(ticks / finest);
+  const steps = toStep(ticks, finest) / finest;
   const rest = ticks - steps * finest;
   const number = unit === "in" ? fraction(steps, size / finest) : decimal(steps * finest, size);
   const text = named ? `${number} ${unit}` : number;
-  if (rest === 0) return text;
-  return `${text} (${rest < 0 ? "-" : "+"}${shortestDecimal(Math.abs(rest), size)} ${unit})`;
-}
-
-/** A measured thickness is a decimal, never a shop fraction: the shortest that reads back to the same tick. */
-export function writeMeasured(ticks, unit, named) {
-  const number = shortestDecimal(ticks, TICKS[unit]).replace(/\.0$/, "");
-  return named ? `${number} ${unit}` : number;
+  if (Math.abs(rest) < LEAST_REST[unit]) return text;
+  const shown = shortestDecimal(Math.abs(toStep(rest, FINEST[unit])), size);
+  return `${text} (${rest < 0 ? "-" : "+"}${shown} ${unit})`;
 }
 
 /** Ticks of a plainly written length, or null where the kernel has to read it. */
@@ -152,6 +161,11 @@ function render({ model, el }) {
 
   function take() {
     if (!typing) return;
+    if (box.value.trim() === written(false)) { // what is shown may be rounded; the value is not
+      typing = false;
+      complain("");
+      return;
+    }
     const ticks = read(box.value, get("unit"));
     if (ticks !== null && ticks >= get("low") && ticks <= get("high")) {
       setTicks(ticks);

@@ -1,5 +1,6 @@
 """A length asked for with a slider and a text box: shop fractions or millimetres, mouse, keys or typing."""
 
+import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -14,8 +15,7 @@ from shoplib.measure import (
     Style,
     read_length,
     to_step,
-    write_length,
-    write_measured,
+    write_brief,
 )
 
 _PAGE = {"in": INCH, "mm": 10 * MM}
@@ -27,7 +27,8 @@ class LengthControl(anywidget.AnyWidget):
     `value`, `low` and `high` are lengths as text with a unit, or pint quantities. `style` says in which
     unit and to which finest step the value is shown. `step` is one arrow key (the style's step if not
     given); PageUp and PageDown move by 1 in or 10 mm, or a tenth of a short range. What is typed is kept
-    exactly, also between steps. `measured` shows a decimal, as the caliper does, never a shop fraction.
+    exactly, also between steps; what is shown of it is no finer than a shop can set. `measured` shows a
+    decimal, as the caliper does, never a shop fraction.
 
     Raises LengthError if a length cannot be read or the value lies outside the limits.
 
@@ -36,7 +37,7 @@ class LengthControl(anywidget.AnyWidget):
     LengthControl('Width', '34 1/2 in')
     >>> width.enter("860 mm")
     >>> width.text
-    '33 55/64 in (-0.0011073 in)'
+    '33 55/64 in'
     >>> width.enter("9 ft")
     Traceback (most recent call last):
     ...
@@ -82,7 +83,7 @@ class LengthControl(anywidget.AnyWidget):
 
     @property
     def text(self) -> str:
-        """The value as the shop writes it."""
+        """The value as the shop reads it; `ticks` is exact."""
         return self._written(self.ticks)
 
     def enter(self, length) -> None:
@@ -121,15 +122,17 @@ class LengthControl(anywidget.AnyWidget):
         return min(_PAGE[self.unit], tenth)
 
     def _written(self, ticks: int) -> str:
-        write = write_measured if self.measured else write_length
-        return write(ticks, self.shown_in)
+        return write_brief(ticks, self.shown_in, self.measured)
+
+    @property
+    def _reach(self) -> str:
+        return f"{self.label} goes from {self._written(self.low)} to {self._written(self.high)} here"
 
     @validate("ticks")
     def _within_limits(self, proposal):
         ticks = proposal["value"]
         if not self.low <= ticks <= self.high:
-            low, high, asked = (self._written(each) for each in (self.low, self.high, ticks))
-            raise LengthError(f"{self.label} goes from {low} to {high} here; {asked} is outside.")
+            raise LengthError(f"{self._reach}; {self._written(ticks)} is outside.")
         return ticks
 
     def _answer(self, _widget, content, _buffers) -> None:
@@ -140,5 +143,11 @@ class LengthControl(anywidget.AnyWidget):
         try:
             self.enter(str(content["read"]))
         except LengthError as error:
-            problem = str(error)
+            problem = self._sentences(str(error))
         self.send({"read": content["read"], "problem": problem})
+
+    def _sentences(self, reason: str) -> str:
+        """What is wrong, the limits if they were not told, and that nothing has moved yet."""
+        limits = "" if self._reach in reason else f" {self._reach}."
+        told = re.sub("`([^`]*)`", "\u201c\\1\u201d", reason)
+        return f"{told}{limits} What is drawn still has {self.text}."

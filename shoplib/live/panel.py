@@ -6,6 +6,7 @@ or raises CannotBuild. So a panel is tried without a browser by setting the valu
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
+from html import escape
 from types import SimpleNamespace
 
 import ipywidgets
@@ -27,10 +28,14 @@ class CannotBuild(Exception):
 
 @dataclass(frozen=True, slots=True)
 class Group:
-    """Controls that unfold together, by the name under which the panel's function gets their values."""
+    """Controls that unfold together, by the name under which the panel's function gets their values.
+
+    `words` is a line above them that explains what they offer.
+    """
 
     title: str
     controls: Mapping[str, ipywidgets.Widget]
+    words: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,15 +77,17 @@ class Panel:
         self._work = work
         self._open = 1
         self.controls = {name: control for group in self.groups for name, control in group.controls.items()}
-        self.picture = Picture()
+        self.picture, self.more = Picture(), Picture()
         self._tables, self._sums, self._findings = (ipywidgets.HTML() for _ in range(3))
         self._boxes = [_box(group) for group in self.groups]
         self._next = ipywidgets.Button(layout=ipywidgets.Layout(width="auto"))
         self._next.on_click(lambda _button: self.unfold())
-        left = ipywidgets.VBox([*self._boxes, self._next, self._findings]).add_class("shop-panel-controls")
-        right = ipywidgets.VBox([self.picture]).add_class("shop-panel-picture")
+        left = ipywidgets.VBox([*self._boxes, self._next]).add_class("shop-panel-controls")
+        right = ipywidgets.VBox([self.picture, self._findings, self.more]).add_class("shop-panel-picture")
         below = ipywidgets.VBox([self._tables, self._sums]).add_class("shop-panel-below")
         self.widget = ipywidgets.Box([left, right, below]).add_class("shop-panel")
+        if len(self.groups) > 1:
+            self.widget.add_class("shop-panel-unfolds")
         self._fold()
         for control in self.controls.values():
             control.observe(self._follow, names=_trait(control))
@@ -107,7 +114,7 @@ class Panel:
 
     @property
     def stale(self) -> bool:
-        """Whether the picture is the last good one, not what was asked for."""
+        """Whether the picture is the last that could be drawn, not what was asked for."""
         return self.picture.stale
 
     def enter(self, name: str, value) -> None:
@@ -147,7 +154,9 @@ class Panel:
             self.picture.dim(f"This is a fault in the workbook, not in your numbers: {fault!r}")
             raise
         self.outcome = outcome
-        self.picture.show(outcome.drawings, outcome.message)
+        # What is found stands between the first drawing and the others, so that it is seen without scrolling.
+        self.picture.show(outcome.drawings[:1], outcome.message)
+        self.more.show(outcome.drawings[1:])
         self._tables.value = "".join(table.html() for table in outcome.tables)
         self._sums.value = sums_html(outcome.sums)
         self._findings.value = findings_html(outcome.findings)
@@ -165,5 +174,6 @@ def _trait(control: ipywidgets.Widget) -> str:
 
 
 def _box(group: Group) -> ipywidgets.VBox:
-    heading = ipywidgets.HTML(f'<p class="shop-heading">{group.title}</p>')
+    words = f'<p class="shop-words">{escape(group.words)}</p>' if group.words else ""
+    heading = ipywidgets.HTML(f'<p class="shop-heading">{escape(group.title)}</p>{words}')
     return ipywidgets.VBox([heading, *group.controls.values()]).add_class("shop-panel-group")

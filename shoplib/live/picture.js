@@ -26,7 +26,7 @@ function render({ model, el }) {
   const frame = element("div", "shop-picture-frame", el);
   const sheet = element("div", "shop-picture-sheet", frame);
   const old = element("p", "shop-picture-old", frame);
-  old.textContent = "Last good picture and numbers";
+  old.textContent = "Last picture that could be drawn";
   const shown = [];
 
   function figure() {

@@ -25,7 +25,7 @@ class Picture(anywidget.AnyWidget):
     >>> picture = Picture([Drawing("Front", "<svg/>", "A case 30 in wide.")])
     >>> picture.dim("The dado is deeper than the side is thick.")
     >>> picture
-    Picture('Front', last good picture)
+    Picture('Front', last picture that could be drawn)
     """
 
     _esm = Path(__file__).with_name("picture.js")
@@ -40,7 +40,7 @@ class Picture(anywidget.AnyWidget):
 
     def __repr__(self) -> str:
         titles = ", ".join(repr(drawing["title"]) for drawing in self.drawings)
-        return f"Picture({titles}, last good picture)" if self.stale else f"Picture({titles})"
+        return f"Picture({titles}, last picture that could be drawn)" if self.stale else f"Picture({titles})"
 
     def show(self, drawings: Iterable[Drawing], message: str = "") -> None:
         """Show new drawings, in one message to the browser."""
@@ -50,7 +50,7 @@ class Picture(anywidget.AnyWidget):
             self.stale = False
 
     def dim(self, message: str) -> None:
-        """Keep the last good drawings, dimmed, and say why."""
+        """Keep the last drawings, dimmed, and say why."""
         with self.hold_sync():
             self.message = message
             self.stale = True

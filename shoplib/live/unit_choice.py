@@ -6,6 +6,7 @@ import ipywidgets
 from IPython.display import display
 
 from shoplib.documents.atomic import WriteError
+from shoplib.live.wake import left_behind
 
 _WORDS = {"in": "inches", "mm": "millimetres"}
 _ASKED = "Choose inches or millimetres. Whichever it is, the other is read too, wherever you write its unit."
@@ -62,5 +63,5 @@ class UnitChoice:
     def _ipython_display_(self) -> None:
         """Show the buttons, and leave a line in the notebook for reading without a kernel."""
         display({**self.widget._repr_mimebundle_(), "text/plain": repr(self)}, raw=True)
-        still = f'<p class="shop-still">{self!r}. To choose: menu Run, then Run All Cells.</p>'
+        still = left_behind(f"<p>{self!r}. To choose: menu Run, then Run All Cells.</p>")
         display({"text/html": still, "text/plain": "Unit of the workbook"}, raw=True)

@@ -29,7 +29,7 @@ def main() -> int:
     from shoplib.documents.project_file import read_project
     from shoplib.draw.elevation import front_elevation
     from shoplib.draw.section import section_side
-    from shoplib.live.carcass_panel import project_panel
+    from shoplib.live.project_panel import project_panel
     from shoplib.measure import INCH
     from shoplib.model.cabinet import solve
 

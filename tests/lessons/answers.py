@@ -38,6 +38,7 @@ def by_hand(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[str, 
             return inside + 2 * g["d"], {
                 "nominal": g["W"] - 2 * g["T"] + 2 * g["d"], "no-joint": inside, "one-joint": inside + g["d"],
                 "sign": inside - 2 * g["d"], "one-side": g["W"] - g["t"] + 2 * g["d"],
+                "outside": g["W"],
             }
         case "02-bays":
             n = g["n"]
@@ -54,8 +55,8 @@ def _noors_list(g: dict[str, Fraction]) -> tuple[Fraction, dict[str, Fraction]]:
     inside = g["W"] - 2 * g["t"]
     should = [inside + 2 * g["d"], inside + 2 * g["b"], (inside - g["t"]) / 2]
     listed = [g["line 0"], g["line 1"], g["line 2"]]
-    # What is printed is at most half a step of the rule off: 1/128 in.
-    wrong = [number for number in range(3) if abs(listed[number] - should[number]) > TO_MM["in"] / 128]
+    # What is printed is at most half a step of the rule off.
+    wrong = [number for number in range(3) if abs(listed[number] - should[number]) > g["mark"] / 2]
     assert len(wrong) == 1, (listed, should)
     (line,) = wrong
     return should[line], {

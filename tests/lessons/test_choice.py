@@ -60,7 +60,7 @@ def test_a_broken_file_counts_as_no_choice_and_is_mended_by_choosing(own_folder,
     own_folder.mkdir()
     (own_folder / "choice.json").write_bytes(content)
     assert read_choice() is None
-    assert "until you choose" in asking.ask(BOTTOM).face.note
+    assert "choose near the top of 00 Start here" in asking.ask(BOTTOM).face.note
     assert "not chosen" in repr(asking.choose_unit())
     save_unit("mm")
     assert read_choice().unit == "mm"

@@ -137,7 +137,7 @@ def test_a_number_out_of_the_air_is_told_without_its_exact_difference(exercise, 
     posed = posed_to(exercise, FEW[0], unit)
     feedback = posed.check("2 m")
     assert (feedback.kind, feedback.name) == ("other", "other")
-    assert "over " in feedback.does
+    assert "more than " in feedback.does
 
 
 def test_a_number_near_the_answer_is_told_by_how_much_it_is_off(exercise, unit, posed_to):

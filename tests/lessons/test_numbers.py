@@ -15,8 +15,8 @@ from shoplib.lessons.numbers import Draw, givens_for, seed_of
 from shoplib.measure import INCH, MM
 
 ROOT = Path(__file__).parents[2]
-NOORS_INCHES = {"W": "30 1/2 in", "T": "3/4 in", "t": "0.701 in", "d": "1/4 in"}
-NOORS_MILLIMETRES = {"W": "1085 mm", "T": "18 mm", "t": "17.45 mm", "d": "8 mm"}
+NOORS_INCHES = {"W": "39 1/2 in", "T": "3/4 in", "t": "0.706 in", "d": "1/4 in"}
+NOORS_MILLIMETRES = {"W": "730 mm", "T": "18 mm", "t": "17.45 mm", "d": "6 mm"}
 PRINT = """
 from shoplib.lessons import lesson_00, lesson_02
 from shoplib.lessons.posed import pose

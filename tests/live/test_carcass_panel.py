@@ -1,12 +1,15 @@
 """The carcass panels at the ends of every control and at random: boards, or one clear sentence."""
 
 import random
+import re
 
 import pytest
 
 from shoplib.documents.examples import example
-from shoplib.live.carcass_panel import carcass_panel, project_panel, width_panel
+from shoplib.live.carcass_panel import carcass_panel, width_panel
 from shoplib.live.length_control import LengthControl
+from shoplib.live.project_panel import project_panel
+from shoplib.measure import MM
 
 PANELS = {
     "width": width_panel,
@@ -77,3 +80,44 @@ def test_inches_and_millimetres_show_the_same_bench_case():
     inch, metric = (project_panel(example("under_bench_case"), unit) for unit in ("in", "mm"))
     assert inch.controls["width"].ticks == metric.controls["width"].ticks
     assert inch.message == metric.message
+
+
+def shown(control):
+    return control.layout.display != "none"
+
+
+def test_only_what_applies_is_asked():
+    panel = carcass_panel("in")
+    height = panel.controls["height"]
+    assert not shown(panel.controls["base_height"]) and not shown(panel.controls["fronts"])
+    panel.enter("holds", "drawers")
+    panel.enter("base", "casters")
+    assert shown(panel.controls["base_height"]) and shown(panel.controls["fronts"])
+    assert height.label == "Height of the case, without casters"
+    panel.enter("base", "plinth")
+    assert height.label == "Height"
+
+
+def test_casters_are_summed_to_the_height_over_all():
+    panel = carcass_panel("in")
+    panel.enter("base", "casters")
+    assert panel.outcome.sums[-1] == "casters + case = height over all: 4 in + 30 in = 34 in"
+
+
+def test_nothing_finer_than_a_shop_can_set_is_read_in_a_panel(panel):
+    panel.enter("width", "1601 mm")  # 63 1/32 in and 0.0002 in more
+    if "thickness" in panel.controls:
+        panel.enter("thickness", "18 mm")  # 0.70866 in
+    outcome = panel.outcome
+    texts = [*(each.text for each in panel.controls.values() if isinstance(each, LengthControl)), *outcome.sums]
+    texts += [cell for row in outcome.tables[0].rows for cell in row]
+    assert not [text for text in texts if re.search(r"\.\d{5}|\.\d{3} ?mm", text)]
+    assert panel.controls["width"].ticks == 1601 * MM
+
+
+def test_one_number_for_several_readings_is_explained():
+    panel = project_panel(example("under_bench_case"), "in")
+    panel.enter("thickness", "0.5")
+    (told,) = [each.text for each in panel.outcome.findings if each.check == "readings" and each.level == "warn"]
+    assert told.startswith("You set the mean of the 4 caliper readings of the case sheet; they moved together")
+    assert "PS 1, the plywood standard" in told

@@ -126,3 +126,16 @@ def test_changes_are_told_once_each():
 def test_repr_names_label_and_value():
     assert repr(width()) == "LengthControl('Width', '34 1/2 in')"
     assert width()._repr_mimebundle_()[0]["text/plain"] == repr(width())
+
+
+@pytest.mark.parametrize("text", ["abc", "500 in", "80 mm", "0"])
+def test_a_refusal_tells_the_limits_and_what_stays(text):
+    problem = typed(width(), text)["problem"]
+    assert "`" not in problem and problem.count("from 8 in to 96 in") == 1
+    assert problem.endswith("What is drawn still has 34 1/2 in.")
+
+
+def test_a_value_between_the_steps_stays_exact_behind_its_text():
+    control = width()
+    control.enter("601 mm")
+    assert (control.text, control.ticks) == ("23 21/32 in (+0.005 in)", 601 * MM)
