@@ -8,7 +8,7 @@ WORDS = {
     "dado": "a slot across a board that another board's end stands in",
     "dry-fit": "putting all together without glue; here it is done in numbers",
     "inside face": "the side of a board that looks into the case, or into its box",
-    "kicker": "a strip above a drawer's side; it keeps a pulled-out drawer from tipping",
+    "kicker": "a strip above a drawer's side that keeps it from tipping, pulled out",
     "near wall": "the side of a cut that is nearer to where the size is taken from",
     "PS 1": "the United States standard for plywood: how thick each size may be",
     "rabbet": "a step cut along an edge or end, open to one side",
