@@ -22,7 +22,7 @@ MOST = 60
 """More drawers, bays or readings than this are a slip of the hand, not a cabinet."""
 
 _OWN_WORDS = {"format", "show"}
-_NOT_IN_FILE = {"style", "rounding"}
+_NOT_IN_FILE = {"style", "rounding", "slides"}
 _METRIC = ("mm", "cm", "m", "metre", "metres", "meter", "meters")
 
 

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from shoplib.measure import largest_fitting, narrowest, share, thickest, to_step, write_length
+from shoplib.measure.traced import named
 from shoplib.model.assembly import Assembly
 from shoplib.model.blank import BOX_SIDE, FACING, LEVEL, Blank
 from shoplib.model.board import BOXES
@@ -11,12 +12,12 @@ from shoplib.model.project import Drawers, ImpossibleProject, JointChoice, Proje
 from shoplib.model.rows import Span
 from shoplib.model.sheet import Sheet
 from shoplib.model.shell import sheet_of
-from shoplib.tables.slides import Slide, slides
+from shoplib.tables.slides import Slide
 
 
-def slide_row(name: str, key: str) -> Slide:
+def slide_row(project: Project, name: str, key: str) -> Slide:
     """The row of that slide; ImpossibleProject with the names to choose from where there is none."""
-    rows = slides()
+    rows = project.slides
     if name not in rows:
         have = ", ".join(f'"{row}"' for row in rows)
         raise ImpossibleProject(key, f'there is no slide "{name}"; the slides are {have}')
@@ -77,7 +78,7 @@ def place_box(
             f'"{slide.name}" takes sides up to {write_length(slide.largest_side, project.style)}; choose thinner stock',
         )
     made = _as_made(project, group, 2 * (stock - gain(rule.corner, stock)))
-    width = made[0] or box_width(opening[1] - opening[0], slide, stock, project.step)
+    width = named(made[0] or box_width(opening[1] - opening[0], slide, stock, project.step), f"box width, {group}")
     left = opening[0] + share(opening[1] - opening[0] - width, 2, 1)[0]
     room = y[1] - y[0]
     depth = made[1] or box_depth(room, slide, project.step, f"{key}.slide", write_length(room, project.style))
@@ -90,6 +91,7 @@ def place_box(
         raise ImpossibleProject(
             f"{key}.count", "the boxes would have no height over their bottoms; take fewer or lower the room above"
         )
+    depth, height = named(depth, f"box depth, {group}"), named(height, f"box height, {group}")
     return BoxPlace((left, left + width), (y[0], y[0] + depth), (low, low + height))
 
 

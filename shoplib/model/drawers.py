@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from shoplib.measure import narrowest, share, thickest, to_step, write_brief
+from shoplib.measure.traced import named
 from shoplib.model.as_measured import (
     depth_as_built,
     judge_taper,
@@ -61,11 +62,11 @@ def add_drawers(
     """Every drawer of the bay; its boxes are of one depth, so the nearest rail decides it."""
     key = f"bays[{bay.number}].drawers"
     rule = rule_of(project, bay.number)
-    slide = slide_row(rule.slide, f"{key}.slide")
+    slide = slide_row(project, rule.slide, f"{key}.slide")
     _check_rule(rule, slide, key)
     stock = sheet_of(project, rule.box_sheet, f"{key}.box_sheet")
     rule = replace(rule, corner=corner_beside(slide, rule.corner, stock))
-    rows = column(rule, project, shell, key)
+    rows = column(rule, project, shell, bay.name, key)
     for index, low in enumerate(rows.between, 1):
         _add_between(assembly, project, bay, rule, index, low, rear, key, gathered)
     front_y = front_depth(project)[1] if project.fronts.kind == "inset" else 0
@@ -231,4 +232,5 @@ def _cell(row: Row, slide: Slide, floor: int, step: int) -> Span:
     front = row.front or row.opening
     low = thickest([front[0], row.opening[0]])
     high = narrowest([front[1], row.opening[1]])
-    return (floor + to_step(low + slide.below - floor, step, "up") - slide.below, high)
+    lowest = floor + to_step(low + slide.below - floor, step, "up") - slide.below
+    return (named(lowest, "lower end of the room for the box"), named(high, "upper end of the room for the box"))

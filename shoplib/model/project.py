@@ -9,6 +9,7 @@ from typing import Literal
 from shoplib.measure import INCH, MM, Style
 from shoplib.model.marks import Length, Reading, Room, natural
 from shoplib.model.sheet import Sheet
+from shoplib.tables.slides import Slide, slides
 
 
 class ImpossibleProject(ValueError):
@@ -204,7 +205,8 @@ class PullOut:
     """An upright panel that runs out on one pair of slides, with pegs for what hangs on it.
 
     `on` is the wall that carries the slides; the pegs look to the other side. `room` is what hangs
-    there, measured from the panel.
+    there, measured from the panel. `cleat_width` is that of the cleat behind its front: room for a screw in
+    its middle (common practice, no source).
     """
 
     on: Literal["left", "right"] = "left"
@@ -218,6 +220,7 @@ class PullOut:
     peg_depth: Length = natural(3 * INCH // 8, 10 * MM)
     peg_rows: int = 3
     peg_columns: int = 3
+    cleat_width: Length = natural(3 * INCH // 2, 40 * MM)
 
 
 @dataclass(frozen=True, slots=True)
@@ -304,7 +307,10 @@ NOTHING_MEASURED = Measured()
 
 @dataclass(frozen=True, slots=True)
 class Project:
-    """A whole project. `rounding` is the step that free positions are rounded to (its own style's)."""
+    """A whole project. `rounding` is the step that free positions are rounded to (its own style's).
+
+    `slides` are the rows of the table that its drawers and pull-outs choose from.
+    """
 
     name: str
     style: Style
@@ -319,6 +325,7 @@ class Project:
     edging: tuple[Edging, ...] = ()
     measured: Measured = NOTHING_MEASURED
     rounding: int | None = None
+    slides: dict[str, Slide] = field(default_factory=slides)
 
     @property
     def step(self) -> int:

@@ -1,6 +1,6 @@
 """The pull-out: an upright panel on one pair of slides, with pegs and room for what hangs on them."""
 
-from shoplib.measure import INCH, MM, share, thickest, to_step, write_length
+from shoplib.measure import share, thickest, to_step, write_length
 from shoplib.model.as_measured import depth_as_built, opening_as_built, wait_for
 from shoplib.model.assembly import Assembly
 from shoplib.model.blank import FACING_TALL, UPRIGHT_LEFT, UPRIGHT_RIGHT, Blank, Span
@@ -18,8 +18,6 @@ from shoplib.model.shell import Shell, sheet_of
 from shoplib.model.solved import Finding, Hardware, Travel
 from shoplib.tables.slides import Slide
 
-CLEAT_WIDTH, CLEAT_WIDTH_MM = 3 * INCH // 2, 40 * MM
-"""How wide the cleat behind the front is: room for a screw in its middle; common practice, no source."""
 _FRONT_SCREWS = 2
 
 
@@ -34,7 +32,7 @@ def add_pull_out(
     choice = project.bays[bay.number - 1].pull_out
     if choice is None:
         raise ImpossibleProject(key, 'a bay of kind "pull-out" needs a table that describes its panel')
-    slide = slide_row(choice.slide, f"{key}.slide")
+    slide = slide_row(project, choice.slide, f"{key}.slide")
     if slide.carries != "hardware" or slide.holds != "outside":
         raise ImpossibleProject(f"{key}.slide", "a panel hangs on side-mount slides; choose one of these")
     sheet = sheet_of(project, choice.sheet, f"{key}.sheet")
@@ -64,7 +62,7 @@ def add_pull_out(
     _slides(bay, panel, slide, left, group, shell, project.step, gathered)
     start = panel.low[1]
     if project.fronts.kind != "none":
-        cleat = _cleat(assembly, project, panel, left, group, key, gathered)
+        cleat = _cleat(assembly, project, panel, choice.cleat_width, left, group, key, gathered)
         start += to_step(cleat.sheet.thickness, project.step, "up")  # pegs are marked from the edge in whole steps
         wide = front_width(project, built.at_front)
         front, pulls = add_front(assembly, project, group, wide, front_zone(project, shell), (panel, cleat), key)
@@ -103,14 +101,20 @@ def _slides(
 
 
 def _cleat(
-    assembly: Assembly, project: Project, panel: Blank, left: bool, group: str, key: str, gathered: Gathered
+    assembly: Assembly,
+    project: Project,
+    panel: Blank,
+    wide: int,
+    left: bool,
+    group: str,
+    key: str,
+    gathered: Gathered,
 ) -> Blank:
     """An upright cleat behind the front, along the face with the pegs: an edge alone would not hold the front.
 
     It is screwed through the panel, and the front is screwed through it from behind; the screws of one
     stand between those of the other.
     """
-    wide = CLEAT_WIDTH if project.style.unit == "in" else CLEAT_WIDTH_MM
     face = panel.high[0] if left else panel.low[0]
     x = (face, face + wide) if left else (face - wide, face)
     y = (panel.low[1], panel.low[1] + panel.sheet.thickness)

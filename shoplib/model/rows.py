@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from shoplib.measure import share
+from shoplib.measure.traced import named
 from shoplib.model.heights import heights
 from shoplib.model.project import Drawers, ImpossibleProject, Project
 from shoplib.model.shell import Shell, sheet_of
@@ -44,8 +45,8 @@ def front_zone(project: Project, shell: Shell) -> Span:
     return (low, shell.ceiling + (0 if carcass.top == "none" else case - fronts.reveal))
 
 
-def column(rule: Drawers, project: Project, shell: Shell, key: str) -> Column:
-    """Share the height of a bay among its drawers.
+def column(rule: Drawers, project: Project, shell: Shell, bay: str, key: str) -> Column:
+    """Share the height of the bay of that name among its drawers.
 
     Inset fronts: (O - (n+1) g) / n where gap and surround are alike and nothing stands between.
 
@@ -61,7 +62,7 @@ def column(rule: Drawers, project: Project, shell: Shell, key: str) -> Column:
     sizes = heights(rule, high - low - (n - 1) * apart, project.step, key, n * project.style.step)
     rows, between, z, floor = [], [], low, shell.floor
     for k, size in enumerate(sizes):
-        top = z + size
+        top = z + named(size, f"height of drawer {k + 1}, {bay}")
         if k == n - 1:
             ceiling = shell.ceiling
         elif strip:

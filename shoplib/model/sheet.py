@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from shoplib.measure import mean, narrowest, thickest
+from shoplib.measure.traced import named
 from shoplib.model.marks import Length, Reading
 
 
@@ -32,14 +33,14 @@ class Sheet:
         >>> Sheet("case sheet", "plywood", 100, (90, 93)).thickness
         92
         """
-        return mean(self.readings) if self.readings else self.nominal
+        return named(mean(self.readings), f"thickness of {self.name}") if self.readings else self.nominal
 
     @property
     def thickest(self) -> int:
         """What a cut that receives the sheet uses: the thickest reading, or that corner stays out."""
-        return thickest(self.readings) if self.readings else self.nominal
+        return named(thickest(self.readings), f"thickest reading of {self.name}") if self.readings else self.nominal
 
     @property
     def thinnest(self) -> int:
         """What a screw or a bored hole must not come through: the thinnest reading."""
-        return narrowest(self.readings) if self.readings else self.nominal
+        return named(narrowest(self.readings), f"thinnest reading of {self.name}") if self.readings else self.nominal

@@ -1,6 +1,7 @@
 """Bays from left to right: how wide each is, and where the uprights between them stand."""
 
 from shoplib.measure import MM, narrowest, share, to_step
+from shoplib.measure.traced import named
 from shoplib.model.project import Bay, ImpossibleProject
 
 FINE = MM // 20
@@ -53,4 +54,4 @@ def bay_widths(inside: int, upright: int, bays: tuple[Bay, ...], step: int) -> t
         for i in middle:
             widths[i] += each
         widths[middle[-1]] += odd
-    return tuple(widths[i] for i in range(len(bays)))
+    return tuple(named(widths[i], f"width of bay {i + 1}") for i in range(len(bays)))

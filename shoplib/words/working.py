@@ -1,0 +1,121 @@
+"""A working in words and numbers: from a size down to what was measured or chosen."""
+
+from collections.abc import Iterator
+
+from shoplib.measure import Style, to_step, write_brief, write_length
+from shoplib.measure.traced import Atom, Choice, Leaf, Named, Sum, sum_of
+
+_HOW = {
+    "mean": "the mean of",
+    "narrowest": "the smallest of",
+    "thickest": "the largest of",
+    "largest fitting": "the largest that fits",
+}
+
+
+def working(value: int, name: str, style: Style) -> tuple[str, ...]:
+    """Why `value` is what it is: its own line first, then one for each number that it was made of.
+
+    Terms that are 0 are left out. The last names are those of what was measured, chosen or looked up.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE, mean
+    >>> from shoplib.measure.traced import leaf, named
+    >>> width, depth = leaf(34 * INCH, "case width"), leaf(INCH * 3 // 8, "rabbet depth")
+    >>> readings = [leaf(INCH * 70 // 100, "reading 1"), leaf(INCH * 72 // 100, "reading 2")]
+    >>> side = named(mean(readings), "side thickness")
+    >>> for line in working(width - 2 * side + 2 * depth, "bottom length", INCH_STYLE):
+    ...     print(line)
+    bottom length 33 21/64 in (+0.001875 in) = case width 34 in - 2 x side thickness 0.71 in + 2 x rabbet depth 3/8 in
+    side thickness 0.71 in = the mean of: reading 1 0.7 in; reading 2 0.72 in
+    """
+    top = sum_of(value)
+    lines = [f"{name} {write_length(value, style)} = {_whole(top, style)}"]
+    told: set[Atom] = set()
+    waiting = list(_parts(top))
+    while waiting:
+        atom = waiting.pop(0)
+        if atom in told or isinstance(atom, Leaf):
+            continue
+        told.add(atom)
+        if isinstance(atom, Named):
+            lines.append(f"{atom.name} {_short(atom.value, style)} = {_whole(atom.of, style)}")
+            waiting = [*_parts(atom.of), *waiting]
+        else:
+            waiting = [*(part for one in atom.among for part in _parts(one)), *waiting]
+    return tuple(lines)
+
+
+def leaves(value: int) -> tuple[Leaf, ...]:
+    """What the value rests on in the end, each once.
+
+    Terms that are 0 are left out, as in the working.
+    """
+    found: dict[Leaf, None] = {}
+    waiting = list(_parts(sum_of(value)))
+    while waiting:
+        atom = waiting.pop(0)
+        if isinstance(atom, Leaf):
+            found[atom] = None
+        else:
+            of = [atom.of] if isinstance(atom, Named) else atom.among
+            waiting += [part for one in of for part in _parts(one)]
+    return tuple(found)
+
+
+def _parts(total: Sum) -> Iterator[Atom]:
+    return (atom for atom, _ in total.terms if atom.value)
+
+
+def _whole(total: Sum, style: Style) -> str:
+    """What stands behind an equals sign: a choice alone is told without its number once more."""
+    if len(total.terms) == 1 and not total.bare:
+        ((atom, times),) = total.terms
+        if times == 1 and isinstance(atom, Choice):
+            return _choice(atom, style)
+    return _sum(total, style)
+
+
+def _sum(total: Sum, style: Style) -> str:
+    """The terms with their signs, one that is added first."""
+    terms = [(atom, times) for atom, times in total.terms if atom.value]
+    first = next((term for term in terms if term[1] > 0), None)
+    if first is not None:
+        terms.remove(first)
+        terms.insert(0, first)
+    text = ""
+    for atom, times in terms:
+        sign = "- " if times < 0 else "+ "
+        text += f" {sign}" if text or times < 0 else ""
+        text += f"{abs(times)} x " if abs(times) != 1 else ""
+        text += _atom(atom, style)
+    if total.bare or not terms:
+        sign = "- " if total.bare < 0 else "+ "
+        text += f" {sign}" if text or total.bare < 0 else ""
+        text += _short(abs(total.bare), style)
+    return text.strip()
+
+
+def _atom(atom: Atom, style: Style) -> str:
+    if not isinstance(atom, Choice):
+        return f"{atom.name} {_short(atom.value, style)}"
+    return f"{_short(atom.value, style)} ({_choice(atom, style)})"
+
+
+def _choice(choice: Choice, style: Style) -> str:
+    among = [_sum(one, style) for one in choice.among]
+    sizes = [_short(one.value, style) for one in choice.among]
+    match choice.how:
+        case "share":
+            part = "half" if choice.parts == 2 else f"1/{choice.parts}"
+            down = f", down to a whole {write_length(choice.steps, style)}" if choice.steps >= style.step else ""
+            return f"{part} of {among[0]}{down}"
+        case "down" | "up" | "nearest":
+            way = {"down": "down to", "up": "up to", "nearest": "to the nearest"}[choice.how]
+            return f"{among[0]}, {way} a whole {write_length(choice.steps, style)}"
+        case "largest fitting":
+            return f"the largest of {', '.join(sizes[1:])} that fits into {sizes[0]} = {among[0]}"
+    return f"{_HOW[choice.how]}: {'; '.join(among)}"
+
+
+def _short(value: int, style: Style) -> str:
+    return write_brief(value, style, decimal=value != to_step(value, style.step))
