@@ -31,18 +31,20 @@ def give_diagonals(cabinet: Cabinet) -> tuple[Finding, ...]:
     of its sides, top and bottom; a back over its own corners; a box seen from above.
     """
     found = []
+    squeeze = "where they differ, squeeze the corners of the longer one together"
     case = cabinet.groups.get("case", ())
     frame = [board for board in case if board.role in _FRAME]
     if {"side"} < {board.role for board in frame}:
         width, _, height = around([board.box for board in frame]).size
-        found.append(_note(cabinet, frame, "the case", "over the outer corners of its front", width, height))
+        found.append(_note(cabinet, frame, "the case", "over the outer corners of its front", width, height, squeeze))
     for board in case:
         if board.role == "back":
-            found.append(_note(cabinet, [board], f"the {board.name}", "before it goes in", board.length, board.width))
+            trim = "where they differ, it is not square: trim it before it goes in, for it squares the case"
+            found.append(_note(cabinet, [board], f"the {board.name}", "as cut", board.length, board.width, trim))
     for (width, depth), groups in _box_kinds(cabinet).items():
         boards = [board for group in groups for board in cabinet.groups[group] if board.role in _BOX_WALLS]
         what = f"the box of {and_list(in_short(groups))}"
-        found.append(_note(cabinet, boards, what, "seen from above", width, depth))
+        found.append(_note(cabinet, boards, what, "seen from above", width, depth, squeeze))
     return tuple(found)
 
 
@@ -57,10 +59,9 @@ def _box_kinds(cabinet: Cabinet) -> dict[tuple[int, int], list[str]]:
     return kinds
 
 
-def _note(cabinet: Cabinet, boards: list[Board], what: str, where: str, a: int, b: int) -> Finding:
+def _note(cabinet: Cabinet, boards: list[Board], what: str, where: str, a: int, b: int, mend: str) -> Finding:
     size = diagonal(a, b, cabinet.style.step)
     text = (
-        f"Both diagonals of {what}, {where}, should measure {write_brief(size, cabinet.style)}; "
-        "where they differ, squeeze the corners of the longer one together."
+        f"Both diagonals of {what}, {where}, should measure {write_brief(size, cabinet.style)}; {mend}."
     )
     return Finding("diagonals", "note", tuple(board.name for board in boards), text, size)

@@ -183,7 +183,7 @@ def _finding(
         text = f"{boards_in_short(owners)}: no wood is left {where}. Make a cut shallower, or stagger the cuts."
     else:
         rule = (
-            "less than the 3 mm that still hold"
+            f"less than the {'3 mm' if cabinet.style.unit == 'mm' else '1/8 in or so (3 mm)'} that still holds"
             if left < LEAST
             else f"less than half of {write_brief(thickness, cabinet.style, decimal=True)}"
         )

@@ -8,6 +8,7 @@ import subprocess
 import sys
 import time
 from collections.abc import Sequence
+from pathlib import Path
 
 from shoplib.start import lab
 from shoplib.start.child import variables
@@ -85,6 +86,11 @@ def _clear(place: Place) -> None:
         )
     if not venv.exists():
         return
+    if Path(sys.prefix).resolve() == venv.resolve():
+        raise Trouble(
+            f"The environment in {venv} is out of date and cannot be made anew by the Python inside it: "
+            f"type again with the Python of your system: {place.command}"
+        )
     if any(venv.iterdir()) and not (venv / "pyvenv.cfg").exists():
         raise Trouble(
             f"The folder {venv} holds something that is not a Python environment: "

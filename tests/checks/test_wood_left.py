@@ -45,7 +45,7 @@ def test_the_text_says_what_is_left_and_what_would_mend_it():
         "Make the cut shallower, move it, or use thicker stock."
     )
     (found,) = find_thin_wood(cabinet([side(dado(16))]))
-    assert "is left under the dado for the shelf, less than the 3 mm that still hold." in found.text
+    assert "is left under the dado for the shelf, less than the 3 mm that still holds." in found.text
     (found,) = find_thin_wood(cabinet([side(dado(18))]))
     assert found.text == (
         "side: no wood is left under the dado for the shelf. Make a cut shallower, or stagger the cuts."

@@ -152,6 +152,15 @@ def test_a_folder_of_the_users_is_not_removed(place, steps):
     assert (place.venv / "letters.txt").read_text() == "mine"
 
 
+def test_the_python_inside_does_not_remove_itself(place, steps, monkeypatch):
+    environment.ensure(place)
+    place.requirements.write_text("jupyterlab==4.6.7\n-e .\n")
+    monkeypatch.setattr(sys, "prefix", str(place.venv))
+    with pytest.raises(Trouble, match="the Python of your system"):
+        environment.ensure(place)
+    assert place.python.exists() and place.stamp.exists()
+
+
 def test_a_read_only_folder(place, steps, monkeypatch):
     monkeypatch.setattr("os.access", lambda *_: False)  # root may write anywhere, so it is faked
     assert "copy the workbook to a folder of your own" in refusal(place)
