@@ -40,6 +40,7 @@ class Lanes:
         self.rings: list[tuple[float, float, float]] = []
         self.dots: list[tuple[float, float]] = []
         self.texts: list[tuple[float, float, str, float, str, bool]] = []
+        self.asks: list[str] = []
         self.box = [0.0, 0.0, width, height]
         self.used = {"below": 8.0, "above": 8.0, "left": 8.0, "right": 8.0}
 
@@ -52,8 +53,8 @@ class Lanes:
         return (-out, along) if side == "left" else (self.width + out, along)
 
     def write(self, x: float, y: float, text: str, size: float = NORMAL, anchor: str = "middle",
-              turned: bool = False, halo: bool = True) -> None:
-        """A line of text with its middle height at y (at x when turned)."""
+              turned: bool = False, halo: bool = True, ask: str = "") -> None:
+        """A line of text with its middle height at y (at x when turned); `ask` names the dimension it tells."""
         wide, high = text_width(text, size), size * 1.2
         start = {"start": 0.0, "middle": -wide / 2, "end": -wide}[anchor]
         if turned:
@@ -62,6 +63,7 @@ class Lanes:
             left, top, right, bottom = x + start, y - high / 2, x + start + wide, y + high / 2
         self.reach(left, top, right, bottom)
         self.texts.append((x, y, text, size, anchor, turned))
+        self.asks.append(ask)
         if halo:
             # A second, smaller line closes up to the first, so that no stroke shows between the two.
             top += 1 if size == NORMAL else -1
@@ -87,23 +89,28 @@ class Lanes:
             f"M{tip[0]:.2f} {tip[1]:.2f}L{one[0]:.2f} {one[1]:.2f}L{two[0]:.2f} {two[1]:.2f}Z"
         )
 
-    def chain(self, side: str, out: float, stations: list[float], feet: list[float], item: Chain) -> float:
-        """Draw a chain whose lane begins at `out`; give back where the lane ends."""
+    def chain(
+        self, side: str, out: float, stations: list[float], feet: list[float], item: Chain, ask: str
+    ) -> float:
+        """Draw a chain whose lane begins at `out`; give back where the lane ends.
+
+        `ask` names the chain; each of its dimensions is named by it and its number.
+        """
         flat = side in ("below", "above")
-        texts = item.texts
+        texts = [(text, f"{ask}.{k}") for k, text in enumerate(item.texts)]
         if stations[0] > stations[-1]:
             stations, feet, texts = stations[::-1], feet[::-1], texts[::-1]
         fits, tight = [], []
         for text, (low, high) in zip(texts, pairwise(stations), strict=True):
-            if text:
-                wide, tall = _block(text)
+            if text[0]:
+                wide, tall = _block(text[0])
                 need = wide + 4 if flat else tall + 1
                 (fits if need <= high - low else tight).append((text, low, high, wide, tall))
         band = max((f[4] if flat else f[3] + 6 for f in fits), default=0.0)
         line = out + (band if fits else 4.0)
         for text, low, high, wide, tall in fits:
             gap = tall / 2 if flat else wide / 2 + 4
-            self._block_at(self.place(side, (low + high) / 2, line - gap), text)
+            self._block_at(self.place(side, (low + high) / 2, line - gap), *text)
         for _, low, high, _, _ in fits + tight:
             self._stroke(self.place(side, low, line), self.place(side, high, line))
             if high - low >= 2.4 * _ARROW:
@@ -118,24 +125,24 @@ class Lanes:
         centres = spread([(low + high) / 2 for _, low, high, _, _ in tight], lengths)
         for (text, low, high, wide, tall), centre in zip(tight, centres, strict=True):
             self._stroke(self.place(side, (low + high) / 2, line), self.place(side, centre, line + 9))
-            self._block_at(self.place(side, centre, line + (9 + tall / 2 if flat else 11 + wide / 2)), text)
+            self._block_at(self.place(side, centre, line + (9 + tall / 2 if flat else 11 + wide / 2)), *text)
         return line + (10 + max(t[4] for t in tight) if flat else 13 + max(t[3] for t in tight))
 
-    def _block_at(self, middle: tuple[float, float], text: str, turned: bool = False) -> None:
+    def _block_at(self, middle: tuple[float, float], text: str, ask: str, turned: bool = False) -> None:
         """A text of one or two lines centred on a point, the second line smaller."""
         first, _, second = text.partition("\n")
         x, y = middle
         if not second:
-            self.write(x, y, first, turned=turned)
+            self.write(x, y, first, turned=turned, ask=ask)
             return
         up, down = -SMALL * 0.6, NORMAL * 0.6
         for words, shift, size in ((first, up, NORMAL), (second, down, SMALL)):
             p, q = (x + shift, y) if turned else (x, y + shift)
-            self.write(p, q, words, size, turned=turned)
+            self.write(p, q, words, size, turned=turned, ask=ask)
 
     def running(self, side: str, out: float, datum: float, stations: list[float], feet: list[float],
-                item: Running) -> float:
-        """Draw distances from one datum; give back where the lane ends."""
+                item: Running, ask: str) -> float:
+        """Draw distances from one datum; give back where the lane ends. `ask` names them, as in a chain."""
         order = sorted(range(len(stations)), key=stations.__getitem__)
         line = out + 6
         sizes = {k: _block(item.texts[k]) for k in order}
@@ -156,7 +163,7 @@ class Lanes:
             self._head(side, here, line, 1 if here >= datum else -1)
             self._stroke(self.place(side, here, line), self.place(side, centre, line + 9))
             middle = self.place(side, centre, line + 11 + sizes[k][reach] / 2)
-            self._block_at(middle, item.texts[k], turned=flat and not level)
+            self._block_at(middle, item.texts[k], f"{ask}.{k}", turned=flat and not level)
         self._extend(side, stations, feet, line + 4)
         return line + 14 + max(size[reach] for size in sizes.values())
 

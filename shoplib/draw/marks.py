@@ -44,8 +44,8 @@ HATCH_STEP = {"/": 7.0, "\\": 7.0, "x": 6.0}
 
 
 def text_element(x: float, y: float, words: str, size: float, anchor: str, turned: bool,
-                 bold: bool = False) -> str:
-    """One line of text, its middle height at `y`; `turned` reads upward."""
+                 bold: bool = False, ask: str = "") -> str:
+    """One line of text, its middle height at `y`; `turned` reads upward. `ask` is the name of its dimension."""
     # Half the height of a capital below the middle is the base line; no renderer disagrees about that.
     base = 0.36 * size
     if turned:
@@ -57,6 +57,8 @@ def text_element(x: float, y: float, words: str, size: float, anchor: str, turne
         extra += f' font-size="{size:g}"'
     if bold:
         extra += ' font-weight="bold"'
+    if ask:
+        extra += f' data-ask="{ask}"'
     return f"<text {place}{extra}>{escape(words, quote=False)}</text>"
 
 

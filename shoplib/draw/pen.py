@@ -52,14 +52,15 @@ class Drawn:
         return self.width * UNIT_MM, self.height * UNIT_MM
 
 
-def draw(scene: Scene, fit: tuple[float, float] = (640.0, 440.0)) -> str:
+def draw(scene: Scene, fit: tuple[float, float] = (640.0, 440.0), asked: bool = False) -> str:
     """The scene for a screen: the drawn thing fills `fit` (width, height) as far as its shape allows.
 
-    The page is wider by the dimensions round it, and scales with the place it is put in.
+    The page is wider by the dimensions round it, and scales with the place it is put in. With `asked`, each
+    dimension carries the name (`data-ask`) by which `asking.dimension` finds it again.
     """
     width, height = scene.size
     scale = min(fit[0] / width, fit[1] / height)
-    return _page(scene, scale, on_paper=False).svg
+    return _page(scene, scale, on_paper=False, asked=asked).svg
 
 
 def draw_to_scale(scene: Scene, ratio: float) -> Drawn:
@@ -70,14 +71,14 @@ def draw_to_scale(scene: Scene, ratio: float) -> Drawn:
     return _page(scene, 1 / (MM * UNIT_MM * ratio), on_paper=True)
 
 
-def _page(scene: Scene, scale: float, on_paper: bool) -> Drawn:
+def _page(scene: Scene, scale: float, on_paper: bool, asked: bool = False) -> Drawn:
     left, _, _, top = scene.bounds
     lanes = Lanes(scene.size[0] * scale, scene.size[1] * scale)
     body: list[str] = []
     words: list[str] = []
     leaders: dict[str, list[Leader]] = {}
-    rows: list[Chain | Running] = []
-    for item in scene.items:
+    rows: list[tuple[int, Chain | Running]] = []
+    for number, item in enumerate(scene.items):
         kind = type(item)
         if kind is Shape:
             body.append(_shape(item, left, top, scale))
@@ -94,23 +95,23 @@ def _page(scene: Scene, scale: float, on_paper: bool) -> Drawn:
         elif kind is Leader:
             leaders.setdefault(item.side, []).append(item)
         else:
-            rows.append(item)
+            rows.append((number, item))
     for side, items in leaders.items():
         points = [((i.point[0] - left) * scale, (top - i.point[1]) * scale) for i in items]
         lanes.leaders(side, points, items)
     _rows(rows, scene, scale, lanes)
-    return _finish(scene, lanes, body, words, on_paper)
+    return _finish(scene, lanes, body, words, on_paper, asked)
 
 
-def _rows(rows: list[Chain | Running], scene: Scene, scale: float, lanes: Lanes) -> None:
+def _rows(rows: list[tuple[int, Chain | Running]], scene: Scene, scale: float, lanes: Lanes) -> None:
     """Dimensions, side by side and row by row outward."""
     left, bottom, right, top = scene.bounds
     for side in SIDES:
         flat = side in ("below", "above")
-        here = [item for item in rows if item.side == side]
-        for row in sorted({item.row for item in here}):
+        here = [numbered for numbered in rows if numbered[1].side == side]
+        for row in sorted({item.row for _, item in here}):
             out = end = lanes.used[side]
-            for item in here:
+            for number, item in here:
                 if item.row != row:
                     continue
                 place = (lambda t: (t - left) * scale) if flat else (lambda t: (top - t) * scale)
@@ -124,13 +125,13 @@ def _rows(rows: list[Chain | Running], scene: Scene, scale: float, lanes: Lanes)
                     each = (foot,) * len(stations) if isinstance(foot, int) else foot
                     feet = [sign * (edge - f) * scale for f in each]
                 if type(item) is Chain:
-                    end = max(end, lanes.chain(side, out, stations, feet, item))
+                    end = max(end, lanes.chain(side, out, stations, feet, item, f"{number}"))
                 else:
-                    end = max(end, lanes.running(side, out, place(item.datum), stations, feet, item))
+                    end = max(end, lanes.running(side, out, place(item.datum), stations, feet, item, f"{number}"))
             lanes.used[side] = end + 4
 
 
-def _finish(scene: Scene, lanes: Lanes, body: list[str], words: list[str], on_paper: bool) -> Drawn:
+def _finish(scene: Scene, lanes: Lanes, body: list[str], words: list[str], on_paper: bool, asked: bool) -> Drawn:
     """Heading above and legend below (on the screen), and everything put together."""
     x0, y0, x1, y1 = lanes.box
     if not on_paper:
@@ -143,7 +144,8 @@ def _finish(scene: Scene, lanes: Lanes, body: list[str], words: list[str], on_pa
             f'width="{width:.0f}" height="{height:.0f}" style="max-width:100%;height:auto"')
     discs = "".join(f'<circle cx="{x:.2f}" cy="{y:.2f}" r="1.7"/>' for x, y in lanes.dots)
     rings = "".join(f'<circle cx="{x:.2f}" cy="{y:.2f}" r="{r:g}"/>' for x, y, r in lanes.rings)
-    dimension_words = "".join(text_element(*text) for text in lanes.texts)
+    told = zip(lanes.texts, lanes.asks if asked else [""] * len(lanes.texts), strict=True)
+    dimension_words = "".join(text_element(*text, ask=ask) for text, ask in told)
     svg = "".join((
         '<svg xmlns="http://www.w3.org/2000/svg" role="img" ',
         f'viewBox="{x0:.2f} {y0:.2f} {width:.2f} {height:.2f}" {size}>',

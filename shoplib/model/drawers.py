@@ -233,4 +233,4 @@ def _cell(row: Row, slide: Slide, floor: int, step: int) -> Span:
     low = thickest([front[0], row.opening[0]])
     high = narrowest([front[1], row.opening[1]])
     lowest = floor + to_step(low + slide.below - floor, step, "up") - slide.below
-    return (named(lowest, "lower end of the room for the box"), named(high, "upper end of the room for the box"))
+    return (named(lowest, "height where the box may begin"), named(high, "height where the box must end"))

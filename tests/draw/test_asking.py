@@ -1,0 +1,52 @@
+"""A dimension that is picked on a drawing is the length between the points that it is drawn at."""
+
+import re
+
+import pytest
+
+from shoplib.documents.examples import example
+from shoplib.documents.project_file import read_project
+from shoplib.draw.asking import dimension
+from shoplib.draw.elevation import front_elevation
+from shoplib.draw.pen import draw
+from shoplib.draw.scene import Chain, Running, Scene
+from shoplib.draw.section import section_side
+from shoplib.lists.writing import Writing
+from shoplib.measure.traced import Traced
+from shoplib.model.cabinet import solve
+from shoplib.model.tracing import traced
+
+
+@pytest.fixture(scope="module")
+def case():
+    return solve(traced(read_project(example("under_bench_case"))))
+
+
+@pytest.mark.parametrize("view", [front_elevation, section_side])
+def test_every_dimension_can_be_asked_and_is_what_is_written(case, view):
+    scene = view(case, case.style)
+    svg = draw(scene, asked=True)
+    asked = re.findall(r'data-ask="([\d.]+)"[^>]*>([^<]+)<', svg)
+    assert len(asked) > 25
+    page = Writing(case.style, units=False)
+    for ask, text in asked:
+        ticks = dimension(scene, ask)
+        assert isinstance(ticks, Traced)
+        whole = {page.length(ticks), page.measured(ticks)}
+        assert text in whole | {part for one in whole for part in one.replace(" (", "\n(").split("\n")}
+
+
+def test_paper_carries_no_names_of_dimensions(case):
+    assert "data-ask" not in draw(front_elevation(case, case.style))
+
+
+def test_running_dimensions_are_from_their_datum():
+    scene = Scene("Bench", "mm", "A bench.", (0, 0, 9, 9), (Running("below", 0, 2, (0, 7), ("2", "5")),))
+    assert [dimension(scene, f"0.{k}") for k in range(2)] == [2, 5]
+
+
+@pytest.mark.parametrize("ask", ["", "0", "0.7", "9.0", "a.b", "0.0.0"])
+def test_a_name_that_is_not_there_is_refused(ask):
+    scene = Scene("Bench", "mm", "A bench.", (0, 0, 9, 9), (Chain("below", 0, (0, 7), ("7",)),))
+    with pytest.raises(LookupError, match="no dimension"):
+        dimension(scene, ask)
