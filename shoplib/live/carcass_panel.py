@@ -1,5 +1,6 @@
 """The carcass panel: three numbers at first, then size, bays, back and base, each with the case drawn at once."""
 
+import re
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from types import SimpleNamespace
@@ -159,7 +160,7 @@ def outcome_of(project: Project, beside: str = "", fit: tuple[float, float] = PI
     except ImpossibleProject as reason:
         raise CannotBuild(_in_panel_words(reason)) from None
     style = project.style
-    findings = check(cabinet)
+    findings = tuple(_under_a_slider(finding) for finding in check(cabinet))
     roles = {board.role for board in cabinet.boards}
     scenes = [front_elevation(cabinet, style, fronts="front" in roles or "box front" not in roles)]
     if beside == "side":
@@ -203,6 +204,12 @@ _CONTROLS = {
     "bays": "Bays",
 }
 """What a learner calls the values of a project file, by the beginning of their keys."""
+
+
+def _under_a_slider(finding: Finding) -> Finding:
+    """A finding that names the key of a size, with the words of whoever moves a slider instead."""
+    text = re.sub(r"\bsize\.(width|height|depth)\b", r"the \1 set here", finding.text)
+    return finding if text == finding.text else replace(finding, text=text)
 
 
 def _in_panel_words(reason: ImpossibleProject) -> str:

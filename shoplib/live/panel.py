@@ -83,9 +83,13 @@ class Panel:
         self._next = ipywidgets.Button(layout=ipywidgets.Layout(width="auto"))
         self._next.on_click(lambda _button: self.unfold())
         left = ipywidgets.VBox([*self._boxes, self._next]).add_class("shop-panel-controls")
-        right = ipywidgets.VBox([self.picture, self._findings, self.more]).add_class("shop-panel-picture")
-        below = ipywidgets.VBox([self._tables, self._sums]).add_class("shop-panel-below")
-        self.widget = ipywidgets.Box([left, right, below]).add_class("shop-panel")
+        # What is found and the further drawings stand in two places: panel.css shows one or the other.
+        beside, under = (ipywidgets.VBox([self._findings, self.more]) for _ in range(2))
+        right = ipywidgets.VBox([self.picture, beside.add_class("shop-panel-beside")]).add_class("shop-panel-picture")
+        stage = ipywidgets.Box([left, right]).add_class("shop-panel-stage")
+        under.add_class("shop-panel-under")
+        below = ipywidgets.VBox([under, self._tables, self._sums]).add_class("shop-panel-below")
+        self.widget = ipywidgets.VBox([stage, below]).add_class("shop-panel")
         if len(self.groups) > 1:
             self.widget.add_class("shop-panel-unfolds")
         self._fold()

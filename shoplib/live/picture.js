@@ -24,8 +24,8 @@ function render({ model, el }) {
   const says = element("p", "shop-picture-says", el);
   says.setAttribute("role", "status");
   const frame = element("div", "shop-picture-frame", el);
-  const sheet = element("div", "shop-picture-sheet", frame);
   const old = element("p", "shop-picture-old", frame);
+  const sheet = element("div", "shop-picture-sheet", frame);
   old.textContent = "Last picture that could be drawn";
   const shown = [];
 

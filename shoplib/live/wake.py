@@ -9,11 +9,11 @@ from shoplib.live.picture import Drawing
 WAKE = "Still picture of this panel. To make it move: menu Run, then Run All Cells."
 
 _ALONE = (
-    ".jp-OutputArea-child:has(> .jp-OutputArea-output.jupyter-widgets:not(:has(*)))"
+    ".jp-OutputArea-child:has(> .jp-OutputArea-output.jupyter-widgets):not(:has(.shop-awake))"
     ":has(+ .jp-OutputArea-child .shop-still) { display: none; }"
 )
-"""Hides what JupyterLab writes in place of a panel whose kernel is gone ("model not found"), where
-what we left for that case stands right below it: an output that holds text and no element is no panel."""
+"""Hides what JupyterLab writes in place of a panel whose kernel is gone ("model not found"), where what
+we left for that case stands right below it: the output itself gets the class of widgets, and holds none."""
 
 
 def left_behind(inside: str) -> str:

@@ -116,7 +116,7 @@ def test_the_sizing_panel_follows_typing_keys_and_what_cannot_be(sizing_page):
     panel.get_by_role("slider", name="Width").press("ArrowRight")
     sizing_page.settle()
     assert row_of(panel, "bottom")[1] == "22 3/4 in"
-    says = panel.locator(".shop-picture-says")
+    says = panel.locator(".shop-picture-says").first
     assert says.text_content() == "5 boards: it goes together dry."
     for label, text in (("Measured thickness of the sheet", "0.5"), ("Depth of the joint", "5/8")):
         box = panel.get_by_role("textbox", name=label)
@@ -141,6 +141,27 @@ def test_every_group_unfolds_by_keyboard(sizing_page):
         )
         assert focused == first
     assert not panel.get_by_role("button", name="Next").is_visible()
+
+
+@pytest.mark.parametrize("size", [(1280, 800), (1024, 700)])
+def test_the_drawing_stays_in_sight_beside_each_control(sizing_page, size):
+    page, panel = sizing_page.page, sizing_page.page.locator(".shop-panel").first
+    page.set_viewport_size({"width": size[0], "height": size[1]})
+    view = page.locator(".jp-WindowedPanel-outer").first.bounding_box()
+    try:
+        for name in ("Width", "Depth of the joint", "Height", "Depth"):
+            control = panel.get_by_role("slider", name=name, exact=True)
+            control.focus()
+            sizing_page.settle()
+            drawing, slider = panel.locator("svg").first.bounding_box(), control.bounding_box()
+            assert view["y"] - 1 <= drawing["y"]
+            assert view["y"] <= slider["y"] and slider["y"] + slider["height"] <= view["y"] + view["height"] + 1
+            beside = slider["x"] + slider["width"] <= drawing["x"]
+            assert beside or slider["y"] >= drawing["y"] + drawing["height"]
+            words = panel.locator("svg text").first
+            assert words.evaluate("node => node.getBoundingClientRect().height") >= 9
+    finally:
+        page.set_viewport_size({"width": 1400, "height": 900})
 
 
 def test_a_slip_and_the_right_answer(sizing_page):

@@ -112,7 +112,7 @@ def test_what_cannot_be_built_dims_the_last_good_picture(opened, panel):
     box.fill("1/2")
     box.press("Enter")
     opened.settle()
-    says = panel.locator(".shop-picture-says")
+    says = panel.locator(".shop-picture-says").first
     assert says.text_content() == "The dado leaves less than half of the side. Make the joint shallower."
     assert panel.get_by_text("Last picture that could be drawn").is_visible()
     assert float(panel.locator("figure").first.evaluate("node => getComputedStyle(node).opacity")) < 0.6
@@ -159,7 +159,7 @@ def test_groups_unfold_by_keyboard(lab, notebook):
     fresh.page.keyboard.press("Space")
     fresh.settle()
     fresh.page.keyboard.press("ArrowDown")
-    panel.get_by_text("Bays: two.").wait_for(timeout=5_000)
+    panel.get_by_text("Bays: two.").first.wait_for(timeout=5_000)
     assert fresh.complaints == []
     fresh.close()
 
@@ -184,3 +184,16 @@ def test_a_saved_page_shows_a_still_picture_until_it_is_run(lab, opened, noteboo
 def test_nothing_was_asked_of_the_network(lab, opened, panel):
     assert lab.outside == []
     assert opened.complaints == []
+
+
+def test_a_panel_whose_kernel_is_gone_shows_its_still_picture_and_no_error(lab, opened, notebook):
+    opened.menu("docmanager:save", "File")
+    opened.menu("kernelmenu:restart", "Kernel")
+    opened.page.locator(".jp-Dialog button", has_text="Restart").click()
+    opened.page.wait_for_timeout(4_000)
+    again = lab.open(notebook)
+    again.page.locator(".shop-still").wait_for(state="visible", timeout=20_000)
+    lost = again.page.get_by_text("model not found")
+    lost.wait_for(state="attached", timeout=20_000)
+    assert not lost.is_visible()
+    again.close()
