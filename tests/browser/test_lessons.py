@@ -124,11 +124,11 @@ def test_the_sizing_panel_follows_typing_keys_and_what_cannot_be(sizing_page):
         box.press("Enter")
         sizing_page.settle()
     assert says.text_content().startswith("Depth of the joint: the cut would go right through the left side")
-    assert panel.get_by_text("Last picture that could be drawn").is_visible()
+    assert panel.get_by_text("Last picture that could be drawn").first.is_visible()
     box.fill("1/4")
     box.press("Enter")
     sizing_page.settle()
-    assert not panel.get_by_text("Last picture that could be drawn").is_visible()
+    assert not panel.get_by_text("Last picture that could be drawn").first.is_visible()
 
 
 def test_every_group_unfolds_by_keyboard(sizing_page):

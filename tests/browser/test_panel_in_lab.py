@@ -114,12 +114,12 @@ def test_what_cannot_be_built_dims_the_last_good_picture(opened, panel):
     opened.settle()
     says = panel.locator(".shop-picture-says").first
     assert says.text_content() == "The dado leaves less than half of the side. Make the joint shallower."
-    assert panel.get_by_text("Last picture that could be drawn").is_visible()
+    assert panel.get_by_text("Last picture that could be drawn").first.is_visible()
     assert float(panel.locator("figure").first.evaluate("node => getComputedStyle(node).opacity")) < 0.6
     box.fill("1/4")
     box.press("Enter")
     opened.settle()
-    assert says.text_content() == "" and not panel.get_by_text("Last picture that could be drawn").is_visible()
+    assert says.text_content() == "" and not panel.get_by_text("Last picture that could be drawn").first.is_visible()
 
 
 def test_no_two_things_on_the_page_share_an_id(panel):
