@@ -5,35 +5,39 @@ from shoplib.lessons.choice import BEFORE_ANY, read_choice, save_unit
 from shoplib.lessons.exercise import Exercise
 from shoplib.lessons.judge import NUMBERS, Feedback
 from shoplib.lessons.posed import pose
+from shoplib.lessons.posed_set import pose_set
 from shoplib.lessons.progress import note_answer, read_progress
+from shoplib.lessons.set_exercise import SetExercise
+from shoplib.lessons.set_judge import SetFeedback
 from shoplib.live.exercise_box import ExerciseBox
 from shoplib.live.unit_choice import UnitChoice
 
 NOT_CHOSEN = "In inches for now. For millimetres: choose near the top of 00 Start here, then menu Run, Run All Cells."
 
 
-def ask(exercise: Exercise) -> ExerciseBox:
+def ask(exercise: Exercise | SetExercise) -> ExerciseBox:
     """The exercise in a box with Check, Hint and Show working, in the unit that the learner chose.
 
-    The box also answers in a cell: `box.check("33 27/32 in")`, `box.hint()`, `box.show_working()`.
+    The box also answers in a cell: `box.check("33 27/32 in")`, `box.hint()`, `box.show_working()`; a whole set
+    is checked by its names, `box.check({"bottom": "33 27/32 in", ...})`.
     """
     choice = read_choice()
     chosen = choice or BEFORE_ANY
     return ExerciseBox(
-        pose(exercise, chosen.learner, chosen.unit),
+        (pose_set if isinstance(exercise, SetExercise) else pose)(exercise, chosen.learner, chosen.unit),
         note="" if choice else NOT_CHOSEN,
         standing=standing(exercise),
         keep=lambda judged: _keep(exercise, judged),
     )
 
 
-def standing(exercise: Exercise) -> str:
+def standing(exercise: Exercise | SetExercise) -> str:
     """How the exercise stands, in a few words; nothing where it was not tried, or has new numbers since."""
     tried = read_progress().get(exercise.id)
     return str(tried) if tried and tried.version == exercise.version else ""
 
 
-def _keep(exercise: Exercise, judged: Feedback) -> str:
+def _keep(exercise: Exercise | SetExercise, judged: Feedback | SetFeedback) -> str:
     """Keep an answer that was a number, and say how the exercise stands now."""
     if judged.kind not in NUMBERS:
         return standing(exercise)

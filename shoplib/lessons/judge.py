@@ -7,6 +7,7 @@ the answer before it is found or asked for.
 import re
 from dataclasses import dataclass, replace
 from numbers import Number
+from typing import NamedTuple
 
 from shoplib.lessons.exercise import Exercise, Givens, Twin
 from shoplib.lessons.say import UNIT_WORDS, Say
@@ -23,7 +24,7 @@ _EXAMPLE = {"in": "2 3/8 in", "mm": "60 mm"}
 
 _NOT_ON_A_RULE = "A board is cut to a length, and this is none that can be found on a rule."
 
-_COARSE_RULE, _COARSE_CALIPER = Twin(INCH, 25 * MM), Twin(INCH // 8, 3 * MM)
+COARSE_RULE, _COARSE_CALIPER = Twin(INCH, 25 * MM), Twin(INCH // 8, 3 * MM)
 """From here on a number that is no slip is told in whole steps by how much it is off."""
 
 
@@ -57,6 +58,16 @@ class Feedback:
         """The parts that have something to say."""
         return tuple(part for part in (self.gave, self.does, self.look) if part)
 
+    @property
+    def items(self) -> tuple[()]:
+        """One answer has no parts with names of their own."""
+        return ()
+
+    @property
+    def picture(self) -> None:
+        """One answer is told in words."""
+        return None
+
     def __str__(self) -> str:
         return f"{self.heading}. {' '.join(self.parts)}"
 
@@ -71,6 +82,19 @@ def judge(
     `unit` is the learner's, "in" or "mm". `assumed` is the unit printed beside a field, which applies
     to text that has none. Whatever the answer is, there is feedback; nothing is raised.
     """
+    read = read_answer(answer, unit, assumed)
+    return read if isinstance(read, Feedback) else _judge_number(exercise, givens, unit, read.shown, read.ticks)
+
+
+class Read(NamedTuple):
+    """An answer that is a length: `ticks`, and how it is repeated to the learner."""
+
+    ticks: int
+    shown: str
+
+
+def read_answer(answer: object, unit: str, assumed: str | None = None) -> Read | Feedback:
+    """The length that was given, or what to say where it is none."""
     if answer is None or answer is Ellipsis or (isinstance(answer, str) and answer.strip() in _PLACEHOLDERS):
         look = f"Work it out on paper, then type a length, such as {_EXAMPLE[unit]}."
         return Feedback(NOT_TRIED, NOT_TRIED, "There is no answer yet.", "", look)
@@ -83,7 +107,7 @@ def judge(
     shown = _shown(answer)
     if assumed and isinstance(answer, str) and _is_bare_number(answer):
         shown += f" {assumed}"
-    return _judge_number(exercise, givens, unit, shown, given)
+    return Read(given, shown)
 
 
 def _judge_number(exercise: Exercise, givens: Givens, unit: str, shown: str, given: int) -> Feedback:
@@ -98,19 +122,27 @@ def _judge_number(exercise: Exercise, givens: Givens, unit: str, shown: str, giv
             gave = f"{gave} {slip.says.format_map(givens.texts)}"
             does = (slip.effect or exercise.effect)(givens, given - right, say)
             return Feedback(SLIP, slip.id, gave, does, slip.look.format_map(givens.texts))
-    for wrote, meant, swapped in (("mm", "in", given * 254 // 10), ("in", "mm", given * 10 // 254)):
-        if abs(swapped - right) <= near:
-            does = f"In {UNIT_WORDS[wrote]} it is another part altogether."
-            look = f"Look at the unit once more: did you mean {UNIT_WORDS[meant]}?"
-            return Feedback(WRONG_UNIT, WRONG_UNIT, gave, does, look)
-    step = _COARSE_CALIPER if exercise.caliper else _COARSE_RULE
-    off, rough = _coarse(given - right, step.of(unit))
+    swapped = in_the_other_unit(given, right, near, gave)
+    if swapped:
+        return swapped
+    step = _COARSE_CALIPER if exercise.caliper else COARSE_RULE
+    off, rough = coarse(given - right, step.of(unit))
     does = exercise.effect(givens, off, replace(say, rough=rough))
     look = "Do the sum once more, one line for each step; a hint gives the next one."
     return Feedback(OTHER, OTHER, gave, does, look)
 
 
-def _coarse(off: int, step: int) -> tuple[int, bool]:
+def in_the_other_unit(given: int, right: int, near: int, gave: str) -> Feedback | None:
+    """What to say where the figure would be right with the other unit behind it."""
+    for wrote, meant, swapped in (("mm", "in", given * 254 // 10), ("in", "mm", given * 10 // 254)):
+        if abs(swapped - right) <= near:
+            does = f"In {UNIT_WORDS[wrote]} it is another part altogether."
+            look = f"Look at the unit once more: did you mean {UNIT_WORDS[meant]}?"
+            return Feedback(WRONG_UNIT, WRONG_UNIT, gave, does, look)
+    return None
+
+
+def coarse(off: int, step: int) -> tuple[int, bool]:
     """How far off a number is: exactly where it is near, down to a whole step where it is far.
 
     A number out of the air, told its exact difference, would give the answer away.

@@ -1,4 +1,4 @@
-"""The exercises of carcass sizing, up the ladder: read off, one step, two steps, another's list."""
+"""The exercises of carcass sizing, up the ladder: read off, one step, two steps, another's list, a whole set."""
 
 from shoplib.lessons.effects import back_off, bay_off, bottom_off, thickness_off
 from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
@@ -14,6 +14,7 @@ from shoplib.lessons.usual_givens import (
     sheet_as_sold,
     side_by_the_rule,
 )
+from shoplib.lessons.whole_case import WHOLE_CASE
 from shoplib.measure import INCH, MM, read_length, share
 
 RULE = Twin(INCH // 64, MM // 5)
@@ -280,3 +281,4 @@ BAYS = Exercise(
 )
 
 EXERCISES = (THICKNESS, BACK, BOTTOM, BAYS, ANOTHERS_LIST)
+SETS = (WHOLE_CASE,)

@@ -9,6 +9,7 @@ from hashlib import sha256
 
 from shoplib.lessons.exercise import Exercise, Given, Givens
 from shoplib.lessons.say import caliper_text
+from shoplib.lessons.set_exercise import SetExercise
 from shoplib.measure import INCH_STYLE, MM_STYLE, read_length, write_length
 
 ATTEMPTS = 200
@@ -69,7 +70,7 @@ class Draw:
         return Given(name, what, ticks, caliper_text(ticks, self.unit))
 
 
-def givens_for(exercise: Exercise, learner: str, unit: str) -> Givens:
+def givens_for(exercise: Exercise | SetExercise, learner: str, unit: str) -> Givens:
     """The learner's numbers: the first draw in which the answer and all slips stand apart.
 
     Raises RuntimeError where no draw does, which is a fault of the exercise.

@@ -42,6 +42,11 @@ class Posed:
         return self.givens.facts
 
     @property
+    def fields(self) -> tuple[()]:
+        """It has one answer, which needs no name."""
+        return ()
+
+    @property
     def hints(self) -> tuple[str, ...]:
         """The hints in order, each a step further; none holds the answer."""
         return tuple(hint.format_map(self.givens.texts) for hint in self.exercise.hints)

@@ -10,16 +10,18 @@ from shoplib.model.solved import Cabinet
 
 
 def small_case(
-    width: int, side: int, *, dado: int = INCH // 4, rabbet: int = INCH // 4, bays: int = 1
+    width: int, side: int, *, height: int = 24 * INCH, depth: int = 20 * INCH,
+    dado: int = INCH // 4, rabbet: int = INCH // 4, bays: int = 1,
 ) -> Cabinet:
     """A case `width` outside, of a sheet that measures `side`, unrounded; all lengths in ticks.
 
     Top and bottom stand in dadoes `dado` deep, the back lies in rabbets `rabbet` wide, and dividers
-    make `bays` equal bays. Height, depth and the back's thickness change none of the widths.
+    make `bays` equal bays. Height, depth and the back's thickness change none of the widths. Without a base
+    the dadoes of top and bottom run out of the ends of the sides: they are rabbets.
     """
     sheets = {"case": Sheet("case", "plywood", side), "back": Sheet("back", "plywood", INCH // 4)}
     carcass = Carcass("case", corner=JointChoice("dado", dado), back=Back("rabbet", "back", rabbet))
-    size = Size("outside", width, 24 * INCH, 20 * INCH)
+    size = Size("outside", width, height, depth)
     return solve(Project("small case", INCH_STYLE, sheets, size, carcass, bays=(Bay(),) * bays, rounding=1))
 
 

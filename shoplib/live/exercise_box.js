@@ -1,4 +1,4 @@
-// One exercise: question, what is given, a field, three buttons, and a place where the feedback is said.
+// One exercise: question, what is given, a field or several, three buttons, and a place where the feedback is said.
 // Text goes in as text, never as HTML: part of it is what the learner typed.
 
 const MARKS = { right: "\u2713", slip: "\u25B2", other: "\u25B2" };
@@ -36,18 +36,26 @@ function render({ model, el }) {
   }
 
   const form = element("form", { class: "shop-exercise-form", novalidate: "" }, box);
-  element("label", { for: `${id}-answer` }, form, "Your answer");
-  const holder = element("span", { class: "shop-exercise-field" }, form);
-  const field = element("input", {
-    type: "text", id: `${id}-answer`, autocomplete: "off", spellcheck: "false",
-    "aria-label": `Your answer in ${get("unit_word")}`, "aria-describedby": `${id}-question`,
-  }, holder);
-  element("span", { "aria-hidden": "true" }, holder, get("unit"));
-  element("button", { type: "submit" }, form, "Check");
-  const hint = element("button", { type: "button" }, form);
-  const working = element("button", { type: "button", "aria-expanded": "false" }, form, "Show working");
+  const several = get("fields");
+  const asked = several.length ? several : [["", "Your answer"]];
+  if (several.length) form.classList.add("shop-exercise-several");
+  const fields = new Map(asked.map(([name, label], number) => {
+    element("label", { for: `${id}-answer-${number}` }, form, label);
+    const holder = element("span", { class: "shop-exercise-field" }, form);
+    const field = element("input", {
+      type: "text", id: `${id}-answer-${number}`, autocomplete: "off", spellcheck: "false",
+      "aria-label": `${label} in ${get("unit_word")}`, "aria-describedby": `${id}-question`,
+    }, holder);
+    element("span", { "aria-hidden": "true" }, holder, get("unit"));
+    return [name, field];
+  }));
+  const buttons = element("span", { class: "shop-exercise-buttons" }, form);
+  element("button", { type: "submit" }, buttons, "Check");
+  const hint = element("button", { type: "button" }, buttons);
+  const working = element("button", { type: "button", "aria-expanded": "false" }, buttons, "Show working");
 
   const said = element("div", { class: "shop-exercise-said", role: "status" }, box);
+  const picture = element("div", { class: "shop-exercise-picture" }, box);
   const hints = element("ol", { class: "shop-exercise-hints", "aria-live": "polite", "aria-label": "Hints" }, box);
   const lines = element("div", { class: "shop-exercise-working", "aria-live": "polite" }, box);
   let waiting = 0;
@@ -58,12 +66,13 @@ function render({ model, el }) {
       said.dataset.kind = "waiting";
       said.textContent = "Waiting for the kernel. If nothing comes: menu Run, then Run All Cells.";
     }, 1500);
-    model.send({ press: what, answer: field.value });
+    const typed = Object.fromEntries([...fields].map(([name, field]) => [name, field.value]));
+    model.send(several.length ? { press: what, answers: typed } : { press: what, answer: typed[""] });
   }
 
   function showSaid() {
     clearTimeout(waiting);
-    const { kind, heading, parts } = get("said");
+    const { kind, heading, parts, items } = get("said");
     said.replaceChildren();
     if (!kind) return;
     said.dataset.kind = kind;
@@ -71,6 +80,17 @@ function render({ model, el }) {
     element("span", { "aria-hidden": "true" }, first, `${MARKS[kind] || "\u25CB"} `);
     element("strong", {}, first, `${heading}.`);
     for (const part of parts) element("p", {}, said, part);
+    for (const item of items) {
+      element("p", { class: "shop-exercise-item" }, said, item.label);
+      for (const part of item.parts) element("p", {}, said, part);
+    }
+  }
+
+  function showPicture() {
+    const { source, alt } = get("picture");
+    picture.replaceChildren();
+    picture.hidden = !source;
+    if (source) element("img", { src: source, alt }, picture);
   }
 
   function showHints() {
@@ -98,7 +118,10 @@ function render({ model, el }) {
   }
 
   function showAnswer() {
-    if (get("answer") !== field.value && document.activeElement !== field) field.value = get("answer");
+    for (const [name, field] of fields) {
+      const given = (several.length ? get("answers")[name] : get("answer")) ?? "";
+      if (given !== field.value && document.activeElement !== field) field.value = given;
+    }
   }
 
   form.addEventListener("submit", (event) => {
@@ -110,7 +133,7 @@ function render({ model, el }) {
   // JupyterLab would take letters and Enter for itself; saving stays its own.
   box.addEventListener("keydown", (event) => {
     if (!((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s")) event.stopPropagation();
-    if (event.key === "Enter" && event.target === field) {
+    if (event.key === "Enter" && [...fields.values()].includes(event.target)) {
       event.preventDefault();
       press("check");
     }
@@ -119,6 +142,7 @@ function render({ model, el }) {
   const follow = [
     ["change:said", showSaid], ["change:hints", showHints], ["change:hints_left", showHints],
     ["change:working", showWorking], ["change:answer", showAnswer],
+    ["change:answers", showAnswer], ["change:picture", showPicture],
     ["change:standing", showStanding],
   ];
   for (const [name, show] of follow) {

@@ -3,7 +3,8 @@
 The box shows and sends; what it is given (`posed`) knows the question and judges.
 """
 
-from collections.abc import Callable, Sequence
+from base64 import b64encode
+from collections.abc import Callable, Mapping, Sequence
 from html import escape
 from pathlib import Path
 from typing import Protocol
@@ -12,26 +13,40 @@ import anywidget
 from IPython.display import display
 from traitlets import Dict, List, Unicode
 
+from shoplib.live.picture import Drawing
 from shoplib.live.wake import left_behind
 
 _WAKE = "To answer here: menu Run, then Run All Cells."
 
 
+class Said(Protocol):
+    """What is said to one field, by its label."""
+
+    label: str
+    parts: Sequence[str]
+
+
 class Judged(Protocol):
-    """What is said to one answer."""
+    """What is said to an answer: of the whole, of single fields, and a picture where there is one."""
 
     kind: str
     heading: str
     parts: Sequence[str]
+    items: Sequence[Said]
+    picture: Drawing | None
 
 
 class Posed(Protocol):
-    """An exercise with its numbers, as the box needs it."""
+    """An exercise with its numbers, as the box needs it.
+
+    `fields` are the name and label of each answer where there are several; empty for a single one.
+    """
 
     id: str
     title: str
     question: str
     facts: Sequence[tuple[str, str]]
+    fields: Sequence[tuple[str, str]]
     unit: str
     unit_word: str
     hints: Sequence[str]
@@ -52,10 +67,13 @@ class _Face(anywidget.AnyWidget):
     note = Unicode().tag(sync=True)
     standing = Unicode().tag(sync=True)
     facts = List().tag(sync=True)
+    fields = List().tag(sync=True)
     unit = Unicode().tag(sync=True)
     unit_word = Unicode().tag(sync=True)
     answer = Unicode().tag(sync=True)
+    answers = Dict().tag(sync=True)
     said = Dict().tag(sync=True)
+    picture = Dict().tag(sync=True)
     hints = List().tag(sync=True)
     hints_left = Unicode().tag(sync=True)
     working = List().tag(sync=True)
@@ -78,6 +96,7 @@ class ExerciseBox:
         self.face = _Face(
             title=posed.title, question=posed.question, facts=[list(row) for row in posed.facts], note=note,
             standing=standing, unit=posed.unit, unit_word=posed.unit_word, hints_left=self._hints_left(),
+            fields=[list(field) for field in posed.fields],
         )
         self.face.on_msg(self._press)
 
@@ -85,9 +104,23 @@ class ExerciseBox:
         return f"Exercise {self.posed.id}: {self.posed.question}"
 
     def check(self, answer: object = None) -> Judged:
-        """Judge an answer given in a cell, such as `check("2 3/8 in")`; the box shows it too."""
-        self.face.answer = answer if isinstance(answer, str) else ""
+        """Judge an answer given in a cell, such as `check("2 3/8 in")`; the box shows it too.
+
+        Where several sizes are asked for: `check({"bottom": "33 1/2 in", ...})`, or a list in their order.
+        """
+        if self.posed.fields:
+            self.face.answers = self._shown(answer)
+        else:
+            self.face.answer = answer if isinstance(answer, str) else ""
         return self._judge(answer, None)
+
+    def _shown(self, answer: object) -> dict[str, str]:
+        """What stands in the fields for a set of answers: texts, by name or in order; else nothing."""
+        names = [name for name, _ in self.posed.fields]
+        if isinstance(answer, list | tuple) and len(answer) == len(names):
+            answer = dict(zip(names, answer, strict=True))
+        given = answer if isinstance(answer, dict) else {}
+        return {name: given[name] if isinstance(given.get(name), str) else "" for name in names}
 
     def hint(self) -> str:
         """The next hint, the last one again when there are no more."""
@@ -104,7 +137,11 @@ class ExerciseBox:
     def _judge(self, answer: object, unit: str | None) -> Judged:
         judged = self.posed.check(answer, unit)
         turn = self.face.said.get("turn", 0) + 1
-        said = {"kind": judged.kind, "heading": judged.heading, "parts": list(judged.parts)}
+        said = {
+            "kind": judged.kind, "heading": judged.heading, "parts": list(judged.parts),
+            "items": [{"label": item.label, "parts": list(item.parts)} for item in judged.items],
+        }
+        self.face.picture = _sent(judged.picture)
         self.face.said = {**said, "turn": turn}  # the same words are said again at the next press
         self.face.standing = self._keep(judged)
         return judged
@@ -115,8 +152,13 @@ class ExerciseBox:
 
     def _press(self, _face: _Face, content: dict, _buffers: object) -> None:
         pressed = content.get("press")
-        if pressed == "check":
-            self.face.answer = " ".join(str(content.get("answer", ""))[:200].split())
+        if pressed == "check" and self.posed.fields:
+            typed = content.get("answers")
+            typed = typed if isinstance(typed, Mapping) else {}
+            self.face.answers = {name: _cleaned(typed.get(name, "")) for name, _ in self.posed.fields}
+            self._judge(self.face.answers, self.posed.unit)
+        elif pressed == "check":
+            self.face.answer = _cleaned(content.get("answer", ""))
             self._judge(self.face.answer, self.posed.unit)
         elif pressed == "hint":
             self.hint()
@@ -132,10 +174,29 @@ class ExerciseBox:
         return left_behind(
             f'<p><strong>Exercise: {escape(self.posed.title)}</strong></p>'
             f"<p>{escape(self.posed.question)}</p><table><caption>What is given</caption>"
-            f"<tbody>{rows}</tbody></table><p>{_WAKE}</p>"
+            f"<tbody>{rows}</tbody></table>{self._still_fields()}<p>{_WAKE}</p>"
         )
+
+    def _still_fields(self) -> str:
+        if not self.posed.fields:
+            return ""
+        asked = "".join(f"<li>{escape(label)}</li>" for _, label in self.posed.fields)
+        return f"<p>What is asked for</p><ul>{asked}</ul>"
 
     def _ipython_display_(self) -> None:
         """Show the living box, and leave its question in the notebook for reading without a kernel."""
         display({**self.face._repr_mimebundle_()[0], "text/plain": f"Exercise {self.posed.id}"}, raw=True)
         display({"text/html": self.still_html(), "text/plain": f"Question of {self.posed.id}"}, raw=True)
+
+
+def _cleaned(typed: object) -> str:
+    """What was typed, on one short line."""
+    return " ".join(str(typed)[:200].split())
+
+
+def _sent(drawing: Drawing | None) -> dict[str, str]:
+    """The picture as an image that a browser shows without running anything in it; nothing for none."""
+    if drawing is None:
+        return {}
+    source = f"data:image/svg+xml;base64,{b64encode(drawing.svg.encode()).decode()}"
+    return {"title": drawing.title, "source": source, "alt": drawing.alt}

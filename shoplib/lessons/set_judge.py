@@ -1,0 +1,225 @@
+"""Judges a whole set of sizes: each field first, then the boards put together.
+
+Feedback holds at most three things, each in three short parts: what was given, what it would do in the
+shop, where to look. It never holds a right size before it is found or asked for.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+from shoplib.draw.dry_fit import View, dry_fit
+from shoplib.draw.pen import draw
+from shoplib.lessons.exercise import Givens, Misconception
+from shoplib.lessons.judge import (
+    COARSE_RULE,
+    NOT_A_LENGTH,
+    NOT_TRIED,
+    OTHER,
+    RIGHT,
+    SLIP,
+    WRONG_UNIT,
+    Feedback,
+    Read,
+    coarse,
+    in_the_other_unit,
+    read_answer,
+)
+from shoplib.lessons.say import Say
+from shoplib.lessons.set_exercise import NEAR, Asked, SetExercise
+from shoplib.lessons.together import Together, due_to, put_together
+from shoplib.live.picture import Drawing
+from shoplib.model.solved import Cabinet
+from shoplib.words.amounts import setting
+
+MOST = 3
+"""Things said at once; the rest is easier to see when these are mended."""
+
+PICTURE = (480.0, 330.0)
+
+_AGAIN = "Do this sum once more, one line for each step; a hint gives the next one."
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """What is said to one size, named by its `label`, in up to three short parts."""
+
+    label: str
+    said: Feedback
+
+    @property
+    def parts(self) -> tuple[str, ...]:
+        """The parts that have something to say."""
+        return self.said.parts
+
+
+@dataclass(frozen=True, slots=True)
+class SetFeedback:
+    """What is said to a whole set. `kind` and `name` are as in `Feedback`, of the gravest thing said.
+
+    `summary` is said of the whole; `items` of single sizes; `picture` shows the boards put together, None where
+    they were not.
+    """
+
+    kind: str
+    name: str
+    summary: tuple[str, ...]
+    items: tuple[Item, ...] = ()
+    picture: Drawing | None = None
+
+    @property
+    def right(self) -> bool:
+        """Whether the set is right."""
+        return self.kind == RIGHT
+
+    @property
+    def heading(self) -> str:
+        """A few words that say how it stands, so that colour need not."""
+        return {RIGHT: "Right", SLIP: "Not yet", OTHER: "Not yet"}.get(self.kind, "Not judged yet")
+
+    @property
+    def parts(self) -> tuple[str, ...]:
+        """What is said of the whole."""
+        return self.summary
+
+    def __str__(self) -> str:
+        single = [f"{item.label}: {' '.join(item.parts)}" for item in self.items]
+        return f"{self.heading}. {' '.join([*self.summary, *single])}".strip()
+
+    __repr__ = __str__
+
+
+def judge_set(
+    exercise: SetExercise, givens: Givens, case: Cabinet, unit: str, answers: object, assumed: str | None = None
+) -> SetFeedback:
+    """What to say to `answers`: by the names of `exercise.asked`, or a list in their order.
+
+    `case` is the cabinet as solved, shown in the learner's `unit`. Whatever the answers are, there is feedback;
+    nothing is raised.
+    """
+    named = _named(exercise, answers)
+    if isinstance(named, SetFeedback):
+        return named
+    reads = {one: read_answer(named.get(one.name), unit, assumed) for one in exercise.asked}
+    faults = [Item(one.label, said) for one, said in reads.items() if isinstance(said, Feedback)]
+    if len(faults) == len(reads) and all(item.said.kind == NOT_TRIED for item in faults):
+        return SetFeedback(NOT_TRIED, NOT_TRIED, ("There is no answer yet.", faults[0].said.look))
+    if faults:
+        first = next((item.said for item in faults if item.said.kind != NOT_TRIED), faults[0].said)
+        summary = ("The set is put together as soon as every size is there.",)
+        return SetFeedback(first.kind, first.name, summary, tuple(faults[:MOST]))
+    return _judge_sizes(exercise, givens, case, unit, reads)
+
+
+def _named(exercise: SetExercise, answers: object) -> Mapping[str, object] | SetFeedback:
+    names = [one.name for one in exercise.asked]
+    if answers is None or answers is Ellipsis:
+        return {}
+    if isinstance(answers, list | tuple) and len(answers) == len(names):
+        return dict(zip(names, answers, strict=True))
+    example = ", ".join(f'"{name}": ...' for name in names)
+    look = f"From a cell, write check({{{example}}})."
+    if not isinstance(answers, dict):
+        gave = f"These are {len(names)} sizes, and you gave something else."
+        return SetFeedback(NOT_A_LENGTH, NOT_A_LENGTH, (gave, look))
+    strange = [name for name in answers if name not in names]
+    if strange:
+        shown = strange[0][:40] if isinstance(strange[0], str) else f"something of type {type(strange[0]).__name__}"
+        return SetFeedback(NOT_A_LENGTH, NOT_A_LENGTH, (f"No size here is called {shown}.", look))
+    return answers
+
+
+def _judge_sizes(
+    exercise: SetExercise, givens: Givens, case: Cabinet, unit: str, reads: Mapping[Asked, Read]
+) -> SetFeedback:
+    given = {one: read.ticks for one, read in reads.items()}
+    slips = {one: _slip(one, givens, case, ticks, unit) for one, ticks in given.items()}
+    say = Say(unit)
+    apart = []
+    for one, read in reads.items():
+        off, gave = read.ticks - one.right(case), f"You gave {read.shown}."
+        far = slips[one] is None and abs(off) > COARSE_RULE.of(unit)
+        swapped = in_the_other_unit(read.ticks, one.right(case), NEAR.of(unit), gave) if far else None
+        if far:
+            apart.append(Item(one.label, swapped or _far(one, off, gave, say)))
+    if apart:
+        apart += [
+            Item(one.label, _named_slip(slip, one, given[one] - one.right(case), reads[one], givens, say, ()))
+            for one, slip in slips.items() if slip
+        ]
+        kind = WRONG_UNIT if apart[0].said.kind == WRONG_UNIT else OTHER
+        summary = ("The boards were not put together: some would not meet at all.",)
+        return SetFeedback(kind, kind, summary, tuple(apart[:MOST]))
+    whole = put_together(case, given)
+    picture = _picture(whole, case, exercise.view)
+    if whole.right:
+        return SetFeedback(RIGHT, RIGHT, (_fits(whole, say), exercise.fits.format_map(givens.texts)), (), picture)
+    items = _items(whole, case, given, slips, reads, givens, say)
+    slip = next((item.said for item in items if item.said.kind == SLIP), None)
+    kind, name = (SLIP, slip.name) if slip else (OTHER, OTHER)
+    return SetFeedback(kind, name, ("The boards were put together dry, as you gave them.",), items, picture)
+
+
+def _slip(one: Asked, givens: Givens, case: Cabinet, ticks: int, unit: str) -> Misconception | None:
+    near = NEAR.of(unit)
+    if abs(ticks - one.right(case)) <= near:
+        return None
+    return next((slip for slip in one.slips if abs(ticks - slip.rule(givens)) <= near), None)
+
+
+def _far(one: Asked, off: int, gave: str, say: Say) -> Feedback:
+    """A number out of the air: told its exact difference, it would give the answer away."""
+    size, rough = coarse(off, COARSE_RULE.of(say.unit))
+    does = f"That is {replace(say, rough=rough).amount(size)} too {one.too(off)} for this case."
+    return Feedback(OTHER, OTHER, gave, does, _AGAIN)
+
+
+def _named_slip(
+    slip: Misconception, one: Asked, off: int, read: Read, givens: Givens, say: Say, says: tuple[str, ...]
+) -> Feedback:
+    gave = f"You gave {read.shown}. {slip.says.format_map(givens.texts)}"
+    return Feedback(SLIP, slip.id, gave, _does(one, off, say, says), slip.look.format_map(givens.texts))
+
+
+def _does(one: Asked, off: int, say: Say, says: tuple[str, ...]) -> str:
+    if not says:
+        return f"In the case as planned it would be {say.amount(off)} too {one.too(off)}."
+    return " ".join(f"{sentence[0].upper()}{sentence[1:]}." for sentence in says[:MOST])
+
+
+def _items(
+    whole: Together, case: Cabinet, given: Mapping[Asked, int], slips: Mapping[Asked, Misconception | None],
+    reads: Mapping[Asked, Read], givens: Givens, say: Say,
+) -> tuple[Item, ...]:
+    """What is said to the sizes that keep the set from being right: slips first, then the one that is most off."""
+    order = sorted(given, key=lambda one: (slips[one] is None, -abs(given[one] - one.right(case))))
+    told: set[str] = set()
+    items = []
+    for one in order:
+        off = given[one] - one.right(case)
+        says = tuple(sentence for sentence in due_to(one, whole, case, given) if sentence not in told) if off else ()
+        slip = slips[one]
+        if slip:
+            said = _named_slip(slip, one, off, reads[one], givens, say, says)
+        elif says:
+            said = Feedback(OTHER, OTHER, f"You gave {reads[one].shown}.", _does(one, off, say, says), _AGAIN)
+        else:
+            continue
+        told |= set(says)
+        items.append(Item(one.label, said))
+    return tuple(items[:MOST])
+
+
+def _fits(whole: Together, say: Say) -> str:
+    wide, deep, high = (say.length(size).split(" (")[0] for size in whole.outside)
+    gap = f"no joint is open by more than {_small(whole.open, say)}" if whole.open else "every joint is closed"
+    clash = f"what presses, {_small(whole.pressed, say)}, is only rounding" if whole.pressed else "nothing clashes"
+    return f"Put together dry, the case is {wide} wide, {high} high and {deep} deep; {gap}, and {clash}."
+
+
+def _small(ticks: int, say: Say) -> str:
+    return setting(ticks, say.style)
+
+
+def _picture(whole: Together, case: Cabinet, view: View) -> Drawing:
+    scene = dry_fit(whole.built, case, whole.misfits, view)
+    return Drawing(scene.title, draw(scene, PICTURE), scene.alt)
