@@ -52,11 +52,11 @@ class Drawn:
         return self.width * UNIT_MM, self.height * UNIT_MM
 
 
-def draw(scene: Scene, fit: tuple[float, float] = (640.0, 440.0), asked: bool = False) -> str:
+def draw(scene: Scene, fit: tuple[float, float] = (640.0, 440.0), asked: str = "") -> str:
     """The scene for a screen: the drawn thing fills `fit` (width, height) as far as its shape allows.
 
     The page is wider by the dimensions round it, and scales with the place it is put in. With `asked`, each
-    dimension carries the name (`data-ask`) by which `asking.dimension` finds it again.
+    dimension carries `asked` and the name by which `asking.dimension` finds it again, as `data-ask`.
     """
     width, height = scene.size
     scale = min(fit[0] / width, fit[1] / height)
@@ -71,7 +71,7 @@ def draw_to_scale(scene: Scene, ratio: float) -> Drawn:
     return _page(scene, 1 / (MM * UNIT_MM * ratio), on_paper=True)
 
 
-def _page(scene: Scene, scale: float, on_paper: bool, asked: bool = False) -> Drawn:
+def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "") -> Drawn:
     left, _, _, top = scene.bounds
     lanes = Lanes(scene.size[0] * scale, scene.size[1] * scale)
     body: list[str] = []
@@ -131,7 +131,7 @@ def _rows(rows: list[tuple[int, Chain | Running]], scene: Scene, scale: float, l
             lanes.used[side] = end + 4
 
 
-def _finish(scene: Scene, lanes: Lanes, body: list[str], words: list[str], on_paper: bool, asked: bool) -> Drawn:
+def _finish(scene: Scene, lanes: Lanes, body: list[str], words: list[str], on_paper: bool, asked: str) -> Drawn:
     """Heading above and legend below (on the screen), and everything put together."""
     x0, y0, x1, y1 = lanes.box
     if not on_paper:
@@ -144,8 +144,8 @@ def _finish(scene: Scene, lanes: Lanes, body: list[str], words: list[str], on_pa
             f'width="{width:.0f}" height="{height:.0f}" style="max-width:100%;height:auto"')
     discs = "".join(f'<circle cx="{x:.2f}" cy="{y:.2f}" r="1.7"/>' for x, y in lanes.dots)
     rings = "".join(f'<circle cx="{x:.2f}" cy="{y:.2f}" r="{r:g}"/>' for x, y, r in lanes.rings)
-    told = zip(lanes.texts, lanes.asks if asked else [""] * len(lanes.texts), strict=True)
-    dimension_words = "".join(text_element(*text, ask=ask) for text, ask in told)
+    told = zip(lanes.texts, lanes.asks, strict=True)
+    dimension_words = "".join(text_element(*text, ask=asked and ask and asked + ask) for text, ask in told)
     svg = "".join((
         '<svg xmlns="http://www.w3.org/2000/svg" role="img" ',
         f'viewBox="{x0:.2f} {y0:.2f} {width:.2f} {height:.2f}" {size}>',

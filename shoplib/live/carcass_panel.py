@@ -1,7 +1,7 @@
 """The carcass panel: three numbers at first, then size, bays, back and base, each with the case drawn at once."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import replace
 from types import SimpleNamespace
 
@@ -11,6 +11,7 @@ from shoplib.checks import check
 from shoplib.documents.cut_list_file import sum_text
 from shoplib.draw.elevation import front_elevation
 from shoplib.draw.pen import draw
+from shoplib.draw.scene import Scene
 from shoplib.draw.section import section_side
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
@@ -28,6 +29,7 @@ from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
+from shoplib.live.why import SIDES, Why
 from shoplib.measure import INCH, MM, Style, write_brief, write_length, write_measured
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject, Project
@@ -162,16 +164,22 @@ def outcome_of(project: Project, beside: str = "", fit: tuple[float, float] = PI
     style = project.style
     findings = tuple(_under_a_slider(finding) for finding in check(cabinet))
     roles = {board.role for board in cabinet.boards}
-    scenes = [front_elevation(cabinet, style, fronts="front" in roles or "box front" not in roles)]
+    closed = "front" in roles or "box front" not in roles
+    views: list[Callable[[Cabinet], Scene]] = [lambda solved: front_elevation(solved, style, fronts=closed)]
     if beside == "side":
-        scenes.append(section_side(cabinet, style))
+        views.append(lambda solved: section_side(solved, style))
     return Outcome(
-        drawings=[Drawing(scene.title, draw(scene, fit), scene.alt) for scene in scenes],
+        drawings=[_drawing(view(cabinet), fit, f"drawing/{number}/") for number, view in enumerate(views)],
         tables=[part_table(cabinet)],
         sums=[*(sum_text(chain, cabinet, exact=False) for chain in cabinet.sums), *_stands_on(cabinet)],
         findings=findings,
         message=f"{len(cabinet.boards)} boards: {_in_short(findings)}.",
+        why=Why(project, views).ask,
     )
+
+
+def _drawing(scene: Scene, fit: tuple[float, float], asked: str) -> Drawing:
+    return Drawing(scene.title, draw(scene, fit, asked), scene.alt)
 
 
 def _in_short(findings: Iterable[Finding]) -> str:
@@ -232,7 +240,8 @@ def part_table(cabinet: Cabinet) -> Table:
         )
         for kind in kinds(cabinet)
     ]
-    return Table("Boards, finished sizes", ("Board", "Count", "Length", "Width", "Thickness", "Sheet"), rows)
+    head = ("Board", "Count", "Length", "Width", "Thickness", "Sheet")
+    return Table("Boards, finished sizes", head, rows, tuple(SIDES))
 
 
 def _width(unit: str) -> LengthControl:

@@ -16,6 +16,7 @@ from shoplib.live.length_control import LengthControl
 from shoplib.live.picture import Drawing, Picture
 from shoplib.live.table import Table, findings_html, sums_html
 from shoplib.live.wake import still_html
+from shoplib.live.working_box import WorkingBox
 from shoplib.model.solved import Finding
 
 
@@ -40,13 +41,18 @@ class Group:
 
 @dataclass(frozen=True, slots=True)
 class Outcome:
-    """What a panel shows for one set of values: `sums` are the closing sums, each written out."""
+    """What a panel shows for one set of values: `sums` are the closing sums, each written out.
+
+    `why` gives the working of a size by the name that it carries in a drawing or table, or LookupError; without
+    it nothing can be asked.
+    """
 
     drawings: Sequence[Drawing]
     tables: Sequence[Table] = ()
     sums: Sequence[str] = ()
     findings: Sequence[Finding] = ()
     message: str = ""
+    why: Callable[[str], tuple[str, ...]] | None = None
 
 
 class Panel:
@@ -78,6 +84,7 @@ class Panel:
         self._open = 1
         self.controls = {name: control for group in self.groups for name, control in group.controls.items()}
         self.picture, self.more = Picture(), Picture()
+        self.working = WorkingBox(self._explain)
         self._tables, self._sums, self._findings = (ipywidgets.HTML() for _ in range(3))
         self._boxes = [_box(group) for group in self.groups]
         self._next = ipywidgets.Button(layout=ipywidgets.Layout(width="auto"))
@@ -85,7 +92,8 @@ class Panel:
         left = ipywidgets.VBox([*self._boxes, self._next]).add_class("shop-panel-controls")
         # What is found and the further drawings stand in two places: panel.css shows one or the other.
         beside, under = (ipywidgets.VBox([self._findings, self.more]) for _ in range(2))
-        right = ipywidgets.VBox([self.picture, beside.add_class("shop-panel-beside")]).add_class("shop-panel-picture")
+        beside.add_class("shop-panel-beside")
+        right = ipywidgets.VBox([self.picture, self.working, beside]).add_class("shop-panel-picture")
         stage = ipywidgets.Box([left, right]).add_class("shop-panel-stage")
         under.add_class("shop-panel-under")
         below = ipywidgets.VBox([under, self._tables, self._sums]).add_class("shop-panel-below")
@@ -164,6 +172,13 @@ class Panel:
         self._tables.value = "".join(table.html() for table in outcome.tables)
         self._sums.value = sums_html(outcome.sums)
         self._findings.value = findings_html(outcome.findings)
+        self.working.follow()
+
+    def _explain(self, name: str) -> tuple[str, ...]:
+        """The working of a size that is shown; raises LookupError where it is not."""
+        if self.outcome is None or self.outcome.why is None:
+            raise LookupError(name)
+        return self.outcome.why(name)
 
     def _ipython_display_(self) -> None:
         """Show the living panel, and leave a still picture of it in the notebook."""

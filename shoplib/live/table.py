@@ -12,23 +12,38 @@ LEVELS = {"stop": ("■", "Stop"), "warn": ("▲", "Look"), "note": ("●", "Not
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """A table of text: the first cell of each row names the row."""
+    """A table of text: the first cell of each row names the row.
+
+    The cells of the columns `asked` can be picked to ask why; the name of a cell is the row and the column,
+    counted from 0, after `name`.
+    """
 
     caption: str
     head: Sequence[str]
     rows: Sequence[Sequence[str]]
+    asked: Sequence[int] = ()
+    name: str = "table/"
 
     def html(self) -> str:
         """The table with its caption and the headings of columns and rows marked as such."""
         head = "".join(f'<th scope="col">{escape(cell)}</th>' for cell in self.head)
         rows = "".join(
-            f'<tr><th scope="row">{escape(first)}</th>' + "".join(f"<td>{escape(cell)}</td>" for cell in rest) + "</tr>"
-            for first, *rest in self.rows
+            f'<tr><th scope="row">{escape(first)}</th>'
+            + "".join(f"<td>{self._cell(row, column, cell)}</td>" for column, cell in enumerate(rest, 1))
+            + "</tr>"
+            for row, (first, *rest) in enumerate(self.rows)
         )
         return (
             f'<table class="shop-table"><caption>{escape(self.caption)}</caption>'
             f"<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>"
         )
+
+    def _cell(self, row: int, column: int, text: str) -> str:
+        if column not in self.asked:
+            return escape(text)
+        said = f"{text}, {self.head[column].lower()} of {self.rows[row][0]}: why?"
+        ask = f"{self.name}{row}/{column}"
+        return f'<button type="button" data-ask="{ask}" aria-label="{escape(said)}">{escape(text)}</button>'
 
 
 def sums_html(sums: Iterable[str]) -> str:

@@ -29,7 +29,9 @@ def working(value: int, name: str, style: Style) -> tuple[str, ...]:
     side thickness 0.71 in = the mean of: reading 1 0.7 in; reading 2 0.72 in
     """
     top = sum_of(value)
-    lines = [f"{name} {write_length(value, style)} = {_whole(top, style)}"]
+    alone = len(top.terms) == 1 and top.terms[0][1] == 1 and not isinstance(top.terms[0][0], Choice)
+    size = _short(value, style) if alone else write_length(value, style)
+    lines = [f"{name} {size} = {_whole(top, style)}"]
     told: set[Atom] = set()
     waiting = list(_parts(top))
     while waiting:

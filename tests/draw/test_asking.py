@@ -25,8 +25,8 @@ def case():
 @pytest.mark.parametrize("view", [front_elevation, section_side])
 def test_every_dimension_can_be_asked_and_is_what_is_written(case, view):
     scene = view(case, case.style)
-    svg = draw(scene, asked=True)
-    asked = re.findall(r'data-ask="([\d.]+)"[^>]*>([^<]+)<', svg)
+    svg = draw(scene, asked="front/")
+    asked = re.findall(r'data-ask="front/([\d.]+)"[^>]*>([^<]+)<', svg)
     assert len(asked) > 25
     page = Writing(case.style, units=False)
     for ask, text in asked:
