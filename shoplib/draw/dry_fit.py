@@ -61,7 +61,7 @@ def dry_fit(built: Cabinet, planned: Cabinet, misfits: Sequence[Misfit], view: V
         enlarged = enlarged or rect != true
         fill, hatch = ("clash", "x") if misfit.kind == CLASH else ("air", "")
         marks.append(Shape((rect,), fill, f"{misfit.kind}: {' and '.join(misfit.boards)}", hatch))
-        items.append(_leader(rect, misfit, bounds, look, f"{misfit.kind} {bare(misfit.amount, style)}"))
+        items.append(_leader(rect, misfit, bounds, look, f"{misfit.kind} {how_much(misfit.amount, style)}"))
     items += marks
     items.append(Chain("below", 0, (comes_to[0], comes_to[2]), (bare(comes_to[2] - comes_to[0], style),)))
     items.append(Chain("left", 0, (comes_to[1], comes_to[3]), (bare(comes_to[3] - comes_to[1], style),)))

@@ -28,6 +28,7 @@ from shoplib.lessons.say import Say
 from shoplib.lessons.set_exercise import NEAR, Asked, SetExercise
 from shoplib.lessons.together import Together, due_to, put_together
 from shoplib.live.picture import Drawing
+from shoplib.measure import to_step
 from shoplib.model.solved import Cabinet
 from shoplib.words.amounts import setting
 
@@ -105,7 +106,7 @@ def judge_set(
         return SetFeedback(NOT_TRIED, NOT_TRIED, ("There is no answer yet.", faults[0].said.look))
     if faults:
         first = next((item.said for item in faults if item.said.kind != NOT_TRIED), faults[0].said)
-        summary = ("The set is put together as soon as every size is there.",)
+        summary = ("The boards are put together as soon as every size can be read.",)
         return SetFeedback(first.kind, first.name, summary, tuple(faults[:MOST]))
     return _judge_sizes(exercise, givens, case, unit, reads)
 
@@ -156,7 +157,10 @@ def _judge_sizes(
     items = _items(whole, case, given, slips, reads, givens, say)
     slip = next((item.said for item in items if item.said.kind == SLIP), None)
     kind, name = (SLIP, slip.name) if slip else (OTHER, OTHER)
-    return SetFeedback(kind, name, ("The boards were put together dry, as you gave them.",), items, picture)
+    summary = ("The boards were put together dry, as you gave them.",)
+    if not items:
+        summary += tuple(_sentence(told) for told in whole.says[:MOST])
+    return SetFeedback(kind, name, summary, items, picture)
 
 
 def _slip(one: Asked, givens: Givens, case: Cabinet, ticks: int, unit: str) -> Misconception | None:
@@ -183,7 +187,11 @@ def _named_slip(
 def _does(one: Asked, off: int, say: Say, says: tuple[str, ...]) -> str:
     if not says:
         return f"In the case as planned it would be {say.amount(off)} too {one.too(off)}."
-    return " ".join(f"{sentence[0].upper()}{sentence[1:]}." for sentence in says[:MOST])
+    return " ".join(_sentence(told) for told in says[:MOST])
+
+
+def _sentence(told: str) -> str:
+    return f"{told[0].upper()}{told[1:].rstrip('.')}."
 
 
 def _items(
@@ -192,11 +200,12 @@ def _items(
 ) -> tuple[Item, ...]:
     """What is said to the sizes that keep the set from being right: slips first, then the one that is most off."""
     order = sorted(given, key=lambda one: (slips[one] is None, -abs(given[one] - one.right(case))))
+    due = due_to(whole, case, given)
     told: set[str] = set()
     items = []
     for one in order:
         off = given[one] - one.right(case)
-        says = tuple(sentence for sentence in due_to(one, whole, case, given) if sentence not in told) if off else ()
+        says = tuple(sentence for sentence in due[one] if sentence not in told)
         slip = slips[one]
         if slip:
             said = _named_slip(slip, one, off, reads[one], givens, say, says)
@@ -211,13 +220,12 @@ def _items(
 
 def _fits(whole: Together, say: Say) -> str:
     wide, deep, high = (say.length(size).split(" (")[0] for size in whole.outside)
-    gap = f"no joint is open by more than {_small(whole.open, say)}" if whole.open else "every joint is closed"
-    clash = f"what presses, {_small(whole.pressed, say)}, is only rounding" if whole.pressed else "nothing clashes"
-    return f"Put together dry, the case is {wide} wide, {high} high and {deep} deep; {gap}, and {clash}."
-
-
-def _small(ticks: int, say: Say) -> str:
-    return setting(ticks, say.style)
+    gap, clash = (setting(ticks, say.style) if to_step(ticks, say.style.step) else "" for ticks in (
+        whole.open, whole.pressed
+    ))
+    opened = f"no joint is open by more than {gap}" if gap else "every joint is closed"
+    pressed = f"what presses, {clash}, is no more than rounding" if clash else "nothing clashes"
+    return f"Put together dry, the case is {wide} wide, {high} high and {deep} deep; {opened}, and {pressed}."
 
 
 def _picture(whole: Together, case: Cabinet, view: View) -> Drawing:

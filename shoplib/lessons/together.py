@@ -43,12 +43,7 @@ def put_together(planned: Cabinet, given: Mapping[Asked, int]) -> Together:
     Right is any set with the outside and the gaps of its joints within `WIDEST` and no clash. Two numbers that
     were each rounded to a mark of the rule may meet by one mark: so much is no clash.
     """
-    sizes: dict[str, tuple[int, int, int]] = {}
-    for one, ticks in given.items():
-        for name in one.boards:
-            board = planned.by_name[name]
-            sizes[name] = one.resized(board, sizes.get(name, board.size), ticks)
-    built = refit(planned, sizes)
+    built = refit(planned, _sizes(planned, given))
     before, after = check(planned), check(built.cabinet)
     known = {finding.text for finding in before}
     new = [finding for finding in after if finding.text not in known]
@@ -59,12 +54,33 @@ def put_together(planned: Cabinet, given: Mapping[Asked, int]) -> Together:
     off = tuple(one - other for one, other in zip(size, planned.outside.size, strict=True))
     small = all(abs(by) <= widest for by in off)
     right = small and not far and all(_allowed(finding, widest, mark) for finding in new)
-    told = [one for one in consequences(built, planned, before, after) if not one.startswith("the cabinet comes ")]
-    says = (*_outside_in_words(off, widest, planned), *_in_words(told, far, planned, given))
+    others = _consequences(planned, given, before)
+    says = [*_outside_in_words(off, widest, planned), *_in_words(others, far, planned, given)]
+    if not right and not says:
+        says = [finding.text for finding in new if not _allowed(finding, widest, mark)]
     gap, clash = (
         max((one.amount for one in where if (one.kind == CLASH) is clash), default=0) for clash in (False, True)
     )
-    return Together(built.cabinet, far, says, right, gap, clash, size)
+    return Together(built.cabinet, far, tuple(says), right, gap, clash, size)
+
+
+def _sizes(planned: Cabinet, given: Mapping[Asked, int]) -> dict[str, Point]:
+    """Length, width and thickness of every board that one of the given sizes is about."""
+    sizes: dict[str, Point] = {}
+    for one, ticks in given.items():
+        for name in one.boards:
+            board = planned.by_name[name]
+            sizes[name] = one.resized(board, sizes.get(name, board.size), ticks)
+    return sizes
+
+
+def _consequences(planned: Cabinet, given: Mapping[Asked, int], before: tuple[Finding, ...]) -> list[str]:
+    """What sizes that are off by more than a right set may be would do; smaller differences are not worth a word."""
+    widest = WIDEST.of(planned.style.unit)
+    off = {one: ticks for one, ticks in given.items() if abs(ticks - one.right(planned)) > widest}
+    built = refit(planned, _sizes(planned, off))
+    told = consequences(built, planned, before, check(built.cabinet)) if off else ()
+    return [sentence for sentence in told if not sentence.startswith("the cabinet comes ")]
 
 
 def _outside_in_words(off: Point, widest: int, planned: Cabinet) -> list[str]:
@@ -84,19 +100,27 @@ def _allowed(finding: Finding, widest: int, mark: int) -> bool:
 def _in_words(
     told: list[str], far: tuple[Misfit, ...], planned: Cabinet, given: Mapping[Asked, int]
 ) -> tuple[str, ...]:
-    """Each gap and clash of a joint told by the board that was cut wrong, then the other consequences."""
-    joints, says = [], list(told)
+    """Each gap and clash first, that of a joint told by the board that was cut wrong; then the other consequences."""
+    own, says = [], list(told)
     for misfit in far:
-        if not misfit.joint:
-            continue
         one, other = misfit.boards
-        joints.append(_joint_in_words(misfit, planned, given))
-        says = [
-            sentence for sentence in says
-            if not sentence.startswith((f"{one} and {other} overlap by", f"{other} and {one} overlap by"))
-            and not (sentence.startswith(f"{one} ") and f" of {other}" in sentence)
-        ]
-    return tuple(dict.fromkeys([*joints, *says]))
+        same = [sentence for sentence in says if _about(sentence, misfit)]
+        says = [sentence for sentence in says if sentence not in same]
+        size = how_much(misfit.amount, planned.style)
+        if misfit.joint:
+            own.append(_joint_in_words(misfit, planned, given))
+        elif misfit.kind == CLASH:
+            own += same[:1] or [f"{_the(one)} and {_the(other)} clash by {size}"]
+        else:
+            own += same[:1] or [f"the gap between {_the(one)} and {_the(other)} is off by {size}"]
+    return tuple(dict.fromkeys([*own, *says]))
+
+
+def _about(sentence: str, misfit: Misfit) -> bool:
+    one, other = misfit.boards
+    pairs = f"{one} and {other} ", f"{other} and {one} "
+    short = sentence.startswith(f"{one} ") and f" of {other}" in sentence
+    return any(f"{pair}overlap by" in sentence or f"the gap between {pair}" in sentence for pair in pairs) or short
 
 
 def _joint_in_words(misfit: Misfit, planned: Cabinet, given: Mapping[Asked, int]) -> str:
@@ -116,7 +140,18 @@ def _the(name: str) -> str:
     return name if any(sign.isdigit() for sign in name) else f"the {name}"
 
 
-def due_to(one: Asked, whole: Together, planned: Cabinet, given: Mapping[Asked, int]) -> tuple[str, ...]:
-    """What of the dry-fit's words would not be said if this one size were as planned."""
-    without = put_together(planned, {each: ticks for each, ticks in given.items() if each is not one})
-    return tuple(sentence for sentence in whole.says if sentence not in without.says)
+def due_to(whole: Together, planned: Cabinet, given: Mapping[Asked, int]) -> dict[Asked, tuple[str, ...]]:
+    """By size, what of the dry-fit's words would not be said if that one were as planned.
+
+    What is said of a board that was cut wrong itself is due to its own size, though others have a part in it.
+    """
+    due: dict[Asked, tuple[str, ...]] = {}
+    for one in given:
+        without = put_together(planned, {each: ticks for each, ticks in given.items() if each is not one})
+        due[one] = tuple(sentence for sentence in whole.says if sentence not in without.says)
+    for one, says in due.items():
+        own = {sentence for sentence in says if sentence.startswith(tuple(f"{_the(name)} is " for name in one.boards))}
+        for other in due:
+            if other is not one and other.boards != one.boards:
+                due[other] = tuple(sentence for sentence in due[other] if sentence not in own)
+    return due

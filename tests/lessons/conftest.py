@@ -3,11 +3,14 @@ import pytest
 from shoplib.lessons import lesson_00, lesson_02
 
 EXERCISES = [*lesson_00.EXERCISES, *lesson_02.EXERCISES]
+SETS = [*lesson_02.SETS]
 
 
 def pytest_generate_tests(metafunc):
     if "exercise" in metafunc.fixturenames:
         metafunc.parametrize("exercise", EXERCISES, ids=lambda exercise: exercise.id)
+    if "whole_set" in metafunc.fixturenames:
+        metafunc.parametrize("whole_set", SETS, ids=lambda exercise: exercise.id)
     if "unit" in metafunc.fixturenames:
         metafunc.parametrize("unit", ["in", "mm"])
 

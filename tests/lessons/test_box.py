@@ -1,11 +1,14 @@
 """The box on the page: what the browser gets, what a press does, and the same from a cell."""
 
 import json
+from base64 import b64decode
 
 import pytest
 
 from shoplib.lessons.lesson_02 import BOTTOM
 from shoplib.lessons.posed import pose
+from shoplib.lessons.posed_set import pose_set
+from shoplib.lessons.whole_case import WHOLE_CASE
 from shoplib.live import exercise_box
 from shoplib.live.exercise_box import ExerciseBox
 
@@ -116,3 +119,64 @@ def test_shown_it_leaves_a_living_box_and_a_still_question(box, monkeypatch):
     assert living["text/plain"] == "Exercise 02-bottom"
     assert "What is given" in still["text/html"] and box.posed.givens.texts["W"] in still["text/html"]
     assert bare(box) not in still["text/html"]
+
+
+@pytest.fixture
+def set_box():
+    return ExerciseBox(pose_set(WHOLE_CASE, "Noor", "in"))
+
+
+def press_set(box, answers):
+    box.face._handle_custom_msg({"press": "check", "answers": answers}, [])
+
+
+def figures(box) -> dict[str, str]:
+    return {name: text.split(" (")[0].removesuffix(" in") for name, text in box.posed.answer.items()}
+
+
+def test_a_set_shows_a_field_for_each_size_and_is_checked_with_the_unit_beside_it(set_box):
+    assert [label for _, label in set_box.face.fields] == [
+        "Top and bottom, length", "Sides, length", "Back, width", "Back, height",
+    ]
+    assert set_box.face.picture == {} and set_box.posed.answer["bottom"].split(" (")[0] not in sent(set_box)
+    press_set(set_box, figures(set_box))
+    assert set_box.face.said["kind"] == "right" and set_box.face.said["items"] == []
+    assert set_box.face.answers == figures(set_box)
+
+
+def test_a_wrong_set_shows_where_it_gapes(set_box):
+    press_set(set_box, figures(set_box) | {"back_width": "20 1/2 in, or so"})
+    assert set_box.face.said["kind"] == "not a length" and set_box.face.picture == {}
+    g = set_box.posed.givens
+    inside = f"{(g['W'] - 2 * g['t']) / 80_000:.4f} mm"
+    press_set(set_box, figures(set_box) | {"back_width": inside})
+    assert set_box.face.said["kind"] == "slip"
+    (item,) = set_box.face.said["items"]
+    assert item["label"] == "Back, width" and len(item["parts"]) == 3
+    assert "A gap of " in set_box.face.picture["alt"]
+    kind, _, picture = set_box.face.picture["source"].partition(",")
+    assert kind == "data:image/svg+xml;base64" and b64decode(picture).startswith(b"<svg")
+    press_set(set_box, {})
+    assert set_box.face.picture == {} and set_box.face.said["kind"] == "not tried"
+
+
+def test_a_set_is_checked_from_a_cell_by_name_or_in_order(set_box):
+    assert set_box.check(set_box.posed.answer).right
+    assert set_box.face.answers == set_box.posed.answer
+    assert set_box.check(list(set_box.posed.answer.values())).right
+    assert set_box.check(figures(set_box)).kind == "no unit"
+    assert set_box.check("12 in").kind == "not a length"
+    assert set_box.check().kind == "not tried"
+    assert set(set_box.face.answers.values()) == {""}
+
+
+@pytest.mark.parametrize("answers", [None, 3, [], "20 in", {"bottom": None}, {"bottom": ["1 in"]}, {"lid": "1 in"}])
+def test_strange_messages_of_a_set_are_told_in_words(set_box, answers):
+    press_set(set_box, answers)
+    assert set_box.face.said["kind"] in ("not tried", "not a length")
+
+
+def test_a_set_leaves_what_it_asks_in_a_saved_page(set_box):
+    still = set_box.still_html()
+    assert "Back, width" in still and set_box.posed.givens.texts["H"] in still
+    assert set_box.posed.answer["bottom"].split(" (")[0] not in still

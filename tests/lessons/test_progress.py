@@ -11,6 +11,7 @@ from shoplib.documents.atomic import WriteError
 from shoplib.lessons.ask import ask
 from shoplib.lessons.lesson_02 import BACK, BOTTOM
 from shoplib.lessons.progress import ASIDE, FILE, Tried, clear_progress, note_answer, read_progress
+from shoplib.lessons.whole_case import WHOLE_CASE
 
 
 def test_answers_are_counted_and_right_stays_right(own_folder):
@@ -85,6 +86,16 @@ def test_the_box_keeps_what_was_judged_and_shows_it_again(own_folder):
     box.check(box.posed.answer)
     assert ask(BACK).face.standing == "right, tried 2 times"
     assert ask(BOTTOM).face.standing == ""
+
+
+def test_a_whole_set_is_kept_like_any_other(own_folder):
+    box = ask(WHOLE_CASE)
+    box.check({"bottom": "a yard"})
+    assert read_progress() == {}
+    box.check(box.posed.answer | {"side": "3 in"})
+    box.check(box.posed.answer)
+    assert read_progress() == {"02-whole-case": Tried(2, True)}
+    assert ask(WHOLE_CASE).face.standing == "right, tried 2 times"
 
 
 def test_an_answer_is_judged_though_it_cannot_be_kept(own_folder, monkeypatch):

@@ -1,0 +1,32 @@
+"""The sets of sizes again, by hand, in exact fractions of a millimetre; they know nothing of the project's model.
+
+Board between two others = outside - 2 x sheet + 2 x depth of the joint (common practice, no source).
+"""
+
+from fractions import Fraction
+
+
+def set_by_hand(
+    exercise: str, g: dict[str, Fraction]
+) -> tuple[dict[str, Fraction], dict[str, tuple[str, Fraction]]]:
+    """The sizes by name, and for each slip the size it is about and what it comes to, in millimetres."""
+    if exercise == "02-whole-case":
+        wide, high = g["W"] - 2 * g["t"], g["H"] - 2 * g["t"]
+        return {
+            "bottom": wide + 2 * g["d"], "side": g["H"],
+            "back_width": wide + 2 * g["b"], "back_height": high + 2 * g["b"],
+        }, {
+            "bottom-nominal": ("bottom", g["W"] - 2 * g["T"] + 2 * g["d"]),
+            "bottom-no-joint": ("bottom", wide),
+            "bottom-one-joint": ("bottom", wide + g["d"]),
+            "bottom-outside": ("bottom", g["W"]),
+            "side-between": ("side", high),
+            "side-like-bottom": ("side", high + 2 * g["d"]),
+            "back-outside": ("back_width", g["W"]),
+            "back-inside": ("back_width", wide),
+            "back-one-rabbet": ("back_width", wide + g["b"]),
+            "back-full-height": ("back_height", g["H"]),
+            "back-inside-height": ("back_height", high),
+            "back-one-rabbet-high": ("back_height", high + g["b"]),
+        }
+    raise AssertionError(f"no sums by hand for {exercise}")

@@ -1,0 +1,292 @@
+"""Whole sets of sizes: right ones, others that fit as well, each slip, and answers that are none."""
+
+import re
+from fractions import Fraction
+from itertools import pairwise
+from random import Random
+
+import pytest
+
+from shoplib.draw.misfits import CLASH, misfits, outside
+from shoplib.lessons.posed_set import PosedSet, pose_set
+from shoplib.lessons.set_exercise import NEAR
+from shoplib.lessons.together import put_together
+from shoplib.lessons.whole_case import BACK_WIDTH, BOTTOM, WHOLE_CASE
+from shoplib.measure import INCH, MM, to_quantity
+from tests.lessons.answers import millimetres
+from tests.lessons.sets import set_by_hand
+from tests.lessons.test_exercises import LEARNERS, MALFORMED, read_on_page, typed
+
+FEW = LEARNERS[:6]
+THIRTYSECOND = Fraction(254, 320)
+"""1/32 in, in mm: what the outside may be off and a joint may be open."""
+
+
+@pytest.fixture(scope="module")
+def posed_to():
+    kept = {}
+
+    def posed(whole_set, learner, unit):
+        key = whole_set.id, learner, unit
+        if key not in kept:
+            kept[key] = pose_set(whole_set, learner, unit)
+        return kept[key]
+
+    return posed
+
+
+def planned(posed: PosedSet) -> dict[str, int]:
+    return {one.name: one.right(posed.case) for one in posed.exercise.asked}
+
+
+def in_text(sizes: dict[str, int]) -> dict[str, str]:
+    return {name: typed(ticks) for name, ticks in sizes.items()}
+
+
+def check(posed: PosedSet, **other: int):
+    """The planned set with other sizes in place of some."""
+    return posed.check(in_text(planned(posed) | other))
+
+
+def slips(posed: PosedSet):
+    return [(one, slip, slip.rule(posed.givens)) for one in posed.exercise.asked for slip in one.slips]
+
+
+def test_sizes_and_slips_agree_with_sums_by_hand_and_stand_apart(whole_set, unit, posed_to):
+    assert len(slips(posed_to(whole_set, FEW[0], unit))) >= 3
+    least, tick = 3 * Fraction(NEAR.of(unit), MM), Fraction(1, MM)
+    for learner in LEARNERS:
+        posed = posed_to(whole_set, learner, unit)
+        right, wrong = set_by_hand(whole_set.id, read_on_page(posed.givens))
+        assert planned(posed).keys() == right.keys()
+        assert all(abs(Fraction(ticks, MM) - right[name]) <= tick for name, ticks in planned(posed).items())
+        assert {slip.id for _, slip, _ in slips(posed)} == set(wrong)
+        for one, slip, ticks in slips(posed):
+            name, by_hand = wrong[slip.id]
+            assert name == one.name and abs(Fraction(ticks, MM) - by_hand) <= 2 * tick, slip.id
+        for name, size in right.items():
+            values = sorted([size, *(value for about, value in wrong.values() if about == name)])
+            assert all(above - below > least for below, above in pairwise(values)), (learner, name)
+
+
+def test_planned_sets_are_right_however_they_are_given(whole_set, unit, posed_to):
+    for learner in LEARNERS:
+        posed = posed_to(whole_set, learner, unit)
+        feedback = posed.check(posed.answer)
+        assert feedback.right and feedback.kind == feedback.name == "right", (learner, feedback)
+        assert not feedback.items and "No gap and no clash" in feedback.picture.alt
+    rounded = {name: text.split(" (")[0] for name, text in posed.answer.items()}
+    assert posed.check(rounded).right
+    assert posed.check(list(posed.answer.values())).right
+    assert posed.check({name: to_quantity(ticks) for name, ticks in planned(posed).items()}).right
+    assert posed.check({name: text.removesuffix(f" {unit}") for name, text in rounded.items()}, unit).right
+
+
+def test_sets_rounded_to_a_mark_of_the_rule_are_right(whole_set, unit, posed_to):
+    """Each size is rounded to the nearest 1/64 in or 0.1 mm, so that two that meet may press by one mark."""
+    mark = INCH // 64 if unit == "in" else MM // 10
+    for learner in FEW:
+        posed = posed_to(whole_set, learner, unit)
+        sizes = planned(posed)
+        nearest = {name: (ticks + mark // 2) // mark * mark for name, ticks in sizes.items()}
+        assert check(posed, **nearest).right, learner
+
+
+def test_other_sets_that_fit_are_right(unit, posed_to):
+    for learner in FEW:
+        posed = posed_to(WHOLE_CASE, learner, unit)
+        sizes, small = planned(posed), MM * 7 // 10
+        # Narrower by less than 1/32 in, and the back with it.
+        both = check(posed, bottom=sizes["bottom"] - small, back_width=sizes["back_width"] - small)
+        assert both.right, (learner, both)
+        # A back that is a little loose both ways; a case a little wide, whose back has room.
+        assert check(posed, back_width=sizes["back_width"] - small, back_height=sizes["back_height"] - small).right
+        assert check(posed, bottom=sizes["bottom"] + small).right
+        assert check(posed, side=sizes["side"] - small, back_height=sizes["back_height"] - small).right
+
+
+def test_just_past_what_is_allowed_is_wrong(unit, posed_to):
+    for learner in FEW:
+        posed = posed_to(WHOLE_CASE, learner, unit)
+        sizes, much = planned(posed), MM * 9 // 10
+        assert not check(posed, bottom=sizes["bottom"] + much).right
+        assert not check(posed, back_width=sizes["back_width"] - much).right
+        assert not check(posed, back_height=sizes["back_height"] - much).right
+        # The back would clash by 0.5 mm, though the outside and every size are within 1/32 in.
+        clash = check(posed, bottom=sizes["bottom"] - MM // 2)
+        assert not clash.right and "clash of " in clash.picture.alt
+        # What compensates in the back does not mend the outside.
+        narrow = check(posed, bottom=sizes["bottom"] - 5 * MM, back_width=sizes["back_width"] - 5 * MM)
+        assert [item.label for item in narrow.items] == [BOTTOM.label]
+        assert "too narrow" in str(narrow) and "clash" not in str(narrow)
+
+
+def test_each_slip_has_its_own_feedback(whole_set, unit, posed_to):
+    for learner in FEW:
+        posed = posed_to(whole_set, learner, unit)
+        said = set()
+        for one, slip, ticks in slips(posed):
+            feedback = check(posed, **{one.name: ticks})
+            assert (feedback.kind, feedback.name) == ("slip", slip.id), (learner, slip.id, feedback)
+            (item,) = feedback.items
+            assert item.label == one.label and len(item.parts) == 3
+            assert slip.says.format_map(posed.givens.texts) in item.parts[0]
+            assert feedback.heading == "Not yet"
+            said.add(str(feedback))
+        assert len(said) == len(slips(posed))
+
+
+def amounts(text: str) -> list[Fraction]:
+    return [millimetres(found) for found in re.findall(r"(?:\d+ )?\d+(?:/\d+|\.\d+)? (?:in|mm)\b", text)]
+
+
+def test_words_and_picture_hold_the_amount_by_hand(unit, posed_to):
+    step = Fraction(254, 640) if unit == "in" else Fraction(1, 10)
+    for learner in FEW:
+        posed = posed_to(WHOLE_CASE, learner, unit)
+        right, wrong = set_by_hand(WHOLE_CASE.id, read_on_page(posed.givens))
+        for one, slip, ticks in slips(posed):
+            feedback = check(posed, **{one.name: ticks})
+            off = abs(wrong[slip.id][1] - right[one.name])
+            assert any(abs(amount - off) <= step / 2 for amount in amounts(feedback.items[0].said.does)), slip.id
+            kind = "gap" if (ticks < planned(posed)[one.name]) == ("back" in one.name) else "clash"
+            named = re.search(r"A (gap|clash) of (.+?) between back and (.+?),", feedback.picture.alt)
+            assert named and named[1] == kind, (slip.id, feedback.picture.alt)
+            assert any(abs(amount - off) <= step / 2 for amount in amounts(named[2])), (slip.id, named[0])
+            assert named[3] == ("top" if one.axis == "z" else "right side")
+            assert f"{kind} {named[2]}</text>" in feedback.picture.svg
+
+
+def test_a_back_too_wide_is_told_in_words(posed_to):
+    posed = posed_to(WHOLE_CASE, FEW[0], "mm")
+    feedback = check(posed, back_width=planned(posed)["back_width"] + 56 * MM // 10)
+    assert "The back is 5.6 mm too wide for its rabbet in the right side." in str(feedback)
+    assert "A clash of 5.6 mm between back and right side, from left to right, is marked." in feedback.picture.alt
+    assert "drawn larger than they are" in feedback.picture.alt
+    svg = feedback.picture.svg
+    assert "drawn larger than they are" in re.sub(r"<[^>]+>", " ", svg).replace("  ", " ") and ">clash 5.6 mm<" in svg
+    assert "All sizes in millimetres" in svg and "<title>" in svg
+
+
+def test_the_drawing_says_that_it_is_larger_only_where_it_is(posed_to):
+    posed = posed_to(WHOLE_CASE, FEW[0], "mm")
+    assert "larger" not in check(posed).picture.alt
+    assert "larger" not in check(posed, back_width=planned(posed)["back_width"] - 24 * MM).picture.alt
+
+
+def test_several_slips_are_told_each_with_its_own_board_and_no_more_than_three(unit, posed_to):
+    posed = posed_to(WHOLE_CASE, FEW[0], unit)
+    g = posed.givens
+    wide, high = g["W"] - 2 * g["t"], g["H"] - 2 * g["t"]
+    feedback = check(posed, bottom=wide, back_width=wide)
+    assert {item.label for item in feedback.items} == {BOTTOM.label, BACK_WIDTH.label}
+    texts = {item.label: item.said.does for item in feedback.items}
+    assert "The case comes" in texts[BOTTOM.label] and "the back" not in texts[BOTTOM.label].lower()
+    all_wrong = check(posed, bottom=wide, side=high, back_width=g["W"], back_height=g["H"])
+    assert len(all_wrong.items) == 3 and all(item.said.kind == "slip" for item in all_wrong.items)
+
+
+def test_a_size_out_of_the_air_is_told_without_its_exact_difference(whole_set, unit, posed_to):
+    posed = posed_to(whole_set, FEW[0], unit)
+    for one in whole_set.asked:
+        feedback = posed.check(in_text(planned(posed)) | {one.name: "2 m"})
+        assert (feedback.kind, feedback.name, feedback.picture) == ("other", "other", None)
+        (item,) = feedback.items
+        assert item.label == one.label and "more than " in item.said.does
+
+
+def test_the_right_figure_in_the_other_unit_is_told(whole_set, posed_to):
+    posed = posed_to(whole_set, FEW[0], "in")
+    for one in whole_set.asked:
+        figure = posed.answer[one.name].split(" (")[0].removesuffix(" in")
+        feedback = posed.check(posed.answer | {one.name: f"{figure} mm"})
+        assert feedback.kind == "wrong unit" and "inches" in feedback.items[0].said.look
+
+
+@pytest.mark.parametrize("answer", MALFORMED)
+def test_a_malformed_size_is_told_by_its_label(whole_set, unit, answer, posed_to):
+    posed = posed_to(whole_set, FEW[0], unit)
+    one = whole_set.asked[-1]
+    feedback = posed.check(posed.answer | {one.name: answer})
+    assert feedback.kind == MALFORMED[answer] and not feedback.right and feedback.picture is None
+    assert [item.label for item in feedback.items] == [one.label]
+    assert feedback.heading == "Not judged yet"
+
+
+class Awkward:
+    def __str__(self):
+        raise RuntimeError("no text")
+
+    __repr__ = __str__
+    __eq__ = None
+
+
+@pytest.mark.parametrize("answers", [
+    None, ..., "", "12 in", 3, 3.5, [], ["1 in"], {}, {"lid": "3 in"}, {3: "3 in"}, object(), {"bottom": object()},
+    b"12 in", {"bottom": Awkward()}, Awkward(), [None] * 4, [True] * 4, [float("nan")] * 4, {"bottom": "<b>1</b>"},
+    {"x" * 5000: "1 in"}, [["1 in"]] * 4, range(4), {"bottom": -5}, {"bottom": 10**5000},
+], ids=lambda answers: type(answers).__name__)
+def test_odd_answers_end_in_words(whole_set, answers, posed_to):
+    feedback = posed_to(whole_set, FEW[0], "in").check(answers)
+    assert feedback.kind in ("not tried", "not a length", "no unit")
+    assert 10 < len(str(feedback)) < 900
+
+
+def test_random_sets_are_judged_by_the_rule_and_end_in_words(unit, posed_to):
+    """The rule again, on sums by hand for this case: outside within 1/32 in, back in its rabbets, no clash."""
+    chance, mark = Random(3), (Fraction(254, 640) if unit == "in" else Fraction(1, 10))
+    found = set()
+    for number in range(150):
+        posed = posed_to(WHOLE_CASE, LEARNERS[number], unit)
+        most = 2 * MM if number % 2 else 20 * MM
+        off = {name: chance.randint(-most, most) // (1 + 3 * (number % 3)) for name in planned(posed)}
+        feedback = check(posed, **{name: ticks + off[name] for name, ticks in planned(posed).items()})
+        by = {name: Fraction(ticks, MM) for name, ticks in off.items()}
+        widest = THIRTYSECOND if unit == "in" else Fraction(8, 10)
+        room = [by["bottom"] - by["back_width"], by["side"] - by["back_height"]]
+        fits = all(-mark <= gap <= widest for gap in room)
+        right = fits and abs(by["bottom"]) <= widest and abs(by["side"]) <= widest
+        assert feedback.right == right, (posed.givens, by, feedback)
+        assert feedback.right or feedback.items, (by, feedback)
+        found.add(feedback.right)
+    assert found == {True, False}
+
+
+def test_no_feedback_and_no_hint_holds_a_right_size(whole_set, unit, posed_to):
+    for learner in FEW:
+        posed = posed_to(whole_set, learner, unit)
+        given = set(posed.givens.texts.values())
+        sizes = {text.split(" (")[0] for text in posed.answer.values()} - given
+        whole = re.compile("|".join(rf"(?<![\d./]){re.escape(size)}(?![\d/.])" for size in sizes))
+        for one in whole_set.asked:
+            for wrong in (*(slip.rule(posed.givens) for slip in one.slips), planned(posed)[one.name] + 9 * MM, 3 * MM):
+                feedback = check(posed, **{one.name: wrong})
+                mine = re.sub(r"You gave .*?(?:mm|in)\.", "", str(feedback))
+                assert not whole.search(mine), (sizes, feedback)
+        assert not [hint for hint in (*posed.hints, posed.question) if whole.search(hint)]
+
+
+def test_the_working_ends_in_each_size(whole_set, unit, posed_to):
+    for learner in FEW:
+        posed = posed_to(whole_set, learner, unit)
+        working = "\n".join(posed.working)
+        for name, label in posed.fields:
+            assert f"{label}:" in posed.working and posed.answer[name] in working
+        assert not re.search(r"[{}]|None|  ", "\n".join([working, posed.question, *posed.hints]))
+
+
+def test_every_misfit_of_a_set_is_found_where_it_is(posed_to):
+    posed = posed_to(WHOLE_CASE, FEW[0], "mm")
+    case, by = posed.case, 10 * MM
+    given = {one: one.right(case) + (by if one is BACK_WIDTH else 0) for one in WHOLE_CASE.asked}
+    built = put_together(case, given).built
+    (clash,) = misfits(built, case)
+    assert (clash.kind, clash.boards, clash.axis, clash.amount) == (CLASH, ("back", "right side"), 0, by)
+    end = case.by_name["back"].box.high[0]
+    assert (clash.box.low[0], clash.box.high[0]) == (end, end + by)
+    assert outside(built, case) == case.outside
+    assert misfits(case, case) == ()
+
+
+def test_new_numbers_for_each_learner(whole_set, unit, posed_to):
+    assert len({posed_to(whole_set, learner, unit).question for learner in LEARNERS}) > 150
