@@ -27,12 +27,17 @@ class View(NamedTuple):
     look: Look
     through: str
 
+    @property
+    def name(self) -> str:
+        """What the note calls the board: "the back", but "bay 1 drawer 1 box bottom"."""
+        return self.through if any(sign.isdigit() for sign in self.through) else f"the {self.through}"
+
     def at(self, cabinet: Cabinet) -> int:
         """Where the plane lies on the axis looked along."""
-        box = self.cabinet_board(cabinet).box
+        box = self.board(cabinet).box
         return (box.low[self.look.along] + box.high[self.look.along]) // 2
 
-    def cabinet_board(self, cabinet: Cabinet) -> Board:
+    def board(self, cabinet: Cabinet) -> Board:
         """The board that is cut; KeyError where the cabinet has none of that name."""
         return cabinet.by_name[self.through]
 
@@ -76,9 +81,9 @@ def dry_fit(built: Cabinet, planned: Cabinet, misfits: Sequence[Misfit], view: V
     said = " ".join(_said(misfit, built) for misfit in shown) or "No gap and no clash is marked."
     return Scene(
         "Put together dry, as you cut it",
-        unit_note(style, f"Cut through the {view.through}, seen from {_SEEN[look]}. {note}".strip()),
+        unit_note(style, f"Cut through {view.name}, seen from {_SEEN[look]}. {note}".strip()),
         " ".join([
-            f"The boards put together, cut through the {view.through} and seen from {_SEEN[look]}: "
+            f"The boards put together, cut through {view.name} and seen from {_SEEN[look]}: "
             f"{and_list([board.name for board in _cut(built, view)])}.", said, *legend, note]).strip(),
         bounds, tuple(items), tuple(legend),
     )
@@ -97,9 +102,12 @@ def _cut(cabinet: Cabinet, view: View) -> list[Board]:
 
 
 def _names(cabinet: Cabinet, view: View, bounds: Rect) -> list[Label | Leader]:
-    """The name of each board that is cut: on it where it is seen broad, else beside the drawing, on its own side."""
+    """Names of the cut boards of one group: on a board seen broad, else beside the drawing, on its own side."""
     found: list[Label | Leader] = []
+    group = view.board(cabinet).group
     for board in _cut(cabinet, view):
+        if board.group != group:
+            continue
         left, bottom, right, top = view.look.flat(board.box)
         name = board.name.removeprefix(f"{board.group} ")
         if board.placement.own_axis(view.look.along) == 2:

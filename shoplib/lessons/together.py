@@ -34,6 +34,9 @@ class Together:
     outside: Point
 
 
+_BY_SIZE = ("outside", "seating", "overlap")
+"""The checks whose amount says whether it is too much; of the others any stop is."""
+
 _OUTSIDE = (("wide", "narrow"), ("deep", "shallow"), ("high", "low"))
 
 
@@ -41,13 +44,20 @@ def put_together(planned: Cabinet, given: Mapping[Asked, int]) -> Together:
     """Cut the boards to the sizes given (ticks) and put them together; what is not given is as planned.
 
     Right is any set with the outside and the gaps of its joints within `WIDEST` and no clash. Two numbers that
-    were each rounded to a mark of the rule may meet by one mark: so much is no clash.
+    were each rounded to a mark of the rule may meet by one mark: so much is no clash. What leaves no room for
+    rounding, such as slides, is held against the sizes as they are marked out.
     """
     built = refit(planned, _sizes(planned, given))
     before, after = check(planned), check(built.cabinet)
-    known = {finding.text for finding in before}
-    new = [finding for finding in after if finding.text not in known]
     widest, mark = WIDEST.of(planned.style.unit), planned.style.step
+    on_the_mark = {
+        one: one.right(planned) if 2 * abs(ticks - one.right(planned)) <= mark else ticks
+        for one, ticks in given.items()
+    }
+    at_marks = after if on_the_mark == given else check(refit(planned, _sizes(planned, on_the_mark)).cabinet)
+    known = {finding.text for finding in before}
+    new = [found for found in after if found.check in _BY_SIZE and found.text not in known]
+    new += [found for found in at_marks if found.check not in _BY_SIZE and found.text not in known]
     where = misfits(built.cabinet, planned)
     far = tuple(one for one in where if one.amount > (mark if one.kind == CLASH else widest))
     size = outside(built.cabinet, planned).size
@@ -57,7 +67,8 @@ def put_together(planned: Cabinet, given: Mapping[Asked, int]) -> Together:
     others = _consequences(planned, given, before)
     says = [*_outside_in_words(off, widest, planned), *_in_words(others, far, planned, given)]
     if not right and not says:
-        says = [finding.text for finding in new if not _allowed(finding, widest, mark)]
+        says = [finding.text.partition(". ")[0] for finding in new if not _allowed(finding, widest, mark)]
+    says = [_plain(told, planned, given) for told in says]
     gap, clash = (
         max((one.amount for one in where if (one.kind == CLASH) is clash), default=0) for clash in (False, True)
     )
@@ -140,6 +151,13 @@ def _the(name: str) -> str:
     return name if any(sign.isdigit() for sign in name) else f"the {name}"
 
 
+def _plain(told: str, planned: Cabinet, given: Mapping[Asked, int]) -> str:
+    """The words without the name of the drawer, where the exercise asks about the boards of only one."""
+    groups = {planned.by_name[name].group for one in given for name in one.boards}
+    group = next(iter(groups)) if len(groups) == 1 else "case"
+    return told if group == "case" else told.replace(f"{group}: ", "").replace(f"{group} ", "the ")
+
+
 def due_to(whole: Together, planned: Cabinet, given: Mapping[Asked, int]) -> dict[Asked, tuple[str, ...]]:
     """By size, what of the dry-fit's words would not be said if that one were as planned.
 
@@ -150,7 +168,8 @@ def due_to(whole: Together, planned: Cabinet, given: Mapping[Asked, int]) -> dic
         without = put_together(planned, {each: ticks for each, ticks in given.items() if each is not one})
         due[one] = tuple(sentence for sentence in whole.says if sentence not in without.says)
     for one, says in due.items():
-        own = {sentence for sentence in says if sentence.startswith(tuple(f"{_the(name)} is " for name in one.boards))}
+        begins = tuple(_plain(f"{_the(name)} is ", planned, given) for name in one.boards)
+        own = {sentence for sentence in says if sentence.startswith(begins)}
         for other in due:
             if other is not one and other.boards != one.boards:
                 due[other] = tuple(sentence for sentence in due[other] if sentence not in own)

@@ -7,12 +7,15 @@ from random import Random
 
 import pytest
 
+from shoplib.documents.examples import example
+from shoplib.documents.project_file import read_project
 from shoplib.draw.misfits import CLASH, misfits, outside
 from shoplib.lessons.posed_set import PosedSet, pose_set
-from shoplib.lessons.set_exercise import NEAR
+from shoplib.lessons.set_exercise import NEAR, Asked
 from shoplib.lessons.together import put_together
 from shoplib.lessons.whole_case import BACK_WIDTH, BOTTOM, WHOLE_CASE
 from shoplib.measure import INCH, MM, to_quantity
+from shoplib.model.cabinet import solve
 from tests.lessons.answers import millimetres
 from tests.lessons.sets import set_by_hand
 from tests.lessons.test_exercises import LEARNERS, MALFORMED, read_on_page, typed
@@ -290,3 +293,30 @@ def test_every_misfit_of_a_set_is_found_where_it_is(posed_to):
 
 def test_new_numbers_for_each_learner(whole_set, unit, posed_to):
     assert len({posed_to(whole_set, learner, unit).question for learner in LEARNERS}) > 150
+
+
+def drawer_set():
+    """The sizes of one box in the shipped case, as an exercise would ask for them."""
+    case = solve(read_project(example("under_bench_case")))
+    box = "bay 1 drawer 1 "
+    rows = [
+        ("front", "Box front and back", "length", (f"{box}box front", f"{box}box back"), "x"),
+        ("bottom", "Box bottom", "width", (f"{box}box bottom",), "x"),
+    ]
+    return case, [Asked(*row, (), lambda _givens, _say: ()) for row in rows]
+
+
+def test_a_drawer_box_is_judged_against_its_slides_and_told_without_its_number():
+    case, (front, bottom) = drawer_set()
+    right = {one: one.right(case) for one in (front, bottom)}
+    assert put_together(case, right).right
+    narrow = put_together(case, right | {front: right[front] - INCH // 2})
+    assert not narrow.right
+    assert "the box is 1/2 in too narrow, its slides take 1 in for the pair" in narrow.says
+    wide = put_together(case, right | {bottom: right[bottom] + INCH // 4})
+    slack = INCH // 32  # the plan leaves 1/32 in at each end of the bottom
+    assert not wide.right and wide.misfits[0].amount == INCH // 4 - slack
+    assert wide.says == ("the box bottom is 7/32 in too wide for its groove in the right box side",)
+    # Rounded to the nearest mark of the rule it still is right, though slides forgive no box that is too wide.
+    assert put_together(case, right | {front: right[front] + case.style.step // 2}).right
+    assert not put_together(case, right | {front: right[front] + case.style.step}).right
