@@ -4,11 +4,12 @@ An exercise is data and small functions of the numbers it gives. It judges nothi
 """
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import TYPE_CHECKING, NamedTuple
 
 from shoplib.lessons.say import Say
+from shoplib.measure.traced import leaf
 
 if TYPE_CHECKING:
     from shoplib.lessons.numbers import Draw
@@ -49,6 +50,13 @@ class Givens(Mapping[str, int]):
 
     def __len__(self) -> int:
         return len(self._values)
+
+    def traced(self) -> "Givens":
+        """The same, with lengths that carry their names into whatever is worked out from them."""
+        return Givens([
+            row if row.text == str(row.value) else replace(row, value=leaf(row.value, row.what or row.name))
+            for row in self.rows
+        ])
 
     def __repr__(self) -> str:
         return f"Givens({', '.join(f'{row.name} = {row.text}' for row in self.rows)})"

@@ -6,6 +6,8 @@ from shoplib.lessons.exercise import Exercise, Givens
 from shoplib.lessons.judge import Feedback, judge
 from shoplib.lessons.numbers import givens_for
 from shoplib.lessons.say import UNIT_WORDS, Say
+from shoplib.measure.traced import Traced
+from shoplib.words.working import working
 
 
 @dataclass(frozen=True)
@@ -58,8 +60,11 @@ class Posed:
 
     @property
     def working(self) -> tuple[str, ...]:
-        """The solution, line by line, ending in the answer."""
-        return self.exercise.working(self.givens, Say(self.unit, self.exercise.caliper))
+        """The solution, line by line, ending in the answer; then how the workbook came by it, from its own sums."""
+        say = Say(self.unit, self.exercise.caliper)
+        right = self.exercise.right(self.givens.traced())
+        own = working(right, "the answer", say.style) if isinstance(right, Traced) else ()
+        return (*self.exercise.working(self.givens, say), *(f"In the workbook: {line}" for line in own))
 
     def check(self, answer: object = None, unit: str | None = None) -> Feedback:
         """Judge an answer. `unit` is the one printed beside a field; from a cell, write it out."""

@@ -1,8 +1,6 @@
 """The plain case that the exercises ask about, solved by the model: their answers are read off its boards."""
 
-from itertools import pairwise
-
-from shoplib.measure import INCH, INCH_STYLE, narrowest
+from shoplib.measure import INCH, INCH_STYLE
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Back, Bay, Carcass, JointChoice, Project, Size
 from shoplib.model.sheet import Sheet
@@ -36,11 +34,11 @@ def back_width(case: Cabinet) -> int:
 
 
 def bay_width(case: Cabinet) -> int:
-    """The clear width of a bay, in ticks (of the narrowest, by less than a tick a bay)."""
+    """The clear width of the first bay, in ticks: what will not divide, less than a tick a bay, is not in it."""
     spans = sorted(
         (board.box.low[0], board.box.high[0]) for board in case.boards if board.role in ("side", "divider")
     )
-    return narrowest([right - left for (_, left), (right, _) in pairwise(spans)])
+    return spans[1][0] - spans[0][1]
 
 
 def _across(case: Cabinet, name: str) -> int:

@@ -78,9 +78,10 @@ def _whole(total: Sum, style: Style) -> str:
 
 
 def _sum(total: Sum, style: Style) -> str:
-    """The terms with their signs, one that is added first."""
+    """The terms with their signs, what weighs most first, and before all one that is added."""
     terms = [(atom, times) for atom, times in total.terms if atom.value]
-    first = next((term for term in terms if term[1] > 0), None)
+    terms.sort(key=lambda term: -abs(term[0].value * term[1]))
+    first = next((term for term in terms if term[0].value * term[1] > 0), None)
     if first is not None:
         terms.remove(first)
         terms.insert(0, first)
@@ -110,7 +111,8 @@ def _choice(choice: Choice, style: Style) -> str:
         case "share":
             part = "half" if choice.parts == 2 else f"1/{choice.parts}"
             down = f", down to a whole {write_length(choice.steps, style)}" if choice.steps >= style.step else ""
-            return f"{part} of {among[0]}{down}"
+            whole = f"({among[0]})" if len(choice.among[0].terms) > 1 else among[0]
+            return f"{part} of {whole}{down}"
         case "down" | "up" | "nearest":
             way = {"down": "down to", "up": "up to", "nearest": "to the nearest"}[choice.how]
             return f"{among[0]}, {way} a whole {write_length(choice.steps, style)}"

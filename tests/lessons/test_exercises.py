@@ -10,6 +10,8 @@ from shoplib.lessons.exercise import Givens
 from shoplib.lessons.lesson_02 import THICKNESS
 from shoplib.lessons.posed import Posed, pose
 from shoplib.measure import MM, to_quantity, ureg, write_mm
+from shoplib.measure.traced import Traced
+from shoplib.words.working import leaves
 from tests.lessons.answers import by_hand, millimetres
 
 LEARNERS = [f"learner {number}" for number in range(200)]
@@ -256,3 +258,14 @@ def test_questions_and_help_have_no_holes(exercise, unit, posed_to):
     text.append(str(posed.check(posed.answer)))
     assert not [line for line in text if re.search(r"[{}]|None|Fraction|  |\btick", line)]
     assert all(posed.unit in value for what, value in posed.facts if what != "bays")
+
+
+def test_the_working_comes_from_the_functions_that_gave_the_answer(exercise, unit):
+    for seed in range(20):
+        posed = pose(exercise, f"learner {seed}", unit)
+        right = exercise.right(posed.givens.traced())
+        assert right == exercise.right(posed.givens)
+        assert isinstance(right, Traced)
+        named = {given.what or given.name for given in posed.givens.rows}
+        assert {leaf.name for leaf in leaves(right)} <= named
+        assert any(line.startswith("In the workbook: the answer ") for line in posed.working)
