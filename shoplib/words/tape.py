@@ -1,6 +1,6 @@
 """A tape reading in words, step by step."""
 
-from shoplib.measure import INCH, MM, Style, to_step, write_brief, write_length, write_measured
+from shoplib.measure import INCH, MM, Style, to_step, write_brief, write_length
 from shoplib.measure.tape import TapeStep, tape_steps
 
 _FRACTION = {
@@ -64,11 +64,7 @@ def sum_text(ticks: int, style: Style) -> str:
     >>> sum_text(INCH * 21 // 8, Style("in", INCH // 16)), sum_text(267 * MM, Style("mm", MM))
     ('2 in + 1/2 in + 1/8 in', '260 mm + 5 mm + 2 mm')
     """
-    return " + ".join(_length(step.ticks, style) for step in tape_steps(ticks, style) if step.count)
-
-
-def _length(ticks: int, style: Style) -> str:
-    return write_length(ticks, style) if ticks % style.step == 0 else write_measured(ticks, style)
+    return " + ".join(write_length(step.ticks, style) for step in tape_steps(ticks, style) if step.count)
 
 
 def _finer(step: TapeStep, style: Style) -> str:
