@@ -17,6 +17,8 @@ def dimension(scene: Scene, ask: str) -> int:
     try:
         item, place = scene.items[int(number)], int(k)
         if isinstance(item, Chain):
+            if item.sizes:
+                return item.sizes[place]
             return item.at[place + 1] - item.at[place]
         if isinstance(item, Running):
             return abs(item.at[place] - item.datum)

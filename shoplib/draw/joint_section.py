@@ -7,6 +7,7 @@ from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Rect, Scene, Shape
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style
+from shoplib.model.allowance import cut_for
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Joint
@@ -71,11 +72,9 @@ def _small(ticks: int, style: Style) -> str:
 
 def _cut_for(enters: Board, receives: Board) -> Box:
     """The cut of one board that the other goes into, in the world."""
-    for cut in receives.cuts:
-        if cut.for_board == enters.name and hasattr(cut, "low"):
-            box = receives.placement.to_world(cut.box)
-            if any(piece.overlaps(box) for piece in enters.pieces):
-                return box
+    cut = cut_for(enters, receives)
+    if cut is not None:
+        return cut
     raise ValueError(f"{enters.name} enters no cut of {receives.name}: there is no section to draw")
 
 
@@ -150,7 +149,7 @@ def _dimensions(cut: Box, inside: Box, enters: Board, receives: Board, along: in
     drawn = [moved.get((across, t), t) for t in (inside.low[across], inside.high[across])]
     items: list[Item] = [
         Chain(near, 0, (low, high), (page.measured(high - low),)),
-        Chain(far, 0, tuple(drawn), (page.measured(inside.size[across]),)),
+        Chain(far, 0, tuple(drawn), (page.measured(inside.size[across]),), sizes=(inside.size[across],)),
     ]
     wood = receives.box
     stations = sorted({cut.low[along], cut.high[along], wood.low[along], wood.high[along]})

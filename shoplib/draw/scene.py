@@ -35,6 +35,19 @@ class Shape:
 
 
 @dataclass(frozen=True, slots=True)
+class Slanted:
+    r"""One flat figure with straight edges that need not be level: its corners in turn, convex.
+
+    `hatch` is "" or one of `/` and `\`.
+    """
+
+    corners: tuple[Point, ...]
+    fill: str
+    name: str = ""
+    hatch: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Disc:
     """A round hole or fitting: its centre and diameter."""
 
@@ -84,7 +97,8 @@ class Chain:
 
     `at` are the positions along that side, rising; `texts` stand between them (one fewer), and an empty text
     leaves its stretch without a dimension. Row 0 is nearest the drawing. `foot` is where the extension lines
-    begin: one position across, or one for each position; None is the edge of the drawing.
+    begin: one position across, or one for each position; None is the edge of the drawing. `sizes` are the
+    lengths that the texts tell, where something is drawn larger than it is.
     """
 
     side: str
@@ -92,6 +106,7 @@ class Chain:
     at: tuple[int, ...]
     texts: tuple[str, ...]
     foot: int | tuple[int, ...] | None = None
+    sizes: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
