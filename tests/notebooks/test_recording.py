@@ -1,0 +1,79 @@
+"""Pages are stored as recorded, recording changes nothing by itself, and a changed model is noticed."""
+
+import os
+import re
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+import nbformat
+import pytest
+from nbclient import NotebookClient
+
+from tests.notebooks.record import WIDGET, recorded
+
+ROOT = Path(__file__).parents[2]
+PAGES = sorted((ROOT / "notebooks").glob("*.ipynb"))
+EACH = pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
+
+ENTERS = ("model/joinery.py", "(joint.depth - joint.end_gap)", "(joint.depth - joint.end_gap + 31_750)")
+CHANGES = {
+    "00": ENTERS,
+    "02": ENTERS,
+}
+"""For each page a file of the library, a constant or sum in it, and what stands there instead: 1/64 in more."""
+
+
+@EACH
+def test_no_living_widget_is_stored(page):
+    stored = nbformat.read(page, as_version=4)
+    assert "widgets" not in stored.metadata
+    outputs = [one for cell in stored.cells if cell.cell_type == "code" for one in cell.outputs]
+    assert not [one for one in outputs if WIDGET in one.get("data", {})]
+
+
+def test_recording_twice_changes_no_byte():
+    page = ROOT / "notebooks" / "00_start_here.ipynb"
+    before = page.read_bytes()
+    assert recorded(page) == recorded(page)
+    assert page.read_bytes() == before
+
+
+@EACH
+def test_a_changed_model_is_noticed(page, tmp_path):
+    if page.stem[:2] not in CHANGES:
+        pytest.fail(f"{page.name}: name a constant of the model in CHANGES that its worked figures rest on")
+    where, old, new = CHANGES[page.stem[:2]]
+    shutil.copytree(ROOT / "shoplib", tmp_path / "shoplib", ignore=shutil.ignore_patterns("__pycache__"))
+    shutil.copytree(ROOT / "data", tmp_path / "data")
+    file = tmp_path / "shoplib" / where
+    source = file.read_text()
+    assert source.count(old) == 1
+    file.write_text(source.replace(old, new))
+    # nbval puts the folder that it runs in before the installed package, in the kernel as well.
+    (tmp_path / "notebooks").mkdir()
+    shutil.copy(page, tmp_path / "notebooks")
+    command = [sys.executable, "-m", "pytest", "-q", "--nbval-lax", "--nbval-current-env", "--nbval-cell-timeout=60"]
+    command += [f"--nbval-sanitize-with={ROOT / 'tests' / 'nbval_sanitize.cfg'}", "-p", "no:cacheprovider"]
+    kept = {name: value for name, value in os.environ.items() if not name.startswith("PYTEST_")}
+    kept |= {"PYTHONPATH": str(tmp_path), "SHOPLIB_WORKBOOK": str(tmp_path / "kept")}
+    done = subprocess.run([*command, "notebooks"], cwd=tmp_path, env=kept, capture_output=True, text=True)
+    assert done.returncode == 1, done.stdout + done.stderr
+    assert "Cell outputs differ" in done.stdout
+
+
+@EACH
+def test_every_exercise_takes_its_own_answer(page, tmp_path):
+    opened = nbformat.read(page, as_version=4)
+    asked = 0
+    for cell in opened.cells:
+        if cell.cell_type != "code":
+            continue
+        cell.source, found = re.subn(
+            r"^ask\((\w+)\)$", r"box = ask(\1); assert box.check(box.posed.answer).right; box", cell.source, flags=re.M
+        )
+        asked += found
+    assert asked >= (1 if page.stem.startswith("00") else 5)
+    client = NotebookClient(opened, timeout=120, kernel_name="python3", resources={"metadata": {"path": str(tmp_path)}})
+    client.execute(env={**os.environ, "SHOPLIB_WORKBOOK": str(tmp_path / "kept")})
