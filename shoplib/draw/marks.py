@@ -5,6 +5,7 @@ grey print; cut wood is hatched, hidden lines are dashed and a clash is cross-ha
 the only sign.
 """
 
+from collections.abc import Sequence
 from html import escape
 
 INK = "#1d1f21"
@@ -85,4 +86,28 @@ def hatch_path(box: tuple[float, float, float, float], kind: str) -> str:
             x0, x1 = max(left, k + top), min(right, k + bottom)
             parts.append(f"M{x0:.1f} {x0 - k:.1f}L{x1:.1f} {x1 - k:.1f}")
             k += step
+    return "".join(parts)
+
+
+def slanted_hatch(corners: Sequence[tuple[float, float]], kind: str) -> str:
+    """Slanting lines over a convex figure of the page, in step with those of `hatch_path`.
+
+    >>> slanted_hatch([(0, 0), (7, 0), (7, 8), (0, 8)], "/")
+    'M0.0 7.0L7.0 0.0M6.0 8.0L7.0 7.0'
+    """
+    step, sign = HATCH_STEP[kind], 1 if kind == "/" else -1
+    levels = [x + sign * y for x, y in corners]
+    parts = []
+    k = (min(levels) // step + 1) * step
+    while k < max(levels):
+        found = set()
+        for number, (x, y) in enumerate(corners):
+            before, now = levels[number - 1], levels[number]
+            if (before - k) * (now - k) <= 0 and before != now:
+                part, (x0, y0) = (k - before) / (now - before), corners[number - 1]
+                found.add((round(x0 + part * (x - x0), 1), round(y0 + part * (y - y0), 1)))
+        if len(found) >= 2:
+            (a, b), (c, d) = min(found), max(found)
+            parts.append(f"M{a:.1f} {b:.1f}L{c:.1f} {d:.1f}")
+        k += step
     return "".join(parts)

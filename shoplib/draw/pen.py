@@ -15,6 +15,7 @@ from shoplib.draw.marks import (
     SMALL,
     TITLE,
     hatch_path,
+    slanted_hatch,
     text_element,
 )
 from shoplib.draw.outline import outline
@@ -29,6 +30,7 @@ from shoplib.draw.scene import (
     Running,
     Scene,
     Shape,
+    Slanted,
 )
 from shoplib.measure import MM
 
@@ -82,6 +84,8 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "") -> Drawn:
         kind = type(item)
         if kind is Shape:
             body.append(_shape(item, left, top, scale))
+        elif kind is Slanted:
+            body.append(_slanted(item, left, top, scale))
         elif kind is Line:
             body.append(_line(item, left, top, scale))
         elif kind is Disc:
@@ -215,6 +219,17 @@ def _shape(item: Shape, left: int, top: int, scale: float) -> str:
             for a, b, c, d in item.rects
         )
         text += f'<path d="{lines}" stroke="{ink}" stroke-width="0.6"/>'
+    return text
+
+
+def _slanted(item: Slanted, left: int, top: int, scale: float) -> str:
+    paint, ink, wide = FILL[item.fill]
+    corners = [((x - left) * scale, (top - y) * scale) for x, y in item.corners]
+    path = "M" + "L".join(f"{x:.2f} {y:.2f}" for x, y in corners) + "Z"
+    start = f'<path d="{path}" fill="{paint}" stroke="{ink}" stroke-width="{wide:g}"'
+    text = f"{start}><title>{escape(item.name, quote=False)}</title></path>" if item.name else f"{start}/>"
+    if item.hatch:
+        text += f'<path d="{slanted_hatch(corners, item.hatch)}" stroke="{ink}" stroke-width="0.6"/>'
     return text
 
 

@@ -131,7 +131,7 @@ class Leader:
     ringed: bool = False
 
 
-Item = Shape | Disc | Line | Label | EdgeText | Chain | Running | Leader
+Item = Shape | Slanted | Disc | Line | Label | EdgeText | Chain | Running | Leader
 
 
 @dataclass(frozen=True)

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from shoplib.draw.asking import dimension
 from shoplib.draw.scene import Scene
-from shoplib.lists.cut_list import kinds
+from shoplib.lists.cut_list import Kind, kinds
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Project
 from shoplib.model.solved import Cabinet
@@ -18,7 +18,8 @@ SIDES = {2: "length", 3: "width", 4: "thickness"}
 
 @dataclass(frozen=True, slots=True)
 class Why:
-    """Answers for one solved project: `views` are the functions that its drawings were made with, in order.
+    """Answers for one solved project: `views` are the functions that its drawings were made with, in order,
+    and `rows` the one that its table of boards was made with.
 
     The project is solved once more with numbers that carry their working, so the answer comes out of the
     very functions that gave the size.
@@ -32,6 +33,7 @@ class Why:
 
     project: Project
     views: Sequence[Callable[[Cabinet], Scene]]
+    rows: Callable[[Cabinet], Sequence[Kind]] = kinds
 
     def ask(self, name: str) -> tuple[str, ...]:
         """The working of the size of that name: "table/ROW/COLUMN" or "drawing/NUMBER/DIMENSION".
@@ -42,7 +44,7 @@ class Why:
         try:
             kind, number, place = name.split("/")
             if kind == "table":
-                board, side = kinds(cabinet)[int(number)].boards[0], SIDES[int(place)]
+                board, side = self.rows(cabinet)[int(number)].boards[0], SIDES[int(place)]
                 return working(getattr(board, side), f"{board.name}, {side}", cabinet.style)
             scene = self.views[int(number)](cabinet)
         except (ValueError, IndexError, KeyError):
