@@ -5,6 +5,7 @@ from pathlib import Path
 
 from shoplib.checks import check
 from shoplib.documents.atomic import WriteError, write_files
+from shoplib.documents.cautions import cautions_text
 from shoplib.documents.cut_list_file import cut_list_csv, cut_list_text
 from shoplib.documents.drawings import drawing_files
 from shoplib.documents.glossary import words_text
@@ -62,9 +63,10 @@ def run(file: str, to: str) -> int:
 
 
 def _list_text(cabinet: Cabinet, findings: tuple[Finding, ...]) -> str:
-    """The list to take along: the verdict, the boards, what was found, and the words that may be new."""
+    """The list to take along: the verdict, the boards, what was found, the words that may be new, the cautions."""
     listed, found = cut_list_text(cabinet), findings_text(findings, width=100)
     parts = [verdict(cabinet, findings) + "\n", listed, f"Dry-fit\n\n{found}", words_text([listed, found])]
+    parts.append(cautions_text(cabinet))
     return "\n".join(filter(None, parts))
 
 

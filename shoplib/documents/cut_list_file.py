@@ -10,7 +10,12 @@ import textwrap
 from collections.abc import Iterable
 
 from shoplib.documents.before_cutting import before_cutting
+from shoplib.documents.cut_notes import cut_notes
+from shoplib.documents.fixings import fixings
+from shoplib.documents.hardware_page import screws_section
 from shoplib.documents.plan_words import STAGES
+from shoplib.documents.riding import heights, stop_words
+from shoplib.documents.standing import standing_words
 from shoplib.lists.alike import told_of_each
 from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words, joined_words, kind_cut_words, where_words
@@ -86,6 +91,8 @@ def cut_list_text(cabinet: Cabinet) -> str:
     """
     rows = kinds(cabinet)
     lines = [f"Cut list: {cabinet.name}", "", *_wrapped(_legend(cabinet), "")]
+    for place in standing_words(cabinet):
+        lines += ["", "Where it stands", "", *_wrapped(place, "  ")]
     told: dict[tuple[str, ...], Kind] = {}
     for stage in sorted({kind.stage for kind in rows}):
         lines += ["", f"Stage {stage}: {STAGES[stage]}", ""]
@@ -98,8 +105,7 @@ def cut_list_text(cabinet: Cabinet) -> str:
         for kind in rows:
             if kind.stage == stage:
                 lines += _entry(kind, cabinet, told)
-    if cabinet.spacers:
-        lines += ["", "Heights to set the slides by", "", *_spacers(cabinet)]
+    lines += _hardware(cabinet)
     if cabinet.sums:
         lines += ["", "Closing sums", ""]
         for chain in cabinet.sums:
@@ -107,11 +113,29 @@ def cut_list_text(cabinet: Cabinet) -> str:
     return "\n".join(lines) + "\n"
 
 
+def _hardware(cabinet: Cabinet) -> list[str]:
+    """Heights of slides and runners, stops, screws, and fixings: each part only where the cabinet has any."""
+    lines = []
+    screws = [
+        f"{count} x {gauge}, {length} long, for {use}, into the {into}"
+        for gauge, length, use, into, count in screws_section(cabinet).rows
+    ]
+    for title, words in (
+        ("Heights to set the slides by", _spacers(cabinet)),
+        ("Stops", [line for text in stop_words(cabinet) for line in _wrapped(text, "  ")]),
+        ("Screws", [line for text in screws for line in _wrapped(text, "  ")]),
+        ("Fixings", [line for text in fixings(cabinet).lines for line in _wrapped(text, "  ")]),
+    ):
+        if words:
+            lines += ["", title, "", *words]
+    return lines
+
+
 def _spacers(cabinet: Cabinet) -> list[str]:
     """Each height once, with the drawers that it is for."""
     writing = Writing(cabinet.style)
     alike: dict[tuple[str, int], list[str]] = {}
-    for text, ticks in cabinet.spacers:
+    for text, ticks in heights(cabinet):
         group, _, what = text.partition(": ")
         alike.setdefault((what, ticks), []).append(group)
     return [
@@ -143,6 +167,7 @@ def _legend(cabinet: Cabinet) -> str:
         "Sizes are length (along the grain) x width x thickness, as they leave the saw. "
         "Cuts are set out on the finished board, to the near wall of the cut. "
     )
+    text += "".join(f"{words} " for words in cut_notes(cabinet))
     rounded = any(to_step(ticks, cabinet.style.step) != ticks for board in cabinet.boards for ticks in board.cut_size)
     if rounded:
         step = write_length(cabinet.style.step, cabinet.style)

@@ -5,8 +5,10 @@ from collections.abc import Iterable, Iterator
 from dataclasses import asdict
 
 from shoplib.documents.before_cutting import LOOK, STOP, before_cutting, measure_first
+from shoplib.documents.cut_notes import cut_notes
 from shoplib.documents.hardware_page import hardware_page, pair_words
-from shoplib.documents.joint_pages import butted, joint_scenes
+from shoplib.documents.joint_pages import butted, joint_scenes, without_cut
+from shoplib.documents.standing import standing_words
 from shoplib.documents.typeset import typeset
 from shoplib.draw.board_drawing import board_drawing
 from shoplib.draw.board_face import faces
@@ -45,6 +47,7 @@ _STOPPED = "STOP: this plan does not go together yet. Cut nothing before it is m
 _WRITE_DOWN = (
     "Write what you read into the project, under \u201cmeasured\u201d (to_measure.toml has the lines), and plan anew."
 )
+_CAUTIONS = "Before you cut, read the cautions; they head \u201cHardware, and what to test while building\u201d."
 _LEAST_VIEW = 90.0
 """A view that would get less height than this in mm under the words of the first page begins a page of its own."""
 
@@ -135,7 +138,7 @@ def _pdf(cabinet: Cabinet, findings: tuple[Finding, ...], views: Iterable[Scene]
         "views": [_entry(scene, lying if apart or n else under, unit) for n, scene in enumerate(views)],
         "joints": [_entry(scene, _JOINT, unit, unit_note(cabinet.style)) for scene in joints],
         "about_joints": unit_note(cabinet.style),
-        "butted": butted(cabinet),
+        "butted": " ".join(filter(None, [*cut_notes(cabinet), butted(cabinet), without_cut(cabinet)])),
         "hardware": [asdict(section) for section in hardware_page(cabinet, findings)],
         "boards": [_entry(scene, (standing[0], _half(scene, standing)), unit) for scene in boards],
     })
@@ -163,6 +166,8 @@ def _first_words(cabinet: Cabinet, findings: tuple[Finding, ...]) -> list[dict]:
     lines += [{"grave": False, "text": text} for text in measure_first(cabinet)]
     if cabinet.waiting:
         lines.append({"grave": False, "text": _WRITE_DOWN})
+    lines += [{"grave": False, "text": text} for text in standing_words(cabinet)]
+    lines.append({"grave": False, "text": _CAUTIONS})
     return lines
 
 

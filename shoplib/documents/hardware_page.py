@@ -1,8 +1,11 @@
 """The hardware page: where slides, pulls, pegs and casters go, with which screws, and what to test while building."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
 
+from shoplib.documents.cautions import cautions
+from shoplib.documents.fixings import fixings, hanging
+from shoplib.documents.page_section import Section
+from shoplib.documents.riding import slides_section
 from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
@@ -10,25 +13,13 @@ from shoplib.measure import INCH_STYLE, MM, MM_STYLE, Style, to_step, write_leng
 from shoplib.model.board import Board, Hole
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.words.naming import and_list, boards_in_short, in_short
+from shoplib.words.naming import and_list, boards_in_short
 
-_NOT_BOUGHT = ("runner", "kicker")
-"""Boards that a drawer runs on."""
 _USES = {
     "front screws": "fronts, from inside the box",
     "rail screws": "rails, through the sides",
     "cleat screws": "cleats, through the panel",
 }
-
-
-@dataclass(frozen=True, slots=True)
-class Section:
-    """One headed part of the page: lines of text, then a table where it has rows."""
-
-    title: str
-    lines: tuple[str, ...] = ()
-    head: tuple[str, ...] = ()
-    rows: tuple[tuple[str, ...], ...] = field(default=())
 
 
 def hardware_page(cabinet: Cabinet, findings: Iterable[Finding] = ()) -> list[Section]:
@@ -40,9 +31,12 @@ def hardware_page(cabinet: Cabinet, findings: Iterable[Finding] = ()) -> list[Se
     diagonals = told_once([f.text for f in findings if f.check == "diagonals"])
     notes = told_once([f.text for f in findings if f.level == "note" and f.check != "diagonals"])
     found = [
+        Section("Cautions", cautions(cabinet)),
         Section("Mirrored pairs", _mirrored(cabinet)),
-        _slides(cabinet, page),
-        _screws(cabinet, page),
+        slides_section(cabinet, page),
+        screws_section(cabinet),
+        fixings(cabinet),
+        hanging(cabinet),
         _pulls(cabinet, page),
         _pegs(cabinet, page),
         _under(cabinet, page),
@@ -76,74 +70,7 @@ def pair_words(drawn: str) -> str:
     return f"cut as a mirrored pair: {drawn} as drawn, its twin mirrored. Lay the two side by side to mark them."
 
 
-@dataclass(frozen=True, slots=True)
-class Riding:
-    """One slide or runner: what it is, on which board of the case, of which drawer, and where it lies (world)."""
-
-    what: str
-    on: str
-    group: str
-    box: Box
-
-
-def riding(cabinet: Cabinet) -> list[Riding]:
-    """Everything that drawers and pull-outs run on: bought slides, and runners and kickers of wood."""
-    found = [Riding(h.row or h.what, h.on, h.group, h.box) for h in cabinet.hardware if h.what == "slide"]
-    against = {joint.enters: joint.receives for joint in cabinet.joints}
-    found += [
-        Riding(f"wood {board.role}", against.get(board.name, ""), board.group, board.box)
-        for board in cabinet.boards if board.role in _NOT_BOUGHT
-    ]
-    return found
-
-
-def _slides(cabinet: Cabinet, page: Writing) -> Section:
-    """Heights from the bottom of the case (the spacer) and setbacks, on the case and on the box."""
-    alike: dict[tuple[str, ...], list[str]] = {}
-    for item in riding(cabinet):
-        upright = cabinet.by_name.get(item.on)
-        low, length = item.box.low, item.box.size[1]
-        floor = _floor(cabinet, item.box)
-        moving = _moving(cabinet, item.group)
-        row = (
-            item.what,
-            page.length(length),
-            page.length(low[2] - floor),
-            page.length(low[1] - upright.box.low[1]) if upright else "",
-            _above(low[2] - moving.low[2], page) if moving else "",
-            page.length(low[1] - moving.low[1]) if moving else "",
-        )
-        alike.setdefault(row, []).append(item.group)
-    rows = [(and_list(in_short(dict.fromkeys(groups))), *row) for row, groups in alike.items()]
-    return Section(
-        "Slides and runners",
-        ("Make a spacer as high as the column says and rest the slide on it, left and right alike. "
-         "Fix one screw in a slot first, try the drawer, then set the others. Follow the sheet that comes "
-         "with the slide where it says otherwise.",) if rows else (),
-        ("for", "slide", "length", "spacer: lower edge above the bottom of the case", "set back on the case",
-         "lower edge on the box, from its lower edge", "set back on the box"),
-        tuple(rows),
-    )
-
-
-def _above(ticks: int, page: Writing) -> str:
-    """A height from the foot of the box, which a runner may lie below."""
-    return page.length(ticks) if ticks >= 0 else f"{page.length(-ticks)} below it"
-
-
-def _floor(cabinet: Cabinet, box: Box) -> int:
-    """The upper face of the bottom of the case under a fitting."""
-    under = [b.box.high[2] for b in cabinet.boards if b.role == "bottom" and b.box.high[2] <= box.low[2]]
-    return max(under, default=0)
-
-
-def _moving(cabinet: Cabinet, group: str) -> Box | None:
-    """The box of a drawer, or the panel of a pull-out, without its front."""
-    boards = [b.box for b in cabinet.groups.get(group, ()) if b.role.startswith("box ") or b.role == "panel"]
-    return around(boards) if boards else None
-
-
-def _screws(cabinet: Cabinet, page: Writing) -> Section:
+def screws_section(cabinet: Cabinet) -> Section:
     """How many of each, and what they go into."""
     counts: dict[tuple[str, int, str, str], int] = {}
     for fitting in cabinet.hardware:
@@ -178,27 +105,44 @@ def _as_bought(length: int, style: Style) -> str:
 
 
 def _pulls(cabinet: Cabinet, page: Writing) -> Section:
-    """Holes for pulls, from the left end and the lower edge of each front."""
-    alike: dict[tuple[str, str, str], list[Board]] = {}
+    """Holes for pulls, from the left end and the lower edge of each front, and the wood that their screws pass."""
+    alike: dict[tuple[str, ...], list[Board]] = {}
     for board in cabinet.boards:
-        holes = [cut for cut in board.cuts if isinstance(cut, Hole) and cut.kind.startswith("pull")]
-        if board.role != "front" or not holes:
+        at = _pull_holes(board)
+        if board.role != "front" or not at:
             continue
         low = board.box.low
-        at = [board.placement.to_world(Box(hole.centre, hole.centre)).low for hole in holes]
         row = (
-            page.setting(holes[0].diameter),
-            and_list(list(dict.fromkeys(page.length(x - low[0]) for x, _, _ in at))),
-            and_list(list(dict.fromkeys(page.length(z - low[2]) for _, _, z in at))),
+            page.setting(next(iter(at.values()))),
+            and_list(list(dict.fromkeys(page.length(x - low[0]) for x, _ in at))),
+            and_list(list(dict.fromkeys(page.length(z - low[2]) for _, z in at))),
+            and_list(list(dict.fromkeys(page.measured(_passed(board, place, cabinet)) for place in at))),
         )
         alike.setdefault(row, []).append(board)
     return Section(
         "Holes for pulls",
         ("Drill from the face that shows, into waste, so that the rim does not break out. The holes in the "
-         "box front are on the drawings.",) if alike else (),
-        ("front", "hole", "from the left", "from the bottom edge"),
+         "box front are on the drawings.",
+         "The screws of a pull must pass the wood of the last column, and then hold in the pull as deep as its "
+         "maker says; what is sold with a pull is often too short for two thicknesses.") if alike else (),
+        ("front", "hole", "from the left", "from the bottom edge", "wood that the screws pass"),
         tuple((boards_in_short(boards), *row) for row, boards in alike.items()),
     )
+
+
+def _pull_holes(board: Board) -> dict[tuple[int, int], int]:
+    """Where in the cabinet (across, up) a board is bored for a pull, and the diameter."""
+    found = {}
+    for hole in board.cuts:
+        if isinstance(hole, Hole) and hole.kind.startswith("pull"):
+            x, _, z = board.placement.to_world(Box(hole.centre, hole.centre)).low
+            found[x, z] = hole.diameter
+    return found
+
+
+def _passed(front: Board, place: tuple[int, int], cabinet: Cabinet) -> int:
+    """Thickness of the front and of what is bored behind it at one place."""
+    return sum(board.thickness for board in cabinet.groups[front.group] if place in _pull_holes(board))
 
 
 def _pegs(cabinet: Cabinet, page: Writing) -> Section:
@@ -237,5 +181,10 @@ def _under(cabinet: Cabinet, page: Writing) -> Section:
             fitting.what, fitting.on, f"{page.length(x - low[0])} to {page.length(u - low[0])}",
             f"{page.length(y - low[1])} to {page.length(v - low[1])}", page.length(fitting.box.size[2]),
         ))
-    return Section("Under the case", (),
-                   ("what", "under", "from the left of the case", "from its front", "height"), tuple(rows))
+    return Section(
+        "Under the case",
+        ("The places are those of a pad that the plan assumes, a sixth of the inside depth square; it is no plate "
+         "size. Use the plate of your own caster or foot, near the corner of the case.",) if rows else (),
+        ("what", "under", "assumed pad, from the left of the case", "assumed pad, from its front", "height"),
+        tuple(rows),
+    )

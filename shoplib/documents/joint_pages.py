@@ -2,39 +2,54 @@
 
 from collections.abc import Iterator
 
+from shoplib.documents.fixings import against, butt_joints
 from shoplib.draw.joint_section import joint_section
 from shoplib.draw.scene import Scene
 from shoplib.model.solved import Cabinet, Joint
-from shoplib.words.naming import plural
 
 
 def joint_scenes(cabinet: Cabinet) -> Iterator[Scene]:
     """One section for all joints that are made alike; the legend says how many there are.
 
-    A joint that finds no cut is left out: the dry-fit stops at it, and says so.
+    A joint that finds no cut has no section: `without_cut` names it, and the dry-fit stops at it.
     """
-    alike: dict[tuple, list[Joint]] = {}
-    for joint in cabinet.joints:
-        if joint.depth and {joint.enters, joint.receives} <= cabinet.by_name.keys():
-            alike.setdefault(_making(joint, cabinet), []).append(joint)
-    for joints in alike.values():
-        try:
-            scene = joint_section(cabinet, joints[0], cabinet.style)
-        except ValueError:  # what `joint_section` raises where the cut is missing, and for nothing else
-            continue
-        count = f"{len(joints)} joints are made so." if len(joints) > 1 else "One joint is made so."
-        yield scene.with_items(legend=(count,), alt=count)
+    for joints in _alike(cabinet):
+        scene = _section(cabinet, joints[0])
+        if scene is not None:
+            count = f"{len(joints)} joints are made so." if len(joints) > 1 else "One joint is made so."
+            yield scene.with_items(legend=(count,), alt=count)
+
+
+def without_cut(cabinet: Cabinet) -> str:
+    """The joints whose cut is missing, in one sentence; empty where every joint has its own."""
+    names = [
+        f"{joints[0].enters} in {joints[0].receives}"
+        for joints in _alike(cabinet) if _section(cabinet, joints[0]) is None
+    ]
+    return f"Not drawn, for the cut of the joint is missing: {'; '.join(names)}." if names else ""
 
 
 def butted(cabinet: Cabinet) -> str:
     """The joints that have no cut, in one sentence; empty where there are none."""
-    met: dict[str, set[str]] = {}
+    told = against(cabinet, butt_joints(cabinet))
+    return f"Butted, without a cut: {told}." if told else ""
+
+
+def _alike(cabinet: Cabinet) -> list[list[Joint]]:
+    """Joints that have a depth, those that are made alike together."""
+    found: dict[tuple, list[Joint]] = {}
     for joint in cabinet.joints:
-        if not joint.depth and {joint.enters, joint.receives} <= cabinet.by_name.keys():
-            enters, receives = (cabinet.by_name[name] for name in (joint.enters, joint.receives))
-            met.setdefault(enters.role or enters.name, set()).add(receives.role or receives.name)
-    told = [f"{plural(one)} against {plural(other)}" for one, others in met.items() for other in sorted(others)]
-    return f"Butted, without a cut: {'; '.join(told)}." if told else ""
+        if joint.depth and {joint.enters, joint.receives} <= cabinet.by_name.keys():
+            found.setdefault(_making(joint, cabinet), []).append(joint)
+    return list(found.values())
+
+
+def _section(cabinet: Cabinet, joint: Joint) -> Scene | None:
+    """The joint cut across, or None where its cut is missing."""
+    try:
+        return joint_section(cabinet, joint, cabinet.style)
+    except ValueError:  # what `joint_section` raises where the cut is missing, and for nothing else
+        return None
 
 
 def _making(joint: Joint, cabinet: Cabinet) -> tuple:

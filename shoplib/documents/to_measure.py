@@ -20,6 +20,8 @@ _HEAD = """\
 #    file. Leave out what you have not read yet. If the file has lines under
 #    [measured ...] from before, these take their place.
 # 3. Plan again, and see what changed.
+#
+# The cautions for cutting, standing and loading are at the end of cut_list.txt.
 """
 _DEPTHS = "# Depth: from the front edge of the case to what stands behind the boxes."
 _OPENINGS = """\

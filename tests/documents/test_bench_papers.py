@@ -15,9 +15,10 @@ from shoplib.documents.before_cutting import before_cutting, measure_first
 from shoplib.documents.cut_list_file import cut_list_csv
 from shoplib.documents.drawings import drawing_files
 from shoplib.documents.hand_list import parse_hand_list
-from shoplib.documents.hardware_page import hardware_page, riding
-from shoplib.documents.joint_pages import joint_scenes
+from shoplib.documents.hardware_page import hardware_page
+from shoplib.documents.joint_pages import joint_scenes, without_cut
 from shoplib.documents.project_file import read_project
+from shoplib.documents.riding import riding
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, read_length
@@ -156,14 +157,17 @@ def test_every_way_of_making_a_joint_is_drawn_once(cabinet):
         assert scene.title in text
 
 
-def test_a_joint_without_its_cut_is_left_out_and_the_rest_drawn(cabinet):
+def test_a_joint_without_its_cut_is_named_instead_and_the_rest_drawn(cabinet):
     joint = next(j for j in cabinet.joints if j.depth)
     boards = tuple(replace(b, cuts=()) if b.name == joint.receives else b for b in cabinet.boards)
     broken = replace(cabinet, boards=boards)
     titles = [scene.title for scene in joint_scenes(broken)]
     assert f"Joint: {joint.enters} in {joint.receives}" not in titles
     assert any(f.level == "stop" for f in check(broken))
-    assert b"%PDF" in drawing_files(broken, check(broken))["drawings.pdf"]
+    assert without_cut(cabinet) == ""
+    told = without_cut(broken)
+    assert f"{joint.enters} in {joint.receives}" in told
+    assert told in " ".join(pages(drawing_files(broken, check(broken))["drawings.pdf"]))
 
 
 def test_the_extra_column_is_passed_over_when_the_list_is_read_back(cabinet):

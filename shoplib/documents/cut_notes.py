@@ -1,0 +1,25 @@
+"""What holds for the cuts of a plan alike and is said once: how wide a slot is, and how one ends that stops short."""
+
+from shoplib.lists.cut_words import channel_ways
+from shoplib.model.board import Board, BoxCut
+from shoplib.model.solved import Cabinet
+
+WIDTHS = (
+    "A cut that takes a sheet is as wide as the thickest reading of the sheet plus the fit, which is ease for a dry "
+    "joint and room for the glue."
+)
+ENDS = "Where a cut stops short, a router leaves its end round: square the end with a chisel."
+
+
+def cut_notes(cabinet: Cabinet) -> tuple[str, ...]:
+    """The sentences that this cabinet's cuts ask for."""
+    cuts = [(board, cut) for board in cabinet.boards for cut in board.cuts if isinstance(cut, BoxCut)]
+    takes = any(cut.for_board in cabinet.by_name and channel_ways(cut, board) for board, cut in cuts)
+    stops = any(stops_short(board, cut) for board, cut in cuts)
+    return tuple(text for text, holds in ((WIDTHS, takes), (ENDS, stops)) if holds)
+
+
+def stops_short(board: Board, cut: BoxCut) -> bool:
+    """Whether a dado, groove or rabbet ends inside the board."""
+    ways = channel_ways(cut, board)
+    return ways is not None and (cut.low[ways[2]] > 0 or cut.high[ways[2]] < board.size[ways[2]])
