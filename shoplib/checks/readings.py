@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from shoplib.measure import INCH, INCH_STYLE, narrowest, thickest, write_length, write_measured
+from shoplib.measure import INCH, INCH_STYLE, Style, narrowest, thickest, write_length, write_measured
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.tables.plywood import PlywoodLimits, plywood_limits
@@ -22,8 +22,13 @@ def find_doubtful_readings(cabinet: Cabinet) -> tuple[Finding, ...]:
     for name in used:
         sheet = cabinet.sheets[name]
         if sheet.readings or sheet.kind != "solid":
-            found += _of_sheet(cabinet, sheet, plywood_limits().get(sheet.nominal) if sheet.kind == "plywood" else None)
+            found += doubts_about(sheet, cabinet.style)
     return tuple(found)
+
+
+def doubts_about(sheet: Sheet, style: Style) -> tuple[Finding, ...]:
+    """What the readings of one sheet leave in doubt, as `find_doubtful_readings` has it; at most one finding."""
+    return tuple(_of_sheet(sheet, style, plywood_limits().get(sheet.nominal) if sheet.kind == "plywood" else None))
 
 
 MOST_SPREAD = INCH // 16
@@ -32,21 +37,24 @@ MOST_SPREAD = INCH // 16
 
 def find_unlike_readings(cabinet: Cabinet) -> tuple[Finding, ...]:
     """One stop for each sheet in use whose readings lie too far apart to be of one sheet."""
-    found = []
-    for name in dict.fromkeys(board.sheet for board in cabinet.boards):
-        readings = cabinet.sheets[name].readings
-        apart = thickest(readings) - narrowest(readings) if readings else 0
-        if apart > MOST_SPREAD:
-            told = and_list([write_measured(reading, cabinet.style) for reading in readings])
-            text = (
-                f"{name}: its readings, {told}, lie {write_measured(apart, cabinet.style)} apart, which one sheet "
-                "does not. Read it again, and correct the one that is mistyped."
-            )
-            found.append(Finding("readings", "stop", (), text, apart))
-    return tuple(found)
+    used = dict.fromkeys(board.sheet for board in cabinet.boards)
+    return tuple(finding for name in used for finding in unlike_in(cabinet.sheets[name], cabinet.style))
 
 
-def _of_sheet(cabinet: Cabinet, sheet: Sheet, limits: PlywoodLimits | None) -> Iterable[Finding]:
+def unlike_in(sheet: Sheet, style: Style) -> tuple[Finding, ...]:
+    """One stop where the readings of this sheet lie too far apart to be of one sheet, else nothing."""
+    apart = thickest(sheet.readings) - narrowest(sheet.readings) if sheet.readings else 0
+    if apart <= MOST_SPREAD:
+        return ()
+    told = and_list([write_measured(reading, style) for reading in sheet.readings])
+    text = (
+        f"{sheet.name}: its readings, {told}, lie {write_measured(apart, style)} apart, which one sheet "
+        "does not. Read it again, and correct the one that is mistyped."
+    )
+    return (Finding("readings", "stop", (), text, apart),)
+
+
+def _of_sheet(sheet: Sheet, style: Style, limits: PlywoodLimits | None) -> Iterable[Finding]:
     outside = [reading for reading in sheet.readings if limits and not limits.least <= reading <= limits.greatest]
     if outside:
         yield _outside(sheet, limits, outside)
@@ -63,7 +71,7 @@ def _of_sheet(cabinet: Cabinet, sheet: Sheet, limits: PlywoodLimits | None) -> I
             "readings",
             "note",
             (),
-            f"{sheet.name}: its one reading, {write_measured(sheet.nominal, cabinet.style)}, is the very thickness "
+            f"{sheet.name}: its one reading, {write_measured(sheet.nominal, style)}, is the very thickness "
             "it is sold by, and the name of a sheet is not its thickness. Measure it with a caliper in several places.",
         )
     elif len(sheet.readings) == 1:

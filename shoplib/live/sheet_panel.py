@@ -1,0 +1,133 @@
+"""The caliper panel: readings at several places of one sheet, their mean and the thickest, beside its name."""
+
+from types import SimpleNamespace
+
+from shoplib.checks.readings import doubts_about, unlike_in
+from shoplib.draw.caliper import reading_places, thickness_line
+from shoplib.draw.pen import draw
+from shoplib.draw.scene import Scene
+from shoplib.live.choose_one import choose_one
+from shoplib.live.length_control import LengthControl
+from shoplib.live.measured_why import Sizes, why_of
+from shoplib.live.panel import Group, Outcome, Panel
+from shoplib.live.picture import Drawing
+from shoplib.live.table import Table
+from shoplib.live.tape_panel import PICTURE
+from shoplib.measure import (
+    INCH,
+    INCH_STYLE,
+    MM,
+    MM_STYLE,
+    Style,
+    narrowest,
+    read_length,
+    thickest,
+    write_brief,
+    write_measured,
+)
+from shoplib.measure.traced import leaf
+from shoplib.model.sheet import Sheet
+from shoplib.tables.plywood import plywood_limits
+
+PLACES = ("near left", "near right", "far left", "far right")
+
+NAMES = {"in": ("1/4 in", "1/2 in", "23/32 in", "3/4 in"), "mm": ("6 mm", "9 mm", "12 mm", "15 mm", "18 mm")}
+"""What sheets are sold as (common practice, no source)."""
+
+FIRST = {
+    "in": ("3/4 in", ("0.722 in", "0.727 in", "0.72 in", "0.731 in")),
+    "mm": ("18 mm", ("17.4 mm", "17.55 mm", "17.5 mm", "17.6 mm")),
+}
+"""The sheet that the panel begins with: its name, and what calipers read at each place."""
+
+_FAR = {"in": INCH * 3 // 32, "mm": MM * 5 // 2}
+"""How far from its name a reading can be set."""
+
+
+def sheet_panel(unit: str = "in") -> Panel:
+    """The panel of the calipers, in inches or millimetres; names in the other unit can be chosen too.
+
+    >>> panel = sheet_panel("in")
+    >>> panel.message
+    'Sums use the mean, 0.7245 in; a cut that receives the sheet uses the thickest reading, 0.727 in.'
+    """
+    style, arrow = _style(unit), "0.001 in" if unit == "in" else "0.05 mm"
+    name, readings = FIRST[unit]
+    sold = choose_one("Sold as", (*NAMES[unit], *NAMES["mm" if unit == "in" else "in"]), name)
+    controls = {}
+    for place, reading in zip(PLACES, readings, strict=True):
+        control = LengthControl(place.capitalize(), reading, *_limits(name, style), style, arrow, measured=True)
+        controls[place.replace(" ", "_")] = control
+
+    def follow(change: dict) -> None:
+        for control in controls.values():
+            control.limit(*_limits(change["new"], style))
+
+    sold.observe(follow, names="value")
+    near, far = dict(list(controls.items())[:2]), dict(list(controls.items())[2:])
+    words = "A sheet is not the same everywhere: two more places, at the far edge."
+    groups = [Group("A sheet and two readings", {"sold": sold, **near}), Group("Two more readings", far, words)]
+    return Panel("Calipers on a sheet", groups, lambda values: sheet_outcome(values, unit))
+
+
+def sheet_outcome(values: SimpleNamespace, unit: str) -> Outcome:
+    """What the panel shows: `sold` as its control offers it, and the readings of the groups that are open."""
+    style, nominal = _style(unit), read_length(values.sold)
+    read = [(place, getattr(values, place.replace(" ", "_"))) for place in PLACES[: 2 * len(values.opened)]]
+    sheet = Sheet(f"the {values.sold} sheet", "plywood", nominal, tuple(reading for _, reading in read))
+    row = plywood_limits().get(nominal)
+    scenes = [
+        thickness_line(nominal, read, style, (row.least, row.greatest) if row else None),
+        reading_places(read, style),
+    ]
+    mean, most = (write_brief(size, style, decimal=True) for size in (sheet.thickness, sheet.thickest))
+    return Outcome(
+        [_drawing(scene) for scene in scenes],
+        [_readings(sheet, read, style), _standard(nominal, values.sold)],
+        findings=(*doubts_about(sheet, style), *unlike_in(sheet, style)),
+        message=f"Sums use the mean, {mean}; a cut that receives the sheet uses the thickest reading, {most}.",
+        why=why_of(lambda: _asked(read), style),
+    )
+
+
+def _readings(sheet: Sheet, read: list[tuple[str, int]], style: Style) -> Table:
+    rows = [*read, ("mean", sheet.thickness), ("thickest", sheet.thickest),
+            ("thickest less thinnest", sheet.thickest - narrowest(sheet.readings))]
+    cells = [(what, write_brief(size, style, decimal=True)) for what, size in rows]
+    return Table("Caliper readings", ("Where", "Thickness"), cells, (1,))
+
+
+def _asked(read: list[tuple[str, int]]) -> Sizes:
+    """The same choices on readings that carry the names of their places."""
+    readings = tuple(leaf(reading, f"reading {place}", "measured") for place, reading in read)
+    sheet = Sheet("the sheet", "plywood", readings[0], readings)
+    sizes = [*((f"reading {place}", size) for (place, _), size in zip(read, readings, strict=True)),
+             ("mean", sheet.thickness), ("thickest", sheet.thickest),
+             ("thickest less thinnest", thickest(readings) - narrowest(readings))]
+    return {f"table/{row}/1": size for row, size in enumerate(sizes)}
+
+
+def _standard(nominal: int, sold: str) -> Table:
+    """What PS 1 lets a sheet of this name be, by how it is finished; it names sheets in inches only."""
+    rows = []
+    for surface, called in (("unsanded", "unsanded, touch-sanded, overlaid"), ("sanded", "sanded")):
+        row = plywood_limits(surface).get(nominal)
+        if row:
+            rows.append((called, write_measured(row.least, INCH_STYLE), write_measured(row.greatest, INCH_STYLE)))
+    if not rows:
+        rows = [(f"PS 1 has no sheet called {sold}: it names them in inches", "-", "-")]
+    return Table(f"What PS 1, a plywood standard, allows a sheet called {sold}",
+                 ("Surface", "Least", "Greatest"), rows, name="standard/")
+
+
+def _style(unit: str) -> Style:
+    return INCH_STYLE if unit == "in" else MM_STYLE
+
+
+def _limits(name: str, style: Style) -> tuple[str, str]:
+    nominal, far = read_length(name), _FAR[style.unit]
+    return write_measured(nominal - far, style), write_measured(nominal + far, style)
+
+
+def _drawing(scene: Scene) -> Drawing:
+    return Drawing(scene.title, draw(scene, PICTURE), scene.alt)
