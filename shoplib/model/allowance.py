@@ -2,7 +2,6 @@
 
 from dataclasses import dataclass
 
-from shoplib.measure import narrowest
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.joinery import axis_of
@@ -71,7 +70,7 @@ def allowance(cabinet: Cabinet, joint: Joint) -> Allowance:
     run = 3 - along - across
     return Allowance(
         gain, cut.size[across], cut.size[along], inside.size[across], body.size[along] - cut.size[along],
-        narrowest(walls), cut.low[run] - body.low[run] if run == 1 else 0,
+        walls[walls[1] < walls[0]], cut.low[run] - body.low[run] if run == 1 else 0,
     )
 
 

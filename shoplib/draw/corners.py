@@ -1,0 +1,67 @@
+"""The same lower corner with several joints, side by side: what each takes from the side and gives to the bottom."""
+
+from collections.abc import Sequence
+
+from shoplib.draw.chains import unit_note
+from shoplib.draw.look import FRONT, cut_through
+from shoplib.draw.scene import Chain, Item, Label, Line, Rect, Scene, Shape
+from shoplib.lists.writing import Writing
+from shoplib.measure import MM, Style
+from shoplib.model.solved import Cabinet
+from shoplib.words.naming import and_list
+
+SEEN = 60 * MM
+"""How much of the corner is drawn each way, about 2 3/8 in."""
+
+_APART = 22 * MM
+_TITLE = 13 * MM
+
+
+def corner_row(cases: Sequence[tuple[str, Cabinet]], style: Style) -> Scene:
+    """The lower left corner of each case, cut and seen from the front, with its name over it.
+
+    Below each stands where the bottom ends, from the outer face of the side. Raises KeyError where a case has
+    no left side or no bottom.
+    """
+    items: list[Item] = []
+    page = Writing(style, units=False)
+    told = []
+    for number, (name, case) in enumerate(cases):
+        shift = number * (SEEN + _APART)
+        boards = [case.by_name["left side"], case.by_name["bottom"]]
+        side, bottom = boards
+        frame = (0, 0, SEEN, SEEN)
+        at = (bottom.box.low[1] + bottom.box.high[1]) // 2
+        for shape in cut_through(boards, (), FRONT, at):
+            rects = [rect for rect in (_within(rect, frame) for rect in shape.rects) if rect]
+            if shape.hatch and rects:
+                moved = tuple((a + shift, b, c + shift, d) for a, b, c, d in rects)
+                items.append(Shape(moved, shape.fill, shape.name, shape.hatch))
+                largest = max(moved, key=lambda rect: (rect[2] - rect[0]) * (rect[3] - rect[1]))
+                items.append(Label(largest, (shape.name, shape.name.replace(" ", "\n")), plate=True))
+        items.append(Label((shift, SEEN, shift + SEEN, SEEN + _TITLE), (name, name.replace(" in ", "\nin "))))
+        face, upper = side.box.high[0], bottom.box.high[2]
+        if side.box.low[2] < upper and not bottom.box.low[0]:
+            items.append(Line((shift, upper), (face + shift, upper), "hidden"))
+        elif bottom.box.low[0] < face:
+            items.append(Line((face + shift, bottom.box.low[2]), (face + shift, upper), "hidden"))
+        end = bottom.box.low[0]
+        if end > 0:
+            items.append(Chain("below", 0, (shift, end + shift), (page.setting(end),), 0))
+        told.append(f"{name}: the bottom ends {page.setting(end)} from the outer face")
+    note = "Lower left corners, seen from the front. Clearances are left out."
+    return Scene(
+        "The same case, four corner joints", unit_note(style, note),
+        f"The same corner with {and_list([name for name, _ in cases])}, side by side. {'; '.join(told)}.",
+        (0, 0, (len(cases) - 1) * (SEEN + _APART) + SEEN, SEEN + _TITLE),
+        tuple(items), (
+            "Dashed: where the board that enters would end if it were butted.",
+            "Below: from the outer face of the side to the end of the bottom.",
+        ),
+    )
+
+
+def _within(rect: Rect, frame: Rect) -> Rect | None:
+    a, b = max(rect[0], frame[0]), max(rect[1], frame[1])
+    c, d = min(rect[2], frame[2]), min(rect[3], frame[3])
+    return (a, b, c, d) if a < c and b < d else None

@@ -1,0 +1,284 @@
+"""The joint panel: a kind, a sheet and a depth, and the joint cut across with what is gained and what is cut."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from types import SimpleNamespace
+
+import ipywidgets
+
+from shoplib.checks import check
+from shoplib.draw.asking import dimension
+from shoplib.draw.joint_lesson import joint_lesson, stop_seen_from_above
+from shoplib.draw.pen import draw
+from shoplib.draw.scene import Scene
+from shoplib.lists.writing import Writing
+from shoplib.live.joint_project import JOINTS, JointChoices, enters_in, joint_project, with_one_shelf
+from shoplib.live.length_control import LengthControl
+from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
+from shoplib.live.picture import Drawing
+from shoplib.live.table import Table
+from shoplib.measure import INCH_STYLE, MM_STYLE, Style
+from shoplib.model.allowance import allowance
+from shoplib.model.cabinet import solve
+from shoplib.model.project import ImpossibleProject, Project
+from shoplib.model.solved import Cabinet, Joint
+from shoplib.model.tracing import traced
+from shoplib.words.working import working
+
+PICTURE = (330.0, 230.0)
+"""Width and height that a section is fitted to: small enough for letters that can be read on the screen."""
+
+RECEIVES = "left side"
+
+FIRST, READINGS, CLEARANCES = "The joint", "More readings", "Clearances"
+
+_ABOUT_JOINTS = ("wood left", "joints", "overlap", "seating", "readings")
+"""The checks that have something to say about one joint."""
+
+_STARTS = {
+    "in": {
+        "reading_1": "0.703", "reading_2": "0.699", "reading_3": "0.709",
+        "back_1": "0.204", "back_2": "0.201", "back_3": "0.209",
+        "depth": "1/4", "fit": "0.004", "end_gap": "1/32", "tongue": "1/4", "stop": "1/2",
+    },
+    "mm": {
+        "reading_1": "17.5", "reading_2": "17.4", "reading_3": "17.7",
+        "back_1": "5.9", "back_2": "5.8", "back_3": "6.1",
+        "depth": "6", "fit": "0.1", "end_gap": "1", "tongue": "6", "stop": "12",
+    },
+}
+"""Made-up readings, of a sheet sold as 3/4 in or 18 mm and of a thin one sold as 1/4 in or 6 mm."""
+
+
+def start(unit: str, name: str) -> str:
+    """What a control of the panel begins with, as text with its unit.
+
+    >>> start("mm", "depth")
+    '6 mm'
+    """
+    return f"{_STARTS[unit][name]} {unit}"
+
+
+def joint_style(unit: str) -> Style:
+    """How the panel shows lengths: 1/64 in, or a tenth of a millimetre."""
+    return INCH_STYLE if unit == "in" else MM_STYLE
+
+
+def joint_panel(unit: str = "in") -> Panel:
+    """Every joint of the workbook, one at a time, in inches or millimetres.
+
+    >>> panel = joint_panel("in")
+    >>> panel.enter("depth", "3/8 in")
+    >>> panel.message
+    'dado in left side: 0.703 in wide and 3/8 in deep, 0.328 in of wood left; the shelf gains 3/8 in at each end.'
+    """
+    style = joint_style(unit)
+
+    def length(label: str, name: str, inch: tuple[str, str, str], mm: tuple[str, str, str], **how) -> LengthControl:
+        low, high, step = inch if unit == "in" else mm
+        return LengthControl(label, start(unit, name), low, high, style, step, **how)
+
+    def reading(label: str, name: str) -> LengthControl:
+        thin = name.startswith("back")
+        inch = ("0.15 in", "0.3 in", "0.001 in") if thin else ("0.45 in", "0.85 in", "0.001 in")
+        mm = ("4 mm", "8 mm", "0.1 mm") if thin else ("11 mm", "22 mm", "0.1 mm")
+        return length(label, name, inch, mm, measured=True)
+
+    groups = [
+        Group(
+            FIRST,
+            {
+                "kind": ipywidgets.Dropdown(
+                    options=JOINTS, value="dado", description="Joint",
+                    style={"description_width": "auto"}, layout={"width": "auto"},
+                ),
+                "back_1": reading("Measured thickness of the back", "back_1"),
+                "reading_1": reading("Measured thickness of the case sheet", "reading_1"),
+                "depth": length(
+                    "Depth of the cut", "depth", ("1/16 in", "5/8 in", "1/32 in"), ("1 mm", "16 mm", "0.5 mm")
+                ),
+                "tongue": length(
+                    "Thickness of the tongue", "tongue", ("1/16 in", "1/2 in", "1/32 in"), ("2 mm", "12 mm", "0.5 mm")
+                ),
+                "stop": length(
+                    "Stop, from the front edge", "stop", ("1/8 in", "10 in", "1/8 in"), ("3 mm", "250 mm", "1 mm")
+                ),
+            },
+        ),
+        Group(
+            READINGS,
+            {
+                "reading_2": reading("Second reading of the case sheet", "reading_2"),
+                "reading_3": reading("Third reading of the case sheet", "reading_3"),
+                "back_2": reading("Second reading of the back", "back_2"),
+                "back_3": reading("Third reading of the back", "back_3"),
+            },
+            "No sheet is the same all over. Sums take the mean of the readings; a cut must take the thickest.",
+        ),
+        Group(
+            CLEARANCES,
+            {
+                "fit": length("Fit: wider than the thickest", "fit", ("0 in", "1/32 in", "0.001 in"),
+                              ("0 mm", "0.8 mm", "0.05 mm"), measured=True),
+                "end_gap": length("End gap: deeper than it enters", "end_gap", ("0 in", "1/8 in", "1/64 in"),
+                                  ("0 mm", "3 mm", "0.5 mm")),
+            },
+            "Room for glue and for a hand to push the board in. They are drawn larger than they are.",
+        ),
+    ]
+    controls = {name: control for group in groups for name, control in group.controls.items()}
+    _ask_what_applies(controls)
+
+    def work(values: SimpleNamespace) -> Outcome:
+        return outcome_of(choices_from(values), style)
+
+    return Panel("Joints", groups, work)
+
+
+def choices_from(values: SimpleNamespace) -> JointChoices:
+    """What the controls say: readings and clearances count once their group is open, and where they apply."""
+    own = "back" if values.kind == "groove" else "reading"
+    numbers = (1, 2, 3) if READINGS in values.opened else (1,)
+    clear = CLEARANCES in values.opened
+    return JointChoices(
+        values.kind, tuple(getattr(values, f"{own}_{number}") for number in numbers), values.depth,
+        values.reading_1, values.fit if clear else 0, values.end_gap if clear else 0, values.tongue, values.stop,
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One line of the panel's table: what it is, its ticks, and how the shop writes it.
+
+    `kind` is "length" (on the rule), "setting" (on the rule where it is a mark of it) or "measured" (a decimal).
+    """
+
+    what: str
+    ticks: int
+    kind: str = "setting"
+
+    def text(self, style: Style) -> str:
+        """The size as the shop reads it."""
+        return getattr(Writing(style), self.kind)(self.ticks)
+
+
+def rows(cabinet: Cabinet, joint: Joint) -> tuple[Row, ...]:
+    """What the joint does to both boards, each number read off the boards."""
+    found, enters = allowance(cabinet, joint), cabinet.by_name[joint.enters]
+    left, right = (cabinet.by_name[name].box for name in ("left side", "right side"))
+    body = enters.box
+    told = [
+        Row("between the sides", right.low[0] - left.high[0], "length"),
+        Row(f"{joint.enters} gains at each end", found.gain),
+        Row(f"{joint.enters}, left to right", body.size[0], "length"),
+    ]
+    if not joint.depth:
+        return (*told, Row(f"wood left of {joint.receives}", found.wood_left, "measured"))
+    datum = "rear edge" if joint.enters == "back" else "lower end"
+    told += [
+        Row(f"{cut_name(joint)} in {joint.receives}, width", found.width, "measured"),
+        Row(f"{cut_name(joint)} in {joint.receives}, depth", found.depth),
+        Row("wood left under it", found.wood_left, "measured"),
+    ]
+    if found.near_wall:
+        told.append(Row(f"near wall from the {datum}", found.near_wall, "length" if not joint.tongue else "measured"))
+    if found.stop:
+        told.append(Row("it begins behind the front edge by", found.stop))
+    if joint.tongue:
+        told.append(Row("rabbet that leaves the tongue, depth", enters.thickness - joint.tongue, "measured"))
+        told.append(Row("rabbet that leaves the tongue, width", found.gain))
+    return tuple(told)
+
+
+def cut_name(joint: Joint) -> str:
+    """What the shop calls the cut in the receiving board.
+
+    >>> cut_name(Joint("tongue", "bottom", "left side", "-x", 5)), cut_name(Joint("groove", "back", "left side", "-x"))
+    ('dado', 'groove')
+    """
+    return "dado" if joint.kind == "tongue" else joint.kind
+
+
+def outcome_of(choices: JointChoices, style: Style) -> Outcome:
+    """Solve the small case and show its joint; raises CannotBuild in the words of the controls."""
+    project = joint_project(choices, style)
+    try:
+        cabinet, joint = _solved(project, choices.kind)
+    except ImpossibleProject as reason:
+        raise CannotBuild(_in_panel_words(reason)) from None
+    views: list[Callable[[Cabinet, Joint], Scene]] = [lambda case, one: joint_lesson(case, one, style)]
+    if allowance(cabinet, joint).stop:
+        views.append(lambda case, one: stop_seen_from_above(case, one, style))
+    scenes = [view(cabinet, joint) for view in views]
+    told = rows(cabinet, joint)
+
+    def why(name: str) -> tuple[str, ...]:
+        case, one = _solved(traced(project), choices.kind)
+        try:
+            kind, number, place = name.split("/")
+            if kind == "table":
+                row = rows(case, one)[int(number)]
+                return working(row.ticks, row.what, style)
+            scene = views[int(number)](case, one)
+        except (ValueError, IndexError):
+            raise LookupError(f"the panel shows no size {name!r}") from None
+        return working(dimension(scene, place), "this size", style)
+
+    sizes = [(row.what, row.text(style)) for row in told]
+    return Outcome(
+        [_drawing(scene, f"drawing/{number}/") for number, scene in enumerate(scenes)],
+        [Table("What is gained and what is cut", ("What", "Size"), sizes, (1,))],
+        findings=[replace(found, text=found.text.replace("bay 1 shelf 1", "shelf"))
+                  for found in check(cabinet) if found.check in _ABOUT_JOINTS],
+        message=_message(cabinet, joint, style),
+        why=why,
+    )
+
+
+def _solved(project: Project, kind: str) -> tuple[Cabinet, Joint]:
+    cabinet = with_one_shelf(solve(project))
+    return cabinet, next(
+        joint for joint in cabinet.joints if (joint.enters, joint.receives) == (enters_in(kind), RECEIVES)
+    )
+
+
+def _message(cabinet: Cabinet, joint: Joint, style: Style) -> str:
+    found, write = allowance(cabinet, joint), Writing(style)
+    if not joint.depth:
+        return f"butt joint: nothing is cut, and the {joint.enters} gains nothing."
+    return (
+        f"{cut_name(joint)} in {joint.receives}: {write.measured(found.width)} wide and "
+        f"{write.setting(found.depth)} deep, {write.measured(found.wood_left)} of wood left; the {joint.enters} "
+        f"gains {write.setting(found.gain)} at each end."
+    )
+
+
+def _drawing(scene: Scene, asked: str) -> Drawing:
+    return Drawing(scene.title, draw(scene, PICTURE, asked), scene.alt)
+
+
+_LABELS = {
+    "depth": "Depth of the cut", "end_gap": "End gap", "tongue": "Thickness of the tongue", "stop": "Stop",
+}
+
+
+def _in_panel_words(reason: ImpossibleProject) -> str:
+    label = _LABELS.get(reason.key.rpartition(".")[2], "Not to be built")
+    return f"{label}: {reason.sentence.replace('bay 1 shelf 1', 'shelf').removesuffix('.')}."
+
+
+def _ask_what_applies(controls: dict[str, ipywidgets.Widget]) -> None:
+    """Show a control only for the kinds of joint that it changes."""
+
+    def follow(_change: object = None) -> None:
+        kind = controls["kind"].value
+        groove, cut = kind == "groove", kind != "butt"
+        applies = {"depth": cut, "fit": cut, "end_gap": cut, "tongue": kind.startswith("tongue"),
+                   "stop": kind.startswith("stopped")}
+        applies |= {f"back_{number}": groove for number in (1, 2, 3)}
+        applies |= {f"reading_{number}": not groove for number in (2, 3)}
+        for name, shown in applies.items():
+            controls[name].layout.display = None if shown else "none"
+
+    controls["kind"].observe(follow, names="value")
+    follow()
