@@ -17,8 +17,9 @@ function reach(panel) {
   for (const svg of panel.querySelectorAll(".shop-picture-figure svg")) {
     const found = [...svg.querySelectorAll("[data-ask]")];
     if (!found.length || found[0].hasAttribute("tabindex")) continue;
-    svg.setAttribute("role", "group");
-    svg.setAttribute("aria-label", svg.querySelector("title")?.textContent || "drawing");
+    // A picture may hold nothing that can be picked; a group may. Its words stay on the frame around it.
+    svg.parentElement.setAttribute("role", "group");
+    svg.setAttribute("role", "presentation");
     found.forEach((text, index) => {
       text.setAttribute("role", "button");
       text.setAttribute("tabindex", index ? "-1" : "0");

@@ -1,0 +1,58 @@
+"""Any size on a page can be picked, by pointer and by keyboard, and says why it is what it is."""
+
+import shutil
+from pathlib import Path
+
+import pytest
+
+pytestmark = pytest.mark.browser
+
+NOTEBOOKS = Path(__file__).resolve().parents[2] / "notebooks"
+
+
+@pytest.fixture(scope="module")
+def panel(lab):
+    shutil.copytree(NOTEBOOKS / "pictures", lab.work / "pictures", dirs_exist_ok=True)
+    opened = lab.open(lab.copy(NOTEBOOKS / "02_carcass_sizing.ipynb", "asking.ipynb"), height=900)
+    opened.run_all(awake=7)
+    yield opened.panel()
+    opened.close()
+
+
+def says(panel) -> str:
+    panel.page.wait_for_timeout(400)
+    return panel.locator(".shop-working").inner_text()
+
+
+def test_a_number_of_the_table(panel):
+    panel.get_by_role("button", name="length of bottom").first.click()
+    assert "= case width 34 1/2 in - 2 x " in says(panel)
+
+
+def test_it_follows_the_slider(panel):
+    panel.get_by_role("button", name="length of bottom").first.click()
+    says(panel)
+    box = panel.get_by_role("textbox", name="Width, typed in")
+    box.fill("30")
+    box.press("Enter")
+    assert "= case width 30 in" in says(panel)
+    box.fill("34 1/2")
+    box.press("Enter")
+
+
+def test_a_dimension_by_keyboard_alone(panel):
+    first = panel.locator("svg [data-ask]").first
+    first.focus()
+    panel.page.keyboard.press("ArrowRight")
+    moved = panel.page.evaluate("document.activeElement.getAttribute('data-ask')")
+    assert moved and moved != first.get_attribute("data-ask")
+    panel.page.keyboard.press("Enter")
+    assert "this size" in says(panel)
+    panel.locator(".shop-working").get_by_role("button", name="Close").press("Enter")
+    assert "Pick a number" in says(panel)
+    assert panel.page.evaluate("document.activeElement.getAttribute('data-ask')") == moved
+
+
+def test_each_drawing_is_one_stop_for_tab(panel):
+    for drawing in panel.locator(".shop-picture-figure svg").all():
+        assert drawing.locator('[data-ask][tabindex="0"]').count() == 1
