@@ -1,0 +1,122 @@
+"""A drawer in its opening cut level and seen from above: slides, box, taper, shims, and the room behind."""
+
+from shoplib.draw.beside import ENLARGED, Beside, beside, box_of, parts_of, read_of
+from shoplib.draw.chains import bare, unit_note
+from shoplib.draw.look import FROM_ABOVE, cut_through
+from shoplib.draw.scene import Chain, Item, Label, Leader, Scene, Slanted
+from shoplib.measure import Style, share, write_brief
+from shoplib.model.drawer_fit import beside as room_beside
+from shoplib.model.drawer_fit import taper
+from shoplib.model.solved import Cabinet
+from shoplib.tables.slides import Slide
+from shoplib.words.amounts import how_much
+
+
+def drawer_plan(cabinet: Cabinet, style: Style, group: str, slide: Slide) -> Scene:
+    """The drawer of that name from above, the front of the case at the foot of the drawing.
+
+    Readings of the opening stand under it (front) and over it (back). The room beside the box and a taper are
+    drawn larger than they are, and the drawing says so. Raises KeyError where there is no such drawer.
+    """
+    box, read = box_of(cabinet, group), read_of(cabinet, group)
+    drawn = beside(box, read)
+    boards, slides = parts_of(cabinet, group)
+    side, behind = cabinet.by_name["left side"], cabinet.by_name["back"]
+    end, rear = int(side.box.high[1]), int(behind.box.low[1])
+    out = max(drawn.front, drawn.back) + int(side.thickness)
+    at = int(share(box.low[2] + box.high[2], 2, 1)[0])
+    items: list[Item] = [
+        drawn.moved(shape) for shape in cut_through(boards, slides, FROM_ABOVE, at)
+    ]
+    items += _walls(drawn, out, end)
+    past = drawn.back + int(side.thickness) // 3
+    items.append(Slanted(
+        ((drawn.left - past, rear), (drawn.right + past, rear), (drawn.right + past, end), (drawn.left - past, end)),
+        "cut back", "back",
+    ))
+    spread, wide = taper(read)
+    shimmed = bool(spread > slide.narrow and slide.carries != "shelf")
+    low, high = int(box.low[1]), int(box.high[1])
+    if shimmed:
+        items += _wedges(drawn, low, high, end)
+    items += _names(drawn, slide, low, high, shimmed and wide)
+    front = next((board.box for board in boards if board.role == "front"), None)
+    items += _sizes(drawn, box, read, rear, behind.box.low[1], front, style)
+    foot = min(0, int(front.low[1])) if front else 0
+    text = _said(read, box, behind.box.low[1], slide, style, spread, wide)
+    note = f"Seen from above, front of the case at the foot. {ENLARGED if drawn.enlarged else ''}".strip()
+    return Scene(
+        f"From above: {slide.name}", unit_note(style, note), f"{text} {ENLARGED if drawn.enlarged else ''}".strip(),
+        (drawn.left - out, foot, drawn.right + out, end), tuple(items),
+    )
+
+
+def _walls(drawn: Beside, out: int, end: int) -> list[Slanted]:
+    left = ((drawn.left - out, 0), (drawn.left - drawn.front, 0), (drawn.left - drawn.back, end),
+            (drawn.left - out, end))
+    right = tuple((drawn.left + drawn.right - x, y) for x, y in left)
+    return [Slanted(left, "cut case", "left side", "/"), Slanted(right, "cut case", "right side", "\\")]
+
+
+def _wedges(drawn: Beside, low: int, high: int, end: int) -> list[Slanted]:
+    """What stands between slide and wall: nothing at the narrow end."""
+    near, far = drawn.wall(low, end), drawn.wall(high, end)
+    left = ((drawn.left - drawn.room, low), (drawn.left - drawn.room, high), (drawn.left - far, high),
+            (drawn.left - near, low))
+    right = tuple((drawn.left + drawn.right - x, y) for x, y in left)
+    return [Slanted(corners, "edging", "shim") for corners in (left, right)]
+
+
+def _names(drawn: Beside, slide: Slide, low: int, high: int, wide: str | bool) -> list[Item]:
+    def on_right(x: int, part: int) -> tuple[int, int]:
+        return x, low + (high - low) * part // 12
+
+    inside = (drawn.right - drawn.left) // 12
+    runs = "slide" if slide.carries == "hardware" else "runner"
+    items: list[Item] = [
+        Label((drawn.left + inside, low + inside, drawn.right - inside, high - inside), ("box bottom",), plate=True),
+        Leader(on_right(drawn.right - inside // 8, 7), "right", "box side"),
+        Leader((drawn.right - 2 * inside, high - inside // 8), "right", "box back"),
+        Leader((drawn.right - 2 * inside, low + inside // 8), "right", "box front"),
+    ]
+    if slide.carries != "shelf":
+        items.append(Leader(on_right(drawn.right + drawn.room * 2 // 3, 5), "right", runs))
+    if wide:
+        over = (max(drawn.front, drawn.back) + 2 * drawn.room) // 3
+        items.append(Leader(on_right(drawn.right + over, 10 if wide == "back" else 2), "right", "shim"))
+    return items
+
+
+def _sizes(drawn: Beside, box, read, rear: int, reach: int, front, style: Style) -> list[Chain]:
+    wide, room = box.size[0], room_beside(read.front, box.size[0])
+    x0, x1 = drawn.left, drawn.right
+    rest = read.front - wide - room
+    across = [
+        Chain("below", 0, (x0 - drawn.front, x0, x1, x1 + drawn.front),
+              tuple(bare(size, style) for size in (room, wide, rest)), sizes=(room, wide, rest)),
+        Chain("below", 1, (x0 - drawn.front, x1 + drawn.front), (f"front {bare(read.front, style)}",),
+              sizes=(read.front,)),
+        Chain("above", 0, (x0 - drawn.back, x1 + drawn.back), (f"back {bare(read.back, style)}",),
+              sizes=(read.back,)),
+    ]
+    y0, y1 = box.low[1], box.high[1]
+    at, sizes = [int(y0), int(y1)], [y1 - y0]
+    if front is not None and y0 > 0:
+        at, sizes = [0, *at], [y0, *sizes]
+    if rear > y1:
+        at, sizes = [*at, rear], [*sizes, reach - y1]
+    deep = [
+        Chain("left", 0, tuple(at), tuple(bare(size, style) for size in sizes), sizes=tuple(sizes)),
+        Chain("left", 1, (0, rear), (bare(reach, style),), sizes=(reach,)),
+    ]
+    return across + deep
+
+
+def _said(read, box, reach: int, slide: Slide, style: Style, spread: int, wide: str) -> str:
+    """What the drawing shows, for those who do not see it."""
+    shape = f"{how_much(spread, style)} wider at the {wide}" if spread else "as wide at the back as at the front"
+    return (
+        f"A drawer on {slide.name} seen from above. The opening is {write_brief(read.front, style)} wide at the front "
+        f"and {shape}; the box is {write_brief(box.size[0], style)} wide and {write_brief(box.size[1], style)} "
+        f"deep, with {write_brief(reach - box.high[1], style)} behind it."
+    )

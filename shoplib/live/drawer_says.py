@@ -1,0 +1,107 @@
+"""What the drawer panel says of a box: sums that must close, what the dry-fit found, shims, and one offcut."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from shoplib.checks import check
+from shoplib.checks.shims import find_shims
+from shoplib.draw.beside import box_of, read_of
+from shoplib.measure import Style, narrowest, write_brief
+from shoplib.model.drawer_fit import beside, front_by_offcut, offcut_over
+from shoplib.model.solved import Cabinet, Finding
+from shoplib.tables.slides import Slide
+from shoplib.words.amounts import how_much, setting
+
+LOWER = "bay 1 drawer 1"
+"""The drawer that the panel begins with."""
+
+STOCK, DEPTH = "Box stock and corners", "Depth"
+"""Groups of controls that open more to say."""
+
+
+def short(text: str, cabinet: Cabinet) -> str:
+    """Names without their bay, and without their drawer where there is but one."""
+    one = sum(group.startswith("bay 1 drawer") for group in cabinet.groups) == 1
+    text = text.replace(f"{LOWER} ", "") if one else text
+    return text.replace(f"{LOWER}: ", "").replace("bay 1 ", "") if one else text.replace("bay 1 ", "")
+
+
+def sums(cabinet: Cabinet, opened: Sequence[str]) -> list[str]:
+    """What must close, read off the boards: across the opening, across the box, and along the depth."""
+    style, box, read = cabinet.style, box_of(cabinet, LOWER), read_of(cabinet, LOWER)
+    wide, least = box.size[0], narrowest([read.front, read.back])
+    room = beside(least, wide)
+    told = [
+        f"room + box + room = opening where it is narrower: {setting(room, style)} + {write_brief(wide, style)} + "
+        f"{setting(least - wide - room, style)} = {write_brief(least, style)}"
+    ]
+    part = {board.role: board for board in cabinet.groups[LOWER]}
+    if STOCK in opened:
+        side, front = part["box side"], part["box front"]
+        depth = (2 * side.thickness + front.length - wide) // 2
+        told.append(
+            f"2 x box side - 2 x rabbet + box front = box: 2 x {write_brief(side.thickness, style, decimal=True)} - "
+            f"2 x {setting(depth, style)} + {write_brief(front.length, style)} = {write_brief(wide, style)}"
+        )
+    if DEPTH in opened:
+        behind = cabinet.by_name["back"].box.low[1] - box.high[1]
+        told.append(
+            f"before the box + box + room behind = inside depth: {setting(box.low[1], style)} + "
+            f"{write_brief(box.size[1], style)} + {setting(behind, style)} = {write_brief(box.high[1] + behind, style)}"
+        )
+    return told
+
+
+_OTHERS = ("as measured", "sheets", "readings", "diagonals", "joints")
+"""Checks of a whole project that say here what the panel says itself, or what it does not ask."""
+
+
+def findings(cabinet: Cabinet, row: Slide, opened: Sequence[str]) -> tuple[Finding, ...]:
+    """What the dry-fit says of the boxes, then tapers, and what one offcut would do."""
+    found: dict[tuple, Finding] = {}
+    for each in check(cabinet):
+        if each.check in _OTHERS or not any(name.startswith("bay 1 drawer") for name in each.boards):
+            continue
+        # Left and right, front and back say the same.
+        found.setdefault((each.check, each.level, each.amount), replace(each, text=_told(each.text, cabinet)))
+    read = cabinet.project.measured.openings
+    for group, one in read.items():
+        named = short(f"{group} ", cabinet).strip() or "The drawer"
+        for each in find_shims(named, one, row, cabinet.style):
+            found[each.check, group] = replace(each, text=each.text.replace("The drawer: the", "The"))
+    if STOCK in opened:
+        found["offcut",] = _offcut(cabinet)
+    least = [narrowest([one.front, one.back]) for one in read.values()]
+    if len(set(least)) > 1:
+        found["heights",] = _heights(*least, cabinet.style)
+    return tuple(found.values())
+
+
+def _told(text: str, cabinet: Cabinet) -> str:
+    told = short(text, cabinet)
+    return f"{told[0].upper()}{told[1:]}"
+
+
+def _offcut(cabinet: Cabinet) -> Finding:
+    """One offcut held beside the box width, against the box front as it is."""
+    part = {board.role: board for board in cabinet.groups[LOWER]}
+    style, wide = cabinet.style, box_of(cabinet, LOWER).size[0]
+    stock, right = part["box side"].thickness, part["box front"].length
+    marked, over = front_by_offcut(wide, stock), offcut_over(stock, (2 * stock + right - wide) // 2)
+    text = f"One offcut held in the opening marks a box front of {write_brief(marked, style)}: "
+    if abs(over) < style.step // 4:
+        text += "that is the right length, for the rabbets are half of the measured thickness."
+    else:
+        text += (
+            f"{how_much(abs(over), style)} too {'long' if over > 0 else 'short'}. It would be right with rabbets of "
+            f"{write_brief(stock // 2, style, decimal=True)}, half of the measured thickness."
+        )
+    return Finding("offcut", "note", (part["box front"].name,), text, over)
+
+
+def _heights(lower: int, upper: int, style: Style) -> Finding:
+    text = (
+        f"Drawer 1 goes by {write_brief(lower, style)} and drawer 2 by {write_brief(upper, style)}: each box has the "
+        "width of its own height."
+    )
+    return Finding("heights", "note", (), text, upper - lower)
