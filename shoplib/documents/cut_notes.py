@@ -1,7 +1,8 @@
 """What holds for the cuts of a plan alike and is said once: how wide a slot is, and how one ends that stops short."""
 
+from shoplib.draw.board_dimensions import stops_short
 from shoplib.lists.cut_words import channel_ways
-from shoplib.model.board import Board, BoxCut
+from shoplib.model.board import BoxCut
 from shoplib.model.solved import Cabinet
 
 WIDTHS = (
@@ -17,9 +18,3 @@ def cut_notes(cabinet: Cabinet) -> tuple[str, ...]:
     takes = any(cut.for_board in cabinet.by_name and channel_ways(cut, board) for board, cut in cuts)
     stops = any(stops_short(board, cut) for board, cut in cuts)
     return tuple(text for text, holds in ((WIDTHS, takes), (ENDS, stops)) if holds)
-
-
-def stops_short(board: Board, cut: BoxCut) -> bool:
-    """Whether a dado, groove or rabbet ends inside the board."""
-    ways = channel_ways(cut, board)
-    return ways is not None and (cut.low[ways[2]] > 0 or cut.high[ways[2]] < board.size[ways[2]])

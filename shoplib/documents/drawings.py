@@ -11,16 +11,17 @@ from shoplib.documents.joint_pages import butted, joint_scenes, without_cut
 from shoplib.documents.standing import standing_words
 from shoplib.documents.typeset import typeset
 from shoplib.draw.board_drawing import board_drawing
-from shoplib.draw.board_face import faces
 from shoplib.draw.chains import bays, unit_note
 from shoplib.draw.elevation import front_elevation
 from shoplib.draw.lettering import wrapped
 from shoplib.draw.pen import Drawn, draw, draw_to_scale
 from shoplib.draw.scene import Scene, Shape
 from shoplib.draw.section import section_plan, section_side
+from shoplib.draw.slide_lines import carries, worked_faces
 from shoplib.lists.alike import told_once
-from shoplib.lists.cut_list import kinds
+from shoplib.lists.cut_list import Kind, kinds
 from shoplib.measure import MM, write_brief
+from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet, Finding
 
 _PAPER = {"in": ("us-letter", 215.9, 279.4), "mm": ("a4", 210.0, 297.0)}
@@ -84,15 +85,30 @@ def _views(cabinet: Cabinet) -> Iterator[tuple[str, Scene]]:
 
 
 def _boards(cabinet: Cabinet, findings: tuple[Finding, ...]) -> Iterator[tuple[str, Scene]]:
-    """Each kind of board, once for each face that is worked on."""
+    """Each kind of board, once for each face that is worked on, and once more where an equal board carries slides
+    elsewhere.
+    """
     taken: set[str] = set()
     for kind in kinds(cabinet):
         alarms = before_cutting(kind, cabinet, findings)
         pair = (f"With {kind.mirror_of}: {pair_words(kind.first.name)}",) if kind.mirror_of else ()
-        for face in faces(kind.first):
+        for face in worked_faces(kind.first, cabinet):
             scene = board_drawing(kind.first, cabinet, cabinet.style, face, kind.names[1:])
             scene = scene.with_items(legend=pair, alt=" ".join(pair)).with_alarms(alarms)
             yield _file_name(f"board {kind.first.name} {face}", taken), scene
+        like = (f"Cut as {kind.first.name} is.",)
+        for board, face in _carrying_otherwise(kind, cabinet):
+            scene = board_drawing(board, cabinet, cabinet.style, face).with_items(legend=like, alt=like[0])
+            yield _file_name(f"board {board.name} {face}", taken), scene.with_alarms(alarms)
+
+
+def _carrying_otherwise(kind: Kind, cabinet: Cabinet) -> Iterator[tuple[Board, str]]:
+    """Boards of a kind, and the face, that carry slides where no drawing of the kind shows them yet."""
+    shown = carries(kind.first, cabinet)
+    for board in kind.boards[1:]:
+        for face, rects in sorted(carries(board, cabinet) - shown):
+            shown.add((face, rects))
+            yield board, face
 
 
 def _named(scenes: Iterable[Scene]) -> Iterator[tuple[str, Scene]]:

@@ -177,10 +177,10 @@ def _under(cabinet: Cabinet, page: Writing) -> Section:
         if not standing or fitting.box.high[2] > around(standing).low[2]:
             continue
         low, (x, y, _), (u, v, _) = around(standing).low, fitting.box.low, fitting.box.high
-        rows.append((
-            fitting.what, fitting.on, f"{page.length(x - low[0])} to {page.length(u - low[0])}",
-            f"{page.length(y - low[1])} to {page.length(v - low[1])}", page.length(fitting.box.size[2]),
-        ))
+        places = (x - low[0], u - low[0], y - low[1], v - low[1])
+        left, right, near, far = (page.length(to_step(place, cabinet.style.step)) for place in places)
+        height = page.length(fitting.box.size[2])
+        rows.append((fitting.what, fitting.on, f"{left} to {right}", f"{near} to {far}", height))
     return Section(
         "Under the case",
         ("The places are those of a pad that the plan assumes, a sixth of the inside depth square; it is no plate "

@@ -3,11 +3,11 @@
 from collections.abc import Iterable
 from string import ascii_uppercase
 
-from shoplib.draw.board_face import Face, faces
-from shoplib.draw.chains import stacked, unit_note
+from shoplib.draw.board_dimensions import dimensions, stops_short
+from shoplib.draw.board_face import Face
+from shoplib.draw.chains import unit_note
 from shoplib.draw.look import fill_of
 from shoplib.draw.scene import (
-    Chain,
     Disc,
     EdgeText,
     Item,
@@ -15,11 +15,10 @@ from shoplib.draw.scene import (
     Leader,
     Line,
     Rect,
-    Running,
     Scene,
     Shape,
 )
-from shoplib.draw.slide_lines import slide_lines, slide_rects
+from shoplib.draw.slide_lines import slide_lines, slide_rects, worked_faces
 from shoplib.lists.cut_words import cut_words
 from shoplib.lists.sides import datum_side, outline_of, side_name
 from shoplib.lists.writing import Writing
@@ -31,17 +30,19 @@ from shoplib.words.naming import boards_in_short
 
 def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None = None,
                   alike: tuple[str, ...] = ()) -> Scene:
-    """The board seen on one `face` (see `faces`; without one, the first), `alike` naming the equal boards.
+    """The board seen on one `face` (see `worked_faces`; without one, the first), `alike` naming the equal boards.
 
     The edge names along it keep it from being mirrored. Cuts that open on the other face are dashed.
     Raises ValueError where the board has no such face, and KeyError where the board is not of the cabinet.
     """
-    seen = Face(cabinet.by_name[board.name], face or faces(board)[0])
-    if seen.name not in faces(board):
-        raise ValueError(f"{board.name} has no {face} face to draw: draw {' or '.join(faces(board))}")
+    drawn = worked_faces(cabinet.by_name[board.name], cabinet)
+    seen = Face(cabinet.by_name[board.name], face or drawn[0])
+    if seen.name not in drawn:
+        raise ValueError(f"{board.name} has no {face} face to draw: draw {' or '.join(drawn)}")
     page, side = Writing(style, units=False), 1 if seen.upper else -1
     called = side_name(board, 2, side, outline_of(board, cabinet))
-    tags = _tagged(seen)
+    first = seen.name == drawn[0]
+    tags = _tagged(seen, first, len(drawn) > 1)
     size = (0, 0, board.length, board.width)
     legend = [f"{board.sheet}, stage {board.stage}. Finished size {_size(board.size, page)}."]
     if board.cut_size != board.size:
@@ -49,9 +50,16 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
     legend += [
         f"{tag}: {'; '.join(cut_words(board, cabinet, page, cuts))}{_reach(board, cuts, page)}." for tag, cuts in tags
     ]
-    legend += slide_lines([board, *(cabinet.by_name[name] for name in alike)], cabinet, page)
+    if first:
+        legend += slide_lines([board, *(cabinet.by_name[name] for name in alike)], cabinet, page)
+    else:
+        legend += slide_lines([board], cabinet, page, seen)
     if slide_rects(seen, cabinet):
         legend.append("Dash and dot: where slides and runners lie against this face.")
+    if any(_bored_behind(seen, cut) for cut in seen.board.cuts):
+        legend.append("Crosses: holes that are bored from the other face.")
+    if len(drawn) > 1 and any(_comes_through(seen, cut) for cut in seen.board.cuts):
+        legend.append("Without a letter: holes bored right through from the other face; its drawing tells them.")
     title = board.name
     if alike:
         title = f"{len(alike) + 1} x {boards_in_short([board, *(cabinet.by_name[name] for name in alike)])}"
@@ -59,9 +67,9 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
     items: list[Item] = [
         Shape((size,), fill_of(board), board.name),
         *_slides(seen, cabinet), *_cuts(seen, tags), *_edges(seen, size, page), *_grain(seen),
-        *_dimensions(seen, tags, page),
+        *dimensions(seen, [cut for _, cuts in tags for cut in cuts], page),
     ]
-    many = f" ({faces(board).index(seen.name) + 1} of {len(faces(board))})" if len(faces(board)) > 1 else ""
+    many = f" ({drawn.index(seen.name) + 1} of {len(drawn)})" if len(drawn) > 1 else ""
     return Scene(
         f"{title}: {called}{many}",
         unit_note(style, f"You look at the face that looks {_toward(seen.name)} in the cabinet. {_datums(board)}"),
@@ -82,7 +90,7 @@ def _datums(board: Board) -> str:
 
 
 def _reach(board: Board, cuts: list[Cut], page: Writing) -> str:
-    """How long a cut is that stops short of an end or edge of the board it runs along.
+    """How long a cut is that stops short of an end or edge of the board it runs along, and what to do there.
 
     A notch, which goes through, has both its sizes in its words already.
     """
@@ -91,7 +99,8 @@ def _reach(board: Board, cuts: list[Cut], page: Writing) -> str:
         return ""
     run = max((0, 1), key=lambda own: cut.high[own] - cut.low[own])
     long = cut.high[run] - cut.low[run]
-    return f", {page.length(long)} long" if long < board.size[run] else ""
+    square = "; square the end that a router leaves round" if stops_short(board, cut) else ""
+    return f", {page.length(long)} long{square}" if long < board.size[run] else square
 
 
 def _toward(name: str) -> str:
@@ -99,11 +108,17 @@ def _toward(name: str) -> str:
             "bottom": "down"}[name]
 
 
-def _tagged(face: Face) -> list[tuple[str, list[Cut]]]:
-    """A letter for each box cut seen on this face, and one for each set of equal holes."""
+def _tagged(face: Face, first: bool, both: bool) -> list[tuple[str, list[Cut]]]:
+    """A letter for each box cut seen on this face, and one for each set of equal holes.
+
+    Cuts that open on an edge only belong to the `first` face that is drawn, and, where `both` are, holes that
+    go right through to the face that they are bored from.
+    """
     groups: dict[object, list[Cut]] = {}
     for number, cut in enumerate(face.board.cuts):
-        if not face.opens_here(cut) and not _on_edge(face, cut):
+        if not face.opens_here(cut) and not (first and _on_edge(face, cut)):
+            continue
+        if both and _comes_through(face, cut):
             continue
         key = (cut.kind, cut.diameter, cut.depth, cut.along) if isinstance(cut, Hole) else number
         groups.setdefault(key, []).append(cut)
@@ -111,9 +126,7 @@ def _tagged(face: Face) -> list[tuple[str, list[Cut]]]:
 
 
 def _on_edge(face: Face, cut: Cut) -> bool:
-    """Cuts that open on an edge only belong to the first face drawn."""
-    if face.name != faces(face.board)[0]:
-        return False
+    """Whether the cut opens on neither face."""
     if isinstance(cut, Hole):
         return cut.along != "w"
     return cut.low[2] > 0 and cut.high[2] < face.board.thickness
@@ -129,7 +142,9 @@ def _cuts(face: Face, tags: list[tuple[str, list[Cut]]]) -> Iterable[Item]:
     """Cuts hatched, through cuts open, holes as circles, what opens on the other face dashed; then tags."""
     for cut in face.board.cuts:
         rect = face.extent(cut)
-        if not face.opens_here(cut):
+        if _bored_behind(face, cut):
+            yield from _cross(rect)
+        elif not face.opens_here(cut):
             yield from _dashed(rect)
         elif isinstance(cut, BoxCut):
             if face.through(cut):
@@ -141,6 +156,23 @@ def _cuts(face: Face, tags: list[tuple[str, list[Cut]]]) -> Iterable[Item]:
             yield Disc(centre, cut.diameter, "air", cut.kind)
     for tag, cuts in tags:
         yield _tag(face, tag, cuts)
+
+
+def _bored_behind(face: Face, cut: Cut) -> bool:
+    """Whether the cut is a hole that is bored from the other face and does not come through."""
+    return isinstance(cut, Hole) and cut.along == "w" and not face.opens_here(cut)
+
+
+def _comes_through(face: Face, cut: Cut) -> bool:
+    """Whether the cut is a hole that is bored right through from the other face."""
+    return isinstance(cut, Hole) and face.through(cut) and (cut.centre[2] == 0) == face.upper
+
+
+def _cross(rect: Rect) -> Iterable[Line]:
+    """A centre mark: a dashed square would look like a mortise."""
+    a, b, c, d = rect
+    yield Line((a, (b + d) // 2), (c, (b + d) // 2), "thin")
+    yield Line(((a + c) // 2, b), ((a + c) // 2, d), "thin")
 
 
 def _slides(face: Face, cabinet: Cabinet) -> Iterable[Line]:
@@ -209,50 +241,3 @@ def _with_leader(face: Face, cut: Cut) -> Rect:
     """The room that a cut takes; above a hole its leader may run."""
     a, b, c, d = face.extent(cut)
     return (a, b, c, face.board.width) if isinstance(cut, Hole) else (a, b, c, d)
-
-
-def _dimensions(face: Face, tags: list[tuple[str, list[Cut]]], page: Writing) -> Iterable[Item]:
-    """Running distances along and across, then the whole length and width.
-
-    To the far wall of a cut that begins at the datum is the width of that cut, and written as such.
-    """
-    board = face.board
-    cuts = [(face.extent(cut), isinstance(cut, Hole)) for _, group in tags for cut in group]
-    spans = [(a, c, c - a > d - b, hole) for (a, b, c, d), hole in cuts]
-    if not face.datum_left:
-        spans = [(board.length - high, board.length - low, runs, hole) for low, high, runs, hole in spans]
-    along = _stations(spans, board.length)
-    spans = [(b, d, d - b > c - a, hole) for (a, b, c, d), hole in cuts]
-    if not face.datum_below:
-        spans = [(board.width - high, board.width - low, runs, hole) for low, high, runs, hole in spans]
-    across = _stations(spans, board.width)
-    measured = {
-        cut.high[own] - cut.low[own]
-        for _, group in tags for cut in group for own in (0, 1) if isinstance(cut, BoxCut) and not face.through(cut)
-    }
-    for side, distances, datum, way, whole in (
-        ("below", along, 0 if face.datum_left else board.length, 1 if face.datum_left else -1, board.length),
-        ("left", across, 0 if face.datum_below else board.width, 1 if face.datum_below else -1, board.width),
-    ):
-        if distances:
-            texts = tuple(stacked((page.measured if s in measured else page.length)(s)) for s in distances)
-            yield Running(side, 0, datum, tuple(datum + way * s for s in distances), texts)
-        yield Chain(side, 1, (0, whole), (page.length(whole),))
-
-
-def _stations(spans: list[tuple[int, int, bool, bool]], whole: int) -> tuple[int, ...]:
-    """From the datum edge to the near wall of a cut, to both ends of a stopped one, to the centre of a hole.
-
-    A span is (low, high, runs this way, hole); a cut that begins at the datum is measured to its far wall.
-    """
-    found: set[int] = set()
-    for low, high, runs, hole in spans:
-        if hole:
-            found.add((low + high) // 2)
-        elif low <= 0:
-            found.add(high)
-        else:
-            found.add(low)
-            if runs:
-                found.add(high)
-    return tuple(sorted(s for s in found if 0 < s < whole))

@@ -2,9 +2,9 @@
 
 from collections.abc import Iterable
 
-from shoplib.draw.board_face import Face
+from shoplib.draw.board_face import Face, faces
 from shoplib.draw.scene import Rect
-from shoplib.lists.sides import datum_side, outline_of, side_name
+from shoplib.lists.sides import datum_side, looks, outline_of, side_name
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
 from shoplib.model.box import Box
@@ -43,8 +43,35 @@ def slide_rects(face: Face, cabinet: Cabinet) -> list[Rect]:
     return found
 
 
-def slide_lines(boards: Iterable[Board], cabinet: Cabinet, page: Writing) -> list[str]:
+def worked_faces(board: Board, cabinet: Cabinet) -> tuple[str, ...]:
+    """The faces to draw: every one with cuts of its own, and of an upright or a panel those that carry slides.
+
+    A box side carries one slide, in the middle of its outside: words tell it. A board with nothing on either
+    face is shown from its upper one.
+    """
+    own = faces(board)
+    both = (looks(board, 2, 1), looks(board, 2, -1))
+    carrying = [name for name in both if slide_rects(Face(board, name), cabinet)]
+    if board.role not in ("side", "divider", "panel") or not carrying:
+        return own
+    cut = [name for name in own if _has_own_cuts(Face(board, name))]
+    return tuple(name for name in both if name in carrying or name in cut)
+
+
+def _has_own_cuts(face: Face) -> bool:
+    return any(face.opens_here(cut) and not face.through(cut) for cut in face.board.cuts)
+
+
+def carries(board: Board, cabinet: Cabinet) -> set[tuple[str, tuple[Rect, ...]]]:
+    """The faces of a board that carry slides, each with where they lie: what two equal boards may differ in."""
+    found = {(name, tuple(slide_rects(Face(board, name), cabinet))) for name in worked_faces(board, cabinet)}
+    return {(name, rects) for name, rects in found if rects}
+
+
+def slide_lines(boards: Iterable[Board], cabinet: Cabinet, page: Writing, face: Face | None = None) -> list[str]:
     """One line for each face and kind of fitting: lower edges and setbacks, from the datum end and edge.
+
+    With `face`, only what lies on that face.
 
     Equal boards that carry their slides alike are told once; else each is told with its own sides.
     """
@@ -52,7 +79,7 @@ def slide_lines(boards: Iterable[Board], cabinet: Cabinet, page: Writing) -> lis
     for board in boards:
         if board.role not in ("side", "divider", "box side", "panel"):
             continue
-        for words in _of(board, cabinet, page):
+        for words in _of(board, cabinet, page, face):
             told.setdefault(words, []).append(board.name)
     alike = len({name for names in told.values() for name in names})
     return [
@@ -61,7 +88,7 @@ def slide_lines(boards: Iterable[Board], cabinet: Cabinet, page: Writing) -> lis
     ]
 
 
-def _of(board: Board, cabinet: Cabinet, page: Writing) -> list[str]:
+def _of(board: Board, cabinet: Cabinet, page: Writing, face: Face | None) -> list[str]:
     """The lines of one board, each beginning with the name of the face."""
     outline = outline_of(board, cabinet)
     rows: dict[tuple[str, int, int], list[tuple[str, int]]] = {}
@@ -69,6 +96,8 @@ def _of(board: Board, cabinet: Cabinet, page: Writing) -> list[str]:
     back = board.placement.own_axis(1)
     for what, group, box in fixed_on(board, cabinet):
         side = _side(board, box)
+        if face is not None and side != (1 if face.upper else -1):
+            continue
         there = board.placement.to_board(box)
         height, setback = (_from_datum(board, there, own) for own in (up, back))
         rows.setdefault((what, side, setback), []).append((group, height))

@@ -18,8 +18,13 @@ from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, cut_through, seen
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Chain, Line, Running, Shape
 from shoplib.draw.section import section_plan, section_side
+from shoplib.draw.slide_lines import worked_faces
 from shoplib.draw.uncrossed import cross
+from shoplib.lists.cut_words import cut_words
+from shoplib.lists.sides import looks
+from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, INCH_STYLE, MM, read_length, write_brief
+from shoplib.model.board import Hole
 from shoplib.model.box import Box, around
 from shoplib.model.cabinet import solve
 from tests.draw.bench_case import bench_case
@@ -103,7 +108,7 @@ def test_no_view_has_text_on_text_or_off_the_page(cabinet):
 
 def test_no_board_drawing_has_text_on_text_or_off_the_page(cabinet):
     for board in cabinet.boards:
-        for face in faces(board):
+        for face in worked_faces(board, cabinet):
             scene = board_drawing(board, cabinet, cabinet.style, face)
             assert overlaps(draw(scene)) == [], scene.title
             assert outside(draw(scene)) == [], scene.title
@@ -131,7 +136,7 @@ def test_distances_begin_at_the_datum_wherever_it_lies_on_the_page(cabinet):
     """The place on the page of each distance along, against the cut's own place in the cabinet."""
     turned = 0
     for board in cabinet.boards:
-        for name in faces(board):
+        for name in worked_faces(board, cabinet):
             face = Face(board, name)
             turned += not face.datum_left
             low = {"left": -1, "bottom": -1, "front": -1}
@@ -176,6 +181,80 @@ def test_slides_are_told_and_drawn_where_they_lie():
     for slide in slides:
         assert write_brief(slide.box.low[2] - side.box.low[2], INCH_STYLE).replace(" in", "").split(" (")[0] in words
     assert "set back 25/32" in words
+
+
+def test_both_faces_of_an_upright_that_carries_slides_are_drawn_and_each_tells_its_own():
+    case = solve(read_project(next(p for p in PROJECTS if p.stem == "under_bench_case")))
+    divider = case.by_name["divider 1"]
+    assert set(worked_faces(divider, case)) == {"left", "right"}
+    assert worked_faces(case.by_name["divider 2"], case) == ("right",)
+    assert set(worked_faces(case.by_name["bay 2 pull-out panel"], case)) == {"left", "right"}
+    assert len(worked_faces(case.by_name["bay 1 drawer 1 left box side"], case)) == 1
+    for name, held in (("left", 4), ("right", 2)):  # four drawers on one face, the two slides of the pull-out
+        scene = board_drawing(divider, case, INCH_STYLE, name)
+        assert sum(isinstance(i, Line) and i.kind == "centre" for i in scene.items) == 4 * held, name
+    second = board_drawing(divider, case, INCH_STYLE, worked_faces(divider, case)[1], ("divider 2",))
+    assert [line for line in second.legend if "slides of" in line] == [
+        line for line in board_drawing(divider, case, INCH_STYLE, second_face(divider, case)).legend
+        if "slides of" in line
+    ]
+    assert not any("divider 2, " in line for line in second.legend)
+
+
+def second_face(board, case):
+    return worked_faces(board, case)[1]
+
+
+def test_cuts_on_an_edge_stand_on_one_drawing_alone(cabinet):
+    for board in cabinet.boards:
+        drawn = worked_faces(board, cabinet)
+        texts = [" ".join(board_drawing(board, cabinet, cabinet.style, name).legend) for name in drawn]
+        for cut in board.cuts:
+            if not any(Face(board, name).opens_here(cut) for name in drawn):
+                words = cut_words(board, cabinet, Writing(cabinet.style, units=False), [cut])[0]
+                assert sum(words in text for text in texts) <= 1, board.name
+
+
+def test_a_stopped_end_is_to_be_squared_and_a_through_one_is_not():
+    case = bench_case()
+    divider = board_drawing(case.by_name["divider 1"], case, INCH_STYLE, "right").legend
+    stopped = [line for line in divider if "stopped" in line]
+    assert stopped
+    assert all("square the end that a router leaves round" in line for line in stopped)
+    assert not any("square" in line for line in board_drawing(case.by_name["left side"], case, INCH_STYLE).legend)
+
+
+def test_every_hole_says_how_wide_it_is_on_the_face_it_is_bored_from(cabinet):
+    """A small hole is a dot on paper: the diameter stands in words beside its letter, and on one drawing alone."""
+    page = Writing(cabinet.style, units=False)
+    for board in cabinet.boards:
+        drawn = worked_faces(board, cabinet)
+        legends = {name: board_drawing(board, cabinet, cabinet.style, name).legend for name in drawn}
+        for hole in (c for c in board.cuts if isinstance(c, Hole) and c.along == "w"):
+            said = [
+                name for name, lines in legends.items()
+                if any(f"{hole.kind.removesuffix(' hole')} hole" in line
+                       and f"{page.setting(hole.diameter)} across" in line for line in lines)
+            ]
+            from_face = looks(board, 2, -1 if hole.centre[2] == 0 else 1)
+            assert said
+            if len(drawn) == 2:
+                assert from_face in said, board.name
+
+
+def test_a_hole_bored_from_the_other_face_is_a_cross_and_no_square():
+    case = solve(read_project(next(p for p in PROJECTS if p.stem == "under_bench_case")))
+    panel = case.by_name["bay 2 pull-out panel"]
+    pegs = [cut for cut in panel.cuts if cut.kind == "peg"]
+    assert len(pegs) == 9
+    for name in worked_faces(panel, case):
+        scene = board_drawing(panel, case, INCH_STYLE, name)
+        lines = [i for i in scene.items if isinstance(i, Line)]
+        told = any(line.startswith("Crosses") for line in scene.legend)
+        assert not [i for i in lines if i.kind == "hidden"]
+        assert sum(i.kind == "thin" for i in lines) == (2 * len(pegs) if told else 0)
+        assert told != Face(panel, name).opens_here(pegs[0])
+        assert any(line.startswith("Without a letter") for line in scene.legend) != told
 
 
 def test_cuts_lie_on_the_page_where_they_lie_in_the_cabinet(cabinet):
@@ -233,7 +312,7 @@ def test_a_clash_is_cross_hatched_and_told():
 def test_random_projects_have_no_text_on_text_or_off_the_page(seed):
     drawn = solve(project(seed))
     scenes = list(views(drawn))
-    scenes += [board_drawing(b, drawn, drawn.style, face) for b in drawn.boards for face in faces(b)]
+    scenes += [board_drawing(b, drawn, drawn.style, face) for b in drawn.boards for face in worked_faces(b, drawn)]
     for scene in scenes:
         svg = draw(scene)
         assert overlaps(svg) == [], scene.title
