@@ -7,6 +7,8 @@ lies in rabbets (common practice, no source). They know nothing of the project's
 from fractions import Fraction
 from re import fullmatch
 
+from tests.lessons import measuring_by_hand
+
 TO_MM = {"in": Fraction(254, 10), "mm": Fraction(1)}
 
 
@@ -18,6 +20,8 @@ def millimetres(text: str) -> Fraction:
 
 def by_hand(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[str, Fraction]]:
     """The answer, and what each slip comes to, in millimetres."""
+    if exercise.startswith("01-"):
+        return measuring_by_hand.by_hand(exercise, g)
     match exercise:
         case "00-bottom-follows":
             return g["L"] + g["X"], {
@@ -48,12 +52,42 @@ def by_hand(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[str, 
             }
         case "02-noors-list":
             return _noors_list(g)
+        case "03-place":
+            return g["p"], {
+                "far-wall": g["p"] + g["t"], "centre": g["p"] + g["t"] / 2,
+                "wrong-end": g["H"] - g["p"], "mirrored": g["H"] - g["p"] - g["t"],
+            }
+        case "03-width":
+            return g["thick"] + g["f"], {
+                "nominal": g["T"], "mean": g["t"], "mean-and-fit": g["t"] + g["f"], "no-fit": g["thick"],
+            }
+        case "03-wood":
+            return g["t"] - g["d"], {
+                "nominal": g["T"] - g["d"], "the-cut": g["d"], "twice": g["t"] - 2 * g["d"],
+            }
+        case "03-back-to-back":
+            return g["t"] - 2 * g["d"], {
+                "nominal": g["T"] - 2 * g["d"], "one-dado": g["t"] - g["d"], "the-cuts": 2 * g["d"],
+            }
+        case "03-tongues":
+            inside = g["W"] - 2 * g["t"]
+            return inside + 2 * (g["d"] - g["e"]), {
+                "gap-forgotten": inside + 2 * g["d"], "gap-added": inside + 2 * (g["d"] + g["e"]),
+                "one-tongue": inside + g["d"] - g["e"], "no-joint": inside, "thickness": inside + 2 * g["k"],
+            }
+        case "03-noors-marks":
+            inside = g["W"] - 2 * g["t"]
+            return _one_line_wrong(g, [inside + 2 * g["d"], g["q"] - g["t"], inside + 2 * g["b"]])
     raise AssertionError(f"no sums by hand for {exercise}")
 
 
 def _noors_list(g: dict[str, Fraction]) -> tuple[Fraction, dict[str, Fraction]]:
     inside = g["W"] - 2 * g["t"]
-    should = [inside + 2 * g["d"], inside + 2 * g["b"], (inside - g["t"]) / 2]
+    return _one_line_wrong(g, [inside + 2 * g["d"], inside + 2 * g["b"], (inside - g["t"]) / 2])
+
+
+def _one_line_wrong(g: dict[str, Fraction], should: list[Fraction]) -> tuple[Fraction, dict[str, Fraction]]:
+    """The answer to a list of three lines of which one is wrong, where each should be as given."""
     listed = [g["line 0"], g["line 1"], g["line 2"]]
     # What is printed is at most half a step of the rule off.
     wrong = [number for number in range(3) if abs(listed[number] - should[number]) > g["mark"] / 2]

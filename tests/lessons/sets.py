@@ -5,11 +5,15 @@ Board between two others = outside - 2 x sheet + 2 x depth of the joint (common 
 
 from fractions import Fraction
 
+from tests.lessons import measuring_by_hand
+
 
 def set_by_hand(
     exercise: str, g: dict[str, Fraction]
 ) -> tuple[dict[str, Fraction], dict[str, tuple[str, Fraction]]]:
     """The sizes by name, and for each slip the size it is about and what it comes to, in millimetres."""
+    if exercise == "01-one-strip":
+        return measuring_by_hand.set_by_hand(g)
     if exercise == "02-whole-case":
         wide, high = g["W"] - 2 * g["t"], g["H"] - 2 * g["t"]
         return {
@@ -28,5 +32,21 @@ def set_by_hand(
             "back-full-height": ("back_height", g["H"]),
             "back-inside-height": ("back_height", high),
             "back-one-rabbet-high": ("back_height", high + g["b"]),
+        }
+    if exercise == "03-tongue-set":
+        wide = g["W"] - 2 * g["t"]
+        return {
+            "bottom": wide + 2 * (g["d"] - g["e"]), "shelf": wide + 2 * g["k"], "back": wide + 2 * g["b"],
+        }, {
+            "bottom-nominal": ("bottom", g["W"] - 2 * g["T"] + 2 * (g["d"] - g["e"])),
+            "bottom-gap-forgotten": ("bottom", wide + 2 * g["d"]),
+            "bottom-no-joint": ("bottom", wide),
+            "bottom-one-joint": ("bottom", wide + g["d"] - g["e"]),
+            "shelf-no-joint": ("shelf", wide),
+            "shelf-one-joint": ("shelf", wide + g["k"]),
+            "shelf-like-bottom": ("shelf", wide + 2 * (g["d"] - g["e"])),
+            "back-outside": ("back", g["W"]),
+            "back-inside": ("back", wide),
+            "back-one-groove": ("back", wide + g["b"]),
         }
     raise AssertionError(f"no sums by hand for {exercise}")
