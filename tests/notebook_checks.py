@@ -5,10 +5,14 @@ run reads the cells as they have just run (`tests.notebook_run.RanCell`); to add
 whose name begins with `ran_`. A check of a page as stored (`stored_...`) reads the file alone.
 """
 
+import re
+
+import nbformat
 from nbval.plugin import metadata_tags
 
 EXPECTED = "nbval-check-output"  # the tag of a cell whose stored output every run must give again
 NOT_COMPARED = {"image/png", "image/jpeg", "application/vnd.jupyter.widget-view+json"}
+LEAST_COMPARED = 8  # tagged cells of a lesson that print a number
 OTHER_TAGS = {"hide-input", "exercise"}
 
 
@@ -40,11 +44,19 @@ def ran_without_warnings(cells):
     ]
 
 
-def stored_page_has_an_expected_output(page):
-    """At least one cell is compared; a page that compares nothing has no test of what it shows."""
-    if any(EXPECTED in cell.metadata.get("tags", ()) for cell in page.cells):
+def stored_enough_outputs_are_compared(page):
+    """A lesson compares eight or more cells that print a number; a page that is no lesson at least one.
+
+    Lessons are numbered from 01. The start page shows how a page is run and works out one thing, the style
+    guide shows each part of a page once, and the glossary has words: their one compared cell may be of words.
+    """
+    compared = [cell for _, cell in _code_cells(page) if EXPECTED in cell.metadata.get("tags", ())]
+    if not is_a_lesson(page):
+        return [] if compared else [f"no cell is tagged {EXPECTED}"]
+    of_numbers = [cell for cell in compared if any(re.search(r"\d", _text(output)) for output in cell.outputs)]
+    if len(of_numbers) >= LEAST_COMPARED:
         return []
-    return [f"no cell is tagged {EXPECTED}"]
+    return [f"{len(of_numbers)} cells tagged {EXPECTED} print a number: a lesson has {LEAST_COMPARED} or more"]
 
 
 def stored_expected_outputs_can_be_compared(page):
@@ -79,6 +91,22 @@ def stored_outputs_have_no_error(page):
         for output in cell.outputs
         if output.output_type == "error" or (output.output_type == "stream" and output.name == "stderr")
     ]
+
+
+def read_page(path):
+    """A page as stored, which knows its own name."""
+    page = nbformat.read(path, as_version=4)
+    page.metadata.name = path.stem
+    return page
+
+
+def is_a_lesson(page):
+    """Whether the page is a lesson of the course: numbered, from 01 on."""
+    return re.match(r"(?!00)\d\d_", page.metadata.get("name", "")) is not None
+
+
+def _text(output):
+    return output.text if output.output_type == "stream" else str(output.get("data", {}).get("text/plain", ""))
 
 
 def _code_cells(page):

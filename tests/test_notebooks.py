@@ -19,7 +19,7 @@ PAGES = sorted((ROOT / "notebooks").glob("*.ipynb"))
 @pytest.mark.parametrize("check", notebook_checks.of_a_stored_page())
 @pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
 def test_stored_page(page, check):
-    assert notebook_checks.of_a_stored_page()[check](nbformat.read(page, as_version=4)) == []
+    assert notebook_checks.of_a_stored_page()[check](notebook_checks.read_page(page)) == []
 
 
 def cell(source, shown="", tags=("nbval-check-output",), run=True, stream="stdout"):
@@ -35,7 +35,7 @@ def good():
 @pytest.mark.parametrize(
     ("check", "bad", "fault"),
     [
-        ("page has an expected output", cell("1", tags=()), "no cell is tagged"),
+        ("enough outputs are compared", cell("1", tags=()), "no cell is tagged"),
         ("expected outputs can be compared", cell("print(1)", "1\n", run=False), "no execution count"),
         ("expected outputs can be compared", cell("print(1)"), "stores no text"),
         ("tags are known", cell("1", tags=("nbval-check-outputs",)), "unknown tag nbval-check-outputs"),
@@ -46,6 +46,18 @@ def test_each_stored_check_finds_its_fault(check, bad, fault):
     check = notebook_checks.of_a_stored_page()[check]
     assert check(new_notebook(cells=[good()])) == []
     assert fault in "\n".join(check(new_notebook(cells=[bad])))
+
+
+def test_a_lesson_that_compares_few_numbers_is_found():
+    check = notebook_checks.of_a_stored_page()["enough outputs are compared"]
+    enough = [good() for _ in range(notebook_checks.LEAST_COMPARED)]
+    words = [cell("1", "in words") for _ in enough]
+    for name, cells, faults in (
+        ("04_drawer_clearance", enough, 0), ("04_drawer_clearance", enough[1:], 1), ("00_start_here", enough[:1], 0),
+        ("_template", enough[:1], 0), ("_template", [], 1), ("04_drawer_clearance", words, 1),
+    ):
+        page = new_notebook(cells=cells, metadata={"name": name})
+        assert len(check(page)) == faults, name
 
 
 def run_pages(folder, pages, *options):

@@ -6,14 +6,12 @@ from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.figure import Figure
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
+from shoplib.lessons.worked_case import lesson_case
 from shoplib.lessons.wrong_bottom import dry_fit, picture
-from shoplib.live.carcass_panel import carcass_panel, style_for
-from shoplib.live.carcass_project import case_project, starting_case
+from shoplib.live.carcass_panel import carcass_panel
 from shoplib.live.panel import Panel
 from shoplib.live.project_panel import project_panel
 from shoplib.measure import read_length, write_brief, write_length
-from shoplib.model.cabinet import solve
-from shoplib.model.solved import Cabinet
 
 PICTURE = (540.0, 260.0)
 
@@ -33,7 +31,7 @@ def bench_case() -> Panel:
 
 def bottom_worked(unit: str) -> Worked:
     """How long the bottom of the lesson's case is, and why; every number is read off the solved case."""
-    case, say = _case(unit), Say(unit)
+    case, say = lesson_case(unit), Say(unit)
     width, side, bottom = case.outside.size[0], case.by_name["left side"], case.by_name["bottom"]
     depth = next(joint.depth for joint in case.joints if joint.enters == "bottom")
     inside = width - 2 * side.thickness
@@ -53,11 +51,7 @@ def bottom_worked(unit: str) -> Worked:
 def wrong_bottom(slip: str) -> Figure:
     """The same case dry-fitted with its bottom cut by a slip: the picture, and what the dry-fit says."""
     unit = unit_in_use()
-    case = _case(unit)
+    case = lesson_case(unit)
     fit = dry_fit(case, slip, read_length(SOLD_AS[unit]))
     scene = picture(fit)
     return Figure(draw(scene, PICTURE), scene.alt, [f"The dry-fit says: {found.text}" for found in fit.said])
-
-
-def _case(unit: str) -> Cabinet:
-    return solve(case_project(starting_case(unit), style_for(unit)))

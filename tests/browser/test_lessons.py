@@ -35,7 +35,7 @@ def start_page(lab):
 
 @pytest.fixture(scope="module")
 def sizing_page(lab):
-    opened = opened_and_run(lab, "02_carcass_sizing.ipynb", awake=7)
+    opened = opened_and_run(lab, "02_carcass_sizing.ipynb", awake=8)
     yield opened
     opened.close()
 
