@@ -1,9 +1,10 @@
 import pytest
 
-from shoplib.lessons import lesson_00, lesson_01, lesson_02, lesson_03
+from shoplib.lessons import lesson_00, lesson_01, lesson_02, lesson_03, lesson_04
 
-EXERCISES = [*lesson_00.EXERCISES, *lesson_01.EXERCISES, *lesson_02.EXERCISES, *lesson_03.EXERCISES]
-SETS = [*lesson_01.SETS, *lesson_02.SETS, *lesson_03.SETS]
+EXERCISES = [*lesson_00.EXERCISES, *lesson_01.EXERCISES, *lesson_02.EXERCISES, *lesson_03.EXERCISES,
+             *lesson_04.EXERCISES]
+SETS = [*lesson_01.SETS, *lesson_02.SETS, *lesson_03.SETS, *lesson_04.SETS]
 
 
 def pytest_generate_tests(metafunc):
