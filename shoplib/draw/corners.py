@@ -3,8 +3,9 @@
 from collections.abc import Sequence
 
 from shoplib.draw.chains import unit_note
+from shoplib.draw.clip import within
 from shoplib.draw.look import FRONT, cut_through
-from shoplib.draw.scene import Chain, Item, Label, Line, Rect, Scene, Shape
+from shoplib.draw.scene import Chain, Item, Label, Line, Scene, Shape
 from shoplib.lists.writing import Writing
 from shoplib.measure import MM, Style
 from shoplib.model.solved import Cabinet
@@ -33,7 +34,7 @@ def corner_row(cases: Sequence[tuple[str, Cabinet]], style: Style) -> Scene:
         frame = (0, 0, SEEN, SEEN)
         at = (bottom.box.low[1] + bottom.box.high[1]) // 2
         for shape in cut_through(boards, (), FRONT, at):
-            rects = [rect for rect in (_within(rect, frame) for rect in shape.rects) if rect]
+            rects = [rect for rect in (within(rect, frame) for rect in shape.rects) if rect]
             if shape.hatch and rects:
                 moved = tuple((a + shift, b, c + shift, d) for a, b, c, d in rects)
                 items.append(Shape(moved, shape.fill, shape.name, shape.hatch))
@@ -59,9 +60,3 @@ def corner_row(cases: Sequence[tuple[str, Cabinet]], style: Style) -> Scene:
             "Below: from the outer face of the side to the end of the bottom.",
         ),
     )
-
-
-def _within(rect: Rect, frame: Rect) -> Rect | None:
-    a, b = max(rect[0], frame[0]), max(rect[1], frame[1])
-    c, d = min(rect[2], frame[2]), min(rect[3], frame[3])
-    return (a, b, c, d) if a < c and b < d else None

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from shoplib.draw.chains import stacked, unit_note
+from shoplib.draw.clip import within
 from shoplib.draw.joint_section import joint_section
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Line, Rect, Scene, Shape
@@ -141,16 +142,10 @@ def _cut_pair(
         rects = list(shape.rects)
         if shape.name == boards[1].name:
             rects = [(moved.get(a, a), b, moved.get(c, c), d) for a, b, c, d in rects]
-        rects = [rect for rect in (_within(rect, frame) for rect in rects) if rect]
+        rects = [rect for rect in (within(rect, frame) for rect in rects) if rect]
         rooms[shape.name] = rects
         items.append(Shape(tuple(rects), shape.fill, shape.name, shape.hatch))
     return [*items, *(_name(name, rects) for name, rects in rooms.items())]
-
-
-def _within(rect: Rect, frame: Rect) -> Rect | None:
-    a, b = max(rect[0], frame[0]), max(rect[1], frame[1])
-    c, d = min(rect[2], frame[2]), min(rect[3], frame[3])
-    return (a, b, c, d) if a < c and b < d else None
 
 
 def _name(name: str, rects: list[Rect]) -> Label:

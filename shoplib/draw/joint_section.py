@@ -3,6 +3,7 @@
 from itertools import pairwise
 
 from shoplib.draw.chains import stacked, unit_note
+from shoplib.draw.clip import within
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Rect, Scene, Shape
 from shoplib.lists.writing import Writing
@@ -44,7 +45,7 @@ def joint_section(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
             continue
         own = shape.name == enters.name
         rects = [_shifted(r, look, moved) for r in shape.rects] if own else list(shape.rects)
-        rects = [r for r in (_clipped(r, frame) for r in rects) if r]
+        rects = [r for r in (within(r, frame) for r in rects) if r]
         rooms[shape.name] = rects
         items.append(Shape(tuple(rects), shape.fill, shape.name, shape.hatch))
     items += [_name(cabinet.by_name[name], rects) for name, rects in rooms.items()]
@@ -124,12 +125,6 @@ def _shifted(rect: Rect, look: Look, moved: dict[tuple[int, int], int]) -> Rect:
     a, b, c, d = rect
     return (moved.get((look.across, a), a), moved.get((look.up, b), b),
             moved.get((look.across, c), c), moved.get((look.up, d), d))
-
-
-def _clipped(rect: Rect, frame: Rect) -> Rect | None:
-    a, b = max(rect[0], frame[0]), max(rect[1], frame[1])
-    c, d = min(rect[2], frame[2]), min(rect[3], frame[3])
-    return (a, b, c, d) if a < c and b < d else None
 
 
 def _name(board: Board, rects: list[Rect]) -> Label:

@@ -1,0 +1,96 @@
+"""Worked sums of joinery allowances; every number is read off a case that the model solved."""
+
+from shoplib.lessons.joints_shown import READINGS, SOLD_AS, corner_lines, readings, shown, size, two_bays
+from shoplib.lessons.say import Say
+from shoplib.lessons.worked import Worked
+from shoplib.lists.writing import Writing
+from shoplib.live.corner_panel import CORNERS
+from shoplib.live.joint_panel import joint_style
+from shoplib.measure import mean, read_length
+from shoplib.model.allowance import allowance, cut_for
+
+
+def shelf_worked(unit: str) -> Worked:
+    """One shelf in dadoes: what is cut from the sides, and how long the shelf is."""
+    (case, joint), say, write = shown(unit, "dado"), Say(unit), Writing(joint_style(unit))
+    found, shelf = allowance(case, joint), case.by_name["shelf"]
+    left, right = (case.by_name[name].box for name in ("left side", "right side"))
+    inside, side = right.low[0] - left.high[0], case.by_name["left side"].thickness
+    width, gap, fit = case.outside.size[0], size("end_gap", unit), size("fit", unit)
+    thick = READINGS[unit][-1]
+    return Worked(
+        f"A shelf in a case {say.length(width)} wide",
+        [
+            ("sides, mean of the readings", ", ".join(READINGS[unit]), write.measured(side)),
+            ("dado, width", f"{thick} + {write.measured(fit)}", write.measured(found.width)),
+            ("dado, depth", "chosen", write.setting(found.depth)),
+            ("wood left under it", f"{write.measured(side)} - {write.setting(found.depth)}",
+             write.measured(found.wood_left)),
+            ("gain at each end", f"{write.setting(found.depth)} - {write.setting(gap)}", write.setting(found.gain)),
+            ("between the sides", f"{say.length(width)} - 2 x {write.measured(side)}", write.measured(inside)),
+            ("shelf, left to right", f"{write.measured(inside)} + 2 x {write.setting(found.gain)}",
+             write.measured(shelf.length)),
+            ("on the rule", "to the nearest mark", write.length(shelf.length)),
+        ],
+    )
+
+
+def widths_worked(unit: str) -> Worked:
+    """One sheet and the dado cut to its name, to its mean, and to its thickest reading with a fit."""
+    write, sheet = Writing(joint_style(unit)), readings(unit)
+    thick, middle, name = sheet[-1], mean(sheet), read_length(SOLD_AS[unit])
+    right = allowance(*shown(unit, "dado")).width
+    return Worked(
+        f"The thickest place reads {READINGS[unit][-1]}: what it finds in the dado",
+        [
+            ("cut to the name", f"{SOLD_AS[unit]} - {READINGS[unit][-1]}", f"{write.measured(name - thick)} too wide"),
+            ("cut to the mean", f"{READINGS[unit][-1]} - {write.measured(middle)}",
+             f"{write.measured(thick - middle)} too narrow"),
+            ("cut to the thickest, with the fit", f"{write.measured(right)} - {READINGS[unit][-1]}",
+             f"{write.measured(right - thick)} to spare"),
+        ],
+    )
+
+
+def tongue_worked(unit: str) -> Worked:
+    """A tongue in a narrower dado at the corner: both cuts, and where the dado lies."""
+    (case, joint), write = shown(unit, "tongue in a narrower dado"), Writing(joint_style(unit))
+    found, bottom, fit = allowance(case, joint), case.by_name["bottom"], size("fit", unit)
+    thick, tongue = write.measured(bottom.thickness), write.setting(joint.tongue)
+    return Worked(
+        f"A tongue {tongue} thick at the ends of the bottom",
+        [
+            ("dado, width", f"{tongue} + {write.measured(fit)}", write.measured(found.width)),
+            ("dado, depth", "chosen", write.setting(found.depth)),
+            ("near wall, from the lower end", f"{thick} - {tongue}", write.measured(found.near_wall)),
+            ("rabbet in the bottom, depth", f"{thick} - {tongue}", write.measured(bottom.thickness - joint.tongue)),
+            ("tongue, length = gain", f"{write.setting(found.depth)} - {write.setting(size('end_gap', unit))}",
+             write.setting(found.gain)),
+        ],
+    )
+
+
+def wood_worked(unit: str) -> Worked:
+    """What is left of a divider under one dado and between two."""
+    write, lines = Writing(joint_style(unit)), []
+    for name in ("depth", "deep"):
+        deep = size(name, unit)
+        case = two_bays(unit, deep)
+        divider = case.by_name["divider 1"]
+        left, right = (cut_for(case.by_name[f"bay {bay} shelf 1"], divider) for bay in (1, 2))
+        thick, said = write.measured(divider.thickness), write.setting(deep)
+        one, two = divider.box.high[0] - left.high[0], right.low[0] - left.high[0]
+        lines += [
+            (f"one dado {said} deep", f"{thick} - {said}", f"{write.measured(one)} left"),
+            (f"two, {said} deep", f"{thick} - 2 x {said}", f"{write.measured(two)} left"),
+        ]
+    return Worked("A divider with a shelf on each side", lines)
+
+
+def corners_worked(unit: str) -> Worked:
+    """What four corner joints change in the cut list of one case."""
+    write = Writing(joint_style(unit))
+    return Worked(
+        "The same case: " + ", ".join(CORNERS),
+        [(what, "", ", ".join(write.length(one) for one in four)) for what, four in corner_lines(unit)],
+    )
