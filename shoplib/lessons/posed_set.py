@@ -8,7 +8,9 @@ from shoplib.lessons.numbers import givens_for
 from shoplib.lessons.say import UNIT_WORDS, Say
 from shoplib.lessons.set_exercise import SetExercise
 from shoplib.lessons.set_judge import SetFeedback, judge_set
+from shoplib.measure.traced import Traced
 from shoplib.model.solved import Cabinet
+from shoplib.words.working import working
 
 
 @dataclass(frozen=True)
@@ -66,11 +68,14 @@ class PosedSet:
 
     @property
     def working(self) -> tuple[str, ...]:
-        """The solution: for each size its name, then its lines, ending in the number."""
-        say = Say(self.unit)
-        return tuple(
-            line for one in self.exercise.asked for line in (f"{one.label}:", *one.working(self.givens, say))
-        )
+        """The solution: for each size its name, then its lines, then how the workbook came by it, from its own sums."""
+        say, lines = Say(self.unit), []
+        traced = self.exercise.case(self.givens.traced())
+        for one in self.exercise.asked:
+            right = one.right(traced)
+            own = working(right, one.label.lower(), say.style) if isinstance(right, Traced) else ()
+            lines += [f"{one.label}:", *one.working(self.givens, say), *(f"In the workbook: {line}" for line in own)]
+        return tuple(lines)
 
     def check(self, answers: object = None, unit: str | None = None) -> SetFeedback:
         """Judge a set. `unit` is the one printed beside the fields; from a cell, write it out."""
