@@ -1,9 +1,11 @@
 """A drawer in its opening cut level and seen from above: slides, box, taper, shims, and the room behind."""
 
+from dataclasses import replace
+
 from shoplib.draw.beside import ENLARGED, Beside, beside, box_of, parts_of, read_of
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FROM_ABOVE, cut_through
-from shoplib.draw.scene import Chain, Item, Label, Leader, Scene, Slanted
+from shoplib.draw.scene import Chain, Item, Label, Leader, Scene, Shape, Slanted
 from shoplib.measure import Style, share, write_brief
 from shoplib.model.drawer_fit import beside as room_beside
 from shoplib.model.drawer_fit import taper
@@ -120,3 +122,21 @@ def _said(read, box, reach: int, slide: Slide, style: Style, spread: int, wide: 
         f"and {shape}; the box is {write_brief(box.size[0], style)} wide and {write_brief(box.size[1], style)} "
         f"deep, with {write_brief(reach - box.high[1], style)} behind it."
     )
+
+
+def box_too_wide(cabinet: Cabinet, style: Style, group: str, slide: Slide, over: int) -> Scene:
+    """The same drawing of a box that was made `over` too wide (ticks): it meets its right slide, cross-hatched."""
+    scene, box = drawer_plan(cabinet, style, group, slide), box_of(cabinet, group)
+    left, right = int(box.low[0]), int(box.high[0])
+    low, high = int(box.low[1]), int(box.high[1])
+    seen = max(int(over), (right - left) // 50)
+    planned = [item for item in scene.items if isinstance(item, Chain) and (item.side, item.row) == ("below", 0)]
+    kept = tuple(item for item in scene.items if item not in planned)
+    wide = box.size[0] + over
+    more = (
+        Shape(((right, low, right + seen, high),), "clash", "clash", "x"),
+        Leader((right + seen // 2, low + (high - low) * 3 // 12), "right", f"clash {how_much(over, style)}"),
+        Chain("below", 0, (left, right + seen), (bare(wide, style),), sizes=(wide,)),
+    )
+    alt = f"The box was made {write_brief(wide, style)} wide: it meets its right slide by {how_much(over, style)}."
+    return replace(scene, title="A box that is too wide", items=kept).with_items(*more, alt=alt)

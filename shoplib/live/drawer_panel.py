@@ -20,7 +20,7 @@ from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
 from shoplib.live.why import SIDES, Why
-from shoplib.measure import INCH, INCH_STYLE, MM_STYLE, Style, write_brief, write_length, write_measured
+from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, Style, write_brief, write_length, write_measured
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
 from shoplib.model.solved import Cabinet
@@ -37,6 +37,11 @@ MOST_APART = INCH // 2
 def drawer_style(unit: str) -> Style:
     """How the drawer panel shows lengths: finer than a case, 1/64 in or 0.1 mm."""
     return INCH_STYLE if unit == "in" else MM_STYLE
+
+
+def drawer_rounding(unit: str) -> int:
+    """What a box is rounded down to: 1/32 in or 0.5 mm, in ticks."""
+    return INCH // 32 if unit == "in" else MM // 2
 
 
 def drawer_panel(unit: str = "in") -> Panel:
@@ -144,7 +149,7 @@ def outcome_of(choices: DrawerChoices, opened: Sequence[str], style: Style) -> O
 
     Raises CannotBuild where no box can be, in the words of the controls.
     """
-    project = replace(drawer_project(choices, style), rounding=INCH // 32 if style.unit == "in" else 5 * style.step)
+    project = replace(drawer_project(choices, style), rounding=drawer_rounding(style.unit))
     try:
         cabinet = solve(project)
     except ImpossibleProject as reason:
