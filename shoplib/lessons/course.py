@@ -1,0 +1,90 @@
+"""The course: its lessons in order, with the exercises, sets and words of each.
+
+A lesson is in the course as soon as it has its module of exercises, `lesson_NN.py`; nothing else lists it.
+"""
+
+from dataclasses import dataclass
+from importlib import import_module
+from pkgutil import iter_modules
+
+import shoplib.lessons
+from shoplib.documents import glossary
+from shoplib.lessons.exercise import Exercise
+from shoplib.lessons.set_exercise import SetExercise
+from shoplib.lessons.word import Word, sentence
+
+PAGES = {
+    "00": ("Start here", "00_start_here.ipynb"),
+    "01": ("Measuring", "01_measuring.ipynb"),
+    "02": ("Carcass sizing", "02_carcass_sizing.ipynb"),
+    "03": ("Joinery allowances", "03_joinery_allowances.ipynb"),
+    "04": ("Drawer clearance", "04_drawer_clearance.ipynb"),
+    "05": ("Fronts and gaps", "05_fronts_and_gaps.ipynb"),
+    "06": ("Hardware layout", "06_hardware_layout.ipynb"),
+}
+"""Title and file of each page, by the number of the lesson."""
+
+
+@dataclass(frozen=True)
+class Lesson:
+    """One lesson: `page` is the file of its page, beside the other pages."""
+
+    number: str
+    title: str
+    page: str
+    exercises: tuple[Exercise, ...]
+    sets: tuple[SetExercise, ...]
+    words: tuple[Word, ...]
+
+    @property
+    def name(self) -> str:
+        """Number and title, as a link to it is called."""
+        return f"{self.number} {self.title}"
+
+    @property
+    def asked(self) -> tuple[Exercise | SetExercise, ...]:
+        """All its exercises, in the order of the page."""
+        return (*self.exercises, *self.sets)
+
+
+@dataclass(frozen=True)
+class Entry:
+    """A word of the glossary; `lesson` is where it first stands, None for one that only papers of a plan use."""
+
+    word: Word
+    lesson: Lesson | None
+
+
+def lessons() -> tuple[Lesson, ...]:
+    """The lessons that are there, in the order of the course.
+
+    >>> [lesson.title for lesson in lessons() if lesson.number in ("00", "02")]
+    ['Start here', 'Carcass sizing']
+    """
+    there = {module.name for module in iter_modules(shoplib.lessons.__path__)}
+    return tuple(_lesson(number, there) for number in PAGES if f"lesson_{number}" in there)
+
+
+def entries() -> tuple[Entry, ...]:
+    """All words of the workbook in the order of the alphabet, each once, at the lesson where it first stands."""
+    found: dict[str, Entry] = {}
+    for lesson in lessons():
+        for word in lesson.words:
+            found.setdefault(word.name.casefold(), Entry(word, lesson))
+    for name, meaning in glossary.WORDS.items():
+        found.setdefault(name.casefold(), Entry(Word(name, sentence(meaning)), None))
+    return tuple(found[name] for name in sorted(found))
+
+
+def _lesson(number: str, there: set[str]) -> Lesson:
+    exercises = import_module(f"shoplib.lessons.lesson_{number}")
+    title, page = PAGES[number]
+    return Lesson(number, title, page, exercises.EXERCISES, getattr(exercises, "SETS", ()), _words(number, there))
+
+
+def _words(number: str, there: set[str]) -> tuple[Word, ...]:
+    """The words of a lesson, from a module of their own or from that of its page; none where it has none yet."""
+    for module in (f"words_{number}", f"page_{number}"):
+        if module in there and hasattr(import_module(f"shoplib.lessons.{module}"), "WORDS"):
+            return import_module(f"shoplib.lessons.{module}").WORDS
+    return ()

@@ -1,0 +1,85 @@
+"""The course and its words: one meaning a word, sketches that say what they show, pages that lead to the glossary."""
+
+import re
+from pathlib import Path
+
+import nbformat
+import pytest
+
+from shoplib.documents import glossary
+from shoplib.draw.pen import draw
+from shoplib.lessons.course import PAGES, entries, lessons
+from shoplib.lessons.glossary_page import SKETCH
+from shoplib.lessons.glossary_page import glossary as shown
+from shoplib.lessons.word import sentence
+
+NOTEBOOKS = Path(__file__).parents[2] / "notebooks"
+NUMBERED = sorted(path for path in NOTEBOOKS.glob("*.ipynb") if path.stem[:2].isdigit())
+WORDS = [(lesson, word) for lesson in lessons() for word in lesson.words]
+
+
+def text_of(page):
+    cells = nbformat.read(page, as_version=4).cells
+    return "\n".join(cell.source for cell in cells if cell.cell_type == "markdown")
+
+
+@pytest.mark.parametrize("page", NUMBERED, ids=lambda page: page.stem)
+def test_each_numbered_page_is_in_the_course_and_leads_to_the_glossary(page):
+    (lesson,) = [each for each in lessons() if each.number == page.stem[:2]]
+    text = text_of(page)
+    assert lesson.page == page.name and text.splitlines()[0].lower().endswith(lesson.title.lower())
+    assert "(glossary.ipynb)" in text
+    assert lesson.words and all(re.search(re.escape(word.name), text, re.IGNORECASE) for word in lesson.words)
+
+
+def test_lessons_are_in_order_and_their_exercises_are_their_own():
+    numbers = [lesson.number for lesson in lessons()]
+    assert numbers == sorted(numbers) and set(numbers) <= set(PAGES)
+    names = [asked.id for lesson in lessons() for asked in lesson.asked]
+    assert len(set(names)) == len(names)
+    assert all(asked.id.startswith(f"{lesson.number}-") for lesson in lessons() for asked in lesson.asked)
+
+
+def test_one_meaning_a_word_in_the_whole_workbook():
+    meanings = {}
+    for lesson, word in WORDS:
+        assert meanings.setdefault(word.name.casefold(), word.meaning) == word.meaning, (lesson.name, word.name)
+    for name, meaning in glossary.WORDS.items():
+        taught = meanings.get(name.casefold())
+        assert taught is None or taught.startswith(sentence(meaning)), name
+
+
+def test_a_lesson_has_at_most_seven_new_words():
+    for lesson in lessons():
+        new = [each.word.name for each in entries() if each.lesson and each.lesson.number == lesson.number]
+        assert len(new) <= 7, (lesson.name, new)
+
+
+@pytest.mark.parametrize(("lesson", "word"), WORDS, ids=lambda each: each.name)
+def test_a_word_has_two_sentences_at_most_and_a_sketch_that_says_what_it_shows(lesson, word, unit):
+    assert word.meaning.endswith(".") and len(re.findall(r"\.(?: |$)", word.meaning)) <= 2
+    if word.sketch is None:
+        return
+    scene = word.sketch(unit)
+    assert scene.title and len(scene.alt) >= 20
+    assert {"in": "inches", "mm": "millimetres"}[unit] in scene.note or "without sizes" in scene.note, scene.note
+    svg = draw(scene, SKETCH)
+    assert "<title>" in svg and "<desc>" in svg
+
+
+def test_the_glossary_holds_every_word_once_in_the_order_of_the_alphabet():
+    names = [each.word.name.casefold() for each in entries()]
+    assert names == sorted(set(names))
+    assert set(names) == {word.name.casefold() for _, word in WORDS} | {name.casefold() for name in glossary.WORDS}
+    cells = nbformat.read(NOTEBOOKS / "glossary.ipynb", as_version=4).cells
+    ranges = [found for cell in cells for found in re.findall(r'glossary\("(\w)", "(\w)"\)', cell.source)]
+    on_page = [name for first, last in ranges for name in names if first <= name[0] <= last]
+    assert on_page == names
+
+
+def test_a_word_leads_to_the_lesson_where_it_first_stands(own_folder):
+    html = shown("d", "d")._repr_html_()
+    assert 'first in <a href="00_start_here.ipynb">00 Start here</a>' in html
+    assert re.search(r'<img alt="A board lying flat[^"]+" src="data:image/svg', html)
+    assert "dado: A slot across a board" in repr(shown("d", "d"))
+    assert "(in the lists and drawings of a plan)" in repr(shown("p", "p"))
