@@ -4,17 +4,26 @@ from shoplib.checks.as_built import AsBuilt, row_of
 from shoplib.checks.bring_in import find_trouble_on_the_way
 from shoplib.checks.diagonals import give_diagonals
 from shoplib.checks.fit_space import find_space_conflicts
-from shoplib.checks.fittings import find_slides_in_wood
+from shoplib.checks.fittings import find_slides_in_wood, tell_what_the_sheet_says
 from shoplib.checks.gaps import find_tight_gaps
-from shoplib.checks.joint_choice import find_joints_without_clearance, find_weak_joints
+from shoplib.checks.joint_choice import (
+    find_joints_without_clearance,
+    find_weak_joints,
+    tell_to_square_stopped_cuts,
+)
+from shoplib.checks.measured_sum import find_openings_that_do_not_add_up
 from shoplib.checks.outside import find_outside_difference, tell_height_on_casters
 from shoplib.checks.overlap import find_overlaps
+from shoplib.checks.proportions import find_large_end_gaps, find_loose_fits, find_wide_gaps
+from shoplib.checks.pulls import find_pulls_off_the_box
 from shoplib.checks.readings import find_doubtful_readings, find_unlike_readings
 from shoplib.checks.screws import find_meeting_screws, find_missing_screws
 from shoplib.checks.seating import find_unseated
 from shoplib.checks.sheet_effects import tell_what_sheets_change
 from shoplib.checks.show_through import find_grooves_that_show
 from shoplib.checks.slide_room import find_wrong_slide_room
+from shoplib.checks.stands import find_deep_toe_room
+from shoplib.checks.steps import tell_where_the_rest_went
 from shoplib.checks.stock import find_too_big_for_sheet
 from shoplib.checks.travel import find_blocked_travel
 from shoplib.checks.wood_left import find_thin_wood
@@ -27,19 +36,28 @@ CHECKS = (
     find_wrong_slide_room,
     find_slides_in_wood,
     find_tight_gaps,
+    find_wide_gaps,
+    find_pulls_off_the_box,
     find_outside_difference,
     find_thin_wood,
     find_weak_joints,
+    find_loose_fits,
+    find_large_end_gaps,
+    find_deep_toe_room,
     find_missing_screws,
     find_meeting_screws,
     find_too_big_for_sheet,
     find_doubtful_readings,
     find_unlike_readings,
     find_joints_without_clearance,
+    find_openings_that_do_not_add_up,
     find_space_conflicts,
     find_trouble_on_the_way,
     tell_height_on_casters,
     tell_what_sheets_change,
+    tell_where_the_rest_went,
+    tell_to_square_stopped_cuts,
+    tell_what_the_sheet_says,
     give_diagonals,
     find_grooves_that_show,
 )

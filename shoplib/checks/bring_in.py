@@ -1,9 +1,11 @@
 """The cabinet must be brought to its place: stood up under the ceiling of the room, and through its door."""
 
 from collections.abc import Sequence
+from itertools import combinations
 from math import isqrt
 
 from shoplib.measure import thickest, to_step, write_brief
+from shoplib.model.box import Point, around
 from shoplib.model.project import Space
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.amounts import how_much
@@ -120,13 +122,30 @@ def _door(cabinet: Cabinet, space: Space) -> list[Finding]:
     over = too_big_for_door(cabinet.envelope.size, openings)
     if not over:
         return []
-    style, loose = cabinet.style, beyond_the_boards(cabinet)
+    style = cabinet.style
     small = " x ".join(write_brief(part, style) for part in sorted(cabinet.envelope.size)[: len(openings)])
     door = " x ".join(write_brief(part, style) for part in sorted(openings))
-    helps = loose and too_big_for_door(cabinet.outside.size, openings) == 0
-    off = f"Take its {loose} off for the way, or build" if helps else "Build"
+    helps = next((off for off in _sets_off(cabinet) if not too_big_for_door(_without(cabinet, off), openings)), ())
+    off = f"Take its {and_list(helps)} off for the way, or build" if helps else "Build"
     text = (
         f"With its longest size ahead the cabinet is {small} and the door is {door}: "
         f"{how_much(over, style)} too much. {off} it in two parts."
     )
     return [_finding("stop", text, over)]
+
+
+def _sets_off(cabinet: Cabinet) -> list[tuple[str, ...]]:
+    """What may be left off for the way, the fewest things first; a front takes its pull along."""
+    there = {fitting.what for fitting in cabinet.hardware}
+    loose = [name for what, name in _LOOSE.items() if what in there]
+    if any(board.role == "front" for board in cabinet.boards):
+        loose.append("fronts")
+    sets = [off for count in range(1, len(loose) + 1) for off in combinations(loose, count)]
+    return [off for off in sets if "fronts" not in off or "pulls" in off or "pulls" not in loose]
+
+
+def _without(cabinet: Cabinet, off: tuple[str, ...]) -> Point:
+    """Width, depth and height of the cabinet with these things left off."""
+    boards = [board.box for board in cabinet.boards if board.role != "front"]
+    whole = around(boards) if "fronts" in off else cabinet.outside
+    return around([whole, *(piece.box for piece in cabinet.hardware if _LOOSE.get(piece.what) not in off)]).size

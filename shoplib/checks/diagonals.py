@@ -2,13 +2,12 @@
 
 from math import isqrt
 
-from shoplib.measure import write_brief
+from shoplib.measure import narrowest, write_brief
 from shoplib.model.board import Board
-from shoplib.model.box import around
+from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.naming import and_list, in_short
 
-_FRAME = {"side", "top", "bottom", "stretcher"}
 _BOX_WALLS = {"box side", "box front", "box back"}
 
 
@@ -27,16 +26,18 @@ def diagonal(a: int, b: int, step: int = 1) -> int:
 def give_diagonals(cabinet: Cabinet) -> tuple[Finding, ...]:
     """A "note" with the diagonal to expect for the case, each back, and each kind of drawer box.
 
-    Rounded to the nearest step that the project shows. The case is measured over the outer corners
-    of its sides, top and bottom; a back over its own corners; a box seen from above.
+    Rounded to the nearest step that the project shows. The case is measured where a tape reaches: on the
+    outside of its two sides, from corner to corner of what can be seen of them in front; a back over its own
+    corners; a box seen from above.
     """
     found = []
     squeeze = "where they differ, squeeze the corners of the longer one together"
     case = cabinet.groups.get("case", ())
-    frame = [board for board in case if board.role in _FRAME]
-    if {"side"} < {board.role for board in frame}:
-        width, _, height = around([board.box for board in frame]).size
-        found.append(_note(cabinet, frame, "the case", "over the outer corners of its front", width, height, squeeze))
+    sides = [board for board in case if board.role == "side"]
+    levels = [board for board in case if board.role in _LEVELS]
+    if sides and levels:
+        width, height, where = _front_of(sides, levels)
+        found.append(_note(cabinet, [*sides, *levels], "the case", where, width, height, squeeze))
     for board in case:
         if board.role == "back":
             trim = "where they differ, it is not square: trim it before it goes in, for it squares the case"
@@ -46,6 +47,40 @@ def give_diagonals(cabinet: Cabinet) -> tuple[Finding, ...]:
         what = f"the box of {and_list(in_short(groups))}"
         found.append(_note(cabinet, boards, what, "seen from above", width, depth, squeeze))
     return tuple(found)
+
+
+_LEVELS = {"top", "bottom", "stretcher"}
+
+
+def _front_of(sides: list[Board], levels: list[Board]) -> tuple[int, int, str]:
+    """Width and height between the corners that a tape reaches in front, and from where to where that is.
+
+    A level board as wide as the case has its corners there itself. One that stands out covers those of the
+    sides, so the tape is held under or over it; a toe notch cuts the lower ones away.
+    """
+    both = around([side.box for side in sides])
+    low = narrowest([piece.low[2] for side in sides for piece in side.pieces if piece.low[1] == side.box.low[1]])
+    high, above, below = both.high[2], "the top corner", "the bottom corner"
+    if low > both.low[2]:
+        below = "the upper corner of the toe notch"
+    for board in levels:
+        box = board.box
+        if box.low[0] > both.low[0] or box.high[0] < both.high[0]:
+            continue  # it stands between the sides
+        flush = (box.low[0], box.high[0], box.low[1]) == (both.low[0], both.high[0], both.low[1])
+        if _middle(box) > _middle(both):
+            high, above = (box.high[2], above) if flush else (box.low[2], f"the corner under the {board.name}")
+        else:
+            low, below = (box.low[2], below) if flush else (box.high[2], f"the corner over the {board.name}")
+    where = "over the outer corners of its front"
+    if (above, below) != ("the top corner", "the bottom corner"):
+        where = f"at its front from {above} of one side to {below} of the other"
+    return both.size[0], high - low, where
+
+
+def _middle(box: Box) -> int:
+    """Twice the height of its middle."""
+    return box.low[2] + box.high[2]
 
 
 def _box_kinds(cabinet: Cabinet) -> dict[tuple[int, int], list[str]]:

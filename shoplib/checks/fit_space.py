@@ -124,10 +124,19 @@ def _box(block: Block) -> Box:
 
 
 def _floor(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
-    """A level case on a floor that falls is shimmed up at its low end, and may need that height."""
+    """A level case on a floor that falls is shimmed up at its low end, and may need that height.
+
+    One on casters stands as the floor does.
+    """
     if not space.floor_fall:
         return []
     fall = how_much(space.floor_fall, cabinet.style)
+    if cabinet.project.base.kind == "casters":
+        text = (
+            f"The floor falls {fall}: on its casters the cabinet leans with it, and is not shimmed. Lock the casters, "
+            "for on a slope it rolls off and its drawers run out by themselves."
+        )
+        return [_finding("note", text, space.floor_fall)]
     over = size[2] + space.clearance_height + space.floor_fall - _room(space)[2]
     if over <= 0 or over > space.floor_fall:
         text = f"The floor falls {fall}: shim the low end until the case stands level."

@@ -1,8 +1,9 @@
-"""A slide needs a place of its own: no wood may stand in it."""
+"""A slide needs a place of its own, and one under the box needs work that only its own sheet can tell."""
 
 from shoplib.checks.as_built import AsBuilt
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.words.naming import and_list
+from shoplib.tables.slides import slides
+from shoplib.words.naming import and_list, in_short
 
 
 def find_slides_in_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
@@ -26,3 +27,21 @@ def find_slides_in_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
         )
         for group, boards in found.items()
     )
+
+
+def tell_what_the_sheet_says(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """A "note" on the drawers that lie on slides under them: what the plan leaves to the sheet of the slide."""
+    project = cabinet.project
+    rows = slides() if project is None else project.slides
+    groups = dict.fromkeys(
+        piece.group
+        for piece in cabinet.hardware
+        if piece.what == "slide" and piece.row in rows and rows[piece.row].holds == "inside"
+    )
+    if not groups:
+        return ()
+    text = (
+        f"{and_list(in_short(groups))}: the box lies on its slides and no screw goes into its sides. Notches and hook "
+        "holes in its back and the locks under its front are not in this plan: make them by the slide's own sheet."
+    )
+    return (Finding("fittings", "note", (), text),)

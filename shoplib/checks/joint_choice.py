@@ -79,3 +79,23 @@ def find_joints_without_clearance(cabinet: Cabinet) -> tuple[Finding, ...]:
         )
         found.append(Finding("joints", "note", boards, text))
     return tuple(found)
+
+
+def tell_to_square_stopped_cuts(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """One "note" for all stopped cuts: the board is notched square to the stop, and a router leaves a round end."""
+    cuts = {
+        (cut.for_board, board.name): None
+        for board in cabinet.boards
+        for cut in board.cuts
+        if _is_stop(cut) and cut.for_board in cabinet.by_name
+    }
+    if not cuts:
+        return ()
+    receivers = tuple(dict.fromkeys(receives for receives, _ in cuts))
+    entering = tuple(dict.fromkeys(enters for _, enters in cuts))
+    text = (
+        f"The stopped cuts in {and_list(in_short(receivers))} end square in this plan, as the notches of "
+        f"{and_list(in_short(entering))} do. A router leaves their ends round: square them with a chisel before "
+        "the board goes in."
+    )
+    return (Finding("joints", "note", (*receivers, *entering), text),)

@@ -6,17 +6,23 @@ from itertools import combinations
 from shoplib.measure import INCH, share, thickest, write_brief
 from shoplib.model.solved import Cabinet, Finding, Hardware
 from shoplib.tables.screws import screws
+from shoplib.tables.slides import slides
 from shoplib.words.naming import and_list, in_short
 
 _BOARDS = {"slide": ("slide", 2), "front screws": ("front", 1)}
-"""For each fitting: its row of the screw table, and how many boards it is screwed into."""
+"""For each fitting: its row of the screw table, and how many boards it is screwed into; one for a slide under a box."""
 
 
 def find_missing_screws(cabinet: Cabinet) -> tuple[Finding, ...]:
     """One warning for each kind of fitting that found no screw short enough for one of its boards."""
     found = []
+    under = {row.name for row in slides().values() if row.holds == "inside"}
     for what, (use, boards) in _BOARDS.items():
-        short = [piece for piece in cabinet.hardware if piece.what == what and len(piece.screws) < boards]
+        short = [
+            piece
+            for piece in cabinet.hardware
+            if piece.what == what and len(piece.screws) < (1 if piece.row in under else boards)
+        ]
         if short:
             spare = write_brief(screws()[use].spare, cabinet.style)
             text = (

@@ -14,8 +14,10 @@ def find_unseated(cabinet: Cabinet) -> tuple[Finding, ...]:
     """What keeps each joint from being seated.
 
     "stop" where a board would not go in, stands off, or finds no cut; "warn" where the end gap or
-    the clearance is larger than the plan says. The amount is by how much. What is butted between the
-    uprights of a measured opening must meet them where they were measured.
+    the clearance is larger than the plan says, and where a board that is cut already, for it was measured, is
+    short and at least half of what should enter does (common practice, no source). The amount is by how much.
+
+    What is butted between the uprights of a measured opening must meet them where they were measured.
     """
     found, built = [], AsBuilt(cabinet)
     for joint in cabinet.joints:
@@ -128,10 +130,18 @@ def _reach(cabinet: Cabinet, seat: Seat) -> list[Finding]:
         return []
     size = how_much(abs(short), style)
     if short > 0:
-        what = (
-            f"{enters.name} stands {size} short of its place in the {seat.cut.kind} of {seat.receives.name}. "
-            f"Make it {size} {longer(enters, seat.axis)}, or bring the boards closer."
-        )
+        what = f"{enters.name} stands {size} short of its place in the {seat.cut.kind} of {seat.receives.name}"
+        inside = setting(seat.entered, style) if seat.entered > 0 else "nothing"
+        if not _is_cut(cabinet, seat):
+            what += f". Make it {size} {longer(enters, seat.axis)}, or bring the boards closer."
+        elif 2 * seat.entered >= meant:
+            what += (
+                f", and {inside} of it is in, which holds. Leave it; where it must not slip, glue in a slip of {size} "
+                "behind its end."
+            )
+            return [_finding(seat, "warn", what, short)]
+        else:
+            what += f": {inside} of it is in. Cut it again, {size} {longer(enters, seat.axis)}."
         return [_finding(seat, "stop", what, short)]
     level = "stop" if seat.entered > seat.joint.depth else "warn"
     what = (
@@ -143,6 +153,12 @@ def _reach(cabinet: Cabinet, seat: Seat) -> list[Finding]:
         f"and would strike its bottom. Make it {size} {shorter(enters, seat.axis)}."
     )
     return [_finding(seat, level, what, -short)]
+
+
+def _is_cut(cabinet: Cabinet, seat: Seat) -> bool:
+    """Whether one of the two boards is finished: a line that is still to be cut is put right instead."""
+    parts = cabinet.project.measured.parts if cabinet.project else {}
+    return seat.enters.name in parts or seat.receives.name in parts
 
 
 def _clearance(cabinet: Cabinet, seat: Seat) -> list[Finding]:

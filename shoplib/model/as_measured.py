@@ -1,4 +1,4 @@
-"""What was measured replaces what was planned; and the plan says what changed because of it.
+"""What was measured replaces what was planned.
 
 In the model the uprights stay where the plan has them: they are cut and glued. What goes between them
 is placed between their faces as measured, and the dry-fit holds it against those.
@@ -7,24 +7,20 @@ is placed between their faces as measured, and the dry-fit holds it against thos
 from dataclasses import dataclass
 
 from shoplib.measure import INCH, narrowest, share, thickest, write_brief
-from shoplib.model.board import BOXES, FRONTS, Board
+from shoplib.model.board import BOXES, FRONTS
 from shoplib.model.carcass import Opening
 from shoplib.model.gathered import Gathered
 from shoplib.model.project import Opening as Reading
 from shoplib.model.project import Project
 from shoplib.model.rows import Span
-from shoplib.model.solved import Cabinet, Finding
-from shoplib.tables.slides import Slide, slides
+from shoplib.model.solved import Finding
+from shoplib.tables.slides import Slide
 
 LARGE = INCH // 8
 """A reading that is off the plan by more than this is more likely a slip: common practice, no source."""
 
 STRANGE = INCH // 2
 """Off by more than this, nothing is cut before it was read again: common practice, no source."""
-
-
-SEEN = INCH // 500
-"""0.002 in: a saw is not set finer, so a board that is off by less is no other board (common practice, no source)."""
 
 MOST_BEHIND = 3 * INCH
 """What may stand in a bay behind its boxes unplanned, such as a pipe or a bracket: common practice, no source."""
@@ -99,11 +95,17 @@ def _judge_opening(project: Project, bay: Opening, name: str, read: Reading, gat
         text = (
             f"{name}: the opening measures {write_brief(read.front, style)} at the front and "
             f"{write_brief(read.back, style)} at the back, {write_brief(off, style)} off the "
-            f"planned {write_brief(planned, style)}. {_again(off > STRANGE)} "
-            f"write the width of the bay as built under bays[{bay.number}].width, and plan again."
+            f"planned {write_brief(planned, style)}. {_again(off > STRANGE)} {_go_on(bay, off > STRANGE)}."
         )
         uprights = (bay.left_upright.name, bay.right_upright.name)
         gathered.findings.append(Finding("as measured", _level(off > STRANGE), uprights, text, off))
+
+
+def _go_on(bay: Opening, strange: bool) -> str:
+    """Never to plan the case again: its boards are cut."""
+    if strange:
+        return f"bring {_movable(bay)} to where the plan has it, and leave the plan of the case as it is"
+    return "go on: what goes in follows the reading, and no board of the case changes"
 
 
 def _level(strange: bool) -> str:
@@ -134,7 +136,7 @@ def depth_as_built(project: Project, bay: Opening, planned: int, gathered: Gathe
         text = (
             f"{bay.name}: the depth measures {write_brief(depth, style)}, {write_brief(off, style)} off the planned "
             f"{write_brief(planned, style)} from the front edge of the case to what stands behind the boxes. "
-            f"{_again(strange)} {_why_depth(project, depth < planned)}."
+            f"{_again(strange)} {_why_depth(depth < planned, strange)}."
         )
         uprights = (bay.left_upright.name, bay.right_upright.name)
         gathered.findings.append(Finding("as measured", _level(strange), uprights, text, off))
@@ -155,10 +157,12 @@ def believable_depth(depth: int, planned: int) -> bool:
     return planned - MOST_BEHIND <= depth <= planned + STRANGE
 
 
-def _why_depth(project: Project, shallower: bool) -> str:
-    key = "space" if project.size.by == "space" else "size"
-    as_built = f"write the depth of the case as built under {key}.depth, and plan again"
-    return f"clear what stands there, or {as_built}" if shallower else as_built
+def _why_depth(shallower: bool, strange: bool) -> str:
+    """Never to plan the case again: its boards are cut."""
+    if not strange:
+        go_on = "go on: the boxes follow the reading, and no board of the case changes"
+        return f"clear what stands there, or {go_on}" if shallower else go_on
+    return "clear what stands there" if shallower else "bring what should stand behind the boxes to its place"
 
 
 def judge_taper(project: Project, bay: Opening, name: str, slide: Slide, gathered: Gathered) -> None:
@@ -187,96 +191,3 @@ def _movable(bay: Opening) -> str:
     """A divider can be brought over; a side can only be pulled in by the back."""
     dividers = [upright.name for upright in (bay.left_upright, bay.right_upright) if upright.role == "divider"]
     return dividers[0] if dividers else "the sides, and squeeze the case square,"
-
-
-def what_changed(project: Project, planned: Cabinet, built: Cabinet) -> tuple[Finding, ...]:
-    """One note for each board whose size follows from a measurement: before, after, and because of what.
-
-    A finished part that is far off its plan is a "warn": it was misread, or spoilt, before anything is cut to it.
-    """
-    found, style = [], project.style
-    for board in built.boards:
-        before = planned.by_name[board.name]
-        if before.size == board.size:
-            continue
-        parts = [
-            f"{name} {write_brief(new, style)}, planned {write_brief(old, style)}"
-            for name, old, new in zip(("length", "width"), before.size, board.size, strict=False)
-            if abs(new - old) >= SEEN
-        ]
-        if not parts:
-            continue
-        off = far_off([new - old for old, new in zip(before.size, board.size, strict=True)], 0)
-        text = f"{board.name}: {' and '.join(parts)}, {_because(project, before, board)}."
-        if board.name in project.measured.parts and off > STRANGE:
-            text += " Measure it again before anything is cut to it; if it is so, cut it again."
-            found.append(Finding("as measured", "warn", (board.name,), text, off))
-        else:
-            found.append(Finding("as measured", "note", (board.name,), text + _leaves(project, built, before, board)))
-    return (*found, *_other_slides(project, planned, built))
-
-
-_AGAINST_BACK = {"divider", "fixed shelf", "top", "bottom", "stretcher"}
-
-
-def _leaves(project: Project, built: Cabinet, before: Board, after: Board) -> str:
-    """What a part of the case does that was finished less deep than planned, where the dry-fit sees no clash."""
-    short = before.box.size[1] - after.box.size[1]
-    if short <= 0 or after.name not in project.measured.parts or after.role not in _AGAINST_BACK:
-        return ""
-    ends = after.box.high[1]
-    backs = [board for board in built.boards if board.role == "back"]
-    reach = [board.box.high[1] for board in built.boards if board.role == "side"]
-    if not backs or after.role in ("top", "bottom", "stretcher"):
-        less = "" if not backs or after.role == "stretcher" else ", and the back lies on so much less of it"
-        gap = write_brief(narrowest(reach) - ends, project.style)
-        return f" Flush in front, it ends {gap} before the rear edges of the sides{less}."
-    gap = write_brief(narrowest([back.box.low[1] for back in backs]) - ends, project.style)
-    return (
-        f" Flush in front, it ends {gap} before the back, which has nothing to be fastened to there: "
-        "glue a strip of that thickness to its rear edge, or cut it again."
-    )
-
-
-def _other_slides(project: Project, planned: Cabinet, built: Cabinet) -> list[Finding]:
-    """One note for each bay that takes slides of another length than planned: they are bought by then."""
-    before = {piece.group: piece.box.size[1] for piece in planned.hardware if piece.what == "slide"}
-    told: dict[tuple[str, int, int], None] = {}
-    for piece in built.hardware:
-        new, old = piece.box.size[1], before.get(piece.group)
-        if piece.what == "slide" and new != old and new in slides()[piece.row].lengths:
-            told[" ".join(piece.group.split()[:2]), old, new] = None
-    style = project.style
-    return [
-        Finding(
-            "as measured",
-            "note",
-            (),
-            f"{bay}: it takes slides of {write_brief(new, style)}, where the plan had {write_brief(old, style)}; "
-            "buy these, or change them.",
-            new - old,
-        )
-        for bay, old, new in told
-    ]
-
-
-def _because(project: Project, before: Board, after: Board) -> str:
-    """Across, the opening decides; in depth, the depth of the bay; where they are not measured, finished parts."""
-    measured, style = project.measured, project.style
-    if after.name in measured.parts:
-        return "because it was measured so"
-    changed = [old != new for old, new in zip(before.box.size, after.box.size, strict=True)]
-    row = after.group if after.group in measured.openings else after.group.rpartition(".")[0]
-    opening = next((name for name in (row, after.name) if name in measured.openings), None)
-    bay = " ".join(after.group.split()[:2])
-    causes = []
-    if changed[0] and opening:
-        read = measured.openings[opening]
-        width = write_brief(narrowest([read.front, read.back]), style)
-        causes.append(f"the opening of {opening} measures {width}")
-    if changed[1] and bay in measured.depths:
-        causes.append(f"the depth of {bay} measures {write_brief(measured.depths[bay], style)}")
-    if sum(changed) > len(causes) and measured.parts:
-        own = [name for name in measured.parts if name.startswith(f"{after.group} ")]
-        causes.append(f"of the measured size of {', '.join(own or measured.parts)}")
-    return f"because {' and because '.join(causes)}"

@@ -23,9 +23,9 @@ BACKING: Axes = ("+z", "+x", "+y")
 BACKING_WIDE: Axes = ("+x", "-z", "+y")
 """A back wider than tall: length to the right, width down."""
 FACING_TALL: Axes = ("+z", "-x", "-y")
-"""A front taller than wide, whose grain runs up."""
+"""The front of a pull-out that is taller than wide, whose grain runs up; a cleat."""
 BOX_SIDE: Axes = ("+y", "+z", "+x")
-"""A side of a drawer box, a runner beside it: length back, width up."""
+"""A side of a drawer box, a runner beside it, an end of a plinth: length back, width up."""
 FLAT_STRIP: Axes = ("+y", "+x", "-z")
 """A runner below or a kicker: length back, width to the right."""
 

@@ -3,7 +3,6 @@
 from dataclasses import replace
 
 from shoplib.measure import share, thickest
-from shoplib.model.as_measured import what_changed
 from shoplib.model.assembly import Assembly
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point, around
@@ -20,6 +19,7 @@ from shoplib.model.shell import Shell, sheet_of, shell_of
 from shoplib.model.shelves import shelves
 from shoplib.model.solved import Cabinet, ClosingSum, Hardware
 from shoplib.model.uprights import bay_widths
+from shoplib.model.what_changed import what_changed
 
 
 def solve(project: Project) -> Cabinet:

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from shoplib.model.assembly import Assembly
-from shoplib.model.blank import BACKING, BACKING_WIDE, FACING, LEVEL, UPRIGHT_LEFT, UPRIGHT_RIGHT, Blank
+from shoplib.model.blank import BACKING, BACKING_WIDE, BOX_SIDE, FACING, LEVEL, UPRIGHT_LEFT, UPRIGHT_RIGHT, Blank
 from shoplib.model.board import Edge
 from shoplib.model.box import Box
 from shoplib.model.placement import Axes
@@ -227,7 +227,7 @@ def _base(assembly: Assembly, project: Project, shell: Shell, left: Blank, right
         ("right", right, (whole[1] - t, whole[1])),
     ):
         spans = (x, (front[1], rear[0]), high)
-        end = assembly.add(f"plinth {name} end", "plinth", sheet, UPRIGHT_LEFT, spans, key="base")
+        end = assembly.add(f"plinth {name} end", "plinth", sheet, BOX_SIDE, spans, key="base")
         assembly.join(end, across[0], "-y", BUTT)
         assembly.join(end, across[1], "+y", BUTT)
         assembly.join(end, bottom if project.carcass.bottom == "under" else side, "+z", BUTT)

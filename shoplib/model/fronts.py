@@ -60,13 +60,18 @@ def front_depth(project: Project) -> Span:
 def add_front(
     assembly: Assembly, project: Project, group: str, x: Span, z: Span, behind: tuple[Blank, ...], key: str
 ) -> tuple[Blank, list[Hardware]]:
-    """The front of a drawer or pull-out, against the boards behind it, with its pull."""
+    """The front of a drawer or pull-out, against the boards behind it, with its pull.
+
+    The grain of drawer fronts runs left to right, so that those of a bay agree; that of a pull-out runs up where
+    it is taller than wide (common practice, no source).
+    """
+    tall = "cleat" in {board.role for board in behind} and z[1] - z[0] > x[1] - x[0]
     sheet = sheet_of(project, project.fronts.sheet, "fronts.sheet")
     front = assembly.add(
         f"{group} front",
         "front",
         sheet,
-        FACING_TALL if z[1] - z[0] > x[1] - x[0] else FACING,
+        FACING_TALL if tall else FACING,
         (x, front_depth(project), z),
         group=group,
         stage=FRONTS,

@@ -1,6 +1,6 @@
 """The pull-out: an upright panel on one pair of slides, with pegs and room for what hangs on them."""
 
-from shoplib.measure import share, thickest, to_step, write_length
+from shoplib.measure import share, thickest, to_step, write_brief, write_length
 from shoplib.model.as_measured import depth_as_built, opening_as_built, wait_for
 from shoplib.model.assembly import Assembly
 from shoplib.model.blank import FACING_TALL, UPRIGHT_LEFT, UPRIGHT_RIGHT, Blank, Span
@@ -76,6 +76,14 @@ def add_pull_out(
 
 def _check_room(project: Project, choice: PullOut, bay: Opening, panel: Blank, room: int, gathered: Gathered) -> None:
     if room >= choice.room and room >= choice.peg_length:
+        over = choice.peg_length - choice.room
+        if choice.peg_rows and choice.peg_columns and over > 0:
+            reach, planned = write_brief(choice.peg_length, project.style), write_brief(choice.room, project.style)
+            text = (
+                f"{bay.name}: the pegs are {reach} long and pull_out.room is {planned}: they reach "
+                f"{write_brief(over, project.style)} past it. Make them shorter, or write the room that they take."
+            )
+            gathered.findings.append(Finding("pull-out room", "warn", (panel.name,), text, over))
         return
     needed = thickest([choice.room, choice.peg_length])
     have, want = write_length(room, project.style), write_length(needed, project.style)

@@ -28,9 +28,10 @@ def screw_into(board: Blank, use: str, count: int, before: int = 0) -> Screw | N
 def slide_pair(
     bay: Opening, box: dict[str, Blank], place: BoxPlace, slide: Slide, group: str, step: int
 ) -> list[Hardware]:
-    """Two bought slides beside the box, or under it, each screwed to its upright and its box side.
+    """Two bought slides beside the box, each screwed to its upright and its box side, or under it.
 
-    Beside it they lie in the middle of its height, down to whole steps above its lower edge.
+    Beside it they lie in the middle of its height, down to whole steps above its lower edge. Under it no screw
+    goes into a box side: the box lies on them, and their sheet says how it is held.
     """
     middle = place.z[0] + share(place.z[1] - place.z[0] - slide.height, 2, step)[0]
     low = middle if slide.holds == "outside" else place.z[0] - slide.height
@@ -43,7 +44,8 @@ def slide_pair(
         (bay.right_upright, box["right"], (place.x[1], bay.right)),
     ):
         body = Box((x[0], start, low), (x[1], start + length, high))
-        fixed = [screw_into(upright, "slide", 3), screw_into(side, "slide", 3)]
+        holders = (upright, side) if slide.holds == "outside" else (upright,)
+        fixed = [screw_into(board, "slide", 3) for board in holders]
         found.append(Hardware("slide", upright.name, group, body, slide.name, tuple(screw for screw in fixed if screw)))
     return found
 

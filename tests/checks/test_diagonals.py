@@ -52,3 +52,30 @@ def test_lengths_are_shown_as_the_project_shows_them():
 
 def test_boards_that_are_no_case_have_no_diagonal():
     assert give_diagonals(cabinet([board("shelf", (0, 0, 0), (500, 300, 18), "z", role="fixed shelf")])) == ()
+
+
+def test_under_a_top_that_overhangs_the_tape_is_held_to_the_sides():
+    """Sides 500 over all, seen 375 high under a top that they go 7 into: 625 (3, 4, 5 times 125)."""
+    boards = [b for b in case_boards() if b.name != "top"]
+    top = board("top", (-10, 0, 375), (510, 300, 393), "z", role="top")
+    (found,) = give_diagonals(cabinet([*boards, top]))
+    assert found.amount == ticks(625)
+    assert "from the corner under the top of one side to the bottom corner of the other" in found.text
+
+
+def test_a_top_as_wide_as_the_case_has_the_corners_itself():
+    boards = [b for b in case_boards() if b.name != "top"]
+    top = board("top", (0, 0, 393), (500, 300, 411), "z", role="top")
+    (found,) = give_diagonals(cabinet([*boards, top]))
+    assert found.amount == ticks(647.2)  # sqrt(500^2 + 411^2) = 647.24
+    assert "over the outer corners of its front" in found.text
+
+
+def test_a_toe_notch_takes_the_lower_corners_away():
+    """Sides 400 high with 25 notched away in front: 500 and 375 give 625."""
+    boards = [b for b in case_boards() if b.role != "side"]
+    left = board("left side", (0, 0, 0), (18, 300, 400), "x", ("notch", (0, 0, 0), (18, 50, 25)), role="side")
+    right = board("right side", (482, 0, 0), (500, 300, 400), "x", ("notch", (482, 0, 0), (500, 50, 25)), role="side")
+    (found,) = give_diagonals(cabinet([left, right, *boards]))
+    assert found.amount == ticks(625)
+    assert "from the top corner of one side to the upper corner of the toe notch of the other" in found.text

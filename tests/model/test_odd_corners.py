@@ -166,7 +166,8 @@ def test_a_toe_board_stands_inside_the_case_under_its_bottom(setback, fits):
     assert (solved.low("toe board", 2), solved.high("toe board", 2)) == (0, 100)
     assert solved.low("bottom", 2) == 100
     assert solved.size("toe board", 0) == 600 - 2 * 18
-    assert stops(case) == []
+    # More than a third of the 500 mm hangs over: it stands, but nobody would let it.
+    assert ["tips forward" in told for told in stops(case)] == ([True] if 3 * setback > 500 else [])
 
 
 @pytest.mark.parametrize("kind", ["toe space", "plinth"])
