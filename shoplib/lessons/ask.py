@@ -3,12 +3,11 @@
 from shoplib.documents.atomic import WriteError
 from shoplib.lessons.choice import BEFORE_ANY, read_choice, save_unit
 from shoplib.lessons.exercise import Exercise
-from shoplib.lessons.judge import NUMBERS, Feedback
+from shoplib.lessons.judge import NUMBERS
 from shoplib.lessons.posed import pose
 from shoplib.lessons.posed_set import pose_set
 from shoplib.lessons.progress import note_answer, read_progress
 from shoplib.lessons.set_exercise import SetExercise
-from shoplib.lessons.set_judge import SetFeedback
 from shoplib.live.exercise_box import ExerciseBox
 from shoplib.live.unit_choice import UnitChoice
 
@@ -27,22 +26,27 @@ def ask(exercise: Exercise | SetExercise) -> ExerciseBox:
         (pose_set if isinstance(exercise, SetExercise) else pose)(exercise, chosen.learner, chosen.unit),
         note="" if choice else NOT_CHOSEN,
         standing=standing(exercise),
-        keep=lambda judged: _keep(exercise, judged),
+        keep=lambda judged: keep(exercise.id, exercise.version, judged.kind, judged.right),
     )
 
 
 def standing(exercise: Exercise | SetExercise) -> str:
     """How the exercise stands, in a few words; nothing where it was not tried, or has new numbers since."""
-    tried = read_progress().get(exercise.id)
-    return str(tried) if tried and tried.version == exercise.version else ""
+    return standing_of(exercise.id, exercise.version)
 
 
-def _keep(exercise: Exercise | SetExercise, judged: Feedback | SetFeedback) -> str:
-    """Keep an answer that was a number, and say how the exercise stands now."""
-    if judged.kind not in NUMBERS:
-        return standing(exercise)
+def standing_of(id: str, version: int) -> str:
+    """The same for anything that progress keeps under a name and a version of its own."""
+    tried = read_progress().get(id)
+    return str(tried) if tried and tried.version == version else ""
+
+
+def keep(id: str, version: int, kind: str, right: bool) -> str:
+    """Keep an answer if its `kind` says that it was a number, and say how it stands now."""
+    if kind not in NUMBERS:
+        return standing_of(id, version)
     try:
-        return str(note_answer(exercise.id, exercise.version, judged.right))
+        return str(note_answer(id, version, right))
     except WriteError as fault:
         return f"This could not be kept. {fault}"
 

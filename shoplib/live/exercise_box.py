@@ -141,7 +141,7 @@ class ExerciseBox:
             "kind": judged.kind, "heading": judged.heading, "parts": list(judged.parts),
             "items": [{"label": item.label, "parts": list(item.parts)} for item in judged.items],
         }
-        self.face.picture = _sent(judged.picture)
+        self.face.picture = sent_picture(judged.picture)
         self.face.said = {**said, "turn": turn}  # the same words are said again at the next press
         self.face.standing = self._keep(judged)
         return judged
@@ -155,10 +155,10 @@ class ExerciseBox:
         if pressed == "check" and self.posed.fields:
             typed = content.get("answers")
             typed = typed if isinstance(typed, Mapping) else {}
-            self.face.answers = {name: _cleaned(typed.get(name, "")) for name, _ in self.posed.fields}
+            self.face.answers = {name: typed_line(typed.get(name, "")) for name, _ in self.posed.fields}
             self._judge(self.face.answers, self.posed.unit)
         elif pressed == "check":
-            self.face.answer = _cleaned(content.get("answer", ""))
+            self.face.answer = typed_line(content.get("answer", ""))
             self._judge(self.face.answer, self.posed.unit)
         elif pressed == "hint":
             self.hint()
@@ -189,12 +189,12 @@ class ExerciseBox:
         display({"text/html": self.still_html(), "text/plain": f"Question of {self.posed.id}"}, raw=True)
 
 
-def _cleaned(typed: object) -> str:
+def typed_line(typed: object) -> str:
     """What was typed, on one short line."""
     return " ".join(str(typed)[:200].split())
 
 
-def _sent(drawing: Drawing | None) -> dict[str, str]:
+def sent_picture(drawing: Drawing | None) -> dict[str, str]:
     """The picture as an image that a browser shows without running anything in it; nothing for none."""
     if drawing is None:
         return {}

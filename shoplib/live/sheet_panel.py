@@ -36,7 +36,7 @@ NAMES = {"in": ("1/4 in", "1/2 in", "23/32 in", "3/4 in"), "mm": ("6 mm", "9 mm"
 
 FIRST = {
     "in": ("3/4 in", ("0.722 in", "0.727 in", "0.72 in", "0.731 in")),
-    "mm": ("18 mm", ("17.4 mm", "17.55 mm", "17.5 mm", "17.6 mm")),
+    "mm": ("18 mm", ("17.4 mm", "17.5 mm", "17.45 mm", "17.65 mm")),
 }
 """The sheet that the panel begins with: its name, and what calipers read at each place."""
 

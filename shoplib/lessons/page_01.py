@@ -1,0 +1,188 @@
+"""What the page on measuring shows beside its exercises: worked sums, panels, the drill, and what goes wrong."""
+
+from shoplib.draw.pen import draw
+from shoplib.draw.saw_line import saw_line, sawn_strip
+from shoplib.draw.scene import Scene
+from shoplib.draw.tape import tape
+from shoplib.lessons.ask import NOT_CHOSEN, keep, standing_of
+from shoplib.lessons.choice import BEFORE_ANY, read_choice, unit_in_use
+from shoplib.lessons.drill import DRILL, VERSION, drill_readings
+from shoplib.lessons.figure import Figure
+from shoplib.lessons.fractions_slipped import rounded_down
+from shoplib.lessons.say import Say, caliper_text
+from shoplib.lessons.worked import Worked
+from shoplib.live.drill_box import DrillBox
+from shoplib.live.panel import Panel
+from shoplib.live.saw_panel import saw_panel
+from shoplib.live.sheet_panel import FIRST, PLACES, sheet_panel
+from shoplib.live.tape_panel import halved, tape_panel
+from shoplib.measure import INCH, INCH_STYLE, MM, Style, read_length, write_brief, write_measured
+from shoplib.model.sheet import Sheet
+from shoplib.model.strip import SawSide, cut_at, equal_pieces, marked_without_kerf
+from shoplib.tables.plywood import PlywoodLimits, plywood_limits
+from shoplib.words.tape import spoken, sum_text
+
+PICTURE = (540.0, 260.0)
+
+STRIP = {"in": ("35 7/8 in", "1/8 in", 3), "mm": ("912 mm", "3 mm", 3)}
+"""The worked example: a strip, the kerf, and how many spacers it is to give."""
+
+BOARD = {"in": ("48 in", "12 in", "1/8 in"), "mm": ("1200 mm", "300 mm", "3 mm")}
+"""The board that the page saws: its length, the line, the kerf; the saw panel begins with it too."""
+
+READINGS = {"in": ("2 5/8 in", "7 7/16 in", "11 23/32 in"), "mm": ("67 mm", "189 mm", "298.5 mm")}
+HALVES = {"in": ("9 in", "7/8 in", "13 5/8 in", "23 5/16 in"), "mm": ("90 mm", "75 mm", "347 mm", "592.6 mm")}
+
+
+def tape_reader() -> Panel:
+    """The panel of the tape, in the learner's unit."""
+    return tape_panel(unit_in_use())
+
+
+def calipers() -> Panel:
+    """The panel of the calipers, in the learner's unit."""
+    return sheet_panel(unit_in_use())
+
+
+def sawing() -> Panel:
+    """The panel of the line and the kerf, in the learner's unit."""
+    return saw_panel(unit_in_use())
+
+
+def drill() -> DrillBox:
+    """Ten readings off a tape, the learner's own, in the learner's unit."""
+    choice = read_choice()
+    chosen = choice or BEFORE_ANY
+    return DrillBox(
+        "Drill: ten readings",
+        "Where does the pointer stand? Type what the tape says and press Enter; once it is right, Enter goes on. "
+        "There is no clock.",
+        chosen.unit,
+        lambda turn: drill_readings(chosen.learner, chosen.unit, turn),
+        note="" if choice else NOT_CHOSEN,
+        standing=standing_of(DRILL, VERSION),
+        keep=lambda judged, done: keep(DRILL, VERSION, judged.kind, done),
+    )
+
+
+def spacers_worked(unit: str) -> Worked:
+    """Equal spacers from one strip, and the sum that must close again."""
+    say, (length, kerf, count) = Say(unit), STRIP[unit]
+    strip, cut = read_length(length), read_length(kerf)
+    each, rest = equal_pieces(strip, count, cut)
+    dust = (count - 1) * cut
+    return Worked(
+        f"{count} equal spacers from a strip of {length}",
+        [
+            ("cuts between them", f"{count} - 1", str(count - 1)),
+            ("gone as dust", f"{count - 1} x {kerf}", say.length(dust)),
+            ("wood that is left", f"{length} - {say.length(dust)}", say.length(strip - dust)),
+            ("each spacer", f"{say.length(strip - dust)} / {count}", say.length(each)),
+            ("close the sum", f"{count} x {say.length(each)} + {count - 1} x {kerf}",
+             say.length(count * each + dust + rest)),
+        ],
+    )
+
+
+def readings_worked(unit: str) -> Worked:
+    """Three readings, step by step, each on a finer tape."""
+    marks = ("1/8 in", "1/16 in", "1/32 in") if unit == "in" else ("1 mm", "1 mm", "0.5 mm")
+    lines = []
+    for text, finest in zip(READINGS[unit], marks, strict=True):
+        ticks, style = read_length(text), Style.of(unit, finest)
+        lines.append((spoken(ticks, style), sum_text(ticks, style), Say(unit).length(ticks)))
+    return Worked("Three readings", lines)
+
+
+def halves_worked(unit: str) -> Worked:
+    """Halves, and the same in the other unit."""
+    other = "mm" if unit == "in" else "in"
+    lines = []
+    for text in HALVES[unit]:
+        (_, whole), (_, half) = halved(read_length(text), 1)
+        says = Say(unit).length(half)
+        lines.append((f"half of {text}", f"{Say(unit).length(whole)} / 2", f"{says}, or {caliper_text(half, other)}"))
+    return Worked("Halves", lines)
+
+
+def sheet_worked(unit: str) -> Worked:
+    """The sheet that the caliper panel begins with: its readings, the mean and the thickest."""
+    name, texts = FIRST[unit]
+    sheet = Sheet(name, "plywood", read_length(name), tuple(read_length(text) for text in texts))
+    mean, most = (caliper_text(size, unit) for size in (sheet.thickness, sheet.thickest))
+    less = caliper_text(sheet.nominal - sheet.thickness, unit)
+    return Worked(
+        f"A sheet sold as {name}",
+        [
+            *((place, "", caliper_text(reading, unit)) for place, reading in zip(PLACES, sheet.readings, strict=True)),
+            ("mean, for sums", "all four added up, / 4", mean),
+            ("thickest, for a slot", "", most),
+            ("thinner than its name by", f"{name} - {mean}", less),
+        ],
+    )
+
+
+def limits_worked() -> Worked:
+    """What PS 1 lets the sheets of its commonest names be (NIST Voluntary Product Standard PS 1, PS 1-09/-19)."""
+    rows = plywood_limits()
+    names = ("1/4 in", "1/2 in", "23/32 in", "3/4 in")
+    return Worked(
+        "PS 1, unsanded, at 9 % moisture content",
+        [(f"sold as {name}", "", _from_to(rows[read_length(name)])) for name in names],
+    )
+
+
+def _from_to(row: PlywoodLimits) -> str:
+    return f"{write_measured(row.least, INCH_STYLE)} to {write_measured(row.greatest, INCH_STYLE)}"
+
+
+def sides_worked(unit: str) -> Worked:
+    """One line, one kerf, three places for the blade."""
+    say, (board, line, kerf) = Say(unit), BOARD[unit]
+    lines = []
+    for side, called in (("waste side", "on the waste side"), ("on the line", "on the line"),
+                         ("keep side", "on the keep side")):
+        kept, cut, rest = cut_at(read_length(board), read_length(line), read_length(kerf), side)
+        lines.append((called, f"{say.length(kept)} + {say.length(cut)} + {say.length(rest)}",
+                      say.length(kept + cut + rest)))
+    return Worked(f"A board of {board}, a line at {line}, a kerf of {kerf}", lines)
+
+
+def wrong_side(side: SawSide) -> Figure:
+    """The board of the page sawn on another side of its line: the picture, and what that does."""
+    unit = unit_in_use()
+    board, line, kerf = (read_length(text) for text in BOARD[unit])
+    pieces, style = cut_at(board, line, kerf, side), Say(unit).style
+    short = Say(unit).length(line - pieces.kept)
+    return _figure(saw_line(line, pieces, side, style), [
+        f"The piece to keep is {short} short, and no saw puts wood back. The rest is as much too long."
+    ])
+
+
+def strip_without_kerfs() -> Figure:
+    """A strip marked in three equal parts, kerfs forgotten."""
+    unit = unit_in_use()
+    (length, count), kerf = (("36 in", 3) if unit == "in" else ("900 mm", 3)), BOARD[unit][2]
+    pieces = marked_without_kerf(read_length(length), count, read_length(kerf))
+    lacks = write_brief(pieces[0] - pieces[-1], Say(unit).style)
+    return _figure(sawn_strip(read_length(length), pieces, read_length(kerf), Say(unit).style, pieces[0]), [
+        f"{count - 1} cuts of {kerf} came out of the last piece: it is {lacks} shorter than the others."
+    ])
+
+
+def wrong_half() -> Figure:
+    """Half of an odd top number taken by halving the top: where that stands on the tape."""
+    unit = unit_in_use()
+    whole = INCH * 7 // 8 if unit == "in" else 75 * MM
+    style = Style("in", INCH // 16) if unit == "in" else Style("mm", MM // 2)
+    (_, _), (_, half) = halved(whole, 1)
+    wrong, say = rounded_down(whole, unit), Say(unit)
+    scene = tape(half, style, "half")
+    return _figure(scene, [
+        f"Half of {say.length(whole)} is {say.length(half)}. Whoever says {say.length(wrong)} is "
+        f"{say.length(half - wrong)} short, and has two ends that differ by {say.length(2 * (half - wrong))}."
+    ])
+
+
+def _figure(scene: Scene, words: list[str]) -> Figure:
+    return Figure(draw(scene, PICTURE), scene.alt, words)
