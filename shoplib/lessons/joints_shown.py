@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from shoplib.live.corner_panel import CORNERS, SIZES, CornerChoices, corner_project
+from shoplib.live.corner_panel import CORNERS, CornerChoices, corner_project
 from shoplib.live.joint_panel import RECEIVES, joint_style
 from shoplib.live.joint_project import JointChoices, enters_in, joint_project, with_one_shelf
 from shoplib.measure import mean, read_length
@@ -60,9 +60,3 @@ def corner_cases(unit: str) -> list[Cabinet]:
     sizes = ("24 in", "20 in", "0.703 in") if unit == "in" else ("600 mm", "500 mm", "17.5 mm")
     choices = CornerChoices(*(read_length(text) for text in sizes), size("depth", unit), size("tongue", unit))
     return [solve(corner_project(corner, choices, joint_style(unit))) for corner in CORNERS]
-
-
-def corner_lines(unit: str) -> list[tuple[str, tuple[int, ...]]]:
-    """What the corners change and what they leave alike: each size with its four values."""
-    cases = corner_cases(unit)
-    return [(what, tuple(one(case) for case in cases)) for what, one in SIZES]

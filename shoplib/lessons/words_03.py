@@ -30,9 +30,13 @@ def _corner(scene: Scene, name: str, right: bool, top: bool) -> Point:
     return rect[2] if right else rect[0], rect[3] if top else rect[1]
 
 
-def _butt(unit: str) -> Scene:
-    alt = "The end of a board stands against the face of another, and neither is cut."
-    return _sketch("Butt joint", alt, _joint("butt", unit))
+def _near_wall(unit: str) -> Scene:
+    scene = _joint("dado", unit)
+    case, _ = shown(unit, "dado")
+    face, low = case.by_name["left side"].box.high[0], case.by_name["shelf"].box.low[2]
+    named = Leader((face - scene.size[0] // 30, low), "left", "near wall")
+    alt = "A shelf in a dado of the side: the lower wall of the dado, on which the shelf rests, is the near wall."
+    return _sketch("Near wall", alt, scene, named)
 
 
 def _groove(unit: str) -> Scene:
@@ -78,7 +82,7 @@ def _clearance(word: str, alt: str, upper: bool) -> Callable[[str], Scene]:
 
 
 WORDS = (
-    Word("butt joint", "One board stands with its end or edge against another, and neither is cut.", _butt),
+    Word.of_plan("near wall", "A shelf rests on it.", _near_wall),
     Word("groove", "A channel that runs with the grain of a board; a dado runs across it.", _groove),
     Word("tongue", "What is left of a board's end where a rabbet was cut, thin enough for a narrower dado.", _tongue),
     Word("shoulder", "The square step beside a tongue, which closes against the face of the other board.", _shoulder),

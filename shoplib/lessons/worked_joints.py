@@ -1,6 +1,6 @@
 """Worked sums of joinery allowances; every number is read off a case that the model solved."""
 
-from shoplib.lessons.joints_shown import READINGS, SOLD_AS, corner_lines, readings, shown, size, two_bays
+from shoplib.lessons.joints_shown import READINGS, SOLD_AS, corner_cases, readings, shown, size, two_bays
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
 from shoplib.lists.writing import Writing
@@ -8,6 +8,9 @@ from shoplib.live.corner_panel import CORNERS
 from shoplib.live.joint_panel import joint_style
 from shoplib.measure import mean, read_length
 from shoplib.model.allowance import allowance, cut_for
+
+CUT = {"rabbet in the bottom": "bottom"}
+"""Where it is not a side that receives: what does."""
 
 
 def shelf_worked(unit: str) -> Worked:
@@ -89,8 +92,17 @@ def wood_worked(unit: str) -> Worked:
 
 def corners_worked(unit: str) -> Worked:
     """What four corner joints change in the cut list of one case."""
-    write = Writing(joint_style(unit))
-    return Worked(
-        "The same case: " + ", ".join(CORNERS),
-        [(what, "", ", ".join(write.length(one) for one in four)) for what, four in corner_lines(unit)],
-    )
+    say, write = Say(unit), Writing(joint_style(unit))
+    lines = []
+    for corner, case in zip(CORNERS, corner_cases(unit), strict=True):
+        joint = next(one for one in case.joints if one.receives == CUT.get(corner, "left side"))
+        thick = write.measured(case.by_name["left side"].thickness)
+        gain = allowance(case, joint).gain
+        axis, what = (2, "sides") if corner in CUT else (0, "bottom and top")
+        whole = say.length(case.outside.size[axis])
+        sum_ = f"{whole} - 2 x {thick}" + (f" + 2 x {write.setting(gain)}" if gain else "")
+        enters = case.by_name[joint.enters]
+        lines.append((f"{corner}: {what}", sum_, write.length(enters.box.size[axis])))
+        if corner in CUT:
+            lines.append((f"{corner}: bottom and top", "the full width", write.length(case.by_name["bottom"].length)))
+    return Worked("The same case with four corners", lines)

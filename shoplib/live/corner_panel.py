@@ -129,8 +129,8 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
     sizes = [(what, *(write.length(size(case)) for case in cases)) for what, size in SIZES]
     head = ("What", *CORNERS)
     cuts = [
-        (role, *(_cuts(case, name, write) for case in cases))
-        for role, name in (("in each side", "left side"), ("in bottom and in top", "bottom"))
+        (corner, *(_cuts(case, name, write) for name in ("left side", "bottom")))
+        for corner, case in zip(CORNERS, cases, strict=True)
     ]
     scene = corner_row(list(zip(CORNERS, cases, strict=True)), style)
 
@@ -151,7 +151,7 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
         [Drawing(scene.title, draw(scene, PICTURE, "drawing/0/"), scene.alt)],
         [
             Table("The cut list: sizes", head, sizes, (1, 2, 3, 4)),
-            Table("The cut list: cuts", head, cuts, name="cuts/"),
+            Table("The cut list: cuts", ("Corner", "In each side", "In bottom and in top"), cuts, name="cuts/"),
         ],
         message=f"Same outside, same inside; the bottom is {write.length(shortest)} to {write.length(longest)} long.",
         why=why,

@@ -37,13 +37,13 @@ _ABOUT_JOINTS = ("wood left", "joints", "overlap", "seating", "readings")
 
 _STARTS = {
     "in": {
-        "reading_1": "0.703", "reading_2": "0.699", "reading_3": "0.709",
-        "back_1": "0.204", "back_2": "0.201", "back_3": "0.209",
+        "reading_1": "0.703", "reading_2": "0.699", "reading_3": "0.710",
+        "back_1": "0.204", "back_2": "0.201", "back_3": "0.210",
         "depth": "1/4", "fit": "0.004", "end_gap": "1/32", "tongue": "1/4", "stop": "1/2",
     },
     "mm": {
-        "reading_1": "17.5", "reading_2": "17.4", "reading_3": "17.7",
-        "back_1": "5.9", "back_2": "5.8", "back_3": "6.1",
+        "reading_1": "17.5", "reading_2": "17.3", "reading_3": "17.7",
+        "back_1": "5.9", "back_2": "5.8", "back_3": "6",
         "depth": "6", "fit": "0.1", "end_gap": "1", "tongue": "6", "stop": "12",
     },
 }

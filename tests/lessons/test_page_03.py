@@ -82,15 +82,11 @@ def test_what_one_and_two_dadoes_leave(unit):
 def test_the_corners(unit):
     width, high, thick, deep = (millimetres(text) for text in CORNER[unit])
     mark = Fraction(254, 1280) if unit == "in" else Fraction(1, 20)
-    lines = {what: amounts(comes_to) for what, _, comes_to in corners_worked(unit).lines}
-    should = {
-        "bottom and top, length": [width - 2 * thick, *[width - 2 * thick + 2 * deep] * 2, width],
-        "sides, length": [high] * 3 + [high - 2 * thick + 2 * deep],
-        "between the sides": [width - 2 * thick] * 4,
-        "between bottom and top": [high - 2 * thick] * 4,
-    }
-    for what, values in should.items():
-        assert all(abs(a - b) <= mark for a, b in zip(lines[what], values, strict=True)), what
+    found = [(amounts(how), amounts(comes_to)[0]) for _, how, comes_to in corners_worked(unit).lines]
+    inside = width - 2 * thick
+    should = [inside, inside + 2 * deep, inside + 2 * deep, high - 2 * thick + 2 * deep, width]
+    assert all(abs(one - other) <= mark for (_, one), other in zip(found, should, strict=True)), found
+    assert [how for how, _ in found] == [[width, thick], *[[width, thick, deep]] * 2, [high, thick, deep], []]
 
 
 @pytest.mark.parametrize("name", FIGURES)

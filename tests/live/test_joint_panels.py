@@ -126,10 +126,10 @@ def test_further_readings_and_clearances_count_once_they_are_open():
     rows = dict(panel.outcome.tables[0].rows)
     assert rows["dado in left side, width"] == "0.703 in" and rows["shelf gains at each end"] == "1/4 in"
     panel.unfold()
-    assert dict(panel.outcome.tables[0].rows)["dado in left side, width"] == "0.709 in"
+    assert dict(panel.outcome.tables[0].rows)["dado in left side, width"] == "0.71 in"
     panel.unfold()
     rows = dict(panel.outcome.tables[0].rows)
-    assert rows["dado in left side, width"] == "0.713 in" and rows["shelf gains at each end"] == "7/32 in"
+    assert rows["dado in left side, width"] == "0.714 in" and rows["shelf gains at each end"] == "7/32 in"
     assert not panel.outcome.findings
 
 
