@@ -31,6 +31,10 @@ def by_hand(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[str, 
                 "unchanged": g["L"], "outside": g["W"] + g["X"],
                 "twice": g["L"] + 2 * g["X"], "other-way": g["L"] - g["X"],
             }
+        case "template-room":
+            return g["W"] - 2 * g["t"], {
+                "outside": g["W"], "nominal": g["W"] - 2 * g["T"], "one-side": g["W"] - g["t"],
+            }
         case "02-thickness":
             return (g["thin"] + g["t"] + g["thick"]) / 3, {
                 "nominal": g["T"], "thickest": g["thick"], "thinnest": g["thin"],

@@ -1,10 +1,10 @@
 import pytest
 
-from shoplib.lessons import lesson_00, lesson_01, lesson_02, lesson_03, lesson_04
+from shoplib.lessons import lesson_template
+from shoplib.lessons.course import lessons
 
-EXERCISES = [*lesson_00.EXERCISES, *lesson_01.EXERCISES, *lesson_02.EXERCISES, *lesson_03.EXERCISES,
-             *lesson_04.EXERCISES]
-SETS = [*lesson_01.SETS, *lesson_02.SETS, *lesson_03.SETS, *lesson_04.SETS]
+EXERCISES = [*(one for lesson in lessons() for one in lesson.exercises), *lesson_template.EXERCISES]
+SETS = [one for lesson in lessons() for one in lesson.sets]
 
 
 def pytest_generate_tests(metafunc):

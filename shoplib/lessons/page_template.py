@@ -1,0 +1,31 @@
+"""What the style guide for a new lesson shows: a worked sum, a panel and a picture, each in a line or two."""
+
+from shoplib.lessons.choice import unit_in_use
+from shoplib.lessons.say import Say
+from shoplib.lessons.small_case import bay_width
+from shoplib.lessons.worked import Worked
+from shoplib.lessons.worked_case import lesson_case
+from shoplib.live.carcass_panel import width_panel
+from shoplib.live.panel import Panel
+
+
+def room_panel() -> Panel:
+    """A panel with one control, in the learner's unit."""
+    return width_panel(unit_in_use())
+
+
+def room_worked(unit: str) -> Worked:
+    """How wide the room between the sides of a case is; every number is read off the solved case."""
+    case, say = lesson_case(unit), Say(unit)
+    whole, side = say.length(case.outside.size[0]), say.exact(case.by_name["left side"].thickness)
+    line = ("room between the sides", f"{whole} - 2 x {side}", say.exact(bay_width(case)))
+    return Worked(f"Room in a case {whole} wide", [line])
+
+
+def bottom_worked_out(unit: str) -> Worked:
+    """The same sum one step further: the bottom that goes into joints on both sides of that room."""
+    case, say = lesson_case(unit), Say(unit)
+    depth = next(joint.depth for joint in case.joints if joint.enters == "bottom")
+    how = f"{say.exact(bay_width(case))} + 2 x {say.length(depth)}"
+    line = ("bottom, left to right", how, say.exact(case.by_name["bottom"].length))
+    return Worked("And the bottom, in joints", [line])
