@@ -10,6 +10,7 @@ from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
 from shoplib.lessons.set_exercise import Asked, SetExercise
 from shoplib.lessons.usual_givens import case_width, sheet_as_measured, sheet_as_sold
+from shoplib.live.joint_project import with_one_shelf
 from shoplib.measure import read_length
 from shoplib.model.solved import Cabinet
 
@@ -28,10 +29,10 @@ def _givens(draw: Draw) -> list[Given]:
 
 def _case(givens: Givens) -> Cabinet:
     thin = read_length("1/4 in")
-    return joint_case(
+    return with_one_shelf(joint_case(
         (givens["t"],), width=givens["W"], deep=givens["D"], height=givens["H"], dado=givens["k"],
         tongue=thin, tongue_dado=givens["d"], end_gap=givens["e"], groove=givens["b"],
-    )
+    ))
 
 
 def _sum(name: str, joint: str, gap: str = "") -> Callable[[Givens, Say], tuple[str, ...]]:
@@ -79,7 +80,7 @@ BOTTOM = Asked(
 )
 
 SHELF = Asked(
-    "shelf", "Shelf", "length", ("bay 1 shelf 1",), "x",
+    "shelf", "Shelf", "length", ("shelf",), "x",
     (
         Misconception(
             "shelf-no-joint", lambda g: g["W"] - 2 * g["t"],
@@ -134,7 +135,7 @@ TONGUE_SET = SetExercise(
     givens=_givens,
     case=_case,
     asked=(BOTTOM, SHELF, BACK),
-    view=View(FROM_ABOVE, "bay 1 shelf 1"),
+    view=View(FROM_ABOVE, "shelf"),
     fits="That is a case {W} wide, and each joint in it is home.",
     hints=(
         "All three begin with what lies between the sides: {W} less two sides of {t}.",
