@@ -21,6 +21,7 @@ from shoplib.model.project import Carcass, ImpossibleProject, JointChoice, Proje
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
 from shoplib.model.tracing import traced
+from shoplib.words.naming import plural
 from shoplib.words.working import working
 
 PICTURE = (560.0, 170.0)
@@ -151,7 +152,7 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
         [Drawing(scene.title, draw(scene, PICTURE, "drawing/0/"), scene.alt)],
         [
             Table("The cut list: sizes", head, sizes, (1, 2, 3, 4)),
-            Table("The cut list: cuts", ("Corner", "In each side", "In bottom and in top"), cuts, name="cuts/"),
+            Table("The cut list: cuts, width x depth", ("Corner", "In each side", "In bottom and in top"), cuts, name="cuts/"),
         ],
         message=f"Same outside, same inside; the bottom is {write.length(shortest)} to {write.length(longest)} long.",
         why=why,
@@ -159,6 +160,10 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
 
 
 def _cuts(case: Cabinet, name: str, write: Writing) -> str:
-    """The cuts of a board by kind and size, each with how many there are; where they lie is left out."""
+    """The cuts of a board by kind, width and depth, each with how many there are; where they lie is left out."""
     heads = Counter(phrase.partition(" for the ")[0] for phrase in cut_words(case.by_name[name], case, write))
-    return "; ".join(f"{count} x {head}" for head, count in heads.items()) or "none"
+    told = []
+    for head, count in heads.items():
+        kind, _, sizes = head.replace(" wide, ", " x ").removesuffix(" deep").partition(" ")
+        told.append(f"{count} {plural(kind)} {sizes}")
+    return "; ".join(told) or "none"

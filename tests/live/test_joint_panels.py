@@ -177,6 +177,9 @@ def test_four_corners_keep_outside_and_inside():
     panel = corner_panel("in")
     table = {row[0]: row[1:] for row in panel.outcome.tables[0].rows}
     assert set(table["between the sides"]) == {"22 19/32 in"} and len(table["between the sides"]) == len(CORNERS)
+    cuts = {row[0]: row[1:] for row in panel.outcome.tables[1].rows}
+    assert cuts["butt"] == ("none", "none")
+    assert cuts["tongue in a dado"] == ("2 dadoes 0.25 in x 1/4 in", "2 rabbets 0.25 in x 0.453 in")
     panel.enter("depth", "3/8 in")
     panel.enter("thickness", "3/4 in")
     table = {row[0]: row[1:] for row in panel.outcome.tables[0].rows}
