@@ -28,7 +28,7 @@ def opened_and_run(lab, name, awake):
 
 @pytest.fixture(scope="module")
 def start_page(lab):
-    opened = opened_and_run(lab, "00_start_here.ipynb", awake=3)
+    opened = opened_and_run(lab, "00_start_here.ipynb", awake=4)
     yield opened
     opened.close()
 
@@ -93,11 +93,36 @@ def test_the_first_answer(start_page):
     wrong_then_right(start_page, FOLLOWS, "outside")
 
 
+def test_what_was_tried_is_shown_and_forgotten_by_keyboard_alone(start_page):
+    page = start_page.page
+    page.get_by_role("button", name="Look again").press("Enter")
+    line = page.get_by_text("00 Start here: 1 of 1 right")
+    line.wait_for(timeout=5_000)
+    line.press("Enter")
+    assert page.get_by_text(f"{FOLLOWS.title}: ✓ right, tried 2 times").is_visible()
+    clear = page.get_by_role("button", name="Clear ...")
+    says = page.get_by_text("Forget the 1 exercise that was tried?")
+    clear.press("Enter")
+    says.wait_for(timeout=5_000)
+    start_page.settle()
+    assert page.evaluate("document.activeElement.textContent") == "No, keep it"
+    page.keyboard.press("Enter")
+    page.get_by_text("Nothing was forgotten.").wait_for(timeout=5_000)
+    assert line.is_visible()
+    clear.press("Enter")
+    says.wait_for(timeout=5_000)
+    start_page.settle()
+    page.keyboard.press("Shift+Tab")
+    page.keyboard.press("Enter")
+    page.get_by_text("Forgotten.").wait_for(timeout=5_000)
+    assert page.get_by_text("00 Start here: 0 of 1 right").is_visible()
+
+
 def test_a_choice_of_millimetres_holds_for_the_next_run(lab, start_page):
     start_page.page.get_by_role("radio", name="millimetres").check()
     start_page.page.get_by_text("Chosen: millimetres, for all pages.").wait_for(timeout=5_000)
     assert (lab.work / ".workbook" / "choice.json").is_file()
-    start_page.run_all(awake=3)
+    start_page.run_all(awake=4)
     box = start_page.page.get_by_role("textbox", name="Width, typed in millimetres")
     box.wait_for(timeout=20_000)
     panel = start_page.panel()
