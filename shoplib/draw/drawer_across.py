@@ -6,6 +6,7 @@ from shoplib.draw.beside import ENLARGED, Beside, beside, box_of, parts_of, read
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FRONT, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Scene, Shape, Slanted
+from shoplib.lists.writing import Writing
 from shoplib.measure import Style, narrowest, share, write_brief
 from shoplib.model.drawer_fit import beside as room_beside
 from shoplib.model.solved import Cabinet
@@ -102,7 +103,7 @@ def _drawer(cabinet: Cabinet, group: str, drawn: Beside) -> list[Item]:
 def _sizes(cabinet: Cabinet, groups: list[str], drawn: dict[str, Beside], floor: int, ceiling: int,
            style: Style) -> list[Chain]:
     found: list[Chain] = []
-    heights = [floor]
+    heights, page = [floor], Writing(style, units=False)
     for number, group in enumerate((groups[0], groups[-1]) if len(groups) > 1 else groups):
         box, one = box_of(cabinet, group), drawn[group]
         read = read_of(cabinet, group)
@@ -113,7 +114,7 @@ def _sizes(cabinet: Cabinet, groups: list[str], drawn: dict[str, Beside], floor:
         where = ("below", "above")[number]
         at = (-half - by, -half, half, half + by)
         found += [
-            Chain(where, 0, at, tuple(bare(size, style) for size in sizes), sizes=sizes),
+            Chain(where, 0, at, (page.setting(sizes[0]), bare(wide, style), page.setting(sizes[2])), sizes=sizes),
             Chain(where, 1, (at[0], at[-1]), (f"opening {bare(least, style)}",), sizes=(least,)),
         ]
     for group in groups:

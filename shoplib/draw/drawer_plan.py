@@ -6,7 +6,8 @@ from shoplib.draw.beside import ENLARGED, Beside, beside, box_of, parts_of, read
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FROM_ABOVE, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Scene, Shape, Slanted
-from shoplib.measure import Style, share, write_brief
+from shoplib.lists.writing import Writing
+from shoplib.measure import Style, narrowest, share, write_brief
 from shoplib.model.drawer_fit import beside as room_beside
 from shoplib.model.drawer_fit import taper
 from shoplib.model.solved import Cabinet
@@ -92,10 +93,10 @@ def _names(drawn: Beside, slide: Slide, low: int, high: int, wide: str | bool) -
 def _sizes(drawn: Beside, box, read, rear: int, reach: int, front, style: Style) -> list[Chain]:
     wide, room = box.size[0], room_beside(read.front, box.size[0])
     x0, x1 = drawn.left, drawn.right
-    rest = read.front - wide - room
+    rest, page = read.front - wide - room, Writing(style, units=False)
     across = [
         Chain("below", 0, (x0 - drawn.front, x0, x1, x1 + drawn.front),
-              tuple(bare(size, style) for size in (room, wide, rest)), sizes=(room, wide, rest)),
+              (page.setting(room), bare(wide, style), page.setting(rest)), sizes=(room, wide, rest)),
         Chain("below", 1, (x0 - drawn.front, x1 + drawn.front), (f"front {bare(read.front, style)}",),
               sizes=(read.front,)),
         Chain("above", 0, (x0 - drawn.back, x1 + drawn.back), (f"back {bare(read.back, style)}",),
@@ -125,18 +126,22 @@ def _said(read, box, reach: int, slide: Slide, style: Style, spread: int, wide: 
 
 
 def box_too_wide(cabinet: Cabinet, style: Style, group: str, slide: Slide, over: int) -> Scene:
-    """The same drawing of a box that was made `over` too wide (ticks): it meets its right slide, cross-hatched."""
-    scene, box = drawer_plan(cabinet, style, group, slide), box_of(cabinet, group)
+    """The same drawing of a box made `over` wider than planned (ticks): it meets its right slide, cross-hatched.
+
+    What it clashes by is less by the play that was left when the planned box was rounded down.
+    """
+    scene, box, read = drawer_plan(cabinet, style, group, slide), box_of(cabinet, group), read_of(cabinet, group)
+    clash = over + box.size[0] + 2 * slide.side - narrowest([read.front, read.back])
     left, right = int(box.low[0]), int(box.high[0])
     low, high = int(box.low[1]), int(box.high[1])
-    seen = max(int(over), (right - left) // 50)
+    seen = max(int(clash), (right - left) // 50)
     planned = [item for item in scene.items if isinstance(item, Chain) and (item.side, item.row) == ("below", 0)]
     kept = tuple(item for item in scene.items if item not in planned)
     wide = box.size[0] + over
     more = (
         Shape(((right, low, right + seen, high),), "clash", "clash", "x"),
-        Leader((right + seen // 2, low + (high - low) * 3 // 12), "right", f"clash {how_much(over, style)}"),
+        Leader((right + seen // 2, low + (high - low) * 3 // 12), "right", f"clash {how_much(clash, style)}"),
         Chain("below", 0, (left, right + seen), (bare(wide, style),), sizes=(wide,)),
     )
-    alt = f"The box was made {write_brief(wide, style)} wide: it meets its right slide by {how_much(over, style)}."
+    alt = f"The box was made {write_brief(wide, style)} wide: it meets its right slide by {how_much(clash, style)}."
     return replace(scene, title="A box that is too wide", items=kept).with_items(*more, alt=alt)

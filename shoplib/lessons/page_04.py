@@ -87,7 +87,7 @@ def readings_worked(unit: str) -> Worked:
             else f"shim {say.exact(each)} each side at the {wide}" if spread <= 2 * row.narrow else "straighten first"
         )
         lines.append((
-            f"drawer {number}", f"front {say.length(read.front)}, back {say.length(read.back)}: "
+            f"drawer\u00a0{number}", f"front {say.length(read.front)}, back {say.length(read.back)}: "
             f"{say.length(narrowest([read.front, read.back]))} - 2 x {say.exact(row.side)}",
             f"box {say.length(box.size[0])}; {mend}",
         ))

@@ -27,7 +27,7 @@ from shoplib.model.solved import Cabinet
 from shoplib.tables.slides import slides
 from shoplib.words.naming import boards_in_short
 
-PICTURE = (380.0, 300.0)
+PICTURE = (380.0, 225.0)
 
 READINGS, HEIGHTS, SECOND = "The opening as measured", "Heights", "Another drawer above"
 MOST_APART = INCH // 2

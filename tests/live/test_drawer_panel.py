@@ -1,0 +1,204 @@
+"""The drawer panel at the ends of every control and at random: a drawer, or one clear sentence."""
+
+import random
+import re
+from fractions import Fraction
+
+import pytest
+
+from shoplib.live.drawer_panel import READINGS, SECOND, drawer_panel
+from shoplib.live.drawer_says import DEPTH, STOCK
+from shoplib.live.length_control import LengthControl
+from shoplib.measure import INCH, MM, read_length
+from shoplib.tables.slides import slides
+
+UNITS = pytest.mark.parametrize("unit", ["in", "mm"])
+
+
+def opened(unit, to=""):
+    """The panel, unfolded as far as the group named, or all of it."""
+    panel = drawer_panel(unit)
+    while panel.opened[-1] != (to or panel.groups[-1].title):
+        panel.unfold()
+    return panel
+
+
+def put(control, value):
+    setattr(control, "ticks" if isinstance(control, LengthControl) else "value", value)
+
+
+def is_told(panel):
+    """The last good picture with a sentence that names no key of a file, or new ones with the boards of the box."""
+    if panel.stale:
+        return panel.message.endswith(".") and not re.search(r"_|bays\[|fault in the workbook", panel.message)
+    outcome = panel.outcome
+    texts = [each.text for each in outcome.findings] + list(outcome.sums)
+    assert not [text for text in texts if re.search(r"_|bays\[|None", text)], texts
+    return len(outcome.tables[0].rows) >= 3 and len(outcome.drawings) == 2 and all(one.alt for one in outcome.drawings)
+
+
+def amounts(text):
+    found = re.findall(r"((?:\d+ )?\d+(?:/\d+|\.\d+)?) (in|mm)\b", text)
+    scale = {"in": Fraction(254, 10), "mm": Fraction(1)}
+    return [sum(map(Fraction, number.split()), Fraction(0)) * scale[unit] for number, unit in found]
+
+
+@UNITS
+def test_it_begins_with_two_controls_and_a_box_that_fits(unit):
+    panel = drawer_panel(unit)
+    assert len(panel.opened) == 1 and len(panel.groups[0].controls) == 2
+    assert panel.message.endswith("it goes together dry.") and not panel.outcome.findings
+    # 16 - 2 x 1/2 = 15; 400 - 2 x 12.7 = 374.6, down to half a millimetre 374.5
+    assert {"in": "15 in", "mm": "374.5 mm"}[unit] in panel.message
+
+
+@UNITS
+def test_both_ends_of_every_control(unit):
+    panel = opened(unit)
+    for name, control in panel.controls.items():
+        length = isinstance(control, LengthControl)
+        before = control.ticks if length else control.value
+        for end in ([control.low, control.high] if length else control.options):
+            put(control, end)
+            assert is_told(panel), (name, end, panel.message)
+        put(control, before)
+    assert not panel.stale
+
+
+@UNITS
+def test_random_settings(unit):
+    panel, draw, built = opened(unit), random.Random(4), 0
+    for _ in range(200):
+        for name in draw.sample(sorted(panel.controls), 3):
+            control = panel.controls[name]
+            if isinstance(control, LengthControl):
+                steps = -(-control.low // control.step), control.high // control.step
+                put(control, draw.randint(*steps) * control.step)
+            else:
+                put(control, draw.choice(control.options))
+        assert is_told(panel), panel.message
+        built += not panel.stale
+    assert built > 50
+
+
+@UNITS
+@pytest.mark.parametrize("slide", list(slides()))
+def test_the_box_is_the_opening_less_what_the_slide_takes(unit, slide):
+    """By hand: narrowest opening - 2 x side, and two box sides on top where the slide holds the inside."""
+    panel = opened(unit, STOCK)
+    panel.enter("slide", slide)
+    front, back = ("16 1/16", "15 15/16") if unit == "in" else ("403", "401")
+    panel.enter("front", front)
+    panel.enter("back", back)
+    row, stock = slides()[slide], panel.controls["stock"].ticks
+    least = read_length(back, unit=unit) - 2 * row.side + (2 * stock if row.holds == "inside" else 0)
+    step = INCH // 32 if unit == "in" else MM // 2
+    box = read_length(re.match(r"The box is (.+?) wide", panel.message)[1])
+    assert box == least // step * step
+
+
+def text_of(panel, check):
+    return next((each.text for each in panel.outcome.findings if each.check == check), "")
+
+
+@UNITS
+def test_a_taper_is_forgiven_shimmed_or_straightened(unit):
+    panel = opened(unit, READINGS)
+    forgiven, shimmed, too_much = {
+        "in": ("16 1/16", "16 3/32", "16 3/16"), "mm": ("401.5", "402.5", "404")
+    }[unit]
+    panel.enter("back", forgiven)
+    assert "nothing is shimmed" in text_of(panel, "shims") and "(Look)" not in panel.message
+    panel.enter("back", shimmed)
+    each = {"in": "3/64 in", "mm": "1.25 mm"}[unit]
+    assert f"at the back: {each} behind each slide" in text_of(panel, "shims")
+    assert "1 to look at (Look)" in panel.message and ">shim<" in panel.outcome.drawings[0].svg
+    panel.enter("back", too_much)
+    assert "straighten the sides" in text_of(panel, "shims")
+
+
+@UNITS
+def test_a_wider_back_changes_no_board_and_a_narrower_one_does(unit):
+    panel = opened(unit, READINGS)
+    rows = panel.outcome.tables[0].rows
+    panel.enter("back", {"in": "16 1/8", "mm": "403"}[unit])
+    assert panel.outcome.tables[0].rows == rows
+    panel.enter("back", {"in": "15 31/32", "mm": "399"}[unit])
+    assert panel.outcome.tables[0].rows != rows
+
+
+def test_one_offcut_is_right_where_the_rabbet_is_half_of_the_measured_side():
+    panel = opened("in", STOCK)
+    panel.enter("rabbet", "0.236")
+    assert "that is the right length" in text_of(panel, "offcut")
+    panel.enter("rabbet", "1/4")
+    assert "0.028 in too short" in text_of(panel, "offcut").replace("1/32 in", "0.028 in")
+    panel.enter("stock", "0.5")
+    assert "that is the right length" in text_of(panel, "offcut")
+
+
+@UNITS
+def test_closing_sums_close(unit):
+    panel = opened(unit, DEPTH)
+    panel.enter("back", {"in": "15 29/32", "mm": "398"}[unit])
+    across, _, along = panel.outcome.sums
+    for line in (across, along):
+        *terms, total = amounts(line)
+        assert sum(terms) == total, line
+
+
+def test_two_drawers_have_boxes_of_their_own_widths():
+    panel = opened("in", SECOND)
+    for name, value in (("height", "13"), ("drawers", 2), ("upper_front", "15 15/16"), ("upper_back", "15 7/8")):
+        panel.enter(name, value)
+    assert "Drawer 1 goes by 16 in and drawer 2 by 15 7/8 in" in text_of(panel, "heights")
+    lengths = {row[0]: row[2] for row in panel.outcome.tables[0].rows}
+    fronts = [text for name, text in lengths.items() if "box front" in name]
+    assert len(fronts) == 2
+    assert abs(amounts(fronts[0])[0] - amounts(fronts[1])[0]) == Fraction(254, 80)
+
+
+def test_readings_not_yet_asked_for_follow_the_front_and_stay_near_it_later():
+    panel = drawer_panel("in")
+    panel.enter("front", "20 in")
+    panel.unfold()
+    assert panel.controls["back"].text == "20 in"
+    panel.enter("back", "20 1/16")
+    panel.enter("front", "20 1/32")
+    assert panel.controls["back"].text == "20 1/16 in"
+    panel.enter("front", "24")
+    assert panel.controls["back"].text == "24 in"
+
+
+@UNITS
+def test_every_size_that_is_shown_says_why(unit):
+    panel = opened(unit)
+    panel.enter("back", {"in": "16 3/32", "mm": "402.5"}[unit])
+    svg = "".join(drawing.svg for drawing in panel.outcome.drawings)
+    asked = re.findall(r'data-ask="([^"]+)"', svg + panel._tables.value)
+    assert len(asked) > 20
+    for name in asked:
+        first, *_ = panel.outcome.why(name)
+        assert " = " in first and "None" not in first, name
+
+
+@UNITS
+def test_a_size_of_a_drawing_is_the_one_that_its_working_tells(unit):
+    """Clearances are drawn larger than they are: the number that is picked must be the true one."""
+    panel = opened(unit, READINGS)
+    panel.enter("back", {"in": "16 3/32", "mm": "402.5"}[unit])
+    numbers = 0
+    for text, ask in re.findall(r'data-ask="([^"]+)"[^>]*>([^<]+)<', panel.outcome.drawings[0].svg):
+        number = ask.removeprefix("front ").removeprefix("back ").split(" (")[0]
+        told = panel.outcome.why(text)[0].split(" = ")[0].removeprefix("this size ")
+        off = abs(read_length(told) - read_length(number, unit=unit))
+        assert off <= (INCH // 128 if unit == "in" else MM // 20), (ask, told)
+        numbers += 1
+    assert numbers > 5
+
+
+def test_what_is_drawn_larger_is_said_to_be():
+    panel = drawer_panel("in")
+    for slide in ("side-hung wood runner", "box rides on the shelf"):
+        panel.enter("slide", slide)
+        assert all("drawn larger than it is" in drawing.alt for drawing in panel.outcome.drawings)
