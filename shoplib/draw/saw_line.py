@@ -1,5 +1,6 @@
 """A pencil line on a board and the kerf beside it, drawn large; and equal pieces sawn from one board."""
 
+from shoplib.draw.chains import bare, stacked
 from shoplib.draw.scene import Chain, Item, Label, Leader, Line, Rect, Scene, Shape
 from shoplib.measure import Style, thickest, write_brief
 from shoplib.model.strip import SawSide, TwoPieces
@@ -55,7 +56,7 @@ def sawn_strip(board: int, pieces: tuple[int, ...], kerf: int, style: Style, wan
         items += [Shape((rect,), "case", f"piece {number + 1}"), Label(rect, (f"piece {number + 1}", f"{number + 1}"))]
         at += piece
         stations.append(at)
-        texts.append(_bare(piece, style))
+        texts.append(stacked(bare(piece, style)))
         if number < len(pieces) - 1:
             items.append(Shape(((at, 0, at + wide, high),), "air", "kerf", "x"))
             at += wide

@@ -143,8 +143,9 @@ ONE_STRIP = SetExercise(
         "A parts box for the truing stand: two sides, top and bottom come out of one strip of plywood, {S} long and "
         "square at both ends. The sides are {H} each; all that is left becomes top and bottom, both of one length. The "
         "kerf is {k}. Top and bottom lie between the sides. In the middle a divider stands between bottom and top, and "
-        "a shelf goes into each half, from side to divider; these come out of another strip. All of it was sold as "
-        "{T}; the calipers give {t}. Every joint is plain, board against board. What you give is put together dry."
+        "from it a shelf runs to each side, one in bay 1, the left half, one in bay 2; these come out of another "
+        "strip. All of it was sold as {T}; the calipers give {t}. Every joint is plain, board against board. What you "
+        "give is put together dry."
     ),
     givens=_givens,
     case=_box,

@@ -1,12 +1,30 @@
 """Workings of sizes that a panel's own function gave, where no project is solved: by the name each carries."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 
+from shoplib.draw.scene import Chain, Scene
 from shoplib.measure import Style
 from shoplib.words.working import working
 
 Sizes = Mapping[str, tuple[str, int]]
-"""By the name that a table gives its cell: what the size is called, and the size, which may carry its working."""
+"""By the name of a table's cell or a drawing's dimension: what the size is called, and the size with its working."""
+
+
+def dimensions(scene: Scene, number: int, sizes: Iterable[tuple[str, int]]) -> Sizes:
+    """The sizes by the names of the dimensions that the drawing of that `number` shows, in their order.
+
+    For drawings that leave a run out, or draw something larger: their own coordinates do not tell the sizes.
+
+    >>> scene = Scene("A board", "", "", (0, 0, 9, 9), (Chain("below", 0, (0, 4, 9), ("12", "")),))
+    >>> dimensions(scene, 0, [("board", 12)])
+    {'drawing/0/0.0': ('board', 12)}
+    """
+    names = [
+        f"drawing/{number}/{item}.{k}"
+        for item, chain in enumerate(scene.items) if isinstance(chain, Chain)
+        for k, text in enumerate(chain.texts) if text
+    ]
+    return dict(zip(names, sizes, strict=True))
 
 
 def why_of(sizes: Callable[[], Sizes], style: Style) -> Callable[[str], tuple[str, ...]]:

@@ -7,7 +7,7 @@ from shoplib.draw.saw_line import saw_line, sawn_strip
 from shoplib.draw.scene import Scene
 from shoplib.live.choose_one import choose_one
 from shoplib.live.length_control import LengthControl
-from shoplib.live.measured_why import Sizes, why_of
+from shoplib.live.measured_why import Sizes, dimensions, why_of
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
@@ -41,14 +41,16 @@ def saw_panel(unit: str = "in") -> Panel:
     start = _START[unit]
     groups = [
         Group("A line and a saw", {
-            "line": LengthControl("Line, from the left end", *start["line"], coarse),
+            "line": LengthControl("Line at", *start["line"], coarse),
             "side": choose_one("Saw", SIDES),
         }),
         Group("Kerf and board", {
             "kerf": LengthControl("Kerf", *start["kerf"], style),
             "board": LengthControl("Board, length", *start["board"], coarse),
         }, "Saw into an offcut and measure the slot: that is the kerf of this blade."),
-        Group("Equal pieces", {"count": choose_one("Pieces from the whole board", range(2, 9), 3)}),
+        Group("Equal pieces", {
+            "count": choose_one("Pieces from the whole board", range(2, 9), 4 if unit == "in" else 3),
+        }),
     ]
     return Panel("The line and the kerf", groups, lambda values: saw_outcome(values, unit))
 
@@ -82,11 +84,11 @@ def saw_outcome(values: SimpleNamespace, unit: str) -> Outcome:
             f"{setting(values.board, style)}, the board"
         )
     return Outcome(
-        [_drawing(scene) for scene in scenes],
+        [_drawing(number, scene) for number, scene in enumerate(scenes)],
         [Table("What the board becomes", ("Part", "Length"), rows, (1,))],
         sums,
         message=_said(pieces.kept, values.line, style),
-        why=why_of(lambda: _asked(values), style),
+        why=why_of(lambda: _asked(values, scenes), style),
     )
 
 
@@ -96,16 +98,16 @@ def _said(kept: int, line: int, style: Style) -> str:
     return f"The piece to keep comes out {setting(kept, style)}: {end}."
 
 
-def _asked(values: SimpleNamespace) -> Sizes:
+def _asked(values: SimpleNamespace, scenes: list[Scene]) -> Sizes:
     """The same sums on numbers that carry their names."""
     board, line, kerf = (leaf(getattr(values, name), name) for name in ("board", "line", "kerf"))
     pieces = cut_at(board, line, kerf, SIDES[values.side])
-    each, _ = equal_pieces(board, values.count, kerf)
-    return {
-        "table/0/1": ("piece to keep", pieces.kept), "table/1/1": ("kerf", pieces.kerf),
-        "table/2/1": ("the rest", pieces.rest), "table/3/1": ("each piece", each),
-    }
+    named = [("piece to keep", pieces.kept), ("kerf", pieces.kerf), ("the rest", pieces.rest)]
+    each = ("each piece", equal_pieces(board, values.count, kerf)[0])
+    found = {f"table/{row}/1": size for row, size in enumerate([*named, each])}
+    found |= dimensions(scenes[0], 0, [*named, ("marked", line)])
+    return found | (dimensions(scenes[1], 1, [each] * values.count) if len(scenes) > 1 else {})
 
 
-def _drawing(scene: Scene) -> Drawing:
-    return Drawing(scene.title, draw(scene, PICTURE), scene.alt)
+def _drawing(number: int, scene: Scene) -> Drawing:
+    return Drawing(scene.title, draw(scene, PICTURE, f"drawing/{number}/"), scene.alt)

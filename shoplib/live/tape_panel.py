@@ -7,11 +7,12 @@ from shoplib.draw.scene import Scene
 from shoplib.draw.tape import tape
 from shoplib.live.choose_one import choose_one
 from shoplib.live.length_control import LengthControl
-from shoplib.live.measured_why import Sizes, why_of
+from shoplib.live.measured_why import Sizes, dimensions, why_of
 from shoplib.live.panel import Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
 from shoplib.measure import INCH_STYLE, MM_STYLE, Style, read_length, share, to_step, write_brief, write_length
+from shoplib.measure.tape import tape_steps
 from shoplib.measure.traced import leaf
 from shoplib.words.tape import tape_words
 
@@ -60,10 +61,10 @@ def tape_outcome(values: SimpleNamespace, unit: str) -> Outcome:
         scenes.append(tape(rows[-1][1], style, rows[-1][0]))
         tables.append(_table(rows, unit))
     return Outcome(
-        [_drawing(scene) for scene in scenes],
+        [_drawing(number, scene) for number, scene in enumerate(scenes)],
         tables,
         message=tape_words(values.pointer, style),
-        why=why_of(lambda: _asked(values), INCH_STYLE if unit == "in" else MM_STYLE),
+        why=why_of(lambda: _asked(values, scenes, style), INCH_STYLE if unit == "in" else MM_STYLE),
     )
 
 
@@ -79,9 +80,20 @@ def halved(ticks: int, times: int) -> list[tuple[str, int]]:
     return rows
 
 
-def _asked(values: SimpleNamespace) -> Sizes:
+def _asked(values: SimpleNamespace, scenes: list[Scene], style: Style) -> Sizes:
     rows = halved(leaf(values.pointer, "pointer"), _TIMES[values.halves])
-    return {f"table/{number}/1": row for number, row in enumerate(rows)}
+    found = {f"table/{number}/1": row for number, row in enumerate(rows)}
+    drawn = [rows[0], rows[-1]]
+    for number, scene in enumerate(scenes):
+        found |= dimensions(scene, number, _steps(to_step(int(drawn[number][1]), style.step), style))
+    return found
+
+
+def _steps(ticks: int, style: Style) -> list[tuple[str, int]]:
+    """The steps after the figure, each as what it is of the way from one figure to the next."""
+    first, *finer = tape_steps(ticks, style)
+    figure = leaf(first.part, "one inch" if style.unit == "in" else "one figure")
+    return [("this step", step.count * share(figure, first.part // step.part, 1)[0]) for step in finer]
 
 
 def _table(rows: list[tuple[str, int]], unit: str) -> Table:
@@ -102,6 +114,6 @@ def _millimetres(ticks: int) -> str:
     return write_length(exact, MM_STYLE) if exact % MM_STYLE.step == 0 else write_brief(exact, MM_STYLE, decimal=True)
 
 
-def _drawing(scene: Scene) -> Drawing:
-    return Drawing(scene.title, draw(scene, PICTURE), scene.alt)
+def _drawing(number: int, scene: Scene) -> Drawing:
+    return Drawing(scene.title, draw(scene, PICTURE, f"drawing/{number}/"), scene.alt)
 

@@ -91,12 +91,18 @@ def test_nothing_finer_than_calipers_read_is_shown(panel):
     assert not [text for text in shown if re.search(r"\.\d{5}|\.\d{3} ?mm", text)]
 
 
-def test_every_size_of_a_table_that_can_be_picked_says_why(panel):
+def test_every_size_that_can_be_picked_says_why(panel):
     unfolded(panel)
-    for table in panel.outcome.tables:
-        for name in re.findall(r'data-ask="([^"]+)"', table.html()):
-            panel.working.ask(name)
-            assert panel.working.lines and " = " in panel.working.lines[0], name
+    shown = "".join([each.html() for each in panel.outcome.tables] + [each.svg for each in panel.outcome.drawings])
+    names = re.findall(r'data-ask="([^"]+)"[^>]*>([^<]+)<', shown)
+    assert names
+    for name, text in names:
+        panel.working.ask(name)
+        assert panel.working.lines and " = " in panel.working.lines[0], name
+        size = panel.working.lines[0].partition(" = ")[0]
+        told = re.search(r"(?<![\d/.])\d[\d/. ]* (in|mm)( \([^)]*\))?", size)
+        number = re.search(r"\d[\d/. ]*", text)[0].strip()
+        assert abs(read_length(told[0]) - read_length(f"{number} {told[1]}")) < INCH // 64, (name, text)
     panel.working.ask("table/99/1")
     assert panel.working.lines == []
 
@@ -149,7 +155,8 @@ def test_two_pieces_and_the_kerf_make_the_board_wherever_the_blade_runs(unit, si
     taken = {"waste side": Fraction(0), "on the line": kerf / 2, "keep side": kerf}[SIDES[side]]
     assert (kept, gone, rest) == (line - taken, kerf, board - line + taken - kerf)
     assert kept + gone + rest == board
-    assert abs(3 * each + 2 * kerf - board) <= 3 * Fraction(127, 20000)  # three pieces, each written to 0.0005 in
+    count = panel.controls["count"].value
+    assert abs(count * each + (count - 1) * kerf - board) <= count * Fraction(127, 20000)  # each written to 0.0005 in
 
 
 def test_a_board_that_is_too_short_says_what_would_mend_it():
