@@ -152,7 +152,7 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
         [Drawing(scene.title, draw(scene, PICTURE, "drawing/0/"), scene.alt)],
         [
             Table("The cut list: sizes", head, sizes, (1, 2, 3, 4)),
-            Table("The cut list: cuts, width x depth", ("Corner", "In each side", "In bottom and in top"), cuts, name="cuts/"),
+            Table("The cut list: cuts, width x depth", ("Corner", "In each side", "In bottom and in top"), cuts),
         ],
         message=f"Same outside, same inside; the bottom is {write.length(shortest)} to {write.length(longest)} long.",
         why=why,

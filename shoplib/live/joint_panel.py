@@ -1,7 +1,7 @@
 """The joint panel: a kind, a sheet and a depth, and the joint cut across with what is gained and what is cut."""
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from types import SimpleNamespace
 
 import ipywidgets
@@ -11,13 +11,14 @@ from shoplib.draw.asking import dimension
 from shoplib.draw.joint_lesson import joint_lesson, stop_seen_from_above
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
-from shoplib.lists.writing import Writing
+from shoplib.live.choose_one import choose_one
 from shoplib.live.joint_project import JOINTS, JointChoices, enters_in, joint_project, with_one_shelf
+from shoplib.live.joint_rows import in_short, rows
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
-from shoplib.measure import INCH_STYLE, MM_STYLE, Style
+from shoplib.measure import INCH_STYLE, MM_STYLE, Style, narrowest, thickest
 from shoplib.model.allowance import allowance
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject, Project
@@ -88,10 +89,7 @@ def joint_panel(unit: str = "in") -> Panel:
         Group(
             FIRST,
             {
-                "kind": ipywidgets.Dropdown(
-                    options=JOINTS, value="dado", description="Joint",
-                    style={"description_width": "auto"}, layout={"width": "auto"},
-                ),
+                "kind": choose_one("Joint", JOINTS, "dado"),
                 "back_1": reading("Measured thickness of the back", "back_1"),
                 "reading_1": reading("Measured thickness of the case sheet", "reading_1"),
                 "depth": length(
@@ -132,7 +130,10 @@ def joint_panel(unit: str = "in") -> Panel:
     def work(values: SimpleNamespace) -> Outcome:
         return outcome_of(choices_from(values), style)
 
-    return Panel("Joints", groups, work)
+    panel = Panel("Joints", groups, work)
+    for own in ("reading", "back"):
+        _keep_together(panel, [controls[f"{own}_{number}"] for number in (1, 2, 3)])
+    return panel
 
 
 def choices_from(values: SimpleNamespace) -> JointChoices:
@@ -144,59 +145,6 @@ def choices_from(values: SimpleNamespace) -> JointChoices:
         values.kind, tuple(getattr(values, f"{own}_{number}") for number in numbers), values.depth,
         values.reading_1, values.fit if clear else 0, values.end_gap if clear else 0, values.tongue, values.stop,
     )
-
-
-@dataclass(frozen=True, slots=True)
-class Row:
-    """One line of the panel's table: what it is, its ticks, and how the shop writes it.
-
-    `kind` is "length" (on the rule), "setting" (on the rule where it is a mark of it) or "measured" (a decimal).
-    """
-
-    what: str
-    ticks: int
-    kind: str = "setting"
-
-    def text(self, style: Style) -> str:
-        """The size as the shop reads it."""
-        return getattr(Writing(style), self.kind)(self.ticks)
-
-
-def rows(cabinet: Cabinet, joint: Joint) -> tuple[Row, ...]:
-    """What the joint does to both boards, each number read off the boards."""
-    found, enters = allowance(cabinet, joint), cabinet.by_name[joint.enters]
-    left, right = (cabinet.by_name[name].box for name in ("left side", "right side"))
-    body = enters.box
-    told = [
-        Row("between the sides", right.low[0] - left.high[0], "length"),
-        Row(f"{joint.enters} gains at each end", found.gain),
-        Row(f"{joint.enters}, left to right", body.size[0], "length"),
-    ]
-    if not joint.depth:
-        return (*told, Row(f"wood left of {joint.receives}", found.wood_left, "measured"))
-    datum = "rear edge" if joint.enters == "back" else "lower end"
-    told += [
-        Row(f"{cut_name(joint)} in {joint.receives}, width", found.width, "measured"),
-        Row(f"{cut_name(joint)} in {joint.receives}, depth", found.depth),
-        Row("wood left under it", found.wood_left, "measured"),
-    ]
-    if found.near_wall:
-        told.append(Row(f"near wall from the {datum}", found.near_wall, "length" if not joint.tongue else "measured"))
-    if found.stop:
-        told.append(Row("it begins behind the front edge by", found.stop))
-    if joint.tongue:
-        told.append(Row("rabbet that leaves the tongue, depth", enters.thickness - joint.tongue, "measured"))
-        told.append(Row("rabbet that leaves the tongue, width", found.gain))
-    return tuple(told)
-
-
-def cut_name(joint: Joint) -> str:
-    """What the shop calls the cut in the receiving board.
-
-    >>> cut_name(Joint("tongue", "bottom", "left side", "-x", 5)), cut_name(Joint("groove", "back", "left side", "-x"))
-    ('dado', 'groove')
-    """
-    return "dado" if joint.kind == "tongue" else joint.kind
 
 
 def outcome_of(choices: JointChoices, style: Style) -> Outcome:
@@ -230,7 +178,7 @@ def outcome_of(choices: JointChoices, style: Style) -> Outcome:
         [Table("What is gained and what is cut", ("What", "Size"), sizes, (1,))],
         findings=[replace(found, text=found.text.replace("bay 1 shelf 1", "shelf"))
                   for found in check(cabinet) if found.check in _ABOUT_JOINTS],
-        message=_message(cabinet, joint, style),
+        message=in_short(cabinet, joint, style),
         why=why,
     )
 
@@ -239,17 +187,6 @@ def _solved(project: Project, kind: str) -> tuple[Cabinet, Joint]:
     cabinet = with_one_shelf(solve(project))
     return cabinet, next(
         joint for joint in cabinet.joints if (joint.enters, joint.receives) == (enters_in(kind), RECEIVES)
-    )
-
-
-def _message(cabinet: Cabinet, joint: Joint, style: Style) -> str:
-    found, write = allowance(cabinet, joint), Writing(style)
-    if not joint.depth:
-        return f"butt joint: nothing is cut, and the {joint.enters} gains nothing."
-    return (
-        f"{cut_name(joint)} in {joint.receives}: {write.measured(found.width)} wide and "
-        f"{write.setting(found.depth)} deep, {write.measured(found.wood_left)} of wood left; the {joint.enters} "
-        f"gains {write.setting(found.gain)} at each end."
     )
 
 
@@ -265,6 +202,18 @@ _LABELS = {
 def _in_panel_words(reason: ImpossibleProject) -> str:
     label = _LABELS.get(reason.key.rpartition(".")[2], "Not to be built")
     return f"{label}: {reason.sentence.replace('bay 1 shelf 1', 'shelf').removesuffix('.')}."
+
+
+def _keep_together(panel: Panel, readings: list[LengthControl]) -> None:
+    """Until the further readings are open they move with the first: one sheet is never thick here and thin there."""
+
+    def follow(change: dict) -> None:
+        if READINGS not in panel.opened:
+            by = change["new"] - change["old"]
+            for other in readings[1:]:
+                other.ticks = narrowest([thickest([other.low, other.ticks + by]), other.high])
+
+    readings[0].observe(follow, names="ticks")
 
 
 def _ask_what_applies(controls: dict[str, ipywidgets.Widget]) -> None:

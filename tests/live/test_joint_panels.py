@@ -133,6 +133,16 @@ def test_further_readings_and_clearances_count_once_they_are_open():
     assert not panel.outcome.findings
 
 
+def test_readings_that_are_not_open_yet_move_with_the_first():
+    panel = joint_panel("in")
+    panel.enter("reading_1", "0.6 in")
+    panel.unfold()
+    assert [panel.controls[f"reading_{n}"].text for n in (1, 2, 3)] == ["0.6 in", "0.596 in", "0.607 in"]
+    assert {found.check for found in panel.outcome.findings} == {"joints"}
+    panel.enter("reading_1", "0.603 in")
+    assert panel.controls["reading_3"].text == "0.607 in"
+
+
 def test_what_cannot_be_cut_says_which_control_and_what_would_mend_it():
     panel = open_all(joint_panel("in"))
     panel.enter("depth", "5/8 in")
