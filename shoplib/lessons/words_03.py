@@ -34,14 +34,16 @@ def _near_wall(unit: str) -> Scene:
     scene = _joint("dado", unit)
     case, _ = shown(unit, "dado")
     face, low = case.by_name["left side"].box.high[0], case.by_name["shelf"].box.low[2]
-    named = Leader((face - scene.size[0] // 30, low), "left", "near wall")
+    named = Leader((face - scene.size[0] // 30, low), "below", "near wall")
     alt = "A shelf in a dado of the side: the lower wall of the dado, on which the shelf rests, is the near wall."
     return _sketch("Near wall", alt, scene, named)
 
 
 def _groove(unit: str) -> Scene:
     alt = "A side cut level and seen from above: the thin back stands in a channel that runs up the side."
-    return _sketch("Groove", alt, _joint("groove", unit))
+    scene = _joint("groove", unit)
+    x, y = _corner(scene, "back", right=False, top=True)
+    return _sketch("Groove", alt, scene, Leader((x - scene.size[0] // 60, y), "left", "groove"))
 
 
 def _tongue(unit: str) -> Scene:
@@ -76,7 +78,7 @@ def _clearance(word: str, alt: str, upper: bool) -> Callable[[str], Scene]:
         x, y = _corner(scene, "shelf", right=False, top=upper)
         size = scene.size[0] // 60
         point = (x + 4 * size, y + size) if upper else (x - size, y + 4 * size)
-        return _sketch(word, alt, scene, Leader(point, "left", word.lower()))
+        return _sketch(word, alt, scene, Leader(point, "above" if upper else "below", word.lower()))
 
     return drawn
 
