@@ -95,8 +95,16 @@ def drawer_panel(unit: str = "in") -> Panel:
     ]
     controls = {name: control for group in groups for name, control in group.controls.items()}
 
+    last: dict[tuple, Outcome] = {}
+
     def work(values: SimpleNamespace) -> Outcome:
-        return outcome_of(_asked(values, start), values.opened, style)
+        # The front takes other readings along, and each of them asks anew: one answer does for all.
+        asked = _asked(values, start), values.opened
+        if asked not in last:
+            outcome = outcome_of(*asked, style)
+            last.clear()
+            last[asked] = outcome
+        return last[asked]
 
     panel = Panel("Drawer clearance", groups, work)
     _keep_near_the_front(panel, style)
@@ -110,6 +118,8 @@ def _asked(values: SimpleNamespace, start: DrawerChoices) -> DrawerChoices:
     asked = replace(start, **found)
     if READINGS not in values.opened:
         asked = replace(asked, back=asked.front)
+    if asked.drawers == 1:
+        asked = replace(asked, upper_front=asked.front, upper_back=asked.front)
     if STOCK not in values.opened and slides()[asked.slide].carries == "side strip":
         asked = replace(asked, rabbet=None)
     return asked

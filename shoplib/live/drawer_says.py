@@ -66,9 +66,8 @@ def findings(cabinet: Cabinet, row: Slide, opened: Sequence[str]) -> tuple[Findi
         found.setdefault((each.check, each.level, each.amount), replace(each, text=_told(each.text, cabinet)))
     read = cabinet.project.measured.openings
     for group, one in read.items():
-        named = short(f"{group} ", cabinet).strip() or "The drawer"
-        for each in find_shims(named, one, row, cabinet.style):
-            found[each.check, group] = replace(each, text=each.text.replace("The drawer: the", "The"))
+        for each in find_shims(group, one, row, cabinet.style):
+            found[each.check, group] = replace(each, text=_told(each.text, cabinet))
     if STOCK in opened:
         found["offcut",] = _offcut(cabinet)
     least = [narrowest([one.front, one.back]) for one in read.values()]
