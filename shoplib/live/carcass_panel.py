@@ -3,6 +3,7 @@
 import re
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import replace
+from pathlib import Path
 from types import SimpleNamespace
 
 import ipywidgets
@@ -25,6 +26,7 @@ from shoplib.live.carcass_project import (
     first_case,
     starting_case,
 )
+from shoplib.live.case_keep import keep_group
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
@@ -68,8 +70,10 @@ def width_panel(unit: str = "in") -> Panel:
     return Panel("A case of five boards", [Group("One number", {"width": _width(unit)})], work)
 
 
-def carcass_panel(unit: str = "in") -> Panel:
+def carcass_panel(unit: str = "in", folder: Path | None = None) -> Panel:
     """The panel of the carcass lesson, in inches or millimetres.
+
+    What is saved with it goes into `folder`; None is `my_projects` beside the notebook that is open.
 
     >>> panel = carcass_panel("in")
     >>> panel.enter("width", "30 in")
@@ -127,11 +131,16 @@ def carcass_panel(unit: str = "in") -> Panel:
     ]
     _ask_what_applies({name: control for group in groups for name, control in group.controls.items()})
 
-    def work(values: SimpleNamespace) -> Outcome:
+    def project(values: SimpleNamespace) -> Project:
         asked = {name: value for name, value in vars(values).items() if name != "opened"}
-        return outcome_of(case_project(CaseChoices(**asked), style), beside="side" if len(values.opened) > 1 else "")
+        return case_project(CaseChoices(**asked), style)
 
-    return Panel("Carcass sizing", groups, work)
+    def work(values: SimpleNamespace) -> Outcome:
+        return outcome_of(project(values), beside="side" if len(values.opened) > 1 else "")
+
+    groups.append(keep_group(lambda: panel, lambda: project(panel.values), style, folder))
+    panel = Panel("Carcass sizing", groups, work)
+    return panel
 
 
 def _ask_what_applies(controls: Mapping[str, ipywidgets.Widget]) -> None:

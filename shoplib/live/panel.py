@@ -31,12 +31,14 @@ class CannotBuild(Exception):
 class Group:
     """Controls that unfold together, by the name under which the panel's function gets their values.
 
-    `words` is a line above them that explains what they offer.
+    `words` is a line above them that explains what they offer. `others` stand below them and are no numbers
+    of the panel, such as buttons.
     """
 
     title: str
     controls: Mapping[str, ipywidgets.Widget]
     words: str = ""
+    others: Sequence[ipywidgets.Widget] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +84,7 @@ class Panel:
         self.outcome: Outcome | None = None
         self._work = work
         self._open = 1
+        self._held = False
         self.controls = {name: control for group in self.groups for name, control in group.controls.items()}
         self.picture, self.more = Picture(), Picture()
         self.working = WorkingBox(self._explain)
@@ -137,6 +140,26 @@ class Panel:
         else:
             control.value = value
 
+    def put(self, values: Mapping[str, object]) -> None:
+        """Set many controls at once, to ticks or to the control's value, and show what comes of it once.
+
+        Raises what a control raises for a value outside its limits; then none is set.
+        """
+        before = {name: getattr(self.controls[name], _trait(self.controls[name])) for name in values}
+        self._held = True
+        try:
+            self._set(values)
+        except Exception:
+            self._set(before)
+            raise
+        finally:
+            self._held = False
+        self._follow()
+
+    def _set(self, values: Mapping[str, object]) -> None:
+        for name, value in values.items():
+            setattr(self.controls[name], _trait(self.controls[name]), value)
+
     def unfold(self) -> None:
         """Open the next group of controls and go to its first one."""
         if self._open == len(self.groups):
@@ -144,7 +167,8 @@ class Panel:
         self._open += 1
         self._fold()
         self._follow()
-        next(iter(self.groups[self._open - 1].controls.values())).focus()
+        opened = self.groups[self._open - 1]
+        next(iter((*opened.controls.values(), *opened.others))).focus()
 
     def _fold(self) -> None:
         for index, box in enumerate(self._boxes):
@@ -157,6 +181,8 @@ class Panel:
 
     def _follow(self, _change=None) -> None:
         """The one handler: values in, everything shown anew, in the same breath."""
+        if self._held:
+            return
         try:
             outcome = self._work(self.values)
         except CannotBuild as refusal:
@@ -195,4 +221,4 @@ def _trait(control: ipywidgets.Widget) -> str:
 def _box(group: Group) -> ipywidgets.VBox:
     words = f'<p class="shop-words">{escape(group.words)}</p>' if group.words else ""
     heading = ipywidgets.HTML(f'<p class="shop-heading">{escape(group.title)}</p>{words}')
-    return ipywidgets.VBox([heading, *group.controls.values()]).add_class("shop-panel-group")
+    return ipywidgets.VBox([heading, *group.controls.values(), *group.others]).add_class("shop-panel-group")

@@ -158,7 +158,7 @@ def test_the_sizing_panel_follows_typing_keys_and_what_cannot_be(sizing_page):
 
 def test_every_group_unfolds_by_keyboard(sizing_page):
     panel = sizing_page.page.locator(".shop-panel").first
-    for first in ("Height", "Number of bays", "Each bay holds", "Back", "Base"):
+    for first in ("Height", "Number of bays", "Each bay holds", "Back", "Base", "Name"):
         panel.get_by_role("button", name="Next").press("Enter")
         sizing_page.settle()
         focused = sizing_page.page.evaluate(
@@ -166,6 +166,21 @@ def test_every_group_unfolds_by_keyboard(sizing_page):
         )
         assert focused == first
     assert not panel.get_by_role("button", name="Next").is_visible()
+
+
+def test_a_case_is_kept_and_comes_back(lab, sizing_page):
+    panel = sizing_page.page.locator(".shop-panel").first
+    type_width(sizing_page, panel, "28 in")
+    name = panel.get_by_role("textbox", name="Name")
+    name.fill("tool case")
+    name.press("Tab")
+    panel.get_by_role("button", name="Save").press("Enter")
+    panel.get_by_text("Saved as tool case.toml.").wait_for(timeout=5_000)
+    assert (lab.work / "my_projects" / "tool case.toml").is_file()
+    type_width(sizing_page, panel, "40 in")
+    panel.get_by_role("button", name="Load").press("Enter")
+    panel.get_by_text("tool case.toml is on the panel now.").wait_for(timeout=5_000)
+    assert panel.get_by_role("textbox", name="Width, typed in").input_value() == "28"
 
 
 @pytest.mark.parametrize("size", [(1280, 800), (1024, 700)])
