@@ -34,7 +34,7 @@ def tape(ticks: int, style: Style, what: str = "", told: bool = True) -> Scene:
     items += _marks(left, right, wide, style)
     items.append(Shape(((ticks - half, wide, ticks + half, top),), "clash", "pointer"))
     items.append(Line((ticks, 0), (ticks, wide), "hidden"))
-    reading = write_length(mark, style)
+    reading = ("" if mark == ticks else "nearest mark ") + write_length(mark, style)
     if told:
         items.append(Leader((ticks, top), "above", reading))
         items += _steps(mark, left, style)

@@ -27,6 +27,7 @@ from shoplib.measure import (
 )
 from shoplib.measure.traced import leaf
 from shoplib.model.sheet import Sheet
+from shoplib.model.solved import Finding
 from shoplib.tables.plywood import plywood_limits
 
 PLACES = ("near left", "near right", "far left", "far right")
@@ -83,8 +84,8 @@ def sheet_outcome(values: SimpleNamespace, unit: str) -> Outcome:
     mean, most = (write_brief(size, style, decimal=True) for size in (sheet.thickness, sheet.thickest))
     return Outcome(
         [_drawing(scene) for scene in scenes],
-        [_readings(sheet, read, style), _standard(nominal, values.sold)],
-        findings=(*doubts_about(sheet, style), *unlike_in(sheet, style)),
+        [_readings(sheet, read, style), *_standard(nominal, values.sold)],
+        findings=(*doubts_about(sheet, style), *unlike_in(sheet, style), *_no_standard(nominal, values.sold)),
         message=f"Sums use the mean, {mean}; a cut that receives the sheet uses the thickest reading, {most}.",
         why=why_of(lambda: _asked(read), style),
     )
@@ -107,17 +108,26 @@ def _asked(read: list[tuple[str, int]]) -> Sizes:
     return {f"table/{row}/1": size for row, size in enumerate(sizes)}
 
 
-def _standard(nominal: int, sold: str) -> Table:
-    """What PS 1 lets a sheet of this name be, by how it is finished; it names sheets in inches only."""
+def _standard(nominal: int, sold: str) -> list[Table]:
+    """What PS 1 lets a sheet of this name be, by how it is finished; nothing where it has none of that name."""
     rows = []
     for surface, called in (("unsanded", "unsanded, touch-sanded, overlaid"), ("sanded", "sanded")):
         row = plywood_limits(surface).get(nominal)
         if row:
             rows.append((called, write_measured(row.least, INCH_STYLE), write_measured(row.greatest, INCH_STYLE)))
-    if not rows:
-        rows = [(f"PS 1 has no sheet called {sold}: it names them in inches", "-", "-")]
-    return Table(f"What PS 1, a plywood standard, allows a sheet called {sold}",
-                 ("Surface", "Least", "Greatest"), rows, name="standard/")
+    head, title = ("Surface", "Least", "Greatest"), f"What PS 1, a plywood standard, allows a sheet called {sold}"
+    return [Table(title, head, rows, name="standard/")] if rows else []
+
+
+def _no_standard(nominal: int, sold: str) -> tuple[Finding, ...]:
+    """A note where PS 1 has no sheet of this name."""
+    if nominal in plywood_limits():
+        return ()
+    text = (
+        f"PS 1, the plywood standard that the workbook knows, names sheets in inches and has none called {sold}. "
+        "Ask the yard by which standard this one is made."
+    )
+    return (Finding("readings", "note", (), text),)
 
 
 def _style(unit: str) -> Style:
