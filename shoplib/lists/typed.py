@@ -3,8 +3,9 @@
 import difflib
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from shoplib.lists.cut_list import kinds
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 from shoplib.words.naming import and_list, boards_in_short, in_short, plural
@@ -59,12 +60,32 @@ Agrees = Callable[[TypedRow, Board], bool]
 def assign(rows: tuple[TypedRow, ...], cabinet: Cabinet, agrees: Agrees) -> Assignment:
     """The boards that each row means.
 
-    Names first: any case and spacing. A name that is no board's but what boards do ("box side",
+    Names first: any case and spacing; a name that the plan itself prints for several boards ("dividers 1 and
+    2") is those boards. A name that is no board's but what boards do ("box side",
     "sides", "bay 1 drawer 2 box sides") takes as many of those as the row counts, those whose sizes
     agree with the row before others. A misspelt name is read as the board that it is most like, if no row
     names that one, and is told.
     """
-    return _Assigner(cabinet, agrees).run(rows)
+    printed = printed_names(cabinet)
+    return _Assigner(cabinet, agrees).run(tuple(replace(row, names=_each(row.names, printed)) for row in rows))
+
+
+def printed_names(cabinet: Cabinet) -> dict[str, tuple[str, ...]]:
+    """What the plan prints for boards that are cut alike, or as a mirrored pair: the names of the boards."""
+    rows = kinds(cabinet)
+    by_first = {kind.first.name: kind for kind in rows}
+    sets = [kind.boards for kind in rows]
+    sets += [kind.boards + by_first[kind.mirror_of].boards for kind in rows if kind.mirror_of]
+    found: dict[str, tuple[str, ...]] = {}
+    for boards in sets:
+        names = tuple(board.name for board in boards)
+        found.setdefault(_plain(boards_in_short(boards)), names)
+        found.setdefault(_plain(all_of(boards, cabinet)), names)
+    return found
+
+
+def _each(names: tuple[str, ...], printed: dict[str, tuple[str, ...]]) -> tuple[str, ...]:
+    return tuple(one for name in names for one in printed.get(_plain(name), (name,)))
 
 
 class _Assigner:

@@ -33,7 +33,7 @@ def plural(noun: str) -> str:
 
 
 def in_short(names: Iterable[str]) -> list[str]:
-    """Names that differ only in their numbers, told together.
+    """Names that differ only in their numbers, told together, each once.
 
     >>> in_short(["case", "bay 1 drawer 1", "bay 1 drawer 2", "bay 1 drawer 3", "bay 2 pull-out"])
     ['case', 'bay 1 drawers 1 to 3', 'bay 2 pull-out']
@@ -41,7 +41,7 @@ def in_short(names: Iterable[str]) -> list[str]:
     ['drawers 1, 2 and 4 in bays 1 and 3']
     """
     found: dict[tuple[str | None, str], dict[str | None, list[str | None]]] = {}
-    for name in names:
+    for name in dict.fromkeys(names):
         outer, place, inner, number = _NUMBERED.fullmatch(name).groups()
         found.setdefault((outer, inner), {}).setdefault(place, []).append(number)
     told = []
@@ -69,7 +69,7 @@ def boards_in_short(boards: Iterable[Board]) -> str:
     """
     parts: dict[str, list[str]] = {}
     told: list[str] = []
-    for board in boards:
+    for board in {board.name: board for board in boards}.values():
         if board.group == "case":
             told.append(board.name)
         else:
