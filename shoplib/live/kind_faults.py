@@ -22,7 +22,7 @@ OURS = (
 
 
 def tell_kindly() -> None:
-    """From now on, where this is a notebook: tell an error in a cell in two or three lines. Nothing happens elsewhere."""
+    """From now on, where this is a notebook: tell an error in a cell in a few lines. Nothing happens elsewhere."""
     ipython = sys.modules.get("IPython")  # loaded already where there is a notebook
     shell = ipython.get_ipython() if ipython else None
     if shell is not None:

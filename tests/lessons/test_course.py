@@ -32,6 +32,13 @@ def test_each_numbered_page_is_in_the_course_and_leads_to_the_glossary(page):
     assert lesson.words and all(re.search(re.escape(word.name), text, re.IGNORECASE) for word in lesson.words)
 
 
+def test_the_start_page_leads_to_every_lesson_and_to_the_glossary():
+    text = text_of(NOTEBOOKS / "00_start_here.ipynb")
+    there = [page.name for page in NUMBERED if page.stem[:2] != "00"]
+    assert re.findall(r"^- \[\*\*.+?\]\((\d\d_.+?)\)", text, re.MULTILINE) == there
+    assert "(glossary.ipynb)" in text
+
+
 def test_lessons_are_in_order_and_their_exercises_are_their_own():
     numbers = [lesson.number for lesson in lessons()]
     assert numbers == sorted(numbers) and set(numbers) <= set(PAGES)
