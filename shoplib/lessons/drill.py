@@ -106,7 +106,7 @@ def drill_readings(learner: str, unit: str, turn: int = 0) -> tuple[Reading, ...
     Each reading stands behind a figure, on one of the finest marks (on one of all marks where these are 1 mm).
 
     >>> [reading.answer for reading in drill_readings("Noor", "in")][:4]
-    ['4 3/8 in', '1 1/8 in', '8 5/8 in', '3 9/16 in']
+    ['7 7/8 in', '23 5/8 in', '10 3/8 in', '13 11/16 in']
     """
     found = []
     for number, marks in enumerate(MARKS[unit]):
