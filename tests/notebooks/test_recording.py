@@ -22,6 +22,7 @@ CHANGES = {
     "00": ENTERS,
     "01": ("model/strip.py", "wood = board - (count - 1) * kerf", "wood = board - (count - 1) * kerf + 31_750"),
     "02": ENTERS,
+    "03": ENTERS,
     "04": ("model/drawer_box.py", "inside = opening - 2 * slide.side", "inside = opening - 2 * slide.side - 31_750"),
     "gl": ("documents/glossary.py", "a step cut along", "a shelf cut along"),
     "_t": ENTERS,
