@@ -17,6 +17,7 @@ from shoplib.checks.overlap import find_overlaps
 from shoplib.checks.proportions import find_large_end_gaps, find_loose_fits, find_wide_gaps
 from shoplib.checks.pulls import find_pulls_off_the_box
 from shoplib.checks.readings import find_doubtful_readings, find_unlike_readings
+from shoplib.checks.screw_points import find_screws_through
 from shoplib.checks.screws import find_meeting_screws, find_missing_screws
 from shoplib.checks.seating import find_unseated
 from shoplib.checks.sheet_effects import tell_what_sheets_change
@@ -46,6 +47,7 @@ CHECKS = (
     find_deep_toe_room,
     find_missing_screws,
     find_meeting_screws,
+    find_screws_through,
     find_too_big_for_sheet,
     find_doubtful_readings,
     find_unlike_readings,

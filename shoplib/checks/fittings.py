@@ -2,7 +2,6 @@
 
 from shoplib.checks.as_built import AsBuilt
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.tables.slides import slides
 from shoplib.words.naming import and_list, in_short
 
 
@@ -31,8 +30,7 @@ def find_slides_in_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
 
 def tell_what_the_sheet_says(cabinet: Cabinet) -> tuple[Finding, ...]:
     """A "note" on the drawers that lie on slides under them: what the plan leaves to the sheet of the slide."""
-    project = cabinet.project
-    rows = slides() if project is None else project.slides
+    rows = cabinet.slides
     groups = dict.fromkeys(
         piece.group
         for piece in cabinet.hardware

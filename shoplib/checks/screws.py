@@ -6,17 +6,18 @@ from itertools import combinations
 from shoplib.measure import INCH, share, thickest, write_brief
 from shoplib.model.solved import Cabinet, Finding, Hardware
 from shoplib.tables.screws import screws
-from shoplib.tables.slides import slides
 from shoplib.words.naming import and_list, in_short
 
-_BOARDS = {"slide": ("slide", 2), "front screws": ("front", 1)}
+_BOARDS = {"slide": ("slide", 2), "front screws": ("front", 1), "rail screws": ("end", 1), "cleat screws": ("end", 1)}
 """For each fitting: its row of the screw table, and how many boards it is screwed into; one for a slide under a box."""
+
+_CALLED = {"slide": "slides"}
 
 
 def find_missing_screws(cabinet: Cabinet) -> tuple[Finding, ...]:
     """One warning for each kind of fitting that found no screw short enough for one of its boards."""
     found = []
-    under = {row.name for row in slides().values() if row.holds == "inside"}
+    under = {row.name for row in cabinet.slides.values() if row.holds == "inside"}
     for what, (use, boards) in _BOARDS.items():
         short = [
             piece
@@ -24,11 +25,7 @@ def find_missing_screws(cabinet: Cabinet) -> tuple[Finding, ...]:
             if piece.what == what and len(piece.screws) < (1 if piece.row in under else boards)
         ]
         if short:
-            spare = write_brief(screws()[use].spare, cabinet.style)
-            text = (
-                f"{_fittings(what, short)}: no screw of the table is short enough to leave {spare} of wood "
-                "before its point. Use thicker stock, or the maker's own shorter screws."
-            )
+            text = f"{_fittings(what, short)}: no screw of the table is short enough {_for(use, cabinet)}."
             found.append(Finding("screws", "warn", tuple(dict.fromkeys(piece.on for piece in short)), text))
     return tuple(found)
 
@@ -96,4 +93,12 @@ def _meeting(cabinet: Cabinet, board: str, meeting: list[tuple[Hardware, Hardwar
 
 def _fittings(what: str, short: Iterable[Hardware]) -> str:
     groups = in_short(dict.fromkeys(piece.group for piece in short))
-    return f"The {'slides' if what == 'slide' else 'front screws'} of {and_list(groups)}"
+    return f"The {_CALLED.get(what, what)} of {and_list(groups)}"
+
+
+def _for(use: str, cabinet: Cabinet) -> str:
+    """What the screw is too long for, and what helps."""
+    if use == "end":
+        return "for a board this thin: a third of it at least should hold it. Use thicker stock, or let the end in"
+    spare = write_brief(screws()[use].spare, cabinet.style)
+    return f"to leave {spare} of wood before its point. Use thicker stock, or the maker's own shorter screws"

@@ -4,7 +4,6 @@ from shoplib.measure import write_brief, write_measured
 from shoplib.model.board import Board
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.tables.slides import slides
 from shoplib.words.naming import and_list
 
 Effect = tuple[str, int, str]
@@ -58,7 +57,7 @@ def _effects(cabinet: Cabinet, thinner: int, boards: list[Board]) -> list[Effect
         found.append(("the inside is", levels * thinner, "higher" if more else "lower"))
     elif levels:
         found.append(("the case is", levels * thinner, "lower" if more else "higher"))
-    rows = {slides()[piece.row].holds for piece in cabinet.hardware if piece.what == "slide"}
+    rows = {cabinet.slides[piece.row].holds for piece in cabinet.hardware if piece.what == "slide"}
     if "box side" in roles and "inside" not in rows:
         found.append(("each box is", 2 * thinner, "wider inside" if more else "narrower inside"))
     if "front" in roles and cabinet.project is not None and cabinet.project.fronts.kind == "inset":

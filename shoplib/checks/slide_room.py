@@ -3,7 +3,7 @@
 from shoplib.checks.as_built import AsBuilt, row_of
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.tables.slides import Slide, slides
+from shoplib.tables.slides import Slide
 from shoplib.words.amounts import how_much, setting
 
 
@@ -29,9 +29,9 @@ def _row(cabinet: Cabinet, group: str) -> Slide | None:
     """The row of what a drawer runs on: that of its bought slides, else the one that its bay names."""
     bought = next((piece.row for piece in cabinet.hardware if piece.what == "slide" and piece.group == group), None)
     if bought is not None or cabinet.project is None or not row_of(group):
-        return slides().get(bought)
+        return cabinet.slides[bought] if bought else None
     rule = cabinet.project.bays[int(group.split()[1]) - 1].drawers
-    return slides().get(rule.slide) if rule else None
+    return cabinet.slides[rule.slide] if rule else None
 
 
 _WORDS = {  # what the row asks for, and what helps where the box is a little narrow

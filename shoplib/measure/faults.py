@@ -60,7 +60,9 @@ def too_short(text) -> str:
 def no_unit(text: str, tidy: str, feet: str | None) -> str:
     """For a number alone, or inches without their mark behind feet."""
     if feet is not None:
-        return f"{shown(text)} has no unit behind the inches; write it as `{feet} ft 3 in` or `{feet}' 3\"`."
+        inches = re.split(r"ft\.?|foot|feet|'", tidy, maxsplit=1)[1].strip(" -")
+        ways = f"`{feet} ft {inches} in` or `{feet}' {inches}\"`"
+        return f"{shown(text)} has no unit behind the inches; write it as {ways}."
     number, bracket, rest = tidy.partition(" (")
     if bracket:
         return (

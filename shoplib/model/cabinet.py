@@ -159,6 +159,10 @@ def _sums(project: Project, shell: Shell, openings: tuple[Opening, ...], case: i
     )
 
 
+_DEEP = ("drawers", "pull-out")
+"""The kinds of bay that hold something cut to the depth as built."""
+
+
 def _check_measured_names(
     project: Project, assembly: Assembly, openings: tuple[Opening, ...], gathered: Gathered
 ) -> None:
@@ -166,11 +170,12 @@ def _check_measured_names(
     measured = project.measured
     known = {
         "openings": gathered.openings,
-        "depths": [opening.name for opening in openings],
+        "depths": [opening.name for opening, bay in zip(openings, project.bays, strict=True) if bay.kind in _DEEP],
         "parts": list(assembly.blanks),
     }
     for table, names in known.items():
         for name in getattr(measured, table):
             if name not in names:
                 near = ", ".join(f'"{n}"' for n in names[:6]) or "none"
-                raise ImpossibleProject(f'measured.{table}."{name}"', f"this plan has no such name; it has {near}")
+                what = "no such name" if table != "depths" else "no boxes or pull-out of that name to cut to a depth"
+                raise ImpossibleProject(f'measured.{table}."{name}"', f"this plan has {what}; it has {near}")

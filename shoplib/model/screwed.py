@@ -34,6 +34,6 @@ def screw_through(board: Blank, into: Blank, along: str, places: Sequence[Point]
 def end_screws(what: str, board: Blank, into: Blank, group: str, count: int) -> Hardware:
     """Screws through `board` into the end or edge of another; none where the board is too thin for any sold."""
     row = screws()[END]
-    length = largest_fitting(row.lengths, 3 * board.sheet.thickness)
+    length = largest_fitting(row.lengths, 3 * board.sheet.thinnest)
     fixed = () if length is None else (Screw(row.gauge, length, into.name, count),)
     return Hardware(what, board.name, group, into.box, "", fixed)

@@ -8,6 +8,7 @@ from shoplib.model.board import Board
 from shoplib.model.box import Box, Point
 from shoplib.model.project import Project
 from shoplib.model.sheet import Sheet
+from shoplib.tables.slides import Slide, slides
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,6 +132,11 @@ class Cabinet:
     style: Style = INCH_STYLE
     outside: Box = NOWHERE
     envelope: Box = NOWHERE
+
+    @property
+    def slides(self) -> dict[str, Slide]:
+        """The rows that its drawers and pull-outs chose from."""
+        return slides() if self.project is None else self.project.slides
 
     @cached_property
     def by_name(self) -> dict[str, Board]:

@@ -6,7 +6,6 @@ from shoplib.model.board import Board
 from shoplib.model.project import Opening as Reading
 from shoplib.model.project import Project
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.tables.slides import slides
 
 SEEN = INCH // 500
 """0.002 in: a saw is not set finer, so a board that is off by less is no other board (common practice, no source)."""
@@ -82,7 +81,7 @@ def _other_slides(project: Project, planned: Cabinet, built: Cabinet) -> list[Fi
     told: dict[tuple[str, int, int], None] = {}
     for piece in built.hardware:
         new, old = piece.box.size[1], before.get(piece.group)
-        if piece.what == "slide" and new != old and new in slides()[piece.row].lengths:
+        if piece.what == "slide" and new != old and new in built.slides[piece.row].lengths:
             told[" ".join(piece.group.split()[:2]), old, new] = None
     style = project.style
     return [

@@ -139,7 +139,7 @@ def test_what_is_not_text_is_refused(value):
         ("33 27/32 (+0.0002 in)", "write `33 27/32 in (+0.0002 in)`"),
         ("1 234 mm", "`601.5 mm`"),
         ("18,2", "write `18,2 mm`"),
-        ("1' 2", "`1 ft 3 in`"),
+        ("1' 2", "`1 ft 2 in`"),
     ],
 )
 def test_the_sentence_names_what_was_probably_meant(text, right):
