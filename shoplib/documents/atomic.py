@@ -4,9 +4,12 @@ import errno
 import os
 import secrets
 import shutil
+import signal
 import sys
+import threading
 import time
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
 from pathlib import Path
 
 TRIES = 6
@@ -22,7 +25,9 @@ def write_files(folder: Path | str, files: Mapping[str, bytes]) -> None:
 
     Each is written in full beside its place and then put there in one step, so a reader never sees half
     a file. If one cannot be put in its place, those that were replaced before it get their old content
-    back. The bytes are written as they are; line ends are the caller's.
+    back. A request to end (Ctrl+C, a closed terminal, a shut-down) waits until all are in place; only a program
+    that is killed outright between two of them leaves some new and some old. The bytes are written as they are;
+    line ends are the caller's.
 
     >>> import tempfile
     >>> with tempfile.TemporaryDirectory() as folder:
@@ -36,6 +41,11 @@ def write_files(folder: Path | str, files: Mapping[str, bytes]) -> None:
     for name in files:
         if name != Path(name).name or name in {"", ".", ".."} or "\\" in name or "\0" in name:
             raise ValueError(f"{name!r} is not a plain file name.")
+    with _undisturbed():
+        _write_all(folder, files)
+
+
+def _write_all(folder: Path, files: Mapping[str, bytes]) -> None:
     new_folders = [path for path in [folder, *folder.parents] if not path.exists()]
     waiting: dict[Path, Path] = {}
     before: dict[Path, bytes | None] = {}
@@ -58,6 +68,27 @@ def write_files(folder: Path | str, files: Mapping[str, bytes]) -> None:
         if isinstance(error, OSError):
             raise WriteError(_sentence(error, folder)) from error
         raise
+
+
+@contextmanager
+def _undisturbed() -> Iterator[None]:
+    """Hold back requests to end until the work is done; then they take effect as they would have.
+
+    Only the main thread hears signals, so elsewhere there is nothing to hold back.
+    """
+    if threading.current_thread() is not threading.main_thread():
+        yield
+        return
+    ends = [getattr(signal, name) for name in ("SIGINT", "SIGTERM", "SIGHUP") if hasattr(signal, name)]
+    heard: list[int] = []
+    before = {end: signal.signal(end, lambda number, _frame: heard.append(number)) for end in ends}
+    try:
+        yield
+    finally:
+        for end, handler in before.items():
+            signal.signal(end, signal.SIG_DFL if handler is None else handler)
+        for number in heard:
+            signal.raise_signal(number)
 
 
 def _write_beside(place: Path, content: bytes) -> Path:

@@ -3,6 +3,9 @@
 import errno
 import os
 import stat
+import subprocess
+import sys
+import threading
 from pathlib import Path
 
 import pytest
@@ -124,3 +127,36 @@ def test_permissions_stay_as_they_were_and_new_files_can_be_shared(tmp_path):
     write_files(tmp_path, {"old": b"x", "new": b"x"})
     assert stat.S_IMODE((tmp_path / "old").stat().st_mode) == 0o640
     assert (tmp_path / "new").stat().st_mode == (tmp_path / "made_by_hand").stat().st_mode
+
+
+PROGRAM = """
+import os, signal, sys
+from shoplib.documents import atomic
+replace = os.replace
+def slow(ready, place):
+    replace(ready, place)
+    os.kill(os.getpid(), signal.{name})
+os.replace = slow
+atomic.write_files(sys.argv[1], {{"a.txt": b"new", "b.txt": b"new", "c.txt": b"new"}})
+print("not ended")
+"""
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="os.kill ends a program at once on Windows")
+@pytest.mark.parametrize("name", ["SIGTERM", "SIGHUP", "SIGINT"])
+def test_a_request_to_end_waits_until_all_are_in_place(tmp_path, name):
+    for file in ("a.txt", "b.txt", "c.txt"):
+        (tmp_path / file).write_bytes(b"old")
+    command = [sys.executable, "-c", PROGRAM.format(name=name), str(tmp_path)]
+    done = subprocess.run(command, capture_output=True, text=True)
+    assert done.returncode != 0 and "not ended" not in done.stdout
+    kept = contents(tmp_path)
+    assert set(kept) == {"a.txt", "b.txt", "c.txt"}
+    assert len(set(kept.values())) == 1, kept
+
+
+def test_in_another_thread_files_are_written_as_well(tmp_path):
+    thread = threading.Thread(target=write_files, args=(tmp_path, {"a.txt": b"shelf"}))
+    thread.start()
+    thread.join()
+    assert (tmp_path / "a.txt").read_bytes() == b"shelf"
