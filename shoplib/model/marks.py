@@ -4,6 +4,8 @@ Lengths are ticks. One table of fields then serves for reading, checking and sav
 """
 
 import dataclasses
+import typing
+from functools import cache
 from typing import Annotated, Any
 
 Length = Annotated[int, "length"]
@@ -14,6 +16,36 @@ Room = Annotated[int, "room"]
 
 Reading = Annotated[int, "reading"]
 """A size read with a tape or a caliper, one of several of the same thing: more than nothing."""
+
+
+class WholeTicks:
+    """A record whose lengths are whole ticks: a float, which would slip past every exact sum, is refused.
+
+    >>> from shoplib.model.project import Fronts
+    >>> Fronts(gap=3.5)
+    Traceback (most recent call last):
+    ...
+    TypeError: Fronts.gap: a length is a whole number of ticks, not 3.5; read_length makes one of text
+    """
+
+    __slots__ = ()
+
+    def __post_init__(self) -> None:
+        """Look at every length once, when the record is made. Raises TypeError."""
+        for name in _lengths_of(type(self)):
+            value = getattr(self, name)
+            for one in value if isinstance(value, tuple) else (value,):
+                if isinstance(one, float | bool):
+                    raise TypeError(
+                        f"{type(self).__name__}.{name}: a length is a whole number of ticks, not {one!r}; "
+                        "read_length makes one of text"
+                    )
+
+
+@cache
+def _lengths_of(record: type) -> tuple[str, ...]:
+    hints = typing.get_type_hints(record, include_extras=True)
+    return tuple(name for name, hint in hints.items() if "Annotated[int" in repr(hint))
 
 
 def natural(inch: int, mm: int) -> Any:

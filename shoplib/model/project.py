@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from typing import Literal
 
 from shoplib.measure import INCH, MM, Style
-from shoplib.model.marks import Length, Reading, Room, natural
+from shoplib.model.marks import Length, Reading, Room, WholeTicks, natural
 from shoplib.model.sheet import Sheet
 from shoplib.tables.slides import Slide, slides
 
@@ -24,7 +24,7 @@ class ImpossibleProject(ValueError):
 
 
 @dataclass(frozen=True, slots=True)
-class JointChoice:
+class JointChoice(WholeTicks):
     """How one board is let into another.
 
     `depth` None means half the thickness of the receiving board. `fit` is what the cut is wider
@@ -42,7 +42,7 @@ class JointChoice:
 
 
 @dataclass(frozen=True, slots=True)
-class Block:
+class Block(WholeTicks):
     """Something in the space to keep out of, placed from the left wall, the floor and the back wall."""
 
     name: str
@@ -55,7 +55,7 @@ class Block:
 
 
 @dataclass(frozen=True, slots=True)
-class Space:
+class Space(WholeTicks):
     """The space to fill, each size read at two or more places: the smallest governs.
 
     `clearance_...` is what must stay free in all (both sides together). `floor_fall` is how far the
@@ -77,7 +77,7 @@ class Space:
 
 
 @dataclass(frozen=True, slots=True)
-class Size:
+class Size(WholeTicks):
     """Where the size of the case comes from.
 
     "outside": width, height and depth over all boards, closed. "space": all that the space leaves,
@@ -92,7 +92,7 @@ class Size:
 
 
 @dataclass(frozen=True, slots=True)
-class Back:
+class Back(WholeTicks):
     """The back: let into a rabbet or groove by `depth`, applied over the rear, or none.
 
     `setback` is the wood left behind a groove. `end_gap` lets the back float in its groove.
@@ -107,7 +107,7 @@ class Back:
 
 
 @dataclass(frozen=True, slots=True)
-class Rail:
+class Rail(WholeTicks):
     """A rail from side to side in front of the back: a hanging rail, or a low back to a shelf.
 
     It is in one piece, and dividers are notched round it. Butted, it is screwed through the sides.
@@ -121,7 +121,7 @@ class Rail:
 
 
 @dataclass(frozen=True, slots=True)
-class Carcass:
+class Carcass(WholeTicks):
     """The case: sides, top, bottom, and how they and the dividers are joined."""
 
     sheet: str
@@ -138,7 +138,7 @@ class Carcass:
 
 
 @dataclass(frozen=True, slots=True)
-class Base:
+class Base(WholeTicks):
     """What the case stands on. `setback` is the toe room; `sheet` the stock of its boards."""
 
     kind: Literal["none", "toe space", "plinth", "feet", "casters"] = "none"
@@ -148,7 +148,7 @@ class Base:
 
 
 @dataclass(frozen=True, slots=True)
-class Drawers:
+class Drawers(WholeTicks):
     """The drawers of a bay, counted from the bottom up, and how their boxes are made.
 
     `heights`: "equal"; "stepped", each front lower than the one below by `difference`; "ratio", by
@@ -180,7 +180,7 @@ class Drawers:
 
 
 @dataclass(frozen=True, slots=True)
-class Shelves:
+class Shelves(WholeTicks):
     """Shelves of a bay: `fixed` ones evenly spaced or `at` given heights, and `loose` ones on pins.
 
     Heights are those of the underside above the underside of the sides. `depth` None reaches the back.
@@ -201,7 +201,7 @@ class Shelves:
 
 
 @dataclass(frozen=True, slots=True)
-class PullOut:
+class PullOut(WholeTicks):
     """An upright panel that runs out on one pair of slides, with pegs for what hangs on it.
 
     `on` is the wall that carries the slides; the pegs look to the other side. `room` is what hangs
@@ -224,7 +224,7 @@ class PullOut:
 
 
 @dataclass(frozen=True, slots=True)
-class Bay:
+class Bay(WholeTicks):
     """The space between two uprights: `width` given, "equal" (shared alike) or "rest" (what is left)."""
 
     kind: Literal["drawers", "shelves", "pull-out", "open"] = "open"
@@ -235,7 +235,7 @@ class Bay:
 
 
 @dataclass(frozen=True, slots=True)
-class Fronts:
+class Fronts(WholeTicks):
     """False fronts. Inset ones stand in the opening, overlay ones before the case.
 
     `gap` is between two fronts, `around` between an inset front and the case, `reveal` the strip of
@@ -250,7 +250,7 @@ class Fronts:
 
 
 @dataclass(frozen=True, slots=True)
-class Pulls:
+class Pulls(WholeTicks):
     """A pull on each front: `pitch` between its two holes (0: one hole), `projection` before the front."""
 
     pitch: Room = 0
@@ -259,7 +259,7 @@ class Pulls:
 
 
 @dataclass(frozen=True, slots=True)
-class Edging:
+class Edging(WholeTicks):
     """Edging of a kind of part: of the case or its shelves, or of the fronts.
 
     `edges` names the edges that get it; where none is named, the front edges of case and shelves, and
@@ -273,7 +273,7 @@ class Edging:
 
 
 @dataclass(frozen=True, slots=True)
-class Opening:
+class Opening(WholeTicks):
     """An opening as built, read at the front and at the back at the height of its slide."""
 
     front: Length
@@ -281,7 +281,7 @@ class Opening:
 
 
 @dataclass(frozen=True, slots=True)
-class PartSize:
+class PartSize(WholeTicks):
     """A finished part as measured; a size left out keeps its planned value."""
 
     length: Length | None = None

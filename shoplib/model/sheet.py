@@ -5,11 +5,11 @@ from typing import Literal
 
 from shoplib.measure import mean, narrowest, thickest
 from shoplib.measure.traced import named
-from shoplib.model.marks import Length, Reading
+from shoplib.model.marks import Length, Reading, WholeTicks
 
 
 @dataclass(frozen=True, slots=True)
-class Sheet:
+class Sheet(WholeTicks):
     """Stock that boards are cut from, lengths in ticks.
 
     `readings` are caliper readings of the thickness; with none, the nominal thickness stands in
