@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from shoplib.documents.fixings import against, butt_joints
-from shoplib.draw.joint_section import joint_section
+from shoplib.draw.joint_section import NoCut, joint_section
 from shoplib.draw.scene import Scene
 from shoplib.model.solved import Cabinet, Joint
 
@@ -48,7 +48,7 @@ def _section(cabinet: Cabinet, joint: Joint) -> Scene | None:
     """The joint cut across, or None where its cut is missing."""
     try:
         return joint_section(cabinet, joint, cabinet.style)
-    except ValueError:  # what `joint_section` raises where the cut is missing, and for nothing else
+    except NoCut:
         return None
 
 

@@ -19,11 +19,15 @@ _PART = 28
 """A clearance is drawn at least as wide as the picture divided by this."""
 
 
+class NoCut(ValueError):
+    """A joint has no section, for the one board enters no cut of the other."""
+
+
 def joint_section(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
     """The joint cut across the run of its dado, groove or rabbet.
 
     Sizes are written as they are; only the clearances are drawn larger, and the drawing says so. Raises
-    ValueError for a joint without a cut (a butt joint), KeyError where a board is not of the cabinet.
+    NoCut for a joint without a cut (a butt joint), KeyError where a board is not of the cabinet.
     """
     enters, receives = cabinet.by_name[joint.enters], cabinet.by_name[joint.receives]
     cut = _cut_for(enters, receives)
@@ -76,7 +80,7 @@ def _cut_for(enters: Board, receives: Board) -> Box:
     cut = cut_for(enters, receives)
     if cut is not None:
         return cut
-    raise ValueError(f"{enters.name} enters no cut of {receives.name}: there is no section to draw")
+    raise NoCut(f"{enters.name} enters no cut of {receives.name}: there is no section to draw")
 
 
 def _thin_axis(cut: Box, along: int) -> int:

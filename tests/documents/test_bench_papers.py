@@ -11,6 +11,7 @@ import pytest
 from pypdf import PdfReader
 
 from shoplib.checks import check
+from shoplib.documents import joint_pages
 from shoplib.documents.before_cutting import before_cutting, measure_first
 from shoplib.documents.cut_list_file import cut_list_csv
 from shoplib.documents.drawings import drawing_files
@@ -21,7 +22,7 @@ from shoplib.documents.project_file import read_project
 from shoplib.documents.riding import riding
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
-from shoplib.measure import INCH, read_length
+from shoplib.measure import INCH, LengthError, read_length
 from shoplib.model.board import Hole
 from shoplib.model.box import Box
 from shoplib.model.cabinet import solve
@@ -168,6 +169,15 @@ def test_a_joint_without_its_cut_is_named_instead_and_the_rest_drawn(cabinet):
     told = without_cut(broken)
     assert f"{joint.enters} in {joint.receives}" in told
     assert told in " ".join(pages(drawing_files(broken, check(broken))["drawings.pdf"]))
+
+
+def test_any_other_fault_of_a_joint_drawing_is_not_passed_over(cabinet, monkeypatch):
+    def broken(*_):
+        raise LengthError("a length that cannot be written")
+
+    monkeypatch.setattr(joint_pages, "joint_section", broken)
+    with pytest.raises(LengthError):
+        without_cut(cabinet)
 
 
 def test_the_extra_column_is_passed_over_when_the_list_is_read_back(cabinet):

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from shoplib.documents.project_file import read_project
-from shoplib.draw.joint_section import joint_section
+from shoplib.draw.joint_section import NoCut, joint_section
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Chain, Shape
 from shoplib.measure import INCH, MM, read_length
@@ -68,5 +68,5 @@ def test_a_clearance_is_drawn_larger_and_the_drawing_says_so():
 
 def test_a_butt_joint_has_no_section():
     case = bench_case()
-    with pytest.raises(ValueError, match="enters no cut"):
+    with pytest.raises(NoCut, match="enters no cut"):
         joint_section(case, replace(case.joints[0], enters="top", receives="back"), case.style)
