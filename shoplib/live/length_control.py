@@ -1,7 +1,6 @@
 """A length asked for with a slider and a text box: shop fractions or millimetres, mouse, keys or typing."""
 
 import re
-from collections.abc import Callable
 from pathlib import Path
 
 import anywidget
@@ -108,10 +107,6 @@ class LengthControl(anywidget.AnyWidget):
             self.unit, self.finest = style.unit, style.step
             self.step = self._arrow(style, step)
             self.page = self._far()
-
-    def on_change(self, tell: Callable[[int], None]) -> None:
-        """Call `tell` with the new value in ticks whenever it changes."""
-        self.observe(lambda change: tell(change["new"]), names="ticks")
 
     @staticmethod
     def _arrow(style: Style, step) -> int:

@@ -115,7 +115,7 @@ def test_another_style_shows_the_same_value():
 
 def test_changes_are_told_once_each():
     control, told = width(), []
-    control.on_change(told.append)
+    control.observe(lambda change: told.append(change["new"]), names="ticks")
     control.enter("35 in")
     control.enter("35 in")
     with pytest.raises(LengthError):
