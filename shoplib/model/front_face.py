@@ -61,7 +61,6 @@ def face_of(cabinet: Cabinet, inset: bool) -> Face:
     uprights = sorted(
         (board.box for board in cabinet.boards if board.role in ("side", "divider")), key=lambda box: box.low[0]
     )
-    # Where bottom and top lie in joints, what is seen of them is between the sides: only heights are taken.
     pieces = []
     for board in cabinet.boards:
         if board.role == "front":
@@ -125,7 +124,8 @@ def front_too_high(face: Face, bay: int, number: int, over: int) -> Face:
 
     Every front above it moves by as much, and the last gap takes it all.
 
-    >>> low = Face(((0, 2), (12, 14)), (0, 2), (22, 24), (Piece(1, 1, (3, 11), (3, 11)), Piece(1, 2, (3, 11), (12, 21))), True)
+    >>> two = Piece(1, 1, (3, 11), (3, 11)), Piece(1, 2, (3, 11), (12, 21))
+    >>> low = Face(((0, 2), (12, 14)), (0, 2), (22, 24), two, True)
     >>> [gap.size for gap in gaps_of(front_too_high(low, 1, 1, 1)) if gap.along == "z"]
     [1, 1, 0]
     """
@@ -164,8 +164,8 @@ def moved_gaps(face: Face, grown: tuple[int, ...]) -> tuple[int, ...]:
     loses half of what each front beside it gains; a case of sheet goods stands still. An overlay column has gaps
     only between fronts.
 
-    >>> two = Face(((0, 2), (12, 14)), (0, 2), (22, 24), (Piece(1, 1, (3, 11), (3, 11)), Piece(1, 2, (3, 11), (12, 21))), True)
-    >>> moved_gaps(two, (2, 2))
+    >>> two = Piece(1, 1, (3, 11), (3, 11)), Piece(1, 2, (3, 11), (12, 21))
+    >>> moved_gaps(Face(((0, 2), (12, 14)), (0, 2), (22, 24), two, True), (2, 2))
     (0, -1, 0)
     """
     column = face.bay(1)

@@ -65,7 +65,7 @@ def test_every_row_moves_more_flatsawn_than_quartersawn():
 
 
 def test_what_does_not_hold_is_refused():
-    with pytest.raises(ValueError, match="from 6 to 14 % of moisture; 16.0 % is outside"):
+    with pytest.raises(ValueError, match=r"from 6 to 14 % of moisture; 16\.0 % is outside"):
         movement(MM, Fraction("0.002"), 8, 16.0)
     with pytest.raises(ValueError, match="under 100 percent; 100 is outside"):
         moisture_content(70, 100)

@@ -1,0 +1,103 @@
+"""What the front panel says of the fronts: the line above the picture, the gaps, findings and closing sums."""
+
+from shoplib.live.front_project import IN_LINE, FrontChoices
+from shoplib.measure import INCH, MM, Style, write_brief
+from shoplib.model.front_face import Face, FrontGap, gaps_of
+from shoplib.model.solved import Finding
+from shoplib.words.amounts import how_much, setting
+
+
+def message(face: Face, style: Style) -> str:
+    """The line above the picture: the lowest front, and the gaps."""
+    first = face.pieces[0]
+    sizes = {gap.size for gap in gaps_of(face)}
+    low, high = (min(sizes), max(sizes)) if sizes else (0, 0)
+    told = (
+        "it has no neighbour to leave a gap to" if not sizes
+        else f"every gap is {setting(low, style)}" if low == high
+        else f"gaps from {how_much(low, style)} to {how_much(high, style)}" if low > 0
+        else "it does not go together (Stop)"
+    )
+    return f"Front 1 is {write_brief(first.width, style)} wide and {write_brief(first.height, style)} high; {told}."
+
+
+def gap_rows(face: Face, style: Style) -> list[tuple[str, str]]:
+    """A row for each gap: between what, and how wide, or how large a clash."""
+    rows = []
+    for gap in gaps_of(face):
+        size = setting(gap.size, style) if gap.size > 0 else "closed" if not gap.size else (
+            f"clash of {how_much(-gap.size, style)}"
+        )
+        rows.append((_named(gap), size))
+    return rows
+
+
+def findings(face: Face, planned: Face, choices: FrontChoices, part: str, over: int, style: Style) -> list[Finding]:
+    """What clashes, which gaps came out otherwise than `planned`, and where an error of one part shows.
+
+    `part` is off by `over` ticks; 0 is none.
+    """
+    gaps = gaps_of(face)
+    found = [
+        _finding("stop", f"No gap is left {_between(gap)}: they want {how_much(-gap.size, style)} of the same room.")
+        for gap in gaps if gap.size < 0
+    ]
+    if over:
+        before = {gap.between: gap.size for gap in gaps_of(planned)}
+        off = [_named(gap) for gap in gaps if gap.size != before.get(gap.between, gap.size)]
+        found.append(_where_it_shows(off, part, how_much(over, style)))
+    if choices.bays == 2 and choices.rows != IN_LINE:
+        found.append(_finding("note", "The rows are not in line: the eye finds a step at the divider."))
+    if choices.inset and choices.gap < (INCH // 16 if style.unit == "in" else 3 * MM // 2):
+        found.append(_finding(
+            "note", "Inset fronts usually have 1/16 to 1/8 in (1.5 to 3 mm) round them: a narrower gap shows every "
+            "error, and wood needs room to move.",
+        ))
+    return found
+
+
+def _where_it_shows(off: list[str], part: str, by: str) -> Finding:
+    if off:
+        names = ", ".join(off[:4]) + (f", and {len(off) - 4} more" if len(off) > 4 else "")
+        return _finding(
+            "warn", f"One part is {by} off. It shows at {len(off)} gap{'s' if len(off) > 1 else ''}: {names}."
+        )
+    if part.startswith("divider"):
+        return _finding(
+            "note", f"The divider stands {by} too far right behind the fronts, where no gap shows it; but one opening "
+            "is narrower by as much, and its box does not go in.",
+        )
+    return _finding(
+        "note", f"One part is {by} off. No gap shows it: the outer edge of the fronts does, and a step in the rows "
+        "where there are two bays.",
+    )
+
+
+def _finding(level: str, text: str) -> Finding:
+    return Finding("fronts", level, (), text)
+
+
+def _between(gap: FrontGap) -> str:
+    one, other = gap.between
+    return f"{one} {other}" if one.endswith(" of") else f"between {one} and {other}"
+
+
+def _named(gap: FrontGap) -> str:
+    one, other = gap.between
+    return f"{one} {other}" if one.endswith(" of") else f"{one} to {other}"
+
+
+def sums(face: Face, choices: FrontChoices, style: Style) -> list[str]:
+    """The closing sums of bay 1: gaps and fronts up the opening, and across it."""
+    column = face.bay(1)
+    heights = [write_brief(piece.height, style) for piece in column]
+    gap, around = setting(choices.gap, style), setting(choices.around, style)
+    between = f" + {gap} + ".join(heights)
+    wide = write_brief(column[0].width, style)
+    if choices.inset:
+        return [
+            f"up: {around} + {between} + {around} = {write_brief(choices.height, style)}",
+            f"across: {around} + {wide} + {around} = {write_brief(choices.width, style)}",
+        ]
+    reach = setting(column[-1].z[1] - column[0].z[0], style)
+    return [f"up: {between} = {reach}, the opening and what the fronts cover above and below"]

@@ -1,0 +1,66 @@
+"""Why a size of the front panel is what it is: the same functions, on numbers that carry their names."""
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from shoplib.draw.asking import dimension
+from shoplib.draw.front_view import front_view
+from shoplib.live.front_project import FrontChoices
+from shoplib.live.front_season import Room, season_of
+from shoplib.measure import Style, write_brief
+from shoplib.measure.traced import leaf
+from shoplib.model.cabinet import solve
+from shoplib.model.front_face import Face, face_of, gaps_of
+from shoplib.model.project import Project
+from shoplib.model.season import Season, moisture
+from shoplib.model.tracing import traced
+from shoplib.words.working import working
+
+
+def why_of_fronts(
+    project: Project, choices: FrontChoices, shown: Callable[[Face, int], Face], over: int, style: Style,
+    room: Room | None,
+) -> Callable[[str], tuple[str, ...]]:
+    """An answer to "why" for the panel: by the name of a cell or of a dimension; LookupError for another."""
+
+    def explain(name: str) -> tuple[str, ...]:
+        planned = face_of(solve(traced(project)), choices.inset)
+        face = shown(planned, leaf(over, "what the part is off", "measured"))
+        try:
+            kind, one, place = name.split("/")
+            if kind == "drawing":
+                return working(dimension(front_view(face, choices.gap, style), place), "this size", style)
+            row = int(one)
+            if kind == "front":
+                piece = face.pieces[row]
+                side = {"1": "width", "2": "height"}[place]
+                return working(getattr(piece, side), f"front {piece.number}, {side}", style)
+            if kind == "gap":
+                gap = gaps_of(face)[row]
+                return working(gap.size, "this gap", style)
+            if kind == "season" and room is not None:
+                return _in_season(season_of(room, planned, choices.gap), row, place, style)
+        except (ValueError, IndexError, KeyError):
+            pass
+        raise LookupError(f"the panel shows no size {name!r}")
+
+    return explain
+
+
+def _in_season(season: Season, row: int, place: str, style: Style) -> tuple[str, ...]:
+    """The sum of the handbook for one row of the table of the year, and what it rests on."""
+    humid = (season.made, season.driest, season.dampest)[row]
+    season = replace(season, height=int(season.height))
+    before, after = moisture(season.made), moisture(humid)
+    more = season.grown(humid)
+    sized = {
+        "2": ("height", season.height, season.height + more, "+"), "3": ("gap", season.gap, season.gap - more, "-"),
+    }
+    called, first, comes_to, sign = sized[place]
+    return (
+        f"{called} {write_brief(comes_to, style, decimal=True)} = {write_brief(first, style, decimal=True)} as made "
+        f"{sign} the movement {write_brief(more, style, decimal=True)}",
+        f"movement {write_brief(more, style, decimal=True)} = height {write_brief(season.height, style, decimal=True)} "
+        f"x {float(season.coefficient):.5f} x ({after:.2f} - {before:.2f})",
+        f"{after:.2f} % of moisture at {humid} % humidity, {before:.2f} % at {season.made} %, where it was made",
+    )

@@ -1,0 +1,237 @@
+"""The front panel at the ends of every control and at random: fronts, or one clear sentence."""
+
+import random
+import re
+from fractions import Fraction
+
+import pytest
+
+from shoplib.live.front_panel import DIVIDER, NO_PART, TOO_HIGH, TOO_WIDE, front_panel
+from shoplib.live.front_project import ARITHMETIC, FREER, KINDS, ONE_MORE, RULES
+from shoplib.live.front_season import SOLID
+from shoplib.live.length_control import LengthControl
+from shoplib.live.percent_control import PercentControl
+from shoplib.measure import INCH, MM, read_length
+
+UNITS = pytest.mark.parametrize("unit", ["in", "mm"])
+INSET, OVERLAY = KINDS
+
+
+def opened(unit, **entered):
+    """The panel with all groups open, its season off unless a wood is entered."""
+    panel = front_panel(unit)
+    while panel.opened[-1] != panel.groups[-1].title:
+        panel.unfold()
+    for name, value in ({"wood": SOLID} | entered).items():
+        panel.enter(name, value)
+    return panel
+
+
+def put(control, value):
+    setattr(control, "ticks" if isinstance(control, LengthControl) else "value", value)
+
+
+def ends(control):
+    if isinstance(control, LengthControl | PercentControl):
+        return [control.low, control.high]
+    return list(control.options) if len(control.options) < 10 else [control.options[0], control.options[-1]]
+
+
+def is_told(panel):
+    """The last good picture with a sentence that names no key of a file, or new ones with every front."""
+    if panel.stale:
+        return panel.message.endswith(".") and not re.search(r"_|bays\[|fault in the workbook", panel.message)
+    outcome = panel.outcome
+    texts = [each.text for each in outcome.findings] + list(outcome.sums)
+    assert not [text for text in texts if re.search(r"_|bays\[|None|  ", text)], texts
+    assert all(drawing.alt and drawing.svg.startswith("<svg") for drawing in outcome.drawings)
+    return len(outcome.tables[0].rows) >= panel.controls["count"].value
+
+
+def amounts(text):
+    found = re.findall(r"((?:\d+ )?\d+(?:/\d+|\.\d+)?) (in|mm)\b", text)
+    scale = {"in": Fraction(254, 10), "mm": Fraction(1)}
+    return [sum(map(Fraction, number.split()), Fraction(0)) * scale[unit] for number, unit in found]
+
+
+@UNITS
+def test_it_begins_with_three_controls(unit):
+    panel = front_panel(unit)
+    assert len(panel.opened) == 1 and len(panel.groups[0].controls) == 3
+    # (600 - 4 x 3) / 3 = 196; 18 - 2/8 = 17 3/4, (24 - 4/8) / 3 = 7 5/6, the rest of it at the bottom
+    said = {"in": "17 3/4 in wide and 7 27/32 in high; every gap is 1/8 in",
+            "mm": "444 mm wide and 196 mm high; every gap is 3 mm"}[unit]
+    assert said in panel.message and not panel.outcome.findings
+
+
+@UNITS
+def test_both_ends_of_every_control(unit):
+    panel = opened(unit, wood="sugar maple (hard)")
+    for name, control in panel.controls.items():
+        before = control.ticks if isinstance(control, LengthControl) else control.value
+        for end in ends(control):
+            put(control, end)
+            assert is_told(panel), (name, end, panel.message)
+        put(control, before)
+    assert not panel.stale
+
+
+@UNITS
+def test_random_settings(unit):
+    panel, draw, built = opened(unit), random.Random(5), 0
+    for _ in range(200):
+        for name in draw.sample(sorted(panel.controls), 2):
+            control = panel.controls[name]
+            if isinstance(control, LengthControl):
+                steps = -(-control.low // control.step), control.high // control.step
+                put(control, draw.randint(*steps) * control.step)
+            elif isinstance(control, PercentControl):
+                put(control, draw.randint(control.low, control.high))
+            elif name != "wood" or draw.random() < 0.15:  # a chart takes time
+                put(control, draw.choice(control.options))
+        assert is_told(panel), panel.message
+        built += not panel.stale
+    assert built > 50
+
+
+@UNITS
+@pytest.mark.parametrize("count", [1, 2, 4, 6])
+def test_equal_inset_fronts_by_hand(unit, count):
+    """(O - (n + 1) g) / n, to the step below; the lowest takes what is left (common practice, no source)."""
+    panel = opened(unit, count=count)
+    opening, gap = (panel.controls[name].ticks for name in ("height", "gap"))
+    step = INCH // 64 if unit == "in" else MM // 10
+    each = (opening - (count + 1) * gap) // count // step * step
+    found = [read_length(row[2]) for row in panel.outcome.tables[0].rows]
+    assert found[1:] == [each] * (count - 1)
+    assert found[0] == opening - (count + 1) * gap - (count - 1) * each
+
+
+@pytest.mark.parametrize(("rule", "series"), [(RULES[2], "7 6 5 4 3 2 1"), (RULES[3], "9.25 8 6.75 6 5 4.75")])
+def test_series_as_varnum_prints_them(rule, series):
+    """Varnum, Industrial Arts Design (1916), Rule 2c, read: 7 6 5 4 3 2 1 and 9 1/4, 8, 6 3/4, 6, 5, 4 3/4."""
+    printed = [Fraction(part) for part in series.split()]
+    ours = ARITHMETIC if rule == RULES[2] else [Fraction(part, 4) for part in FREER]
+    assert list(ours) == printed
+    count, gap = 6, Fraction(1, 8)
+    height = sum(printed[:count]) + (count + 1) * gap
+    panel = opened("in", rule=rule, count=count, height=f"{height // 1} {height % 1}".removesuffix(" 0"))
+    found = [Fraction(read_length(row[2]), INCH) for row in panel.outcome.tables[0].rows]
+    assert found == printed[:count]
+
+
+@UNITS
+def test_overlay_fronts_by_hand(unit):
+    """O + 2 (t - reveal) at the sides, and (t - gap) / 2 on a divider (common practice, no source)."""
+    panel = opened(unit, kind=OVERLAY)
+    opening, thick, reveal, gap = (panel.controls[name].ticks for name in ("width", "thick", "around", "gap"))
+    style = panel.controls["gap"].shown_in
+    (_, wide, _), *_ = panel.outcome.tables[0].rows
+    assert abs(amounts(wide)[0] * MM - (opening + 2 * (thick - reveal))) < style.step
+    panel.enter("bays", 2)
+    (_, wide, _), *_ = panel.outcome.tables[0].rows
+    should = opening + (thick - reveal) + (thick - gap) // 2
+    assert abs(amounts(wide)[0] * MM - should) < style.step
+
+
+def text_of(panel):
+    return " ".join(each.text for each in panel.outcome.findings)
+
+
+@UNITS
+def test_one_front_too_high_takes_the_last_gap(unit):
+    by = {"in": "1/16", "mm": "1"}[unit]
+    panel = opened(unit, part=TOO_HIGH, over=by)
+    gaps = dict(panel.outcome.tables[1].rows)
+    assert gaps["front 3 to top"] == {"in": "1/16 in", "mm": "2 mm"}[unit]
+    assert "shows at 1 gap: front 3 to top" in text_of(panel)
+    panel.enter("over", {"in": "1/4", "mm": "6"}[unit])
+    assert "It does not go together".lower() in panel.message and ">clash<" in panel.outcome.drawings[0].svg
+    assert {each.level for each in panel.outcome.findings} >= {"stop"}
+    panel.enter("part", TOO_WIDE)
+    assert "right of front 1" in text_of(panel)
+    panel.enter("part", NO_PART)
+    assert not panel.outcome.findings
+
+
+@UNITS
+def test_a_divider_that_is_off_shows_inset_and_hides_behind_overlay(unit):
+    panel = opened(unit, bays=2, part=DIVIDER)
+    assert "It shows at 6 gaps" in text_of(panel)
+    panel.enter("kind", OVERLAY)
+    assert "where no gap shows it" in text_of(panel)
+    panel.enter("bays", 1)
+    assert panel.stale and "One bay has no divider" in panel.message
+
+
+def test_what_cannot_be_is_told():
+    panel = opened("in", rule=RULES[3], count=6, height="40", bays=2)
+    panel.enter("rows", ONE_MORE)
+    assert panel.stale and "seven fronts" in panel.message
+    panel = opened("in", wood="teak")
+    panel.enter("driest", 65)
+    assert panel.stale and "Make the driest humidity the lower one." in panel.message
+    panel = opened("in", height="8", rule="stepped", difference="4", count=6)
+    assert panel.stale and "leaves front" in panel.message
+
+
+def test_solid_fronts_touch_in_a_damp_room_and_plywood_is_not_asked():
+    panel = opened("in", wood="American beech", height="30", count=2)
+    assert any(each.level == "stop" and "damp season" in each.text for each in panel.outcome.findings)
+    assert "they touch" in panel.outcome.tables[2].rows[2][3]
+    panel.enter("cut", "quartersawn")
+    assert not [each for each in panel.outcome.findings if each.level == "stop"]
+    panel.enter("wood", SOLID)
+    assert len(panel.outcome.drawings) == 1
+
+
+def test_a_movement_by_hand():
+    """White fir, 232 mm high, from 45 to 60 % humidity; moisture from Table 4-2 at 70 F: between cells."""
+    panel = opened("mm", wood="white fir", count=1, height="238", gap="3")
+    rows = panel.outcome.tables[2].rows
+    assert rows[0][2] == "232 mm"
+    # 232 x 0.00245 x (11.0 - 8.4) = 1.47
+    assert abs(float(rows[2][2].split()[0]) - 232 - 1.47) < 0.06
+
+
+@UNITS
+def test_closing_sums_close(unit):
+    panel = opened(unit, rule="stepped", count=4, gap={"in": "3/32", "mm": "2.5"}[unit])
+    for line in panel.outcome.sums:
+        *terms, total = amounts(line)
+        assert sum(terms) == total, line
+
+
+@UNITS
+def test_every_size_that_is_shown_says_why(unit):
+    panel = opened(unit, bays=2, part=TOO_HIGH, wood="black cherry")
+    svg = "".join(drawing.svg for drawing in panel.outcome.drawings)
+    asked = re.findall(r'data-ask="([^"]+)"', svg + panel._tables.value)
+    assert len(asked) > 30
+    for name in asked:
+        first, *_ = panel.outcome.why(name)
+        assert " = " in first and "None" not in first, name
+    with pytest.raises(LookupError):
+        panel.outcome.why("gap/99/1")
+
+
+@UNITS
+def test_a_size_of_the_drawing_is_the_one_that_its_working_tells(unit):
+    """Gaps are drawn larger than they are: the number that is picked must be the true one."""
+    panel = opened(unit, bays=2, part=TOO_HIGH)
+    for name, text in re.findall(r'data-ask="([^"]+)"[^>]*>([^<]+)<', panel.outcome.drawings[0].svg):
+        told = panel.outcome.why(name)[0].split(" = ")[0].removeprefix("this size ")
+        off = abs(read_length(told) - read_length(text.split(" (")[0], unit=unit))
+        assert off <= (INCH // 128 if unit == "in" else MM // 20), (text, told)
+
+
+@UNITS
+def test_the_chart_is_the_same_byte_for_byte(unit):
+    one, two = (opened(unit, wood="teak").outcome.drawings[1].svg for _ in range(2))
+    assert one == two
+    assert "under this line they touch" in one
+    panel = opened(unit, wood="teak")
+    panel.enter("made", 60)
+    assert panel.outcome.drawings[1].svg != one
+    panel.enter("made", 45)
+    assert panel.outcome.drawings[1].svg == one
