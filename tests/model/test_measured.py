@@ -126,7 +126,7 @@ def test_stages_two_and_three_wait_until_the_value_is_measured(plan: Project, pl
 @pytest.mark.parametrize("table", ["openings", "depths", "parts"])
 def test_a_name_that_is_not_there_is_refused(plan: Project, table: str) -> None:
     value = {"openings": Opening(INCH, INCH), "depths": INCH, "parts": PartSize(INCH)}[table]
-    with pytest.raises(ImpossibleProject, match="no such name|no boxes or pull-out of that name"):
+    with pytest.raises(ImpossibleProject, match=r"no such name|no boxes or pull-out of that name"):
         measured(plan, **({"openings": {}, "depths": {}, "parts": {}} | {table: {"bay 9": value}}))
 
 
