@@ -80,14 +80,14 @@ def _across(one: Board, other: Board, axis: int, start: int, end: int) -> Box:
 
 
 def _of_fronts(built: Cabinet, planned: Cabinet) -> Iterable[Misfit]:
-    """Gaps beside fronts that came out otherwise; one that closed altogether is a clash, told elsewhere."""
+    """Gaps beside fronts that came out otherwise, or are gone; less than no gap is a clash, told elsewhere."""
     for gap in planned.gaps:
         if not all(name in planned.by_name for name in gap.between):
             continue
         axis = "xyz".index(gap.along)
         before, now = _between(planned, gap, axis), _between(built, gap, axis)
         off = abs((now[1] - now[0]) - (before[1] - before[0]))
-        if off and now[0] < now[1]:
+        if off and now[0] <= now[1]:
             one, other = (built.by_name[name] for name in gap.between)
             yield Misfit(GAP, gap.between, axis, off, _across(one, other, axis, *now))
 

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from tests.lessons import measuring_by_hand
 from tests.lessons.answers_04 import box_boards
+from tests.lessons.answers_05 import bay_fronts
 
 
 def set_by_hand(
@@ -52,4 +53,6 @@ def set_by_hand(
         }
     if exercise == "04-box-boards":
         return box_boards(g)
+    if exercise == "05-bay-fronts":
+        return bay_fronts(g)
     raise AssertionError(f"no sums by hand for {exercise}")

@@ -1,0 +1,118 @@
+"""Fronts and gaps, the fifth rung: find the slip in a list of fronts that somebody else wrote."""
+
+from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
+from shoplib.lessons.front_givens import covered, divider, opening_height, opening_width, wide_gap
+from shoplib.lessons.numbers import Draw
+from shoplib.lessons.say import Say
+from shoplib.lessons.small_fronts import THICK, beside_divider, front_height, front_width, small_fronts
+from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, share, to_step
+
+LINES = ("each of three inset fronts, height", "the wide overlay front", "each front beside the divider")
+
+
+def _line(g: Givens | dict[str, int], number: int) -> int:
+    """One line as it should be."""
+    if number == 0:
+        return front_height(small_fronts(height=g["O"], count=3, gap=g["g"]), 2)
+    if number == 1:
+        return front_width(small_fronts(width=g["W"], reveal=THICK - g["a"], kind="overlay"))
+    return front_width(beside_divider(g))
+
+
+def _slipped(g: dict[str, int], number: int, slip: int) -> int:
+    """One line as Irma may have got it wrong, in one of two ways."""
+    return (
+        (share(g["O"] - 2 * g["g"], 3, 1)[0], share(g["O"], 3, 1)[0] - 2 * g["g"]),
+        (g["W"] + g["a"], g["W"] - 2 * g["g"]),
+        (g["W"] + g["a"] + share(g["t"], 2, 1)[0], g["W"] + g["a"] + g["t"] - g["g"]),
+    )[number][slip]
+
+
+def _givens(draw: Draw) -> list[Given]:
+    rows = [opening_height(draw), wide_gap(draw), opening_width(draw), covered(draw), divider(draw)]
+    values = {row.name: row.value for row in rows}
+    line, slip = draw.count("line", "", 0, 2), draw.count("slip", "", 0, 1)
+    listed = [_line(values, number) for number in range(3)]
+    listed[line.value] = _slipped(values, line.value, slip.value)
+    mark = (INCH_STYLE if draw.unit == "in" else MM_STYLE).step
+    written = [
+        draw.derived(f"line {number}", f"Irma's list: {what}", to_step(listed[number], mark))
+        for number, what in enumerate(LINES)
+    ]
+    return [*rows, *written, Given("line", "", line.value, LINES[line.value])]
+
+
+def _right(givens: Givens) -> int:
+    return _line(givens, givens["line"])
+
+
+def _listed(givens: Givens, on: int = 0) -> int:
+    """What Irma wrote on the line that is wrong, or on the one that comes `on` further (round and round)."""
+    return givens[f"line {(givens['line'] + on) % len(LINES)}"]
+
+
+def _too(off: int) -> str:
+    return "too large" if off > 0 else "too small"
+
+
+def _effect(_givens: Givens, off: int, say: Say) -> str:
+    return f"What is cut by that line would be {say.amount(off)} {_too(off)}."
+
+
+def _effect_of_sound_line(givens: Givens, _off: int, say: Say) -> str:
+    off = _listed(givens) - _right(givens)
+    return f"The line that is wrong would stay as Irma wrote it: {say.amount(off)} {_too(off)}."
+
+
+def _working(givens: Givens, say: Say) -> tuple[str, ...]:
+    text = givens.texts
+    inset, wide, shared = (say.length(_line(givens, number)) for number in range(3))
+    return (
+        f"({text['O']} - 4 x {text['g']}) / 3 = {inset}", f"Irma has {text['line 0']}.",
+        f"{text['W']} + 2 x {text['a']} = {wide}", f"Irma has {text['line 1']}.",
+        f"{text['W']} + {text['a']} + ({text['t']} - {text['g']}) / 2 = {shared}", f"Irma has {text['line 2']}.",
+        f"The line that is wrong is \"{text['line']}\": it should say {say.length(_right(givens))}.",
+    )
+
+
+IRMAS_LIST = Exercise(
+    id="05-irmas-list",
+    title="The slip in Irma's list",
+    rung="find the slip in another's list",
+    question=(
+        "Irma wrote three lines, to the nearest mark. Three equal inset fronts in an opening {O} high, gap {g} "
+        "everywhere: each {line 0} high. An overlay front before an opening {W} wide, {a} over each side: {line 1} "
+        "wide. Two overlay fronts, each before an opening as wide, {a} over the side and sharing a divider of {t}, gap "
+        "{g}: each {line 2} wide. One line is wrong. What should that line say?"
+    ),
+    givens=_givens,
+    right=_right,
+    misconceptions=(
+        Misconception(
+            "kept", _listed, "Irma wrote just that.",
+            "The other two lines are sound: work this one out with your own hand.",
+        ),
+        Misconception(
+            "sound-line", lambda g: _listed(g, 1), "Irma has that number on a line that is right.",
+            "Check the other two lines.", _effect_of_sound_line,
+        ),
+        Misconception(
+            "other-sound-line", lambda g: _listed(g, 2), "Irma has that number on a line that is right.",
+            "Check the other two lines.", _effect_of_sound_line,
+        ),
+        Misconception(
+            "wrong-way", lambda g: 2 * _listed(g) - _right(g),
+            "The line is the one that is wrong, and so is the amount; but you mended it the wrong way.",
+            "Is what Irma wrote too large or too small?",
+        ),
+    ),
+    effect=_effect,
+    fits="The line was \"{line}\"; with it mended, all three are sound.",
+    hints=(
+        "Turn each line round: do three fronts and four gaps fill the opening? Two shares and a gap the divider?",
+        "Two of your three numbers agree with the list.",
+        "The third is the answer.",
+    ),
+    working=_working,
+    tolerance=Twin(INCH // 64, MM // 10),
+)
