@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through, is_cut
-from shoplib.draw.misfits import CLASH, Misfit, outside
+from shoplib.draw.misfits import CLASH, GAP, Misfit, outside
 from shoplib.draw.scene import Chain, Item, Label, Leader, Line, Rect, Scene, Shape
 from shoplib.model.board import Board
 from shoplib.model.box import around
@@ -66,7 +66,8 @@ def dry_fit(built: Cabinet, planned: Cabinet, misfits: Sequence[Misfit], view: V
         enlarged = enlarged or rect != true
         fill, hatch = ("clash", "x") if misfit.kind == CLASH else ("air", "")
         marks.append(Shape((rect,), fill, f"{misfit.kind}: {' and '.join(misfit.boards)}", hatch))
-        items.append(_leader(rect, misfit, bounds, look, f"{misfit.kind} {how_much(misfit.amount, style)}"))
+        what = f"{misfit.kind} off by" if misfit.kind == GAP and not misfit.joint else misfit.kind
+        items.append(_leader(rect, misfit, bounds, look, f"{what} {how_much(misfit.amount, style)}"))
     items += marks
     items.append(Chain("below", 0, (comes_to[0], comes_to[2]), (bare(comes_to[2] - comes_to[0], style),)))
     items.append(Chain("left", 0, (comes_to[1], comes_to[3]), (bare(comes_to[3] - comes_to[1], style),)))

@@ -1,0 +1,116 @@
+"""The fronts that the page shows, as it begins and with other choices, and its pictures of what goes wrong."""
+
+from dataclasses import replace
+
+from shoplib.draw.dry_fit import View, dry_fit
+from shoplib.draw.front_lesson import edge, racked, setting_order
+from shoplib.draw.front_view import front_view
+from shoplib.draw.look import FRONT
+from shoplib.draw.pen import draw
+from shoplib.draw.scene import Scene
+from shoplib.draw.season_chart import SeasonChart, season_alt
+from shoplib.lessons.bay_fronts import FRONTS, LOWEST, MIDDLE, TOP
+from shoplib.lessons.choice import unit_in_use
+from shoplib.lessons.figure import Figure
+from shoplib.lessons.together import put_together
+from shoplib.live.front_panel import front_style
+from shoplib.live.front_project import FrontChoices, front_project, starting_fronts
+from shoplib.live.front_season import Room, season_for
+from shoplib.measure import read_length, share
+from shoplib.model.cabinet import solve
+from shoplib.model.front_face import Face, face_of, front_too_high
+from shoplib.model.season import Season
+from shoplib.model.solved import Cabinet
+
+PICTURE = (440.0, 280.0)
+
+ROOM = Room("white oak, commercial", "flatsawn", 45, 35, 65)
+"""The room of the worked example: its wood, and its humidities as made, driest and dampest."""
+
+LEAN = {"in": "5/32 in", "mm": "4 mm"}
+
+OFF = {"in": "1/16 in", "mm": "1.5 mm"}
+
+
+def choices(unit: str, **other: object) -> FrontChoices:
+    """What the panel begins with, with other choices in place of some."""
+    return replace(starting_fronts(unit), **other)
+
+
+def solved(chosen: FrontChoices, unit: str) -> Cabinet:
+    """The case as the panel would solve it."""
+    return solve(front_project(chosen, front_style(unit)))
+
+
+def face(chosen: FrontChoices, unit: str) -> Face:
+    """Its fronts as seen from the front."""
+    return face_of(solved(chosen, unit), chosen.inset)
+
+
+def solid_front(unit: str) -> Season:
+    """One solid front of the worked example, through the year."""
+    height = read_length("8 in" if unit == "in" else "200 mm")
+    return season_for(ROOM, height, starting_fronts(unit).gap)
+
+
+def edges() -> Figure:
+    """A side with an overlay front, cut through."""
+    return _edge(inset=False)
+
+
+def inset_edge() -> Figure:
+    """A side with an inset front, cut through."""
+    return _edge(inset=True)
+
+
+def _edge(inset: bool) -> Figure:
+    unit = unit_in_use()
+    start = starting_fronts(unit)
+    return _drawn(edge(start.thick, start.gap, front_style(unit), inset), [])
+
+
+def order() -> Figure:
+    """In what order a front is set."""
+    unit = unit_in_use()
+    start = starting_fronts(unit)
+    first = face(start, unit).pieces[0]
+    return _drawn(setting_order(first.width, first.height, start.gap, front_style(unit)), [])
+
+
+def leaning() -> Figure:
+    """A square front in a case out of square."""
+    unit = unit_in_use()
+    start = starting_fronts(unit)
+    first = face(start, unit).pieces[0]
+    return _drawn(racked(first.width, first.height, start.gap, read_length(LEAN[unit]), front_style(unit)), [])
+
+
+def gap_forgotten() -> Figure:
+    """Three fronts that share the opening less one gap each: (O - n g) / n."""
+    unit = unit_in_use()
+    chosen = choices(unit, gap=2 * starting_fronts(unit).gap)
+    chosen = replace(chosen, around=chosen.gap)
+    case = solved(chosen, unit)
+    each = share(chosen.height - chosen.count * chosen.gap, chosen.count, 1)[0]
+    built = put_together(case, {one: each for one in (LOWEST, MIDDLE, TOP)})
+    scene = dry_fit(built.built, case, built.misfits, View(FRONT, FRONTS[1]))
+    return _drawn(scene, [f"The dry-fit says: {told}." for told in built.says])
+
+
+def one_too_high() -> Figure:
+    """The lowest of three fronts a little too high, the others set on it with spacers; beside it a bay as planned."""
+    unit = unit_in_use()
+    chosen, style = choices(unit, bays=2), front_style(unit)
+    wrong = front_too_high(face(chosen, unit), 1, 1, read_length(OFF[unit]))
+    return _drawn(front_view(wrong, chosen.gap, style), [])
+
+
+def year() -> Figure:
+    """The solid front of the worked example, through the year."""
+    unit = unit_in_use()
+    season, style = solid_front(unit), front_style(unit)
+    return Figure(SeasonChart().svg(season, style), season_alt(season, style), [])
+
+
+def _drawn(scene: Scene, words: list[str]) -> Figure:
+    return Figure(draw(scene, PICTURE), scene.alt, words)

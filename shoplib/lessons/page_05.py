@@ -1,0 +1,105 @@
+"""What the page on fronts and gaps shows beside its exercises: worked sums and the panel."""
+
+from shoplib.lessons.choice import unit_in_use
+from shoplib.lessons.fronts_shown import OFF, ROOM, choices, face, solid_front
+from shoplib.lessons.say import Say
+from shoplib.lessons.worked import Worked
+from shoplib.live.front_panel import DIVIDER, TOO_HIGH, TOO_WIDE, front_panel, spoilt
+from shoplib.live.front_project import KINDS, RULES
+from shoplib.live.panel import Panel
+from shoplib.measure import read_length
+from shoplib.model.front_face import gaps_of
+from shoplib.model.season import moisture
+
+COUNT = 4
+"""How many fronts the heights are compared with."""
+
+
+def fronts_panel() -> Panel:
+    """The panel of the lesson, in the learner's unit."""
+    return front_panel(unit_in_use())
+
+
+def inset_worked(unit: str) -> Worked:
+    """From the opening to three equal inset fronts; every number is read off the solved case."""
+    say, chosen = Say(unit), choices(unit)
+    column = face(chosen, unit).bay(1)
+    gaps = chosen.count + 1
+    left = sum(piece.height for piece in column)
+    up, across, gap = say.length(chosen.height), say.length(chosen.width), say.exact(chosen.gap)
+    lines = [
+        ("gaps, from bottom to top", f"{chosen.count} + 1", str(gaps)),
+        ("left for the fronts", f"{up} - {gaps} x {gap}", say.length(left)),
+        ("each front, height", f"{say.length(left)} / {chosen.count}, down to a mark", say.length(column[-1].height)),
+    ]
+    if column[0].height != column[-1].height:
+        lines.append(("lowest front", "what is left", say.length(column[0].height)))
+    lines.append(("each front, width", f"{across} - 2 x {gap}", say.length(column[0].width)))
+    return Worked(f"Three inset fronts in an opening {across} wide and {up} high, gap {gap}", lines)
+
+
+def overlay_worked(unit: str) -> Worked:
+    """The same opening with overlay fronts: alone, and beside a second bay."""
+    say, lines = Say(unit), []
+    chosen = choices(unit, kind=KINDS[1])
+    opening, thick, reveal = say.length(chosen.width), say.exact(chosen.thick), say.exact(chosen.around)
+    one = face(chosen, unit)
+    side = one.uprights[0][1] - one.pieces[0].x[0]
+    lines.append(("overlay on a side", f"{thick} - {reveal}", say.exact(side)))
+    lines.append(("front, one bay", f"{opening} + 2 x {say.exact(side)}", say.exact(one.pieces[0].width)))
+    two = face(choices(unit, kind=KINDS[1], bays=2), unit)
+    first, divider = two.bay(1)[0], two.uprights[1]
+    share = first.x[1] - divider[0]
+    lines.append(("overlay on a divider", f"({thick} - {say.exact(chosen.gap)}) / 2", say.exact(share)))
+    lines.append((
+        "front, two bays", f"{opening} + {say.exact(side)} + {say.exact(share)}", say.exact(first.width)
+    ))
+    title = f"Overlay fronts before an opening {opening} wide, reveal {reveal}, gap {say.exact(chosen.gap)}"
+    return Worked(title, lines)
+
+
+def heights_worked(unit: str) -> Worked:
+    """The same opening shared among four fronts by each rule, from the top down."""
+    say, lines = Say(unit), []
+    for rule in RULES:
+        chosen = choices(unit, count=COUNT, rule=rule)
+        column = face(chosen, unit).bay(1)
+        named = f"stepped, by {say.length(chosen.difference)}" if rule == "stepped" else rule
+        sizes = [say.length(piece.height) for piece in reversed(column)]
+        lines.append((named, ", ".join(sizes[:-1]), f"lowest {sizes[-1]}"))
+    return Worked(f"{COUNT} inset fronts in {say.length(chosen.height)}, from the top down", lines)
+
+
+def errors_worked(unit: str) -> Worked:
+    """One part off by the same amount each time: which gaps it changes, inset and overlay, in two bays."""
+    say, lines, over = Say(unit), [], read_length(OFF[unit])
+    for kind in KINDS:
+        chosen = choices(unit, kind=kind, bays=2)
+        planned = face(chosen, unit)
+        before = {gap.between: gap.size for gap in gaps_of(planned)}
+        for part in (TOO_HIGH, TOO_WIDE, DIVIDER):
+            changed = [gap for gap in gaps_of(spoilt(planned, part, over)) if gap.size != before.get(gap.between)]
+            sizes = " and ".join(dict.fromkeys(say.exact(gap.size) for gap in changed))
+            told = f"{len(changed)} of {len(before)}" + (f", now {sizes}" if changed else "")
+            lines.append((f"{kind.split(',')[0]}: {part}", "gaps that are not as planned", told))
+    return Worked(f"One part {say.length(over)} off, gaps planned {say.exact(chosen.gap)}", lines)
+
+
+def season_worked(unit: str) -> Worked:
+    """A solid front through the year; moisture and movement as the model has them."""
+    say, season = Say(unit), solid_front(unit)
+    lines = [
+        (f"moisture content at {humid} % humidity", when, f"{moisture(humid):.1f} %")
+        for humid, when in ((season.made, "as made"), (season.driest, "driest"), (season.dampest, "dampest"))
+    ]
+    height, factor = say.length(season.height), f"{float(season.coefficient):.5f}"
+    for humid, name in ((season.driest, "shrinks, driest"), (season.dampest, "grows, dampest")):
+        change = abs(moisture(humid) - moisture(season.made))
+        moves = say.exact(abs(season.grown(humid)))
+        lines.append((name, f"{height} x {factor} x {change:.2f}", moves))
+    gap = say.exact(season.gap)
+    lines += [
+        ("gap, driest", f"{gap} + {say.exact(-season.grown(season.driest))}", say.exact(season.widest_gap())),
+        ("gap, dampest", f"{gap} - {say.exact(season.grown(season.dampest))}", say.exact(season.narrowest_gap())),
+    ]
+    return Worked(f"A front of {ROOM.cut} white oak, {height} high, gap {gap}", lines)
