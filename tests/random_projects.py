@@ -146,6 +146,8 @@ def _draw(r: random.Random, seed: int) -> Project:
         back=back,
         rails=(_rail(r, between, joint, tall[0]),) if r.random() < 0.4 else (),
     )
+    if top != "stretchers":  # drawn all the same, so that the stream stays as it was
+        carcass = replace(carcass, stretcher_width=Carcass("").stretcher_width)
     front_kind = FRONTS[seed // 2 % 3]
     fronts = Fronts(
         front_kind,
@@ -154,6 +156,8 @@ def _draw(r: random.Random, seed: int) -> Project:
         r.choice([2, 3]) * MM,
         r.choice([1, 3]) * MM,
     )
+    if front_kind != "overlay":
+        fronts = replace(fronts, reveal=Fronts().reveal)
     count = r.choice([1, 2, 2, 3, 3])
     kinds = [BAYS[(seed + seed // 7) % 4]] + [r.choice(("drawers", *BAYS)) for _ in range(count - 1)]
     size = Size("outside", between(450, 700) * count, between(*tall), between(420, 650))

@@ -79,7 +79,9 @@ def front_project(choices: FrontChoices, style: Style) -> Project:
             "case sheet", corner=JointChoice("rabbet", shallow), back=Back("rabbet", "thin sheet", shallow)
         ),
         bays=tuple(Bay("drawers", drawers=_drawers(choices, number, inch)) for number in range(1, choices.bays + 1)),
-        fronts=Fronts("inset" if choices.inset else "overlay", "case sheet", choices.gap, around, around),
+        fronts=Fronts("inset", "case sheet", choices.gap, around)
+        if choices.inset
+        else Fronts("overlay", "case sheet", choices.gap, reveal=around),
         rounding=style.step,
     )
 

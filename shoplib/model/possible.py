@@ -1,6 +1,7 @@
 """What a project cannot ask for, seen before any board is placed."""
 
 from shoplib.model.project import Base, Bay, Fronts, ImpossibleProject, Project, Size, Space
+from shoplib.model.unused import refuse_unused
 
 _TABLES = {"drawers": "drawers", "shelves": "shelves", "pull-out": "pull_out"}
 _SAYS = {
@@ -21,6 +22,7 @@ def refuse_impossible(project: Project, case: int) -> None:
         _bay(bay, f"bays[{number}]")
     _size(project.size)
     _base(project.base)
+    refuse_unused(project)
     for name, part in project.measured.parts.items():
         if part.length is None and part.width is None:
             raise ImpossibleProject(f'measured.parts."{name}"', "give its length, its width, or both")

@@ -20,7 +20,8 @@ def test_the_slides_of_the_shipped_projects_have_their_place(path):
 
 def test_slides_higher_than_their_openings_stand_in_the_shelves_between():
     plan = read_project(PROJECTS / "under_bench_case.toml")
-    low = replace(plan.bays[0].drawers, count=12, heights="equal", room_above=INCH // 8, between="shelf")
+    low = replace(plan.bays[0].drawers, count=12, heights="equal", difference=0, room_above=INCH // 8)
+    low = replace(low, between="shelf")
     crowded = solve(replace(plan, bays=(replace(plan.bays[0], drawers=low), *plan.bays[1:2])))
     found = find_slides_in_wood(crowded)
     assert found and {finding.level for finding in found} == {"stop"}

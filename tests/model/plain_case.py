@@ -99,7 +99,8 @@ def drawer_case(unit: Unit, *, fronts="inset", gap="1/8", reveal="1/8", columns=
         bottom_slack=unit.of("1/16" if inch else "2"),
         room_above=unit.of("1/4" if inch else "6"),
     )
-    kinds = Fronts(fronts, "" if fronts == "none" else "front sheet", unit.of(gap), unit.of(gap), unit.of(reveal))
+    sheet, beside = ("" if fronts == "none" else "front sheet"), ((unit.of(reveal),) if fronts == "overlay" else ())
+    kinds = Fronts(fronts, sheet, unit.of(gap), unit.of(gap), *beside)
     return a_case(unit, bays=(Bay("drawers", drawers=replace(usual, **(rule or {}))),) * columns, fronts=kinds, **more)
 
 
