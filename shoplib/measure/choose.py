@@ -1,6 +1,7 @@
 """Where a length is chosen among several, or rounded for the shop: nowhere else, so that it can be explained.
 
-All work on whole ticks, plain or carrying their working (`traced`); then the choice joins the working.
+All work on whole ticks, plain or carrying their working (`traced`); then the choice joins the working. A float or
+anything else that is no whole number raises TypeError: it would slip past every exact sum.
 """
 
 from collections.abc import Iterable, Sequence

@@ -148,16 +148,28 @@ def chosen(value: int, how: str, among: Sequence[int], *, steps: int = 0, parts:
     3
     >>> chosen(3, "narrowest", [leaf(3, "front"), leaf(4, "back")]).sum.terms[0][0].how
     'narrowest'
+
+    Raises TypeError for what is no whole number of ticks, such as a float.
     """
+    plain = True
     for one in among:  # a loop, for plain numbers pass here some thousand times between two moves of a slider
         if type(one) is Traced:
-            break
-    else:
+            plain = False
+        elif type(one) is not int:
+            raise TypeError(not_whole(one))
+    if type(steps) is not int or type(parts) is not int:
+        raise TypeError(not_whole(parts if type(steps) is int else steps))
+    if plain:
         return value
     sums = tuple(dict.fromkeys(sum_of(one) for one in among))
     if len(sums) == 1 and sums[0].value == value and not parts:
         return Traced(sums[0])  # nothing was chosen and nothing rounded away
     return Traced(Sum(int(value), ((Choice(how, int(value), sums, steps, parts), 1),)))
+
+
+def not_whole(value: object) -> str:
+    """Why a number is no length inside: a float, which would slip past every exact sum, or no number at all."""
+    return f"a length is a whole number of ticks, not {value!r}; read_length makes one of text"
 
 
 def sum_of(value: int) -> Sum:

@@ -8,6 +8,8 @@ import typing
 from functools import cache
 from typing import Annotated, Any
 
+from shoplib.measure.traced import not_whole
+
 Length = Annotated[int, "length"]
 """A size: more than nothing."""
 
@@ -20,6 +22,9 @@ Reading = Annotated[int, "reading"]
 
 class WholeTicks:
     """A record whose lengths are whole ticks: a float, which would slip past every exact sum, is refused.
+
+    A plain whole number is taken as ticks, for inside the workbook every length is one; text with a unit becomes
+    ticks by `read_length`.
 
     >>> from shoplib.model.project import Fronts
     >>> Fronts(gap=3.5)
@@ -34,12 +39,10 @@ class WholeTicks:
         """Look at every length once, when the record is made. Raises TypeError."""
         for name in _lengths_of(type(self)):
             value = getattr(self, name)
-            for one in value if isinstance(value, tuple) else (value,):
+            several = value.values() if isinstance(value, dict) else value if isinstance(value, tuple) else (value,)
+            for one in several:
                 if isinstance(one, float | bool):
-                    raise TypeError(
-                        f"{type(self).__name__}.{name}: a length is a whole number of ticks, not {one!r}; "
-                        "read_length makes one of text"
-                    )
+                    raise TypeError(f"{type(self).__name__}.{name}: {not_whole(one)}")
 
 
 @cache

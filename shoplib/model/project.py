@@ -289,7 +289,7 @@ class PartSize(WholeTicks):
 
 
 @dataclass(frozen=True, slots=True)
-class Measured:
+class Measured(WholeTicks):
     """What was measured on the case as built.
 
     `openings` by the name of the drawer, pull-out or strip that goes in ("bay 1 drawer 2"; boxes side

@@ -1,6 +1,6 @@
 """Shelves of a bay: fixed ones let into the uprights, loose ones on pins."""
 
-from shoplib.measure import share
+from shoplib.measure import MM, share
 from shoplib.model.assembly import Assembly
 from shoplib.model.blank import LEVEL, Blank
 from shoplib.model.board import Hole
@@ -10,7 +10,7 @@ from shoplib.model.rear import Rear
 from shoplib.model.sheet import Sheet
 from shoplib.model.shell import Shell, foot_of_sides, sheet_of
 
-PIN_EDGE = 37 * 80_000
+PIN_EDGE = 37 * MM
 """Shelf pins stand 37 mm from the front edge: the system-hole line, common practice, no source."""
 
 

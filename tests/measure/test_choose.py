@@ -8,6 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from shoplib.measure import largest_fitting, mean, narrowest, share, thickest, to_step
+from shoplib.measure.traced import leaf
 
 lengths = st.integers(-(10**9), 10**9)
 steps = st.integers(1, 10**6)
@@ -67,3 +68,17 @@ def test_a_step_has_a_direction_and_a_size():
         to_step(5, 2, "sideways")
     with pytest.raises(ValueError, match="1 tick or more"):
         to_step(5, 0)
+
+
+@pytest.mark.parametrize("slip", [100.0, 1.5, True, Fraction(3, 2)])
+def test_what_is_no_whole_number_of_ticks_is_refused(slip):
+    """A float from `20.5 * INCH` would otherwise become a board."""
+    calls = [
+        lambda: mean([slip, 1]), lambda: narrowest([1, slip]), lambda: thickest([slip]), lambda: share(slip, 3, 1),
+        lambda: largest_fitting([1, slip], 10), lambda: largest_fitting([1], slip), lambda: to_step(slip, 1),
+        lambda: to_step(slip, 2, "down"), lambda: to_step(leaf(5, "width"), slip), lambda: share(5, 2, slip),
+        lambda: mean([leaf(5, "width"), slip]),
+    ]  # fmt: skip
+    for call in calls:
+        with pytest.raises(TypeError):
+            call()
