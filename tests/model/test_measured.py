@@ -36,6 +36,14 @@ def opening_of(cabinet: Cabinet, bay: int) -> int:
     return uprights[bay].low[0] - uprights[bay - 1].high[0]
 
 
+def depths_of(cabinet: Cabinet) -> dict[str, int]:
+    """The planned depth of each bay that something runs out of: from the front edge to what stands behind."""
+    sides = [board.box.high[1] for board in cabinet.boards if board.role == "side"]
+    behind = [board.box.low[1] for board in cabinet.boards if board.role in ("back", "rail")]
+    bays = dict.fromkeys(" ".join(travel.group.split()[:2]) for travel in cabinet.travel)
+    return dict.fromkeys(bays, min(sides + behind))
+
+
 def measured(plan: Project, **what: dict) -> Cabinet:
     return solve(replace(plan, measured=Measured(**what)))
 
@@ -58,8 +66,9 @@ def test_measurements_equal_to_plan_change_nothing(path: Path) -> None:
     openings = {group: opening_of(planned, bay) for group, bay in bays.items()}
     parts = {board.name: PartSize(board.length, board.width) for board in planned.boards}
     built = measured(
-        plan, openings={group: Opening(width, width) for group, width in openings.items()}, depths={}, parts=parts
-    )
+        plan, openings={group: Opening(width, width) for group, width in openings.items()},
+        depths=depths_of(planned), parts=parts,
+    )  # fmt: skip
     assert built.boards == planned.boards
     assert built.hardware == planned.hardware
     assert built.gaps == planned.gaps
@@ -151,10 +160,11 @@ def test_everything_measured_equal_to_a_random_plan_changes_no_byte_of_it(seed: 
             plan,
             measured=Measured(
                 openings={name: Opening(width, width) for name, width in widths.items()},
+                depths=depths_of(planned),
                 parts={board.name: PartSize(board.length, board.width) for board in planned.boards},
             ),
         )
     )
     before, after = (plan_text(replace(cabinet, waiting=()), check(cabinet)) for cabinet in (planned, built))
     assert after == before
-    assert [text for _, text in built.waiting if "opening" in text] == []
+    assert [text for _, text in built.waiting if "opening" in text or "depth" in text] == []
