@@ -109,3 +109,9 @@ def test_what_is_counted_in_is_named():
         "The cabinet, pulls included,", "The cabinet, casters included,",
     ]  # fmt: skip
     assert find_space_conflicts(cabinet(case_boards(), space=where)) == ()
+
+
+def test_a_case_too_high_on_a_level_floor_is_told_once_and_not_again_for_the_fall():
+    high, fall = look(space(600, 399, 300, floor_fall=8))
+    assert levels([high, fall]) == [("stop", ticks(1)), ("note", ticks(8))]
+    assert "level lacks" not in fall.text

@@ -7,9 +7,9 @@ from pathlib import Path
 import pytest
 
 from shoplib.checks import check
-from shoplib.checks.readings import find_doubtful_readings
+from shoplib.checks.readings import find_doubtful_readings, unlike_in
 from shoplib.documents.project_file import read_project
-from shoplib.measure import INCH, MM, MM_STYLE
+from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE
 from shoplib.model.cabinet import solve
 from shoplib.model.sheet import Sheet
 from shoplib.tables.plywood import plywood_limits
@@ -163,3 +163,12 @@ def test_a_mistyped_reading_is_a_stop():
     wrong = replace(sheet, readings=(*sheet.readings[1:], inches("0.966")))
     told = [f for f in check(solve(replace(plan, sheets=plan.sheets | {"case sheet": wrong}))) if f.level == "stop"]
     assert any(f.check == "readings" and "0.966 in" in f.text for f in told)
+
+
+@pytest.mark.parametrize(("apart", "stops"), [("1/16", False), ("0.064", True), ("0.08", True)])
+def test_readings_of_one_sheet_lie_within_a_sixteenth(apart, stops):
+    """PS 1 lets a sheet be 1/32 in over or under its name, so one sheet cannot read farther apart than twice that."""
+    low = inches("0.7")
+    sheet = Sheet("case sheet", "plywood", inches("3/4"), (low, low + inches(apart)))
+    found = unlike_in(sheet, INCH_STYLE)
+    assert [(f.level, f.amount) for f in found] == ([("stop", inches(apart))] if stops else [])

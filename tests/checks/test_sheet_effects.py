@@ -84,3 +84,12 @@ def test_inset_fronts_leave_their_room_to_the_boxes_and_box_sides_theirs_to_the_
 
 def test_a_sheet_from_which_no_size_follows_is_not_told():
     assert [f for f in check(solve(CASE)) if f.check == "sheets" and f.text.startswith("thin sheet")] == []
+
+
+def test_two_stretchers_are_one_level_of_the_case():
+    """Both lie at one height: bottom and stretchers take twice the thickness out of the height."""
+    plans = [with_sheet("case sheet", r, r) for r in ("23/32 in", "0.69 in")]
+    named, read = (replace(plan, carcass=replace(plan.carcass, top="stretchers")) for plan in plans)
+    by = read_length("23/32 in") - read_length("0.69 in")
+    assert inside_height(read) - inside_height(named) == 2 * by
+    assert "the inside is 0.0575 in higher" in told(read, "case sheet").text

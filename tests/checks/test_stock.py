@@ -60,3 +60,11 @@ def test_sheets_of_unknown_size_are_one_note():
 def test_solid_stock_is_bought_to_length():
     solid = {"case sheet": replace(SHEETS["case sheet"], kind="solid", length=None, width=None)}
     assert found(shelf(3000, 300), sheets=solid) == ()
+
+
+def test_a_turned_board_is_held_against_both_sides_of_its_sheet():
+    """2440 x 1220: 1000 x 2500 turned is 60 too long, 1300 x 2000 turned is 80 too wide."""
+    (long,) = found(shelf(1000, 2500, grain="none"))
+    (wide,) = found(shelf(1300, 2000, grain="none"))
+    assert (long.amount, wide.amount) == (ticks(60), ticks(80))
+    assert found(shelf(1000, 2440, grain="none")) == ()

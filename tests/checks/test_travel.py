@@ -58,3 +58,10 @@ def test_wood_shared_before_anything_moves_is_left_to_the_overlap_check():
 def test_no_travel_and_an_empty_group_are_fine():
     assert pulled(by=(0, 0, 0)) == ()
     assert find_blocked_travel(cabinet(case_boards(), travel=(Travel("bay 9", (0, -1, 0)),))) == ()
+
+
+def test_what_stands_in_the_way_is_measured_across_the_run_and_not_along_it():
+    """A strip 2 mm thick that hangs 4 mm low is cut 4 mm narrower, not made 2 mm thinner."""
+    found = pulled(board("strip", (18, 0, 196), (482, 2, 230), "y", sheet="box sheet"))
+    assert {f.amount for f in found} == {ticks(4)}
+    assert all("4 mm of it stands in the way up and down" in f.text for f in found)

@@ -188,3 +188,13 @@ def test_all_drawers_alike_are_one_finding_that_names_parts_by_what_they_do():
         "box left and box right of bay 1 drawers 1 and 2: "
         "5 mm of wood is left under the groove for the box bottom, less than half of 12 mm."
     )
+
+
+@pytest.mark.parametrize(("face", "cut"), [("inner", outer), ("outer", dado)])
+@pytest.mark.parametrize(("depth", "expected"), [(8.9, []), (9, []), (10, [("stop", 2)])])
+def test_a_hole_and_a_dado_from_either_face_leave_what_both_leave(face, cut, depth, expected):
+    """18 less 6 less the hole, whichever of the two comes from the inside."""
+    bored = side(cut(6))
+    assert found_in(replace(bored, cuts=(*bored.cuts, peg(depth, face)))) == [
+        (level, ticks(left)) for level, left in expected
+    ]

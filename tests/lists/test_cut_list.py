@@ -137,3 +137,11 @@ def test_a_mirrored_board_is_of_the_same_kind_only_if_it_can_be_turned_into_itse
     itself = any({(p.to_board(c.box).low, p.to_board(c.box).high) for c in mirrored} == wood for p in places)
     found = rows(board("one", tuple(set(cuts))), board("mirrored", tuple(set(mirrored))))
     assert (len(found) == 1) == itself
+
+
+def test_holes_of_another_depth_make_a_row_of_their_own_unless_both_go_through():
+    def bored(name, depth):
+        return board(name, (Hole("hole", (70, 10, SIZE[2]), "w", 5, depth),))
+
+    assert len(rows(bored("a", 6), bored("b", 4))) == 2
+    assert rows(bored("a", SIZE[2]), bored("b", SIZE[2] + 2)) == [("a", "b")]

@@ -8,6 +8,7 @@ from shoplib.checks import check
 from shoplib.documents.hand_list import parse_hand_list
 from shoplib.lists.compare import compare
 from shoplib.lists.cut_list import kinds
+from shoplib.measure import INCH
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Back, Bay, Carcass, Fronts, JointChoice
 from tests.lists.projects import chest, stand
@@ -152,3 +153,23 @@ def test_cuts_in_words_that_are_not_read_are_no_difference_but_are_told():
     assert comparison.differences == ()
     assert comparison.what.unread == (("cuts", 4, "dadoes as usual"),)
     assert not comparison.what.whole
+
+
+def test_a_cut_one_step_off_is_told_and_two_steps_leave_the_shelf_crooked():
+    """The stand is listed to 0.1 mm: half a step is rounding, a whole one is another cut."""
+    (found,) = edited(stand(), ("left side", "260.6 mm", "260.7 mm"))
+    assert found.lines[0][1].endswith("is 260.7 mm from the bottom end, planned 260.6 mm: 0.1 mm high.")
+    assert not any("not lie level" in sentence for sentence in found.would)
+    (found,) = edited(stand(), ("left side", "260.6 mm", "260.8 mm"))
+    assert any("bay 1 shelf 1 would not lie level" in sentence for sentence in found.would)
+
+
+def test_the_gap_at_the_end_takes_up_what_a_cut_is_shallow():
+    """1/16 in is left at the end of each rabbet: 0.1 in shallow holds the sides 0.0375 in off, 0.05 in not at all."""
+    carcass = Carcass("case sheet", corner=JointChoice("rabbet", end_gap=INCH // 16), back=Back("none"))
+    project = chest(bays=(Bay("open"),), fronts=Fronts("none"), carcass=carcass)
+    sides = "left side; right side"
+    (found,) = edited(project, (sides, "0.352 in deep", "0.252 in deep"))
+    assert "the cabinet comes 5/64 in too wide" in found.would  # 0.075 in at the nearest 1/64
+    (found,) = edited(project, (sides, "0.352 in deep", "0.302 in deep"))
+    assert not any("too wide" in sentence for sentence in found.would)
