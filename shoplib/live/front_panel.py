@@ -17,7 +17,7 @@ from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.percent_control import PercentControl
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
-from shoplib.measure import INCH_STYLE, MM_STYLE, Style, write_brief, write_length, write_measured
+from shoplib.measure import INCH_STYLE, MM_STYLE, Style, share, write_brief, write_length, write_measured
 from shoplib.model.cabinet import solve
 from shoplib.model.front_face import Face, divider_off, face_of, front_too_high, front_too_wide
 from shoplib.model.project import ImpossibleProject
@@ -92,7 +92,8 @@ def front_panel(unit: str = "in") -> Panel:
         }, "Rows in line let the eye run across both bays."),
         Group(WRONG, {
             "part": choose_one("Off", (NO_PART, TOO_HIGH, TOO_LOW, TOO_WIDE, DIVIDER), NO_PART),
-            "over": length("By", start.gap, ("1/64 in", "1/2 in", "1/64 in"), ("0.2 mm", "12 mm", "0.2 mm")),
+            "over": length("By", share(start.gap, 2, 1)[0], ("1/64 in", "1/2 in", "1/64 in"),
+                           ("0.1 mm", "12 mm", "0.1 mm")),
         }, "The fronts are set from the bottom up, each with a spacer on the one below and at its left."),
         Group(SEASON, {
             "wood": choose_one("Fronts of", (SOLID, *woods()), "white oak, commercial"),

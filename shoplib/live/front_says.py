@@ -39,8 +39,7 @@ def findings(face: Face, planned: Face, choices: FrontChoices, part: str, over: 
     """
     gaps = gaps_of(face)
     found = [
-        _finding("stop", f"No gap is left {_between(gap)}: they want {how_much(-gap.size, style)} of the same room.")
-        for gap in gaps if gap.size < 0
+        _finding("stop", f"No gap is left {_between(gap)}: {_pressed(gap, style)}.") for gap in gaps if gap.size <= 0
     ]
     if over:
         before = {gap.between: gap.size for gap in gaps_of(planned)}
@@ -75,6 +74,10 @@ def _where_it_shows(off: list[str], part: str, by: str) -> Finding:
 
 def _finding(level: str, text: str) -> Finding:
     return Finding("fronts", level, (), text)
+
+
+def _pressed(gap: FrontGap, style: Style) -> str:
+    return f"they want {how_much(-gap.size, style)} of the same room" if gap.size else "they touch"
 
 
 def _between(gap: FrontGap) -> str:

@@ -1,20 +1,17 @@
 // One whole percentage, asked for with a slider and a box that always show the same value.
 
-let made = 0;
-
 function render({ model, el }) {
   const low = model.get("low");
   const high = model.get("high");
   const root = document.createElement("div");
   root.className = "shop-length";
-  const label = document.createElement("label");
+  const label = document.createElement("span");
   label.className = "shop-length-label";
   label.textContent = model.get("label");
   const slider = document.createElement("input");
   slider.type = "range";
   slider.className = "shop-length-slider";
-  slider.id = `shop-percent-${(made += 1)}`;
-  label.htmlFor = slider.id;
+  slider.setAttribute("aria-label", model.get("label"));
   const box = document.createElement("span");
   box.className = "shop-length-box";
   const text = document.createElement("input");

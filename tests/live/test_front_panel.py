@@ -145,6 +145,8 @@ def test_one_front_too_high_takes_the_last_gap(unit):
     gaps = dict(panel.outcome.tables[1].rows)
     assert gaps["front 3 to top"] == {"in": "1/16 in", "mm": "2 mm"}[unit]
     assert "shows at 1 gap: front 3 to top" in text_of(panel)
+    panel.enter("over", {"in": "1/8", "mm": "3"}[unit])
+    assert "No gap is left between front 3 and top: they touch." in text_of(panel)
     panel.enter("over", {"in": "1/4", "mm": "6"}[unit])
     assert "It does not go together".lower() in panel.message and ">clash<" in panel.outcome.drawings[0].svg
     assert {each.level for each in panel.outcome.findings} >= {"stop"}
