@@ -102,7 +102,6 @@ def _joint(joint: Joint) -> dict:
         "depth": to_mm(joint.depth),
         "fit": to_mm(joint.fit),
         "end_gap": to_mm(joint.end_gap),
-        "locates": joint.locates,
         "tongue": to_mm(joint.tongue),
     }
 

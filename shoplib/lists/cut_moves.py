@@ -34,7 +34,7 @@ class CutMoves:
         changed: dict[Pair, int] = {}
         axes = set()
         for joint in cabinet.joints:
-            if joint.receives not in cuts or not joint.locates:
+            if joint.receives not in cuts:
                 continue
             receives, enters = cabinet.by_name[joint.receives], cabinet.by_name[joint.enters]
             rooms = _rooms(joint, receives, cuts[joint.receives])
@@ -84,5 +84,5 @@ def _shallower(planned: Box, made: Box, joint: Joint, axis: int) -> int:
 def _tightest(cabinet: Cabinet, pair: Pair, pushed: Mapping[Pair, int]) -> int:
     """What the shallowest cut on the same side of the receiving board allows."""
     axis = next(j.axis for j in cabinet.joints if (j.receives, j.enters) == pair)
-    beside = [j for j in cabinet.joints if j.receives == pair[0] and j.axis == axis and j.locates]
+    beside = [j for j in cabinet.joints if j.receives == pair[0] and j.axis == axis]
     return max(pushed.get((j.receives, j.enters), 0) for j in beside)

@@ -95,7 +95,7 @@ class Neighbours:
         """Where each board that this one goes into has it, along an axis that the joint does not run along."""
         held = {}
         for joint in self.meeting[board.name]:
-            if joint.enters == board.name and joint.locates and "xyz".index(joint.axis[1]) != axis:
+            if joint.enters == board.name and "xyz".index(joint.axis[1]) != axis:
                 holder = self.by_name[joint.receives]
                 own, moved = (self.moves.get(name, STILL)[axis] for name in (board.name, holder.name))
                 by_cut = self.cut_moves.carried.get((holder.name, board.name), _NOT)[axis]
@@ -107,7 +107,7 @@ class Neighbours:
         """Where what lies to its left, in front or below it, and meets it along the axis, lets it stand."""
         against = []
         for joint in self.meeting[board.name]:
-            if not joint.locates or "xyz".index(joint.axis[1]) != axis:
+            if "xyz".index(joint.axis[1]) != axis:
                 continue
             other = self.by_name[joint.receives if joint.enters == board.name else joint.enters]
             if _middle(other.box, axis) < _middle(board.box, axis) and other.role not in _PANELS:

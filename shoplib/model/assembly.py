@@ -90,7 +90,7 @@ class Assembly:
                 if tongue >= enters.sheet.thickness:
                     raise ImpossibleProject(key + ".tongue", f"it must be thinner than the {enters.name}")
             name = kind or ("tongue" if tongue else "rabbet" if flush else "dado")
-            joint = Joint(name, enters.name, receives.name, axis, depth, choice.fit, choice.end_gap, True, tongue)
+            joint = Joint(name, enters.name, receives.name, axis, depth, choice.fit, choice.end_gap, tongue)
         self._fittings.append(Fitting(joint, choice, stopped_run, key))
 
     def finish(self, measured: Mapping[str, PartSize] = NO_PARTS) -> tuple[tuple[Board, ...], tuple[Joint, ...]]:

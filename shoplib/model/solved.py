@@ -17,8 +17,7 @@ class Joint:
 
     `depth` is the depth of the cut from the face of the receiving board (0 for a butt), `fit` what
     the cut is wider than the thickest reading, `end_gap` what the cut is deeper than the board
-    enters. `locates` is true where the joint fixes the place of the entering board.
-    `tongue` is 0 where the whole thickness enters, else the thickness of the tongue.
+    enters. `tongue` is 0 where the whole thickness enters, else the thickness of the tongue.
     """
 
     kind: str
@@ -28,7 +27,6 @@ class Joint:
     depth: int = 0
     fit: int = 0
     end_gap: int = 0
-    locates: bool = True
     tongue: int = 0
 
 

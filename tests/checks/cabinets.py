@@ -48,7 +48,7 @@ def board(name, low, high, thin, *cuts, sheet="case sheet", group="case", role="
 
 def joint(kind, enters, receives, axis, depth=0, fit=0, end_gap=0, tongue=0):
     """A joint with its sizes in millimetres."""
-    return Joint(kind, enters, receives, axis, ticks(depth), ticks(fit), ticks(end_gap), True, ticks(tongue))
+    return Joint(kind, enters, receives, axis, ticks(depth), ticks(fit), ticks(end_gap), ticks(tongue))
 
 
 def cabinet(boards, joints=(), *, space=None, **more):

@@ -148,7 +148,7 @@ def bench_case() -> Cabinet:
     gaps = (Gap(("bay 1 drawer 1 front", "bay 1 drawer 2 front"), "z", INCH // 8),)
     joints = (
         Joint("dado", "bottom", "left side", "-x", D, INCH // 64, INCH // 64),
-        Joint("rabbet", "back", "left side", "-x", rabbet, 0, 0, False),
+        Joint("rabbet", "back", "left side", "-x", rabbet),
         Joint("dado", "divider 1", "bottom", "-z", D, INCH // 64, INCH // 64),
     )
     sheets = {name: Sheet(name, "plywood", t) for name, t in

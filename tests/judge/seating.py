@@ -13,7 +13,7 @@ from tests.judge.solids import OVERLAP, SAME, box, direction, is_hole
 PROBE = 0.01
 """Thickness of the probe (mm)."""
 BACKED = 0.05
-"""Share of the probe's end that must find wood behind it in a joint that locates."""
+"""Share of the probe's end that must find wood behind it in a joint."""
 
 
 def seating_faults(plan, bodies):
@@ -30,8 +30,7 @@ def seating_faults(plan, bodies):
 
 def _joint_faults(joint, enters, receives, sheet):
     axis, sign = direction(joint["axis"])
-    locates = joint.get("locates", True)
-    if locates and enters.group != receives.group:
+    if enters.group != receives.group:
         yield f"it fastens {enters.group} to {receives.group}"
     if joint["depth"] < 0 or joint["end_gap"] < 0:
         yield f"the depth is {joint['depth']} and the end gap {joint['end_gap']}"
@@ -49,7 +48,7 @@ def _joint_faults(joint, enters, receives, sheet):
         yield f"reaches {reach:.4f} mm past the face, not {wanted:.4f}"
         return
     probe = _last_slice(over, axis, sign, tip)
-    yield from _room_faults(probe, receives, axis, sign, tip, joint, locates)
+    yield from _room_faults(probe, receives, axis, sign, tip, joint)
     if joint["depth"] > SAME and not _has_outline_for(receives, joint["enters"]):
         foot = np.array(probe.bounding_box()).reshape(2, 3)
         yield from _cut_faults(joint, enters, receives, axis, sign, face, foot, sheet)
@@ -68,19 +67,18 @@ def _last_slice(solid, axis, sign, tip):
     return solid.trim_by_plane(tuple(normal), sign * tip - PROBE)
 
 
-def _room_faults(probe, receives, axis, sign, tip, joint, locates):
+def _room_faults(probe, receives, axis, sign, tip, joint):
     gap = joint["end_gap"]
     if gap > SAME:
         room = _stretched(probe, axis, sign, tip, gap)
         filled = (room ^ receives.wood).volume()
         if filled > OVERLAP:
             yield f"{filled:.4f} mm3 of wood in the {gap} mm left at the end"
-    if locates:
-        shift = np.zeros(3)
-        shift[axis] = sign * (gap + PROBE)
-        behind = (probe.translate(tuple(shift)) ^ receives.wood).volume()
-        if behind < BACKED * probe.volume():
-            yield f"no wood {gap} mm behind its end"
+    shift = np.zeros(3)
+    shift[axis] = sign * (gap + PROBE)
+    behind = (probe.translate(tuple(shift)) ^ receives.wood).volume()
+    if behind < BACKED * probe.volume():
+        yield f"no wood {gap} mm behind its end"
 
 
 def _stretched(probe, axis, sign, tip, length):

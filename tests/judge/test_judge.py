@@ -80,11 +80,6 @@ class TestJoints:
         cut_for(plan, "left side", "bottom")["high"][2] += 0.5
         assert told(plan, "bottom in left side", "no wood 0.2 mm behind its end")
 
-    def test_too_deep_is_allowed_where_the_joint_does_not_locate(self, plan):
-        cut_for(plan, "left side", "bottom")["high"][2] += 0.5
-        joint(plan, "bottom", "left side")["locates"] = False
-        assert [f for f in judge(plan) if "behind its end" in f] == []
-
     def test_groove_low(self, plan):
         groove = cut_for(plan, "bay 1 drawer 1 left", "bay 1 drawer 1 box bottom")
         groove["low"][1] -= 1
