@@ -10,7 +10,10 @@ from shoplib.tables.slides import DATA
 
 @dataclass(frozen=True, slots=True)
 class ScrewRow:
-    """A gauge, the lengths it is sold in, and the wood that must stay before its point; ticks."""
+    """A gauge, the lengths it is sold in, and the wood that must stay before its point; ticks.
+
+    `spare` is 0 for screws into an end, before which no face lies.
+    """
 
     use: str
     gauge: str
@@ -29,7 +32,10 @@ def screws() -> dict[str, ScrewRow]:
         rows = tomllib.load(file)["screw"]
     return {
         row["use"]: ScrewRow(
-            row["use"], row["gauge"], tuple(map(read_length, row["lengths"])), read_length(row["spare"])
+            row["use"],
+            row["gauge"],
+            tuple(map(read_length, row["lengths"])),
+            read_length(row["spare"]) if "spare" in row else 0,
         )
         for row in rows
     }
