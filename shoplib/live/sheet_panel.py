@@ -114,6 +114,7 @@ def _standard(nominal: int, sold: str) -> list[Table]:
     for surface, called in (("unsanded", "unsanded, touch-sanded, overlaid"), ("sanded", "sanded")):
         row = plywood_limits(surface).get(nominal)
         if row:
+            called += "" if row.confidence == "read" else " (worked out from its rule)"
             rows.append((called, write_measured(row.least, INCH_STYLE), write_measured(row.greatest, INCH_STYLE)))
     head, title = ("Surface", "Least", "Greatest"), f"What PS 1, a plywood standard, allows a sheet called {sold}"
     return [Table(title, head, rows, name="standard/")] if rows else []

@@ -195,6 +195,15 @@ def test_a_sheet_that_its_standard_does_not_allow_is_told():
     assert told.level == "note" and "has none called 18 mm" in told.text and len(panel.outcome.tables) == 1
 
 
+def test_limits_that_were_not_printed_but_worked_out_are_told_as_such():
+    """The sanded limits are computed from the rule of PS 1 (data/plywood_limits.csv, column confidence)."""
+    standard = next(table for table in sheet_panel("in").outcome.tables if table.name == "standard/")
+    assert [row[0] for row in standard.rows] == [
+        "unsanded, touch-sanded, overlaid", "sanded (worked out from its rule)",
+    ]  # fmt: skip
+    assert standard.rows[1][1:] == ("0.7344 in", "0.7656 in")  # 3/4 in and 1/64 in less or more
+
+
 @pytest.mark.parametrize("unit", ["in", "mm"])
 def test_another_name_moves_the_readings_near_it(unit):
     panel = sheet_panel(unit)
