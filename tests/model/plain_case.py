@@ -10,10 +10,11 @@ from itertools import pairwise
 
 import pytest
 
+from shoplib.checks import check
 from shoplib.measure import Style
 from shoplib.model.board import Board, BoxCut
 from shoplib.model.cabinet import solve
-from shoplib.model.project import Bay, Carcass, Drawers, Fronts, JointChoice, Project, Size
+from shoplib.model.project import Bay, Carcass, Drawers, Fronts, ImpossibleProject, JointChoice, Project, Size
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
 
@@ -102,6 +103,18 @@ def drawer_case(unit: Unit, *, fronts="inset", gap="1/8", reveal="1/8", columns=
     sheet, beside = ("" if fronts == "none" else "front sheet"), ((unit.of(reveal),) if fronts == "overlay" else ())
     kinds = Fronts(fronts, sheet, unit.of(gap), unit.of(gap), *beside)
     return a_case(unit, bays=(Bay("drawers", drawers=replace(usual, **(rule or {}))),) * columns, fronts=kinds, **more)
+
+
+def stops(project: Project) -> list[str]:
+    """What the dry-fit stops at."""
+    return [finding.text for finding in check(solve(project)) if finding.level == "stop"]
+
+
+def refusal(project: Project) -> str:
+    """The key for which the project is refused."""
+    with pytest.raises(ImpossibleProject) as refused:
+        solve(project)
+    return refused.value.key
 
 
 def each(names: str, *rows):
