@@ -18,7 +18,7 @@ from shoplib.model.solved import Cabinet
 Side = tuple[int, int]
 """One side of a board: the own axis (0, 1, 2) and -1 for the low, +1 for the high end of it."""
 
-_LENGTH = r"\d+(?:[ -]\d+/\d+|/\d+|[.,]\d+)?\s*(?:mm|cm|m\b|in\b|inch\b|\")?(?:\s*\([+-][\d.]+\s*(?:in|mm)\))?"
+_LENGTH = r"\d+(?:[ -]\d+/\d+|/\d+|[.,]\d+)?\s*(?:mm|cm|m\b|in\b|inch\b|\")?(?:\s*\([+-][\d.,]+\s*(?:in|mm)\))?"
 _LENGTHS = rf"{_LENGTH}(?:(?:\s*,\s*|\s+and\s+){_LENGTH})*"
 _SIDE = r"(?:the )?(inside|outside|left|right|front|back|top|bottom)(?: (?:face|end|edge|side))?"
 _NOUN = re.compile(r"^(?:\d+ )?(dado|rabbet|groove|notch|(?:[a-z]+ )*hole)(?:e?s)?\b")

@@ -8,7 +8,7 @@ from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 
 _LENGTH = re.compile(
-    r"\d+(?:[ -]\d+/\d+|/\d+|[.,]\d+)?\s*(?:mm|cm|inch|in|\")?(?:\s*\([+-][\d.]+\s*(?:in|mm)\))?",
+    r"\d+(?:[ -]\d+/\d+|/\d+|[.,]\d+)?\s*(?:mm|cm|inch|in|\")?(?:\s*\([+-][\d.,]+\s*(?:in|mm)\))?",
     re.IGNORECASE,
 )
 _GRAIN = {

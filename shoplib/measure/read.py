@@ -39,7 +39,7 @@ _LENGTH = re.compile(
         (?: (?:(\d+) (?:\ |-\ ?))? (\d+)/(\d+)               # whole, numerator, denominator
           | (\d+(?:[.,]\d+)?|\.\d+) )                          # or a decimal
         (?: \ ? ([a-z]+\.?|['"]) )?                            # unit
-        (?: \ ? \( ([+-]) (\d+(?:\.\d+)?|\.\d+) \ ? (in|mm) \) )?   # rest
+        (?: \ ? \( ([+-]) (\d+(?:[.,]\d+)?|\.\d+) \ ? (in|mm) \) )?   # rest
     """,
     re.ASCII | re.VERBOSE,
 )
@@ -53,8 +53,9 @@ def read_length(
 
     Read: `23 5/8 in`, `23-5/8"`, `5/8 in`, `1' 11 5/8"`, `2 ft 3 in`, `23.625 in`, `601.5 mm`, `18,2 mm`,
     `60 cm`, `0.6 m`, fraction signs, primes and curly quotes, and what `write_length` writes, rest
-    included. A pint quantity of length is read too. Fractions (halves to 128ths) are exact; a decimal
-    that is no whole number of ticks goes to the nearest tick, at most 0.00000625 mm off.
+    included (with a comma too, as a spreadsheet may write it). A pint quantity of length is read too.
+    Fractions (halves to 128ths) are exact; a decimal that is no whole number of ticks goes to the nearest
+    tick, at most 0.00000625 mm off.
 
     `what` names the place in the sentence. `unit` ("in" or "mm") stands in where the text has none:
     only a control with its unit printed beside it passes it. `zero` allows 0; `negative` allows a
@@ -154,7 +155,7 @@ def _read(text: str, default: str | None) -> int:
         return ticks
     if (rest_unit == "in") != (per % INCH == 0):
         raise LengthError(faults.mixed(text))
-    above, below = _decimal(rest)
+    above, below = _decimal(rest.replace(",", "."))  # far too small for a comma that parts thousands
     more = nearest(above * UNITS[rest_unit], below)
     if more > _LARGEST_REST:
         raise LengthError(faults.large_rest(text))
