@@ -28,7 +28,7 @@ from shoplib.lists.sizes_compared import (
 from shoplib.lists.typed import TypedRow, all_of, assign
 from shoplib.lists.words_compared import grain_of, lengths_off, words_off
 from shoplib.lists.writing import Writing
-from shoplib.model.board import Board, Cut
+from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.box import Point
 from shoplib.model.placement import directions
 from shoplib.model.solved import Cabinet, Finding
@@ -97,7 +97,7 @@ def compare(cabinet: Cabinet, rows: tuple[TypedRow, ...], dry_fit: Judge) -> Com
     empty_says_none = any(not cuts.unread for cuts in cuts_of.values())
     for row, boards in assigned.boards:
         off += _sizes(row, boards, cabinet)
-        said = list(contradictions(row, cabinet))
+        said = contradictions(row, boards, cabinet)
         if boards:
             sayings, unknown = _sayings(row, boards, cabinet, parts)
             cuts = cuts_of.get(row.line) or (cuts_off("", boards, cabinet) if empty_says_none else CutsOff())
@@ -150,7 +150,7 @@ def _sayings(
         else:
             said += [f"{name}: {'; '.join(off)}."] if off else []
     turned = [board for board in boards if swapped(row, board, cabinet)]
-    said += [swapped_text(turned, cabinet)] if turned else finished_off(row, boards[0], cabinet)
+    said += [swapped_text(row, turned, cabinet)] if turned else finished_off(row, boards[0], cabinet)
     return said, unread
 
 
@@ -162,11 +162,17 @@ def _cuts_as_typed(row: TypedRow, boards: tuple[Board, ...], cuts: CutsOff) -> l
 
 def _cuts_missing(row: TypedRow, boards: tuple[Board, ...], cuts: CutsOff, cabinet: Cabinet) -> Difference:
     """Cuts that the row leaves out; where others of its cuts are off too, those are told with the slip."""
-    names = all_of(boards, cabinet)
-    entering = [cabinet.by_name[cut.for_board] for cut in cuts.missing if cut.for_board in cabinet.by_name]
-    has = "has" if len(entering) == 1 else "have"
-    would = f"{all_of(entering, cabinet)} {has} nothing to go into in {boards[0].name}"
-    return Difference(((row.line, f"{names}: {cuts.left_out}."),), "", (would,) if entering else ())
+    into: dict[type, dict[str, Board]] = {BoxCut: {}, Hole: {}}
+    for cut in cuts.missing:
+        if cut.for_board in cabinet.by_name:
+            into[type(cut)][cut.for_board] = cabinet.by_name[cut.for_board]
+    would = []
+    if into[BoxCut]:
+        has = "has" if len(into[BoxCut]) == 1 else "have"
+        would.append(f"{all_of([*into[BoxCut].values()], cabinet)} {has} nothing to go into in {boards[0].name}")
+    if into[Hole]:
+        would.append(f"no screw goes through {boards[0].name} into {all_of([*into[Hole].values()], cabinet)}")
+    return Difference(((row.line, f"{all_of(boards, cabinet)}: {cuts.left_out}."),), "", tuple(would))
 
 
 def _odd_cuts(row: TypedRow, boards: tuple[Board, ...], cuts: CutsOff, cabinet: Cabinet) -> list[str]:

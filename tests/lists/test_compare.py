@@ -314,12 +314,41 @@ def test_a_line_of_which_no_size_can_be_read_has_not_its_sizes_swapped():
     assert compare(cabinet, rows.rows, check).differences == ()
 
 
-def test_columns_that_contradict_each_other_are_told_and_the_edited_one_is_judged():
+def test_of_two_columns_the_edited_one_is_taken():
     cabinet = solve(stand())
-    columns = ["names", "length", "length_mm", "width"]
-    edited = told(cabinet, typed(cabinet, set_size("left side", "length_mm", "780"), columns=columns))
-    text = all_text(edited)
-    assert "left side: length `800 mm` and length_mm `780` are 20 mm apart; make them say the same." in text
+    columns = ["names", "length", "length_mm", "width", "width_mm"]
+    for column, cell, other in (("length_mm", "780", "length"), ("length", "780 mm", "length_mm")):
+        text = all_text(told(cabinet, typed(cabinet, set_size("left side", column, cell), columns=columns)))
+        assert (
+            "left side: length 780 mm, planned 800 mm: 20 mm short. "
+            f"Taken from `{column}`; `{other}` still says what the plan does."
+        ) in text
+        assert "make them say the same" not in text
+
+
+def test_of_two_columns_the_edited_ones_have_changed_places():
+    cabinet = solve(stand())
+
+    def swap(row):
+        if row["names"] == "left side":
+            row["length"], row["width"] = row["width"], row["length"]
+
+    (found,) = told(cabinet, typed(cabinet, swap, columns=["names", "length", "length_mm", "width", "width_mm"]))
+    assert found.lines[0][1].startswith("left side: length and width have changed places; ")
+    assert found.lines[0][1].endswith(
+        "Taken from `length` and `width`; `length_mm` and `width_mm` still say what the plan does."
+    )
+
+
+def test_two_columns_that_were_both_edited_and_contradict_each_other_are_told():
+    cabinet = solve(stand())
+
+    def edit(row):
+        if row["names"] == "left side":
+            row["length"], row["length_mm"] = "790 mm", "780"
+
+    text = all_text(told(cabinet, typed(cabinet, edit, columns=["names", "length", "length_mm", "width"])))
+    assert "left side: length `790 mm` and length_mm `780` are 10 mm apart; make them say the same." in text
     assert "length 780 mm, planned 800 mm: 20 mm short" in text
 
 
@@ -385,3 +414,18 @@ def test_one_collision_of_two_drawers_is_told_once():
         "bay 1 drawer 2 and bay 1 drawer 3 have no room: "
         "bay 1 drawer 2 front and bay 1 drawer 3 front overlap by 7/8 in"
     ]
+
+
+def test_forgotten_screw_holes_are_told_with_what_no_screw_goes_into():
+    cabinet = solve(read_project(next(path for path in PROJECTS if "under_bench" in path.stem)))
+
+    def forget(row):
+        row["cuts"] = "; ".join(cut for cut in row["cuts"].split("; ") if "screw hole" not in cut)
+
+    found = {found.lines[0][1].partition(":")[0]: found for found in told(cabinet, typed(cabinet, forget))}
+    panel, cleat = found.pop("bay 2 pull-out panel"), found.pop("bay 2 pull-out cleat")
+    assert not found
+    assert "cuts leave out 3 screw holes 3/16 in across" in panel.lines[0][1]
+    assert panel.would == ("no screw goes through bay 2 pull-out panel into bay 2 pull-out cleat",)
+    assert "no cuts, planned 2 screw holes 3/16 in across" in cleat.lines[0][1]
+    assert cleat.would == ("no screw goes through bay 2 pull-out cleat into bay 2 pull-out front",)
