@@ -26,8 +26,8 @@ def write_files(folder: Path | str, files: Mapping[str, bytes]) -> None:
     Each is written in full beside its place and then put there in one step, so a reader never sees half
     a file. If one cannot be put in its place, those that were replaced before it get their old content
     back. A request to end (Ctrl+C, a closed terminal, a shut-down) waits until all are in place; only a program
-    that is killed outright between two of them leaves some new and some old. The bytes are written as they are;
-    line ends are the caller's.
+    that is killed outright leaves what it had done: some files new and some old, and those it had not yet put in
+    place under hidden names that end in `.part`. The bytes are written as they are; line ends are the caller's.
 
     >>> import tempfile
     >>> with tempfile.TemporaryDirectory() as folder:
