@@ -8,6 +8,7 @@ from shoplib.model.box import Box
 from shoplib.model.carcass import BUTT, Opening
 from shoplib.model.drawer_box import BoxPlace
 from shoplib.model.project import ImpossibleProject
+from shoplib.model.screw_room import room_for_screw
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Hardware, Screw
 from shoplib.tables.screws import screws
@@ -21,7 +22,7 @@ def screw_into(board: Blank, use: str, count: int, before: int = 0) -> Screw | N
     thinnest readings, for there the point comes through first.
     """
     row = screws()[use]
-    length = largest_fitting(row.lengths, before + board.sheet.thinnest - row.spare)
+    length = largest_fitting(row.lengths, room_for_screw(before, board.sheet.thinnest, row.spare))
     return None if length is None else Screw(row.gauge, length, board.name, count)
 
 
