@@ -84,7 +84,7 @@ def main() -> int:
         nbformat.write(notebook, source)
         (Path(folder) / "lab").mkdir()
         with running_lab(Path(folder) / "lab") as place:
-            lab = Lab(browser, *place)
+            lab = Lab(browser, *place, "bench")
             return measure(lab.open(lab.copy(source)), keys)
 
 

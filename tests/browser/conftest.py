@@ -1,4 +1,4 @@
-"""Fixtures of the browser tests: one Chromium and one JupyterLab for all of them."""
+"""Fixtures of the browser tests: one Chromium and one JupyterLab for all of them, a folder for each file of tests."""
 
 import pytest
 
@@ -12,6 +12,13 @@ def browser():
 
 
 @pytest.fixture(scope="session")
-def lab(browser, tmp_path_factory):
-    with harness.running_lab(tmp_path_factory.mktemp("lab")) as (address, token, work):
-        yield harness.Lab(browser, address, token, work)
+def running_lab(tmp_path_factory):
+    with harness.running_lab(tmp_path_factory.mktemp("lab")) as running:
+        yield running
+
+
+@pytest.fixture(scope="module")
+def lab(browser, running_lab, request):
+    """JupyterLab, with a folder of notebooks of this file's own: answers and choices are kept beside a notebook."""
+    address, token, root = running_lab
+    return harness.Lab(browser, address, token, root, request.module.__name__.rpartition(".")[2])

@@ -140,17 +140,18 @@ def _wait_for(url: str, server: subprocess.Popen, log: Path, seconds: float = 60
 
 
 class Lab:
-    """A running JupyterLab seen through one browser."""
+    """A running JupyterLab seen through one browser; `work` is the folder under its `root` that notebooks lie in."""
 
-    def __init__(self, browser, address: str, token: str, work: Path):
-        self.browser, self.address, self.token, self.work = browser, address, token, work
+    def __init__(self, browser, address: str, token: str, root: Path, folder: str):
+        self.browser, self.address, self.token, self.root, self.work = browser, address, token, root, root / folder
+        self.work.mkdir(exist_ok=True)
         self.outside: list[str] = []
 
     def copy(self, notebook: Path, name: str | None = None) -> str:
-        """Put a throwaway copy of a notebook before JupyterLab; gives its name there."""
+        """Put a throwaway copy of a notebook before JupyterLab; gives its path there."""
         target = self.work / (name or notebook.name)
         shutil.copy(notebook, target)
-        return target.name
+        return target.relative_to(self.root).as_posix()
 
     def open(self, name: str, width: int = 1400, height: int = 1200) -> "Page":
         """Open a notebook in a fresh workspace, in a browser without history."""

@@ -45,10 +45,8 @@ def theme(opened, name: str) -> None:
 
 @pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
 def test_nothing_serious_light_and_dark(lab, page):
-    # In a folder of its own: what is answered here is not kept among what other tests answer.
-    place = lab.work / "looked_at"
-    shutil.copytree(NOTEBOOKS / "pictures", place / "pictures", dirs_exist_ok=True)
-    opened = lab.open(f"looked_at/{lab.copy(page, f'looked_at/{page.name}')}", height=900)
+    shutil.copytree(NOTEBOOKS / "pictures", lab.work / "pictures", dirs_exist_ok=True)
+    opened = lab.open(lab.copy(page), height=900)
     opened.run_all(awake=0 if page.stem == "glossary" else 1)
     for button in opened.page.locator(".shop-panel td [data-ask]").all()[:1]:
         button.click()

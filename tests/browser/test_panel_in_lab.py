@@ -168,9 +168,10 @@ def test_a_saved_page_shows_a_still_picture_until_it_is_run(lab, opened, noteboo
     assert not opened.page.locator(".shop-still").is_visible()
     opened.menu("docmanager:save", "File")
     opened.page.wait_for_timeout(1_000)
-    saved = (lab.work / notebook).read_text(encoding="utf-8")
-    lab.work.joinpath("from_elsewhere.ipynb").write_text(saved.replace("# Bench case", "# From elsewhere"))
-    for name in (notebook, "from_elsewhere.ipynb"):  # the second was never trusted here
+    saved = (lab.root / notebook).read_text(encoding="utf-8")
+    untrusted = lab.work / "from_elsewhere.ipynb"
+    untrusted.write_text(saved.replace("# Bench case", "# From elsewhere"))
+    for name in (notebook, untrusted.relative_to(lab.root).as_posix()):
         again = lab.open(name)
         still = again.page.locator(".shop-still")
         still.wait_for(state="visible", timeout=20_000)
