@@ -5,6 +5,7 @@ from html import escape
 
 from shoplib.draw.lanes import Lanes
 from shoplib.draw.lettering import text_width, wrapped
+from shoplib.draw.letters import ORDINARY, letters
 from shoplib.draw.marks import (
     DIMENSION,
     FILL,
@@ -58,11 +59,13 @@ def draw(scene: Scene, fit: tuple[float, float] = (640.0, 440.0), asked: str = "
     """The scene for a screen: the drawn thing fills `fit` (width, height) as far as its shape allows.
 
     The page is wider by the dimensions round it, and scales with the place it is put in. With `asked`, each
-    dimension carries `asked` and the name by which `asking.dimension` finds it again, as `data-ask`.
+    dimension carries `asked` and the name by which `asking.dimension` finds it again, as `data-ask`. Larger
+    letters (`letters.drawn_with`) stand on the same drawn thing made smaller, on a page that is shown larger.
     """
     width, height = scene.size
-    scale = min(fit[0] / width, fit[1] / height)
-    return _page(scene, scale, on_paper=False, asked=asked).svg
+    larger = letters()
+    scale = min(fit[0] / width, fit[1] / height) / larger
+    return _page(scene, scale, on_paper=False, asked=asked, larger=larger).svg
 
 
 def draw_to_scale(scene: Scene, ratio: float) -> Drawn:
@@ -73,7 +76,7 @@ def draw_to_scale(scene: Scene, ratio: float) -> Drawn:
     return _page(scene, 1 / (MM * UNIT_MM * ratio), on_paper=True)
 
 
-def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "") -> Drawn:
+def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: float = ORDINARY) -> Drawn:
     left, _, _, top = scene.bounds
     lanes = Lanes(scene.size[0] * scale, scene.size[1] * scale)
     body: list[str] = []
@@ -104,7 +107,7 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "") -> Drawn:
         points = [((i.point[0] - left) * scale, (top - i.point[1]) * scale) for i in items]
         lanes.leaders(side, points, items)
     _rows(rows, scene, scale, lanes)
-    return _finish(scene, lanes, body, words, on_paper, asked)
+    return _finish(scene, lanes, body, words, on_paper, asked, larger)
 
 
 def _rows(rows: list[tuple[int, Chain | Running]], scene: Scene, scale: float, lanes: Lanes) -> None:
@@ -135,17 +138,19 @@ def _rows(rows: list[tuple[int, Chain | Running]], scene: Scene, scale: float, l
             lanes.used[side] = end + 4
 
 
-def _finish(scene: Scene, lanes: Lanes, body: list[str], words: list[str], on_paper: bool, asked: str) -> Drawn:
+def _finish(
+    scene: Scene, lanes: Lanes, body: list[str], words: list[str], on_paper: bool, asked: str, larger: float
+) -> Drawn:
     """Heading above and legend below (on the screen), and everything put together."""
     x0, y0, x1, y1 = lanes.box
     if not on_paper:
-        x1 = max(x1, x0 + _LEAST_WIDTH)
+        x1 = max(x1, x0 + _LEAST_WIDTH / larger)
         y0, y1 = _heading(scene, words, x0, x1, y0), _legend(scene, words, x0, x1, y1)
     edge = 1 if on_paper else 8  # paper has margins of its own
     x0, y0, x1, y1 = x0 - edge, y0 - edge, x1 + edge, y1 + edge
     width, height = x1 - x0, y1 - y0
     size = (f'width="{width * UNIT_MM:.4f}mm" height="{height * UNIT_MM:.4f}mm"' if on_paper else
-            f'width="{width:.0f}" height="{height:.0f}" style="max-width:100%;height:auto"')
+            f'width="{width * larger:.0f}" height="{height * larger:.0f}" style="max-width:100%;height:auto"')
     discs = "".join(f'<circle cx="{x:.2f}" cy="{y:.2f}" r="1.7"/>' for x, y in lanes.dots)
     rings = "".join(f'<circle cx="{x:.2f}" cy="{y:.2f}" r="{r:g}"/>' for x, y, r in lanes.rings)
     told = zip(lanes.texts, lanes.asks, strict=True)

@@ -4,6 +4,7 @@ from shoplib.documents.atomic import WriteError
 from shoplib.lessons.choice import BEFORE_ANY, read_choice, save_unit
 from shoplib.lessons.exercise import Exercise
 from shoplib.lessons.judge import NUMBERS
+from shoplib.lessons.large_type import large_in_use
 from shoplib.lessons.posed import pose
 from shoplib.lessons.posed_set import pose_set
 from shoplib.lessons.progress import note_answer, read_progress
@@ -27,6 +28,7 @@ def ask(exercise: Exercise | SetExercise) -> ExerciseBox:
         note="" if choice else NOT_CHOSEN,
         standing=standing(exercise),
         keep=lambda judged: keep(exercise.id, exercise.version, judged.kind, judged.right),
+        large=large_in_use(),
     )
 
 
@@ -54,4 +56,4 @@ def keep(id: str, version: int, kind: str, right: bool) -> str:
 def choose_unit() -> UnitChoice:
     """The question of the start page, inches or millimetres; the answer holds for all notebooks."""
     choice = read_choice()
-    return UnitChoice(choice.unit if choice else None, lambda unit: save_unit(unit).unit)
+    return UnitChoice(choice.unit if choice else None, lambda unit: save_unit(unit).unit, large_in_use())

@@ -4,6 +4,12 @@ from base64 import b64encode
 from collections.abc import Sequence
 from dataclasses import dataclass
 from html import escape
+from typing import Self
+
+from shoplib.draw.letters import drawn_with
+from shoplib.draw.pen import draw
+from shoplib.draw.scene import Scene
+from shoplib.lessons.large_type import letters_in_use, sized
 
 
 @dataclass(frozen=True, repr=False)
@@ -18,6 +24,12 @@ class Figure:
     alt: str
     words: Sequence[str]
 
+    @classmethod
+    def of(cls, scene: Scene, fit: tuple[float, float], words: Sequence[str]) -> Self:
+        """The scene drawn into `fit` (width, height), in the type that was chosen."""
+        with drawn_with(letters_in_use()):
+            return cls(draw(scene, fit), scene.alt, words)
+
     def __repr__(self) -> str:
         return "\n".join(self.words)
 
@@ -25,4 +37,4 @@ class Figure:
         # An `img` passes the cleaning that JupyterLab and web viewers give to a saved page.
         picture = b64encode(self.svg.encode()).decode()
         said = "".join(f"<p>{escape(line)}</p>" for line in self.words)
-        return f'<img alt="{escape(self.alt)}" src="data:image/svg+xml;base64,{picture}"/>{said}'
+        return sized(f'<img alt="{escape(self.alt)}" src="data:image/svg+xml;base64,{picture}"/>{said}')

@@ -6,7 +6,6 @@ from shoplib.draw.dry_fit import View, dry_fit
 from shoplib.draw.front_lesson import edge, racked, setting_order
 from shoplib.draw.front_view import front_view
 from shoplib.draw.look import FRONT
-from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
 from shoplib.draw.season_chart import SeasonChart, season_alt
 from shoplib.lessons.bay_fronts import FRONTS, LOWEST, MIDDLE, TOP
@@ -113,4 +112,4 @@ def year() -> Figure:
 
 
 def _drawn(scene: Scene, words: list[str]) -> Figure:
-    return Figure(draw(scene, PICTURE), scene.alt, words)
+    return Figure.of(scene, PICTURE, words)

@@ -5,9 +5,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from html import escape
 
+from shoplib.draw.letters import drawn_with
 from shoplib.draw.pen import draw
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.course import Entry, entries
+from shoplib.lessons.large_type import letters_in_use, sized
 
 SKETCH = (250.0, 140.0)
 """Width and height that a sketch is fitted to, in units of the drawing."""
@@ -29,7 +31,8 @@ class Glossary:
         )
 
     def _repr_html_(self) -> str:
-        return "".join(self._html(each) for each in self.entries)
+        with drawn_with(letters_in_use()):
+            return sized("".join(self._html(each) for each in self.entries))
 
     def _html(self, entry: Entry) -> str:
         word, lesson = entry.word, entry.lesson

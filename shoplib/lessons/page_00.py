@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from shoplib.lessons.choice import unit_in_use
+from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
 from shoplib.live.carcass_panel import style_for, width_panel
@@ -14,7 +15,7 @@ from shoplib.model.cabinet import solve
 
 def first_slider() -> Panel:
     """A case of five boards with one slider, in the learner's unit."""
-    return width_panel(unit_in_use())
+    return in_type(width_panel(unit_in_use()))
 
 
 def two_widths(unit: str) -> Worked:

@@ -1,6 +1,5 @@
 """What the page on measuring shows beside its exercises: worked sums, panels, the drill, and what goes wrong."""
 
-from shoplib.draw.pen import draw
 from shoplib.draw.saw_line import saw_line, sawn_strip
 from shoplib.draw.scene import Scene
 from shoplib.draw.tape import tape
@@ -9,6 +8,7 @@ from shoplib.lessons.choice import BEFORE_ANY, read_choice, unit_in_use
 from shoplib.lessons.drill import DRILL, VERSION, drill_readings
 from shoplib.lessons.figure import Figure
 from shoplib.lessons.fractions_slipped import rounded_down
+from shoplib.lessons.large_type import in_type, large_in_use
 from shoplib.lessons.say import Say, caliper_text
 from shoplib.lessons.worked import Worked
 from shoplib.live.drill_box import DrillBox
@@ -36,17 +36,17 @@ HALVES = {"in": ("9 in", "7/8 in", "13 5/8 in", "23 5/16 in"), "mm": ("90 mm", "
 
 def tape_reader() -> Panel:
     """The panel of the tape, in the learner's unit."""
-    return tape_panel(unit_in_use())
+    return in_type(tape_panel(unit_in_use()))
 
 
 def calipers() -> Panel:
     """The panel of the calipers, in the learner's unit."""
-    return sheet_panel(unit_in_use())
+    return in_type(sheet_panel(unit_in_use()))
 
 
 def sawing() -> Panel:
     """The panel of the line and the kerf, in the learner's unit."""
-    return saw_panel(unit_in_use())
+    return in_type(saw_panel(unit_in_use()))
 
 
 def drill() -> DrillBox:
@@ -62,6 +62,7 @@ def drill() -> DrillBox:
         note="" if choice else NOT_CHOSEN,
         standing=standing_of(DRILL, VERSION),
         keep=lambda judged, done: keep(DRILL, VERSION, judged.kind, done),
+        large=large_in_use(),
     )
 
 
@@ -185,4 +186,4 @@ def wrong_half() -> Figure:
 
 
 def _figure(scene: Scene, words: list[str]) -> Figure:
-    return Figure(draw(scene, PICTURE), scene.alt, words)
+    return Figure.of(scene, PICTURE, words)

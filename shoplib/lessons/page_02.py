@@ -1,9 +1,9 @@
 """What the page on carcass sizing shows beside its exercises: worked sums, panels, and what goes wrong."""
 
 from shoplib.documents.examples import example
-from shoplib.draw.pen import draw
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.figure import Figure
+from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
 from shoplib.lessons.worked_case import lesson_case
@@ -21,12 +21,12 @@ SOLD_AS = {"in": "3/4 in", "mm": "18 mm"}
 
 def sizing_panel() -> Panel:
     """The panel of the lesson, in the learner's unit."""
-    return carcass_panel(unit_in_use())
+    return in_type(carcass_panel(unit_in_use()))
 
 
 def bench_case() -> Panel:
     """The whole case under the truing bench, in the learner's unit."""
-    return project_panel(example("under_bench_case"), unit_in_use())
+    return in_type(project_panel(example("under_bench_case"), unit_in_use()))
 
 
 def bottom_worked(unit: str) -> Worked:
@@ -54,4 +54,4 @@ def wrong_bottom(slip: str) -> Figure:
     case = lesson_case(unit)
     fit = dry_fit(case, slip, read_length(SOLD_AS[unit]))
     scene = picture(fit)
-    return Figure(draw(scene, PICTURE), scene.alt, [f"The dry-fit says: {found.text}" for found in fit.said])
+    return Figure.of(scene, PICTURE, [f"The dry-fit says: {found.text}" for found in fit.said])

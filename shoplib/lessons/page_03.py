@@ -5,11 +5,11 @@ from dataclasses import replace
 from shoplib.checks import check
 from shoplib.draw.joint_lesson import joint_lesson, stop_seen_from_above
 from shoplib.draw.joint_wrong import back_to_back, too_narrow, unlike_sides
-from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.figure import Figure
 from shoplib.lessons.joints_shown import READINGS, SOLD_AS, readings, shown, size, two_bays
+from shoplib.lessons.large_type import in_type
 from shoplib.live.corner_panel import corner_panel
 from shoplib.live.joint_panel import joint_panel, joint_style
 from shoplib.live.panel import Panel
@@ -22,12 +22,12 @@ PICTURE = (420.0, 240.0)
 
 def joints_panel() -> Panel:
     """The panel of the lesson, in the learner's unit."""
-    return joint_panel(unit_in_use())
+    return in_type(joint_panel(unit_in_use()))
 
 
 def four_corners() -> Panel:
     """Four corner joints of one case side by side, in the learner's unit."""
-    return corner_panel(unit_in_use())
+    return in_type(corner_panel(unit_in_use()))
 
 
 def picture_of(kind: str) -> Figure:
@@ -92,4 +92,4 @@ def _said(case: Cabinet, level: str) -> tuple[str, ...]:
 
 
 def _figure(scene: Scene, words: tuple[str, ...]) -> Figure:
-    return Figure(draw(scene, PICTURE), scene.alt, words)
+    return Figure.of(scene, PICTURE, words)

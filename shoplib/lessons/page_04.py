@@ -3,6 +3,7 @@
 from shoplib.draw.beside import box_of
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.drawer_shown import ROW, drawer, out_of_true, readings, three_drawers
+from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
 from shoplib.live.drawer_panel import drawer_panel
@@ -24,7 +25,7 @@ RABBETS = {
 
 def clearance_panel() -> Panel:
     """The panel of the lesson, in the learner's unit."""
-    return drawer_panel(unit_in_use())
+    return in_type(drawer_panel(unit_in_use()))
 
 
 def box_worked(unit: str) -> Worked:

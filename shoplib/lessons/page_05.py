@@ -2,6 +2,7 @@
 
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.fronts_shown import OFF, ROOM, choices, face, solid_front
+from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
 from shoplib.live.front_panel import DIVIDER, TOO_HIGH, TOO_WIDE, front_panel, spoilt
@@ -17,7 +18,7 @@ COUNT = 4
 
 def fronts_panel() -> Panel:
     """The panel of the lesson, in the learner's unit."""
-    return front_panel(unit_in_use())
+    return in_type(front_panel(unit_in_use()))
 
 
 def inset_worked(unit: str) -> Worked:

@@ -1,6 +1,7 @@
 """What the style guide for a new lesson shows: a worked sum, a panel and a picture, each in a line or two."""
 
 from shoplib.lessons.choice import unit_in_use
+from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.small_case import bay_width
 from shoplib.lessons.worked import Worked
@@ -11,7 +12,7 @@ from shoplib.live.panel import Panel
 
 def room_panel() -> Panel:
     """A panel with one control, in the learner's unit."""
-    return width_panel(unit_in_use())
+    return in_type(width_panel(unit_in_use()))
 
 
 def room_worked(unit: str) -> Worked:

@@ -2,6 +2,7 @@
 
 from shoplib.lessons.ask import standing
 from shoplib.lessons.course import lessons
+from shoplib.lessons.large_type import large_in_use
 from shoplib.lessons.progress import clear_progress, read_progress
 from shoplib.live.progress_view import ProgressView, Standing
 
@@ -20,4 +21,4 @@ def standings() -> tuple[Standing, ...]:
 
 def show_progress() -> ProgressView:
     """What was tried and found, lesson by lesson, with a button that forgets it after asking once more."""
-    return ProgressView(standings, clear_progress)
+    return ProgressView(standings, clear_progress, large_in_use())

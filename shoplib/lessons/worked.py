@@ -4,6 +4,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from html import escape
 
+from shoplib.lessons.large_type import sized
+
 
 @dataclass(frozen=True, repr=False)
 class Worked:
@@ -29,7 +31,7 @@ class Worked:
             for what, how, comes_to in self.lines
         )
         caption = f'<caption style="text-align: left; font-weight: 600">{escape(self.title)}</caption>'
-        return f'<table style="font-size: inherit">{caption}<tbody>{rows}</tbody></table>'
+        return sized(f'<table style="font-size: inherit">{caption}<tbody>{rows}</tbody></table>')
 
 
 def _unbroken(text: str) -> str:

@@ -7,7 +7,6 @@ from shoplib.draw.drawer_plan import box_too_wide
 from shoplib.draw.dry_fit import View, dry_fit
 from shoplib.draw.leaning import leaning_opening
 from shoplib.draw.look import FROM_ABOVE
-from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
 from shoplib.lessons.box_boards import BOTTOM_WIDTH, FRONT
 from shoplib.lessons.choice import unit_in_use
@@ -77,4 +76,4 @@ def _figure(case: Cabinet, size: Asked, ticks: int) -> Figure:
 
 
 def _drawn(scene: Scene, words: list[str]) -> Figure:
-    return Figure(draw(scene, PICTURE), scene.alt, words)
+    return Figure.of(scene, PICTURE, words)

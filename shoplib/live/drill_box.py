@@ -13,7 +13,8 @@ import anywidget
 from IPython.display import display
 from traitlets import Bool, Dict, Int, Unicode
 
-from shoplib.live.exercise_box import Judged, sent_picture, typed_line
+from shoplib.draw.letters import LARGE, ORDINARY, drawn_with
+from shoplib.live.exercise_box import EXERCISE_CSS, Judged, sent_picture, typed_line
 from shoplib.live.picture import Drawing
 from shoplib.live.wake import left_behind
 
@@ -35,7 +36,7 @@ class _Face(anywidget.AnyWidget):
     """What the browser draws; see drill_box.js."""
 
     _esm = Path(__file__).with_name("drill_box.js")
-    _css = Path(__file__).with_name("exercise_box.css")
+    _css = EXERCISE_CSS
 
     title = Unicode().tag(sync=True)
     question = Unicode().tag(sync=True)
@@ -56,17 +57,20 @@ class DrillBox:
 
     The same can be done from a cell: `box.check("2 5/8 in")`, `box.show()`, `box.go_on()`. `note` stands above,
     `standing` tells how it stood before, and `keep` is told of each answer that was judged, and whether with it the
-    last question of a round is answered; it says how it stands now.
+    last question of a round is answered; it says how it stands now. `large` shows it in large type.
     """
 
     def __init__(
         self, title: str, question: str, unit: str, rounds: Callable[[int], Sequence[Asked]], note: str = "",
-        standing: str = "", keep: Callable[[Judged, bool], str] = lambda _judged, _done: "",
+        standing: str = "", keep: Callable[[Judged, bool], str] = lambda _judged, _done: "", large: bool = False,
     ):
         self.rounds, self._keep, self.round = rounds, keep, 0
         first = rounds(0)[0]
         self.face = _Face(title=title, question=question, note=note, standing=standing, unit=unit,
                           unit_word=first.unit_word)
+        if large:
+            self.face.add_class("shop-large")
+        self._letters = LARGE if large else ORDINARY
         self.face.on_msg(self._press)
         self._begin()
 
@@ -85,7 +89,7 @@ class DrillBox:
 
     def _ask(self) -> None:
         self._missed = False
-        with self.face.hold_sync():
+        with drawn_with(self._letters), self.face.hold_sync():
             self.face.place = f"Reading {self.number + 1} of {len(self.questions)}"
             self.face.picture = sent_picture(self.asked.picture)
             self.face.said = {}

@@ -13,8 +13,12 @@ import anywidget
 from IPython.display import display
 from traitlets import Dict, List, Unicode
 
+from shoplib.draw.letters import LARGE, ORDINARY, drawn_with
+from shoplib.live.large_type import LARGE_CSS
 from shoplib.live.picture import Drawing
 from shoplib.live.wake import left_behind
+
+EXERCISE_CSS = Path(__file__).with_name("exercise_box.css").read_text(encoding="utf-8") + LARGE_CSS
 
 _WAKE = "To answer here: menu Run, then Run All Cells."
 
@@ -60,7 +64,7 @@ class _Face(anywidget.AnyWidget):
     """What the browser draws; see exercise_box.js."""
 
     _esm = Path(__file__).with_name("exercise_box.js")
-    _css = Path(__file__).with_name("exercise_box.css")
+    _css = EXERCISE_CSS
 
     title = Unicode().tag(sync=True)
     question = Unicode().tag(sync=True)
@@ -83,12 +87,13 @@ class ExerciseBox:
     """One exercise on the page. The same can be asked from a cell, where the unit is written out.
 
     `note` stands above the question, `standing` tells how it stood before, and `keep` is told of each
-    answer that was judged and says how it stands now. Nothing of the answer leaves the kernel before it is
-    asked for.
+    answer that was judged and says how it stands now. `large` shows it in large type. Nothing of the answer
+    leaves the kernel before it is asked for.
     """
 
     def __init__(
-        self, posed: Posed, note: str = "", standing: str = "", keep: Callable[[Judged], str] = lambda _judged: ""
+        self, posed: Posed, note: str = "", standing: str = "", keep: Callable[[Judged], str] = lambda _judged: "",
+        large: bool = False,
     ):
         self.posed = posed
         self._keep = keep
@@ -98,6 +103,9 @@ class ExerciseBox:
             standing=standing, unit=posed.unit, unit_word=posed.unit_word, hints_left=self._hints_left(),
             fields=[list(field) for field in posed.fields],
         )
+        if large:
+            self.face.add_class("shop-large")
+        self._letters = LARGE if large else ORDINARY
         self.face.on_msg(self._press)
 
     def __repr__(self) -> str:
@@ -135,7 +143,8 @@ class ExerciseBox:
         return tuple(self.posed.working)
 
     def _judge(self, answer: object, unit: str | None) -> Judged:
-        judged = self.posed.check(answer, unit)
+        with drawn_with(self._letters):
+            judged = self.posed.check(answer, unit)
         turn = self.face.said.get("turn", 0) + 1
         said = {
             "kind": judged.kind, "heading": judged.heading, "parts": list(judged.parts),

@@ -12,6 +12,8 @@ from types import SimpleNamespace
 import ipywidgets
 from IPython.display import display
 
+from shoplib.draw.letters import LARGE, ORDINARY, drawn_with
+from shoplib.live.large_type import enlarge
 from shoplib.live.length_control import LengthControl
 from shoplib.live.picture import Drawing, Picture
 from shoplib.live.table import Table, findings_html, sums_html
@@ -84,6 +86,7 @@ class Panel:
         self.outcome: Outcome | None = None
         self._work = work
         self._open = 1
+        self._letters = ORDINARY
         self._held = False
         self.controls = {name: control for group in self.groups for name, control in group.controls.items()}
         self.picture, self.more = Picture(), Picture()
@@ -140,6 +143,12 @@ class Panel:
         else:
             control.value = value
 
+    def enlarge(self) -> None:
+        """Show the panel in large type, for a projector: controls, tables, and the letters of its drawings."""
+        self._letters = LARGE
+        enlarge(self.widget)
+        self._follow()
+
     def put(self, values: Mapping[str, object]) -> None:
         """Set many controls at once, to ticks or to the control's value, and show what comes of it once.
 
@@ -184,7 +193,8 @@ class Panel:
         if self._held:
             return
         try:
-            outcome = self._work(self.values)
+            with drawn_with(self._letters):
+                outcome = self._work(self.values)
         except CannotBuild as refusal:
             self.picture.dim(str(refusal))
             return

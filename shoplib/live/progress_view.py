@@ -8,6 +8,7 @@ import ipywidgets
 from IPython.display import display
 
 from shoplib.documents.atomic import WriteError
+from shoplib.live.large_type import enlarge
 from shoplib.live.wake import left_behind
 
 _KEPT = "Nothing was forgotten."
@@ -37,14 +38,14 @@ class Standing:
 class ProgressView:
     """Lessons with how their exercises stand. `look` gives them as they are now; `forget` clears them.
 
-    `forget` may raise WriteError. Clearing takes two presses: the first only asks.
+    `forget` may raise WriteError; `large` shows it in large type. Clearing takes two presses: the first only asks.
 
     >>> view = ProgressView(lambda: [Standing("02 Carcass sizing", [("Equal bays", "", False)])], print)
     >>> view
     02 Carcass sizing: 0 of 1 right
     """
 
-    def __init__(self, look: Callable[[], Sequence[Standing]], forget: Callable[[], object]):
+    def __init__(self, look: Callable[[], Sequence[Standing]], forget: Callable[[], object], large: bool = False):
         self._look, self._forget = look, forget
         self._list, self._says = ipywidgets.HTML(), ipywidgets.HTML()
         self.again, self.clear = _button("Look again"), _button("Clear ...")
@@ -56,6 +57,8 @@ class ProgressView:
         self._asked = ipywidgets.HBox([self.yes, self.no])
         buttons = ipywidgets.HBox([self.again, self.clear])
         self.widget = ipywidgets.VBox([self._list, buttons, self._says, self._asked]).add_class("shop-awake")
+        if large:
+            enlarge(self.widget)
         self._tell("", asking=False)
         self._show()
 

@@ -6,6 +6,7 @@ import ipywidgets
 from IPython.display import display
 
 from shoplib.documents.atomic import WriteError
+from shoplib.live.large_type import enlarge
 from shoplib.live.wake import left_behind
 
 _WORDS = {"in": "inches", "mm": "millimetres"}
@@ -15,7 +16,7 @@ _ASKED = "Choose inches or millimetres. Whichever it is, the other is read too, 
 class UnitChoice:
     """Two radio buttons; `keep` is called with "in" or "mm" and may raise WriteError.
 
-    `unit` is what was chosen before, or None.
+    `unit` is what was chosen before, or None; `large` shows them in large type.
 
     >>> kept = []
     >>> choice = UnitChoice(None, kept.append)
@@ -23,7 +24,7 @@ class UnitChoice:
     ('Chosen: millimetres, for all pages. Pages that are open: menu Run, then Run All Cells.', ['mm'])
     """
 
-    def __init__(self, unit: str | None, keep: Callable[[str], object]):
+    def __init__(self, unit: str | None, keep: Callable[[str], object], large: bool = False):
         self._keep = keep
         self._says = ipywidgets.HTML()
         self.buttons = ipywidgets.RadioButtons(
@@ -32,6 +33,8 @@ class UnitChoice:
         self._tell(f"Chosen: {_WORDS[unit]}, for all pages." if unit else _ASKED)
         self.buttons.observe(lambda change: self.choose(change["new"]), names="value")
         self.widget = ipywidgets.VBox([self.buttons, self._says]).add_class("shop-awake")
+        if large:
+            enlarge(self.widget)
 
     def __repr__(self) -> str:
         chosen = self.buttons.value
