@@ -1,6 +1,7 @@
 """What goes between uprights is held against them where they were measured, not where the plan has them."""
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
@@ -91,6 +92,11 @@ class AsBuilt:
         if other.role in _BEHIND:
             return _moved(other, 1, self._deeper.get(f"bay {row[1]}", 0))
         return _moved(other, 0, self._shifts.get((row[0], other.name), (0, 0))[front])
+
+    def all_met(self, name: str) -> Sequence[Board]:
+        """Every board where it is met by a drawer or pull-out of this name."""
+        boards = self.cabinet.boards
+        return boards if self.nothing_moved else [self.met(board, name) for board in boards]
 
     def clear_width(self, group: str) -> int | None:
         """Between the uprights of a drawer or pull-out, as measured where it was; None where it shares its row."""

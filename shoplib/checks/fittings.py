@@ -1,6 +1,8 @@
 """A slide needs a place of its own, and one under the box needs work that only its own sheet can tell."""
 
 from shoplib.checks.as_built import AsBuilt
+from shoplib.checks.geometry import has_wood_in
+from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.naming import and_list, in_short
 
@@ -9,13 +11,17 @@ def find_slides_in_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
     """One stop for each drawer or pull-out whose slides stand in the wood of some board."""
     found: dict[str, dict[str, None]] = {}
     built = AsBuilt(cabinet)
+    slides: dict[str, list[Box]] = {}
     for fitting in cabinet.hardware:
-        if fitting.what != "slide":
-            continue
-        for planned in cabinet.boards:
-            board = built.met(planned, fitting.group)
-            if board.box.overlaps(fitting.box) and any(piece.overlaps(fitting.box) for piece in board.pieces):
-                found.setdefault(fitting.group, {})[board.name] = None
+        if fitting.what == "slide":
+            slides.setdefault(fitting.group, []).append(fitting.box)
+    for group, boxes in slides.items():
+        room = around(boxes)
+        near = [board for board in built.all_met(group) if board.box.overlaps(room)]
+        for slide in boxes:
+            for board in near:
+                if has_wood_in(board, slide):
+                    found.setdefault(group, {})[board.name] = None
     return tuple(
         Finding(
             "fittings",

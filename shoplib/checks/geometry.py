@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
+from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 
 AXES = "xyz"
@@ -40,6 +41,11 @@ def common_boxes(some: Iterable[Box], others: Sequence[Box]) -> list[Box]:
             if a < j and g < d and b < k and h < e and c < m and i < f:
                 shared.append(Box((max(a, g), max(b, h), max(c, i)), (min(d, j), min(e, k), min(f, m))))
     return shared
+
+
+def has_wood_in(board: Board, room: Box) -> bool:
+    """Whether some wood that is left of the board is in the room."""
+    return board.box.overlaps(room) and any(piece.overlaps(room) for piece in board.pieces)
 
 
 def regions(boxes: Sequence[Box]) -> list[Box]:

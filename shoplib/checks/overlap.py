@@ -18,7 +18,9 @@ def overlapping(boards: Sequence[Board]) -> list[tuple[Board, Board, list[Box]]]
     """
     found = []
     for one, other in _pairs_in_reach(boards):
-        shared = common_boxes(one.pieces, other.pieces)
+        # What lies in the other's uncut box, first: most pieces of a long board are nowhere near.
+        near = common_boxes(one.pieces, [other.box])
+        shared = common_boxes(near, other.pieces)
         if shared:
             found.append((one, other, shared))
     return found
@@ -61,18 +63,19 @@ def _pairs_in_reach(boards: Sequence[Board]) -> list[tuple[Board, Board]]:
     """Pairs whose uncut boxes share volume, found by a sweep along the axis that parts them best."""
     if len(boards) < 2:
         return []
-    whole = around([board.box for board in boards]).size
-    axis = min(range(3), key=lambda a: sum(board.box.size[a] for board in boards) / (whole[a] or 1))
-    order = sorted(range(len(boards)), key=lambda number: boards[number].box.low[axis])
+    boxes = [board.box for board in boards]
+    whole, sizes = around(boxes).size, [box.size for box in boxes]
+    axis = min(range(3), key=lambda a: sum(size[a] for size in sizes) / (whole[a] or 1))
+    order = sorted(range(len(boards)), key=lambda number: boxes[number].low[axis])
     pairs, open_now = [], []
     for number in order:
-        box = boards[number].box
+        box = boxes[number]
         low = box.low[axis]
-        open_now = [earlier for earlier in open_now if boards[earlier].box.high[axis] > low]
+        open_now = [earlier for earlier in open_now if boxes[earlier].high[axis] > low]
         pairs += [
-            (min(earlier, number), max(earlier, number))
+            (earlier, number) if earlier < number else (number, earlier)
             for earlier in open_now
-            if boards[earlier].box.overlaps(box)
+            if boxes[earlier].overlaps(box)
         ]
         open_now.append(number)
     return [(boards[one], boards[other]) for one, other in sorted(pairs)]

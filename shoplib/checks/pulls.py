@@ -1,5 +1,6 @@
 """The screws of a pull go through the front and what carries it: nowhere else."""
 
+from shoplib.checks.geometry import has_wood_in
 from shoplib.measure import narrowest, share, to_step, write_brief
 from shoplib.model.board import Board, Hole
 from shoplib.model.box import Box
@@ -19,11 +20,10 @@ def find_pulls_off_the_box(cabinet: Cabinet) -> tuple[Finding, ...]:
     """
     alike: dict[tuple, list[Board]] = {}
     for front in cabinet.boards:
-        holes = [hole for hole in front.cuts if isinstance(hole, Hole) and hole.kind == "pull"]
-        if front.role == "front" and holes:
-            fault = _fault(cabinet, front, holes)
-            if fault:
-                alike.setdefault(fault, []).append(front)
+        holes = _pull_holes(front) if front.role == "front" else []
+        fault = _fault(cabinet, front, holes) if holes else None
+        if fault:
+            alike.setdefault(fault, []).append(front)
     return tuple(_finding(cabinet, *fault, fronts) for fault, fronts in alike.items())
 
 
@@ -32,10 +32,12 @@ def _fault(cabinet: Cabinet, front: Board, holes: list[Hole]) -> tuple[int, bool
     group = cabinet.groups[front.group]
     bored = {_place(board, hole)[::2] for board in group if board is not front for hole in _pull_holes(board)}
     missed = [hole for hole in holes if _place(front, hole)[::2] not in bored]
+    if not missed:
+        return None
     rooms = [_behind(front, hole) for hole in missed]
-    met = [board for board in cabinet.boards if any(piece.overlaps(room) for piece in board.pieces for room in rooms)]
+    met = [board for board in cabinet.boards if any(has_wood_in(board, room) for room in rooms)]
     carrier = _clear_of_the_sides(group)
-    if not missed or (carrier is None and not met):
+    if carrier is None and not met:
         return None
     case = and_list(in_short([board.name for board in met if board.group == "case"]))
     if carrier is None:
@@ -64,7 +66,7 @@ def _pull_holes(board: Board) -> list[Hole]:
 
 
 def _place(board: Board, hole: Hole) -> Place:
-    return board.placement.to_world(Box(hole.centre, hole.centre)).low
+    return board.placement.point_to_world(hole.centre)
 
 
 def _behind(front: Board, hole: Hole) -> Box:

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from shoplib.checks.geometry import common_boxes, far
 from shoplib.model.board import Board, BoxCut
-from shoplib.model.box import Box, Point, what_remains
+from shoplib.model.box import Box, Point, around, what_remains
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.naming import boards_in_short
 
@@ -21,18 +21,19 @@ def find_grooves_that_show(cabinet: Cabinet) -> tuple[Finding, ...]:
         bottoms = {board.name for board in group if board.role == "box bottom"}
         if not bottoms:
             continue
+        whole = around([board.box for board in group])
         for board in group:
             if board.role in _WALLS:
-                for end in open_ends(board, group, bottoms):
+                for end in open_ends(board, group, bottoms, whole):
                     seen.setdefault((board.role, end), []).append(board)
     return tuple(_note(role, end, boards) for (role, end), boards in seen.items())
 
 
-def open_ends(board: Board, group: Sequence[Board], bottoms: set[str]) -> Iterator[str]:
+def open_ends(board: Board, group: Sequence[Board], bottoms: set[str], whole: Box) -> Iterator[str]:
     """The ends ("front", "rear", "left end", "right end") where a groove for one of the bottoms can be seen.
 
-    From the middle of the groove one looks out along it: what another board fills anywhere on the
-    way is hidden. The bottom itself hides nothing, its edge is what is seen.
+    `whole` is the box round the group. From the middle of the groove one looks out along it: what another
+    board fills anywhere on the way is hidden. The bottom itself hides nothing, its edge is what is seen.
     """
     others = [other for other in group if other is not board and other.name not in bottoms]
     for cut in board.cuts:
@@ -43,15 +44,14 @@ def open_ends(board: Board, group: Sequence[Board], bottoms: set[str]) -> Iterat
         axis = size.index(max(size))
         for end, sign in enumerate((-1, 1)):
             runs_out = sign * (far(room, axis, sign) - far(board.box, axis, sign)) >= 0
-            if runs_out and _is_seen(room, others, axis, sign):
+            if runs_out and _is_seen(room, others, axis, sign, far(whole, axis, sign)):
                 yield _ENDS[axis][end]
 
 
-def _is_seen(room: Box, others: list[Board], axis: int, sign: int) -> bool:
-    """True where some line from the middle of the groove outward meets none of the other boards."""
-    ends = [far(room, axis, sign), *(far(other.box, axis, sign) for other in others)]
+def _is_seen(room: Box, others: list[Board], axis: int, sign: int, end: int) -> bool:
+    """True where some line from the middle of the groove out to `end` meets none of the other boards."""
     middle = (room.low[axis] + room.high[axis]) // 2
-    low, high = (min(ends), middle) if sign < 0 else (middle, max(ends))
+    low, high = (end, middle) if sign < 0 else (middle, end)
     view = Box(_at(room.low, axis, low), _at(room.high, axis, high))
     shadows = []
     for other in others:

@@ -13,8 +13,14 @@ _ASCII = (
 )
 """Advance widths of the characters 32 to 126 in thousandths of the size, read from the font's hmtx table."""
 
-_WIDTH = {chr(32 + i): width / 1000 for i, width in enumerate(_ASCII)}
-_WIDEST = 1.0
+class _Widths(dict[str, float]):
+    """The width of each character; what is not among them counts as the widest."""
+
+    def __missing__(self, character: str) -> float:
+        return 1.0
+
+
+_WIDTH = _Widths({chr(32 + i): width / 1000 for i, width in enumerate(_ASCII)})
 
 
 def text_width(text: str, size: float) -> float:
@@ -23,8 +29,7 @@ def text_width(text: str, size: float) -> float:
     >>> round(text_width("23 5/8", 12), 1)
     38.4
     """
-    get = _WIDTH.get
-    return size * sum([get(character, _WIDEST) for character in text])
+    return size * sum(map(_WIDTH.__getitem__, text))
 
 
 def wrapped(text: str, size: float, width: float) -> list[str]:

@@ -76,14 +76,16 @@ def hatch_path(box: tuple[float, float, float, float], kind: str) -> str:
         # Lines x + y = k.
         k = (int((left + top) // step) + 1) * step
         while k < right + bottom:
-            x0, x1 = max(left, k - bottom), min(right, k - top)
+            x0 = left if left > k - bottom else k - bottom
+            x1 = right if right < k - top else k - top
             parts.append(f"M{x0:.1f} {k - x0:.1f}L{x1:.1f} {k - x1:.1f}")
             k += step
     if kind in "\\x":
         # Lines x - y = k.
         k = (int((left - bottom) // step) + 1) * step
         while k < right - top:
-            x0, x1 = max(left, k + top), min(right, k + bottom)
+            x0 = left if left > k + top else k + top
+            x1 = right if right < k + bottom else k + bottom
             parts.append(f"M{x0:.1f} {x0 - k:.1f}L{x1:.1f} {x1 - k:.1f}")
             k += step
     return "".join(parts)

@@ -29,16 +29,19 @@ def outline(rects: tuple[Rect, ...]) -> list[Ring]:
 
 def _walk(filled: set[tuple[int, int]]) -> list[list[tuple[int, int]]]:
     """Follow the sides between filled and empty cells, the filled cell on the left hand."""
-    after: dict[tuple[int, int], list[tuple[int, int]]] = {}
+    sides = []
     for i, j in sorted(filled):
-        for beside, start, end in (
-            ((i, j - 1), (i, j), (i + 1, j)),
-            ((i + 1, j), (i + 1, j), (i + 1, j + 1)),
-            ((i, j + 1), (i + 1, j + 1), (i, j + 1)),
-            ((i - 1, j), (i, j + 1), (i, j)),
-        ):
-            if beside not in filled:
-                after.setdefault(start, []).append(end)
+        if (i, j - 1) not in filled:
+            sides.append(((i, j), (i + 1, j)))
+        if (i + 1, j) not in filled:
+            sides.append(((i + 1, j), (i + 1, j + 1)))
+        if (i, j + 1) not in filled:
+            sides.append(((i + 1, j + 1), (i, j + 1)))
+        if (i - 1, j) not in filled:
+            sides.append(((i, j + 1), (i, j)))
+    after: dict[tuple[int, int], list[tuple[int, int]]] = {}
+    for start, end in sides:
+        after.setdefault(start, []).append(end)
     rings = []
     while after:
         start = min(after)

@@ -79,10 +79,15 @@ def kinds(cabinet: Cabinet) -> tuple[Kind, ...]:
     """The rows of the cut list, by stage, then sheet, then as the cabinet names its boards."""
     found: dict[Signature, list[Board]] = {}
     mirrored: dict[Signature, Signature] = {}
+    turned: dict[Signature, Signature] = {}
     for board in cabinet.boards:
-        key = _signature(board, HALF_TURNS)
+        # Boards of one kind mostly lie alike already, and only the first of those is turned about.
+        lying = _as_it_lies(board)
+        if lying not in turned:
+            turned[lying] = _signature(*lying, HALF_TURNS)
+        key = turned[lying]
         if key not in found:
-            mirrored[key] = _signature(board, _MIRRORED)
+            mirrored[key] = _signature(*lying, _MIRRORED)
         found.setdefault(key, []).append(board)
     rows = []
     for key, boards in found.items():
@@ -93,10 +98,17 @@ def kinds(cabinet: Cabinet) -> tuple[Kind, ...]:
     return tuple(sorted(rows, key=lambda kind: (kind.stage, sheets.index(kind.sheet))))
 
 
-def _signature(board: Board, turns: Iterable[_Turn]) -> Signature:
+_Mark = tuple[tuple, tuple[tuple, tuple, tuple]]
+"""What was done to a board, and for u, v, w where: as the board lies, and when that axis runs the other way."""
+
+
+def _as_it_lies(board: Board) -> tuple[tuple, tuple[_Mark, ...]]:
+    """What two equal boards have alike whichever way they lie, and the marks of this one where they are."""
+    return (board.stage, board.sheet, board.size, board.grain), (*_cut_marks(board), *_edging_marks(board))
+
+
+def _signature(alike: tuple, marks: tuple[_Mark, ...], turns: Iterable[_Turn]) -> Signature:
     """What makes two boards equal, however they are turned: the least over the given turns."""
-    alike = (board.stage, board.sheet, board.size, board.grain)
-    marks = [*_cut_marks(board), *_edging_marks(board)]
     if not marks:
         return alike
     turned = [
@@ -104,10 +116,6 @@ def _signature(board: Board, turns: Iterable[_Turn]) -> Signature:
         for along, across, through in turns
     ]
     return (*alike, tuple(min(turned)))
-
-
-_Mark = tuple[tuple, tuple[tuple, tuple, tuple]]
-"""What was done to a board, and for u, v, w where: as the board lies, and when that axis runs the other way."""
 
 
 def _cut_marks(board: Board) -> Iterator[_Mark]:

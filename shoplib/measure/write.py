@@ -76,7 +76,7 @@ def write_length(ticks: int, style: Style, unit: bool = True) -> str:
     """
     ticks = index(ticks)
     printed = to_step(ticks, style.step)
-    number = ("-" if printed < 0 else "") + _number(abs(printed), style)
+    number = _number(printed, style)
     text = f"{number} {style.unit}" if unit else number
     if ticks == printed:
         return text
@@ -116,13 +116,16 @@ def write_brief(ticks: int, style: Style, decimal: bool = False) -> str:
         # What is not nothing never reads as nothing.
         return write_measured(to_step(ticks, _FINEST[style.unit]) or ticks, style)
     printed = to_step(ticks, style.step)
-    text, rest = write_length(printed, style), ticks - printed
+    text, rest = f"{_number(printed, style)} {style.unit}", ticks - printed
     if abs(rest) < _LEAST_REST[style.unit]:
         return text
     return f"{text} ({_rest(to_step(rest, _FINEST[style.unit]), style.unit)} {style.unit})"
 
 
 def _number(ticks: int, style: Style) -> str:
+    """A whole number of steps, without unit."""
+    if ticks < 0:
+        return f"-{_number(-ticks, style)}"
     if style.unit == "mm":
         whole, tenths = divmod(ticks * 10 // MM, 10)
         return f"{whole}.{tenths}" if tenths else str(whole)

@@ -74,22 +74,21 @@ class Box:
         >>> [b.size for b in Box((0, 0, 0), (4, 4, 4)).without(Box((0, 0, 2), (4, 4, 9)))]
         [(4, 4, 2)]
         """
-        shared = self.common(hole)
-        if shared is None:
+        if not self.overlaps(hole):
             return [self]
         pieces = []
         low, high = list(self.low), list(self.high)
-        for axis in range(3):
-            if low[axis] < shared.low[axis]:
+        for axis, (near, far) in enumerate(zip(hole.low, hole.high, strict=True)):
+            if low[axis] < near:
                 cap = high.copy()
-                cap[axis] = shared.low[axis]
+                cap[axis] = near
                 pieces.append(Box(tuple(low), tuple(cap)))
-                low[axis] = shared.low[axis]
-            if high[axis] > shared.high[axis]:
+                low[axis] = near
+            if high[axis] > far:
                 foot = low.copy()
-                foot[axis] = shared.high[axis]
+                foot[axis] = far
                 pieces.append(Box(tuple(foot), tuple(high)))
-                high[axis] = shared.high[axis]
+                high[axis] = far
         return pieces
 
 
@@ -99,9 +98,9 @@ def around(boxes: list[Box]) -> Box:
     >>> around([Box((0, 0, 0), (1, 1, 1)), Box((5, 0, 0), (6, 2, 1))])
     Box(low=(0, 0, 0), high=(6, 2, 1))
     """
-    low = tuple(min(values) for values in zip(*(b.low for b in boxes), strict=True))
-    high = tuple(max(values) for values in zip(*(b.high for b in boxes), strict=True))
-    return Box(low, high)
+    low = map(min, zip(*[box.low for box in boxes], strict=True))
+    high = map(max, zip(*[box.high for box in boxes], strict=True))
+    return Box(tuple(low), tuple(high))
 
 
 def what_remains(solid: list[Box], holes: list[Box]) -> list[Box]:

@@ -48,11 +48,12 @@ class Placement:
 
     def to_world(self, box: Box) -> Box:
         """A box of the board's own coordinates, as it stands in the cabinet."""
-        low, high = [0, 0, 0], [0, 0, 0]
-        for own, (axis, sign) in enumerate(directions(self.axes)):
-            a = self.origin[axis] + sign * box.low[own]
-            b = self.origin[axis] + sign * box.high[own]
-            low[axis], high[axis] = (a, b) if sign > 0 else (b, a)
+        origin, low, high = self.origin, [0, 0, 0], [0, 0, 0]
+        for (axis, sign), near, far in zip(directions(self.axes), box.low, box.high, strict=True):
+            if sign > 0:
+                low[axis], high[axis] = origin[axis] + near, origin[axis] + far
+            else:
+                low[axis], high[axis] = origin[axis] - far, origin[axis] - near
         return Box(tuple(low), tuple(high))
 
     def to_board(self, box: Box) -> Box:
@@ -74,7 +75,18 @@ class Placement:
 
     def point_to_board(self, point: Point) -> Point:
         """A world point in the board's own coordinates."""
-        return self.to_board(Box(point, point)).low
+        return tuple((point[axis] - self.origin[axis]) * sign for axis, sign in directions(self.axes))
+
+    def point_to_world(self, point: Point) -> Point:
+        """A point of the board's own coordinates, as it stands in the cabinet.
+
+        >>> Placement((10, 0, 0), ("+z", "+y", "-x")).point_to_world((20, 5, 3))
+        (7, 5, 20)
+        """
+        world = [0, 0, 0]
+        for own, (axis, sign) in zip(point, directions(self.axes), strict=True):
+            world[axis] = self.origin[axis] + own * sign
+        return tuple(world)
 
     def own_axis(self, world_axis: int) -> int:
         """Which of u, v, w (0, 1, 2) runs along this world axis.
