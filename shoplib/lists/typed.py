@@ -1,11 +1,10 @@
 """A cut list as somebody typed it: rows with the sizes they say, and which boards they mean."""
 
 import difflib
-import re
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
-from shoplib.lists.cut_list import kinds
+from shoplib.lists.names_read import Names, plain
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 from shoplib.words.naming import and_list, boards_in_short, in_short, plural
@@ -60,44 +59,32 @@ Agrees = Callable[[TypedRow, Board], bool]
 def assign(rows: tuple[TypedRow, ...], cabinet: Cabinet, agrees: Agrees) -> Assignment:
     """The boards that each row means.
 
-    Names first: any case and spacing; a name that the plan itself prints for several boards ("dividers 1 and
-    2") is those boards. A name that is no board's but what boards do ("box side",
+    Names first: any case and spacing; a name that is printed for several boards ("dividers 1 and 2") is
+    those boards. A name that is no board's but what boards do ("box side",
     "sides", "bay 1 drawer 2 box sides") takes as many of those as the row counts, those whose sizes
     agree with the row before others. A misspelt name is read as the board that it is most like, if no row
     names that one, and is told.
     """
-    printed = printed_names(cabinet)
-    return _Assigner(cabinet, agrees).run(tuple(replace(row, names=_each(row.names, printed)) for row in rows))
+    names = Names(cabinet.boards)
+    return _Assigner(cabinet, agrees).run(tuple(replace(row, names=_each(row.names, names)) for row in rows))
 
 
-def printed_names(cabinet: Cabinet) -> dict[str, tuple[str, ...]]:
-    """What the plan prints for boards that are cut alike, or as a mirrored pair: the names of the boards."""
-    rows = kinds(cabinet)
-    by_first = {kind.first.name: kind for kind in rows}
-    sets = [kind.boards for kind in rows]
-    sets += [kind.boards + by_first[kind.mirror_of].boards for kind in rows if kind.mirror_of]
-    found: dict[str, tuple[str, ...]] = {}
-    for boards in sets:
-        names = tuple(board.name for board in boards)
-        found.setdefault(_plain(boards_in_short(boards)), names)
-        found.setdefault(_plain(all_of(boards, cabinet)), names)
-    return found
-
-
-def _each(names: tuple[str, ...], printed: dict[str, tuple[str, ...]]) -> tuple[str, ...]:
-    return tuple(one for name in names for one in printed.get(_plain(name), (name,)))
+def _each(typed: tuple[str, ...], names: Names) -> tuple[str, ...]:
+    """A name for each board; what was parted at a comma may be one phrase: "dividers 1, 2 and 4"."""
+    whole = names.read(", ".join(typed))
+    return whole if whole is not None else tuple(one for name in typed for one in names.read(name) or (name,))
 
 
 class _Assigner:
     def __init__(self, cabinet: Cabinet, agrees: Agrees) -> None:
         self._agrees = agrees
         self._boards = cabinet.boards
-        self._by_name = {_plain(board.name): board for board in cabinet.boards}
+        self._by_name = {plain(board.name): board for board in cabinet.boards}
         self._claimed: dict[str, int] = {}
         self._faults: list[tuple[int | None, str]] = []
 
     def run(self, rows: tuple[TypedRow, ...]) -> Assignment:
-        exact = [[self._by_name.get(_plain(name)) for name in row.names] for row in rows]
+        exact = [[self._by_name.get(plain(name)) for name in row.names] for row in rows]
         found = [self._claim_named(row, boards) for row, boards in zip(rows, exact, strict=True)]
         for row, boards, claimed in zip(rows, exact, found, strict=True):
             unknown = [name for name, board in zip(row.names, boards, strict=True) if board is None]
@@ -133,7 +120,7 @@ class _Assigner:
 
     def _claim_role(self, row: TypedRow, name: str) -> list[Board] | None:
         """None where no board does what the name says."""
-        wanted = _plain(name)
+        wanted = plain(name)
         doing = [board for board in self._boards if wanted in _words_for(board)]
         if not doing:
             return None
@@ -153,9 +140,9 @@ class _Assigner:
 
     def _claim_alike(self, row: TypedRow, name: str) -> list[Board]:
         free = {plain: board for plain, board in self._by_name.items() if board.name not in self._claimed}
-        like = difflib.get_close_matches(_plain(name), free, n=1, cutoff=0.8)
+        like = difflib.get_close_matches(plain(name), free, n=1, cutoff=0.8)
         if not like:
-            taken = difflib.get_close_matches(_plain(name), self._by_name, n=1, cutoff=0.8)
+            taken = difflib.get_close_matches(plain(name), self._by_name, n=1, cutoff=0.8)
             hint = f" ({self._by_name[taken[0]].name} is listed in another line)" if taken else ""
             self._fault(row, f"the plan has no board called {name}{hint}; take it out, or correct its name")
             return []
@@ -189,8 +176,4 @@ def all_of(boards: tuple[Board, ...] | list[Board], cabinet: Cabinet, most: int 
 def _words_for(board: Board) -> tuple[str, ...]:
     role = board.role or board.name
     words = (role, plural(role), f"{board.group} {role}", f"{board.group} {plural(role)}")
-    return tuple(_plain(word) for word in words)
-
-
-def _plain(name: str) -> str:
-    return re.sub(r"\s+", " ", name).strip().casefold()
+    return tuple(plain(word) for word in words)
