@@ -3,7 +3,8 @@
 from collections.abc import Iterable
 from itertools import combinations
 
-from shoplib.measure import INCH, share, thickest, write_brief
+from shoplib.measure import share, thickest, write_brief
+from shoplib.model.screw_room import shank
 from shoplib.model.solved import Cabinet, Finding, Hardware
 from shoplib.tables.screws import screws
 from shoplib.words.naming import and_list, in_short
@@ -28,15 +29,6 @@ def find_missing_screws(cabinet: Cabinet) -> tuple[Finding, ...]:
             text = f"{_fittings(what, short)}: no screw of the table is short enough {_for(use, cabinet)}."
             found.append(Finding("screws", "warn", tuple(dict.fromkeys(piece.on for piece in short)), text))
     return tuple(found)
-
-
-def shank(gauge: str) -> int:
-    """The diameter of a wood screw's shank: 0.060 in and 0.013 in a number (ASME B18.6.1).
-
-    >>> shank("No. 6") == 138 * INCH // 1000
-    True
-    """
-    return (60 + 13 * int(gauge.removeprefix("No. "))) * INCH // 1000
 
 
 def find_meeting_screws(cabinet: Cabinet) -> tuple[Finding, ...]:

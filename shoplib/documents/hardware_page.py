@@ -82,7 +82,7 @@ def screws_section(cabinet: Cabinet) -> Section:
             key = (screw.gauge, screw.length, use, into.role or into.name)
             counts[key] = counts.get(key, 0) + screw.count
     rows = tuple(
-        (gauge, _as_bought(length, cabinet.style), use, into, str(count))
+        (gauge, as_bought(length, cabinet.style), use, into, str(count))
         for (gauge, length, use, into), count in counts.items()
     )
     return Section(
@@ -93,11 +93,11 @@ def screws_section(cabinet: Cabinet) -> Section:
     )
 
 
-def _as_bought(length: int, style: Style) -> str:
+def as_bought(length: int, style: Style) -> str:
     """Screws are sold by the inch; a metric page says about how long that is.
 
     >>> from shoplib.measure import INCH, MM_STYLE
-    >>> _as_bought(5 * INCH // 8, MM_STYLE)
+    >>> as_bought(5 * INCH // 8, MM_STYLE)
     '5/8 in (about 16 mm)'
     """
     text = write_length(length, INCH_STYLE)

@@ -139,8 +139,10 @@ def _judge_sizes(
     for one, read in reads.items():
         off, gave = read.ticks - one.right(case), f"You gave {read.shown}."
         far = slips[one] is None and abs(off) > COARSE_RULE.of(unit)
-        swapped = in_the_other_unit(read.ticks, one.right(case), NEAR.of(unit), gave) if far else None
-        if far:
+        right, near = one.right(case), NEAR.of(unit)
+        unknown = slips[one] is None and abs(off) > near
+        swapped = in_the_other_unit(read.ticks, right, near, gave) if unknown else None
+        if far or swapped:
             apart.append(Item(one.label, swapped or _far(one, off, gave, say)))
     if apart:
         apart += [

@@ -1,4 +1,8 @@
-"""How long a screw may be before its point comes too near the far face."""
+"""The room that a screw has: how long it may be before its point comes through, and the wood that it fills."""
+
+from shoplib.measure import INCH, share
+from shoplib.model.box import Box
+from shoplib.model.solved import Hardware, Screw
 
 
 def room_for_screw(before: int, into: int, spare: int) -> int:
@@ -7,8 +11,30 @@ def room_for_screw(before: int, into: int, spare: int) -> int:
     `before` is the board that it passes through first (0 for none), `into` the one that holds its point, both at
     their thinnest readings; `spare` stays in front of the point. All in ticks; the sum is common practice, no source.
 
-    >>> from shoplib.measure import INCH
     >>> room_for_screw(INCH // 2, 3 * INCH // 4, INCH // 8) == 9 * INCH // 8
     True
     """
     return before + into - spare
+
+
+def shank(gauge: str) -> int:
+    """The diameter of a wood screw's shank: 0.060 in and 0.013 in a number (ASME B18.6.1).
+
+    >>> shank("No. 6") == 138 * INCH // 1000
+    True
+    """
+    return (60 + 13 * int(gauge.removeprefix("No. "))) * INCH // 1000
+
+
+def screw_body(fitting: Hardware, screw: Screw, board: Box) -> Box:
+    """Where the screws of a slide may lie in the board that it is fixed to: along its middle line (world, ticks).
+
+    The plan does not know the holes of a slide, so this is a band along the whole of it, as thick as the shank.
+    """
+    low, high = fitting.box.low, fitting.box.high
+    middle, half = share(low[2] + high[2], 2, 1)[0], share(shank(screw.gauge), 2, 1)[0]
+    if low[0] >= board.high[0]:
+        x = (board.high[0] - screw.length, board.high[0])
+    else:
+        x = (board.low[0], board.low[0] + screw.length)
+    return Box((x[0], low[1], middle - half), (x[1], high[1], middle + half))

@@ -10,6 +10,7 @@ from re import fullmatch
 from tests.lessons import measuring_by_hand
 from tests.lessons.answers_04 import by_hand_04
 from tests.lessons.answers_05 import by_hand_05
+from tests.lessons.answers_06 import by_hand_06
 
 TO_MM = {"in": Fraction(254, 10), "mm": Fraction(1)}
 
@@ -26,6 +27,8 @@ def by_hand(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[str, 
         return by_hand_04(exercise, g)
     if exercise.startswith("05-"):
         return by_hand_05(exercise, g)
+    if exercise.startswith("06-"):
+        return by_hand_06(exercise, g)
     if exercise.startswith("01-"):
         return measuring_by_hand.by_hand(exercise, g)
     match exercise:

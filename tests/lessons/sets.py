@@ -8,6 +8,7 @@ from fractions import Fraction
 from tests.lessons import measuring_by_hand
 from tests.lessons.answers_04 import box_boards
 from tests.lessons.answers_05 import bay_fronts
+from tests.lessons.answers_06 import spacer_set
 
 
 def set_by_hand(
@@ -55,4 +56,6 @@ def set_by_hand(
         return box_boards(g)
     if exercise == "05-bay-fronts":
         return bay_fronts(g)
+    if exercise == "06-spacer-set":
+        return spacer_set(g)
     raise AssertionError(f"no sums by hand for {exercise}")

@@ -1,0 +1,123 @@
+"""The hardware that the page shows, as it begins and with other choices, and its pictures of what goes wrong."""
+
+from dataclasses import replace
+
+from shoplib.draw.dry_fit import dry_fit
+from shoplib.draw.hardware_views import divider_view, pull_view, screw_view, tools_view
+from shoplib.draw.lying_case import lying_case, setback_section
+from shoplib.draw.pen import draw
+from shoplib.draw.scene import Scene
+from shoplib.lessons.choice import unit_in_use
+from shoplib.lessons.exercise import Givens
+from shoplib.lessons.figure import Figure
+from shoplib.lessons.hardware_set import BETWEEN, SPACER_SET
+from shoplib.lessons.numbers import Draw
+from shoplib.lessons.together import put_together
+from shoplib.live.hardware_panel import hardware_style
+from shoplib.live.hardware_project import KINDS, TOOLS, HardwareChoices, hardware_project, starting_hardware
+from shoplib.live.tool_list import read_tools
+from shoplib.model.cabinet import solve
+from shoplib.model.hardware_places import FrontScrew, front_screw
+from shoplib.model.solved import Cabinet
+from shoplib.model.tool_row import ToolRow, tool_row
+from shoplib.tables.screws import screws
+
+PICTURE = (420.0, 280.0)
+DRAWER = "bay 1 drawer 1"
+
+
+def choices(unit: str, **other: object) -> HardwareChoices:
+    """What the panel begins with, with other choices in place of some."""
+    return replace(starting_hardware(unit), **other)
+
+
+def solved(chosen: HardwareChoices, unit: str) -> Cabinet:
+    """The case as the panel would solve it."""
+    return solve(hardware_project(chosen, hardware_style(unit)))
+
+
+def hung(unit: str) -> tuple[ToolRow, list[str]]:
+    """The tools of the worked example on their panel, and their names."""
+    tools = read_tools(TOOLS[unit], unit)
+    row = tool_row(starting_hardware(unit).panel, [tool.width for tool in tools], hardware_style(unit).step)
+    return row, [tool.name for tool in tools]
+
+
+def lying() -> Figure:
+    """The case on its side with its slides and spacers."""
+    unit = unit_in_use()
+    return _drawn(lying_case(solved(choices(unit), unit), hardware_style(unit)))
+
+
+def behind_inset() -> Figure:
+    """The setback of a slide behind an inset front."""
+    unit = unit_in_use()
+    return _drawn(setback_section(solved(choices(unit, kind=KINDS[1]), unit), hardware_style(unit)))
+
+
+def behind_overlay() -> Figure:
+    """The setback of a slide behind an overlay front."""
+    unit = unit_in_use()
+    return _drawn(setback_section(solved(choices(unit), unit), hardware_style(unit)))
+
+
+def pull() -> Figure:
+    """A front with the holes of its pull."""
+    unit = unit_in_use()
+    return _drawn(pull_view(solved(choices(unit), unit), f"{DRAWER} front", hardware_style(unit)))
+
+
+def screw() -> Figure:
+    """The longest screw from the box into the front."""
+    unit = unit_in_use()
+    return _drawn(screw_view(front_screw(solved(choices(unit), unit), DRAWER), hardware_style(unit)))
+
+
+def too_long() -> Figure:
+    """The next longer screw that is sold, in the same two boards."""
+    unit = unit_in_use()
+    return _drawn(screw_view(longer_screw(unit), hardware_style(unit)))
+
+
+def longer_screw(unit: str) -> FrontScrew:
+    """The two boards of the worked example with the next longer screw of the table."""
+    fixed = front_screw(solved(choices(unit), unit), DRAWER)
+    lengths = screws()["front"].lengths
+    longer = lengths[lengths.index(fixed.screw.length) + 1]
+    return replace(fixed, screw=replace(fixed.screw, length=longer))
+
+
+def tools() -> Figure:
+    """Four tools on a panel."""
+    unit = unit_in_use()
+    return _drawn(tools_view(*hung(unit), hardware_style(unit)))
+
+
+def meeting() -> Figure:
+    """Screws of slides on both faces of a divider at one height."""
+    return _divider("as many drawers")
+
+
+def in_dado() -> Figure:
+    """Screws of a slide that reach into the dado of a shelf."""
+    return _divider("shelves in dadoes")
+
+
+def _divider(beside: str) -> Figure:
+    unit = unit_in_use()
+    return _drawn(divider_view(solved(choices(unit, beside=beside), unit), "divider 1", hardware_style(unit)))
+
+
+def gap_forgotten() -> Figure:
+    """The spacers of the last exercise, cut with the gap between the fronts left out."""
+    unit = unit_in_use()
+    givens = Givens(SPACER_SET.givens(Draw("a case of the page", unit)))
+    case = replace(SPACER_SET.case(givens), style=hardware_style(unit))
+    slip = next(slip for slip in BETWEEN.slips if slip.id == "between-gap-forgotten")
+    built = put_together(case, {BETWEEN: slip.rule(givens)})
+    scene = dry_fit(built.built, case, built.misfits, SPACER_SET.view)
+    return _drawn(scene, [f"The dry-fit says: {told}." for told in built.says])
+
+
+def _drawn(scene: Scene, words: list[str] | None = None) -> Figure:
+    return Figure(draw(scene, PICTURE), scene.alt, words or [])

@@ -1,0 +1,117 @@
+"""What the page on hardware layout shows beside its exercises: worked sums and the panel."""
+
+from shoplib.checks.screws import find_meeting_screws
+from shoplib.checks.screws_in_cuts import find_screws_in_cuts
+from shoplib.documents.hardware_page import as_bought
+from shoplib.draw.lying_case import UPRIGHT
+from shoplib.lessons.choice import unit_in_use
+from shoplib.lessons.hardware_shown import DRAWER, choices, hung, solved
+from shoplib.lessons.say import Say
+from shoplib.lessons.worked import Worked
+from shoplib.live.hardware_panel import hardware_panel
+from shoplib.live.hardware_project import BESIDE, KINDS
+from shoplib.live.panel import Panel
+from shoplib.model.hardware_places import front_screw, pull_places, slides_on
+from shoplib.tables.screws import screws
+
+
+def layout_panel() -> Panel:
+    """The panel of the lesson, in the learner's unit."""
+    return hardware_panel(unit_in_use())
+
+
+def spacers_worked(unit: str) -> Worked:
+    """From the lowest slide to the others; every number is read off the solved case."""
+    say, chosen = Say(unit), choices(unit, kind=KINDS[1])
+    case = solved(chosen, unit)
+    lowest, *others = slides_on(case, UPRIGHT)
+    front = case.by_name["bay 1 drawer 2 front"].box.size[2]
+    step = say.length(front + chosen.gap)
+    lines = [
+        ("lowest slide, lower edge", "off the plan, from the bottom", say.length(lowest.spacer)),
+        ("from slide to slide", f"front {say.length(front)} + gap {say.length(chosen.gap)}", step),
+    ]
+    before = lowest
+    for number, place in enumerate(others, 2):
+        lines.append((
+            f"spacer {number}", f"{say.length(before.spacer)} + {say.length(place.spacer - before.spacer)}",
+            say.length(place.spacer),
+        ))
+        before = place
+    return Worked(f"{chosen.count} inset fronts in an opening {say.length(chosen.height)} high", lines)
+
+
+def setback_worked(unit: str) -> Worked:
+    """Where a slide begins behind overlay and behind inset fronts."""
+    say, lines = Say(unit), []
+    for kind in KINDS:
+        chosen = choices(unit, kind=kind)
+        case = solved(chosen, unit)
+        place = slides_on(case, UPRIGHT)[0]
+        behind = say.exact(case.slides[place.fitting.row].setback)
+        how = f"front {say.exact(chosen.front)} + {behind}" if chosen.inset else f"edge of the side + {behind}"
+        lines.append((f"{kind.split(',')[0]} front", how, say.exact(place.setback)))
+    return Worked("Where the slide begins, from the front edge of the side", lines)
+
+
+def pulls_worked(unit: str) -> Worked:
+    """The two holes of a pull in the lowest front."""
+    say, chosen = Say(unit), choices(unit)
+    case = solved(chosen, unit)
+    front, (one, two) = case.by_name[f"{DRAWER} front"], pull_places(case, f"{DRAWER} front")
+    wide, high = say.exact(front.box.size[0]), say.length(front.box.size[2])
+    pitch = say.length(chosen.pitch)
+    lines = [
+        ("first hole, from the left end", f"({wide} - {pitch}) / 2", say.exact(one.left)),
+        ("second hole, from the left end", f"{say.exact(one.left)} + {pitch}", say.exact(two.left)),
+        ("both, from the lower edge", f"{high} / 2, down to a mark", say.length(one.up)),
+    ]
+    return Worked(f"A pull of {pitch} on a front {wide} wide and {high} high", lines)
+
+
+def screws_worked(unit: str) -> Worked:
+    """The longest screw from inside the box, by measured and by nominal thickness."""
+    say, case = Say(unit), solved(choices(unit), unit)
+    fixed, row = front_screw(case, DRAWER), screws()["front"]
+    spare = say.exact(row.spare)
+    wood = fixed.through + fixed.into
+    bought = as_bought(fixed.screw.length, say.style)
+    sold = ", ".join(as_bought(length, say.style) for length in row.lengths)
+    lines = [
+        ("wood", f"{say.exact(fixed.through)} + {say.exact(fixed.into)}", say.exact(wood)),
+        ("longest that may be", f"{say.exact(wood)} - {spare}", say.exact(wood - row.spare)),
+        ("sold", sold, ""),
+        (f"screw, {fixed.screw.gauge}", "the longest of these that is no longer", bought),
+        ("left before its point", f"{say.exact(wood)} - {say.exact(fixed.screw.length)}", say.exact(fixed.left)),
+    ]
+    return Worked("A screw through the box front into the front", lines)
+
+
+def tools_worked(unit: str) -> Worked:
+    """Four tools on a panel: the space, and the pegs."""
+    say, (row, names) = Say(unit), hung(unit)
+    tools = " + ".join(say.length(wide) for wide in row.tools)
+    left = row.width - sum(row.tools)
+    lines = [
+        ("tools together", tools, say.length(sum(row.tools))),
+        ("left for spaces", f"{say.length(row.width)} - {say.length(sum(row.tools))}", say.length(left)),
+        ("each space", f"{say.length(left)} / {len(names) + 1}, down to a mark", say.length(row.space)),
+    ]
+    lines += [
+        (f"peg of the {name}", "from the left edge", say.length(middle))
+        for name, middle in zip(names, row.middles, strict=True)
+    ]
+    return Worked(f"{len(names)} tools on a panel {say.length(row.width)} wide", lines)
+
+
+def conflicts_worked(unit: str) -> Worked:
+    """What stands on the other face of a divider, and what the screws of the slides meet there."""
+    say, lines = Say(unit), []
+    for beside in BESIDE[1:]:
+        case = solved(choices(unit, beside=beside), unit)
+        thick = say.exact(case.by_name["divider 1"].thickness)
+        found = [*find_meeting_screws(case), *find_screws_in_cuts(case)]
+        told = f"{say.exact(found[0].amount)} too much" if found else "nothing meets"
+        length = case.hardware[0].screws[0].length
+        lines.append((f"in bay 2: {beside}", f"screws {say.exact(length)}, divider {thick}", told))
+    return Worked("The slides of three drawers on a divider, and what is on its other face", lines)

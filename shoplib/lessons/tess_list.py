@@ -1,0 +1,136 @@
+"""Hardware layout, the fifth rung: find the slip in a list that somebody else wrote."""
+
+from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
+from shoplib.lessons.hardware_givens import (
+    clearance,
+    front_as_measured,
+    front_gap,
+    front_height,
+    front_width,
+    lowest_spacer,
+    pitch,
+    slide_height,
+)
+from shoplib.lessons.numbers import Draw
+from shoplib.lessons.say import Say
+from shoplib.lessons.small_hardware import lower_edges, small_hardware
+from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, share, to_step
+from shoplib.model.hardware_places import pull_places
+
+LINES = ("spacer of the third slide", "setback of the slides", "first hole of the pull")
+
+
+def _line(g: Givens | dict[str, int], number: int) -> int:
+    """One line as it should be."""
+    case = small_hardware(
+        kind="inset", front_height=g["f"], gap=g["g"], slide_height=g["h"], front=g["t"], setback=g["c"],
+        front_width=g["L"], pitch=g["p"],
+    )
+    if number == 2:
+        return pull_places(case, "bay 1 drawer 1 front")[0].left
+    place = lower_edges(case)[2]
+    return place.setback if number else place.spacer
+
+
+def _slipped(g: dict[str, int], number: int, slip: int) -> int:
+    """One line as Tess may have got it wrong, in one of two ways."""
+    return (
+        (g["s"] + 2 * g["f"], g["s"] + 2 * (g["f"] + g["g"]) + share(g["h"], 2, 1)[0]),
+        (g["t"], g["c"]),
+        (share(g["L"], 2, 1)[0] - g["p"], share(g["L"], 3, 1)[0]),
+    )[number][slip]
+
+
+def _givens(draw: Draw) -> list[Given]:
+    rows = [front_height(draw), front_gap(draw), slide_height(draw)]
+    rows.append(lowest_spacer({row.name: row.value for row in rows}, draw))
+    rows += [front_as_measured(draw), clearance(draw), front_width(draw), pitch(draw)]
+    values = {row.name: row.value for row in rows}
+    line, slip = draw.count("line", "", 0, 2), draw.count("slip", "", 0, 1)
+    listed = [_line(values, number) for number in range(3)]
+    listed[line.value] = _slipped(values, line.value, slip.value)
+    mark = (INCH_STYLE if draw.unit == "in" else MM_STYLE).step
+    written = [
+        draw.derived(f"line {number}", f"Tess's list: {what}", to_step(listed[number], mark))
+        for number, what in enumerate(LINES)
+    ]
+    return [*rows, *written, Given("line", "", line.value, LINES[line.value])]
+
+
+def _right(givens: Givens) -> int:
+    return _line(givens, givens["line"])
+
+
+def _listed(givens: Givens, on: int = 0) -> int:
+    """What Tess wrote on the line that is wrong, or on the one that comes `on` further (round and round)."""
+    return givens[f"line {(givens['line'] + on) % len(LINES)}"]
+
+
+def _too(off: int) -> str:
+    return "too large" if off > 0 else "too small"
+
+
+def _effect(givens: Givens, off: int, say: Say) -> str:
+    if off >= _right(givens) and not say.rough:
+        return "What is set out by that line would be far too large."
+    return f"What is set out by that line would be {say.amount(off)} {_too(off)}."
+
+
+def _effect_of_sound_line(givens: Givens, _off: int, say: Say) -> str:
+    off = _listed(givens) - _right(givens)
+    return f"The line that is wrong would stay as Tess wrote it: {say.amount(off)} {_too(off)}."
+
+
+def _working(givens: Givens, say: Say) -> tuple[str, ...]:
+    text = givens.texts
+    spacer, setback, hole = (say.exact(_line(givens, number)) for number in range(3))
+    return (
+        f"{text['s']} + 2 x ({text['f']} + {text['g']}) = {spacer}; the {text['h']} of the slide stand in no sum.",
+        f"Tess has {text['line 0']}.",
+        f"{text['t']} + {text['c']} = {setback}", f"Tess has {text['line 1']}.",
+        f"({text['L']} - {text['p']}) / 2 = {hole}", f"Tess has {text['line 2']}.",
+        f"The line that is wrong is \"{text['line']}\": it should say {say.length(_right(givens))}.",
+    )
+
+
+TESS_LIST = Exercise(
+    id="06-tess-list",
+    title="The slip in Tess's list",
+    rung="find the slip in another's list",
+    question=(
+        "Tess wrote three lines, to the nearest mark. Three equal inset fronts {f} high, gap {g}, slides {h} high, the "
+        "lowest with its lower edge {s} above the bottom: spacer of the third {line 0}. Fronts that measure {t}, "
+        "slides {c} behind them: setback {line 1}. A pull of {p} in the middle of a front {L} wide: first hole "
+        "{line 2} from its left end. One line is wrong. What should that line say?"
+    ),
+    givens=_givens,
+    right=_right,
+    misconceptions=(
+        Misconception(
+            "kept", _listed, "Tess wrote just that.",
+            "The other two lines are sound: work this one out with your own hand.",
+        ),
+        Misconception(
+            "sound-line", lambda g: _listed(g, 1), "Tess has that number on a line that is right.",
+            "Check the other two lines.", _effect_of_sound_line,
+        ),
+        Misconception(
+            "other-sound-line", lambda g: _listed(g, 2), "Tess has that number on a line that is right.",
+            "Check the other two lines.", _effect_of_sound_line,
+        ),
+        Misconception(
+            "wrong-way", lambda g: abs(2 * _listed(g) - _right(g)),
+            "The line is the one that is wrong, and so is the amount; but you mended it the wrong way.",
+            "Is what Tess wrote too large or too small?",
+        ),
+    ),
+    effect=_effect,
+    fits="The line was \"{line}\"; with it mended, all three are sound.",
+    hints=(
+        "Turn each line round: what lies below the third front? What lies before the slide? Where is the second hole?",
+        "Two of your three numbers agree with the list.",
+        "The third is the answer.",
+    ),
+    working=_working,
+    tolerance=Twin(INCH // 64, MM // 10),
+)
