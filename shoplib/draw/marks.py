@@ -29,6 +29,8 @@ FILL = {
     "cut back": ("#ebe8e1", "#2b2416", 1.3),
     "air": ("#ffffff", "#44484d", 0.9),
     "clash": ("#f7c9a8", "#a33b00", 2.0),
+    "span": ("#f1e2c0", "none", 0.0),
+    "mark": (DIMENSION, DIMENSION, 1.0),
 }
 """For each fill: paint, line colour, line width."""
 
@@ -39,6 +41,8 @@ LINE = {
     "thin": 'stroke="#44484d" stroke-width="0.7"',
     "band": 'stroke="#8f5a2a" stroke-width="4"',
     "grain": 'stroke="#5b4a2b" stroke-width="1.2"',
+    "grid": 'stroke="#c4c6c8" stroke-width="0.7"',
+    "curve": f'stroke="{DIMENSION}" stroke-width="2.2" stroke-linecap="round"',
 }
 
 HATCH_STEP = {"/": 7.0, "\\": 7.0, "x": 6.0}

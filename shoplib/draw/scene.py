@@ -15,8 +15,12 @@ Rect = tuple[int, int, int, int]
 FILLS = (
     "case", "box", "front", "back", "edging", "hardware",
     "cut", "cut case", "cut box", "cut front", "cut back", "air", "clash",
+    "span", "mark",
 )
-"""What a shape may stand for. The pen gives each a colour and a line; "air" has a dashed one."""
+"""What a shape may stand for. The pen gives each a colour and a line; "air" has a dashed one.
+
+"span" and "mark" are of charts: a stretch of an axis that is shaded, and a point that is picked out.
+"""
 
 SIDES = ("below", "above", "left", "right")
 
@@ -61,7 +65,8 @@ class Disc:
 class Line:
     """A straight line.
 
-    `kind` is "edge", "hidden" (dashed), "centre" (dash and dot), "thin", "band" (edging) or "grain" (arrows).
+    `kind` is "edge", "hidden" (dashed), "centre" (dash and dot), "thin", "band" (edging) or "grain" (arrows);
+    in a chart "grid" or "curve".
     """
 
     start: Point

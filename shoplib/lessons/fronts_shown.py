@@ -7,7 +7,8 @@ from shoplib.draw.front_lesson import edge, racked, setting_order
 from shoplib.draw.front_view import front_view
 from shoplib.draw.look import FRONT
 from shoplib.draw.scene import Scene
-from shoplib.draw.season_chart import SeasonChart, season_alt
+from shoplib.draw.season_chart import season_chart
+from shoplib.draw.season_view import season_alt
 from shoplib.lessons.bay_fronts import FRONTS, LOWEST, MIDDLE, TOP
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.figure import Figure
@@ -108,7 +109,7 @@ def year() -> Figure:
     """The solid front of the worked example, through the year."""
     unit = unit_in_use()
     season, style = solid_front(unit), front_style(unit)
-    return Figure(SeasonChart().svg(season, style), season_alt(season, style), [])
+    return Figure(season_chart(season, style), season_alt(season, style), [])
 
 
 def _drawn(scene: Scene, words: list[str]) -> Figure:

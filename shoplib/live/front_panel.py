@@ -6,7 +6,7 @@ from types import SimpleNamespace
 from shoplib.draw.front_view import front_view
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
-from shoplib.draw.season_chart import SeasonChart, season_alt
+from shoplib.draw.season_view import season_view
 from shoplib.live.choose_one import choose_one
 from shoplib.live.front_project import IN_LINE, KINDS, ONE_MORE, RULES, FrontChoices, front_project, starting_fronts
 from shoplib.live.front_says import findings, gap_rows, message, sums
@@ -104,7 +104,6 @@ def front_panel(unit: str = "in") -> Panel:
         }, "Wood moves across its grain; in a drawer front that is its height. The room is at 70 °F (21 °C)."),
     ]
     controls = {name: control for group in groups for name, control in group.controls.items()}
-    chart = SeasonChart()
 
     def work(values: SimpleNamespace) -> Outcome:
         choices = FrontChoices(**{
@@ -118,7 +117,7 @@ def front_panel(unit: str = "in") -> Panel:
         room = None
         if SEASON in values.opened and values.wood != SOLID:
             room = Room(values.wood, values.cut, values.made, values.driest, values.dampest)
-        return outcome_of(choices, wrong, room, style, chart)
+        return outcome_of(choices, wrong, room, style)
 
     panel = Panel("Fronts and gaps", groups, work)
     _show_what_applies(controls)
@@ -141,9 +140,7 @@ def _show_what_applies(controls: dict) -> None:
     follow()
 
 
-def outcome_of(
-    choices: FrontChoices, wrong: Wrong, room: Room | None, style: Style, chart: SeasonChart
-) -> Outcome:
+def outcome_of(choices: FrontChoices, wrong: Wrong, room: Room | None, style: Style) -> Outcome:
     """Solve and draw the fronts; `room` is the season's, None for fronts of sheet goods, which hardly move.
 
     Raises CannotBuild where no fronts can be, in the words of the controls.
@@ -167,7 +164,8 @@ def outcome_of(
     found = findings(face, planned, choices, wrong.part, wrong.over if wrong.part != NO_PART else 0, style)
     if room is not None:
         season = season_of(room, planned, choices.gap)
-        drawings.append(Drawing("A solid front through the year", chart.svg(season, style), season_alt(season, style)))
+        year = season_view(season, style)
+        drawings.append(Drawing(year.title, draw(year, PICTURE), year.alt))
         tables.append(room_table(season, style))
         found += season_findings(season, planned, style)
     return Outcome(
