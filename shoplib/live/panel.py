@@ -16,6 +16,7 @@ from shoplib.draw.letters import LARGE, ORDINARY, drawn_with
 from shoplib.live.large_type import enlarge
 from shoplib.live.length_control import LengthControl
 from shoplib.live.picture import Drawing, Picture
+from shoplib.live.settle import settle
 from shoplib.live.table import Table, findings_html, sums_html
 from shoplib.live.wake import still_html
 from shoplib.live.working_box import WorkingBox
@@ -218,6 +219,7 @@ class Panel:
 
     def _ipython_display_(self) -> None:
         """Show the living panel, and leave a still picture of it in the notebook."""
+        settle()
         display({**self.widget._repr_mimebundle_(), "text/plain": self.title}, raw=True)
         if self.outcome is not None:
             still = still_html(self.title, self.outcome.drawings)
