@@ -40,6 +40,9 @@ UNIT_MM = 0.25
 
 _LEAST_WIDTH = 420.0
 
+_LESS = (1.0, 1.3, 1.7)
+"""How much smaller than larger letters ask for a thing is drawn, one after another, to make room for them."""
+
 
 @dataclass(frozen=True, slots=True)
 class Drawn:
@@ -59,13 +62,25 @@ def draw(scene: Scene, fit: tuple[float, float] = (640.0, 440.0), asked: str = "
     """The scene for a screen: the drawn thing fills `fit` (width, height) as far as its shape allows.
 
     The page is wider by the dimensions round it, and scales with the place it is put in. With `asked`, each
-    dimension carries `asked` and the name by which `asking.dimension` finds it again, as `data-ask`. Larger
-    letters (`letters.drawn_with`) stand on the same drawn thing made smaller, on a page that is shown larger.
+    dimension carries `asked` and the name by which `asking.dimension` finds it again, as `data-ask`.
+
+    Where larger letters are wanted (`letters.drawn_with`) the drawn thing is made smaller until the page is as
+    much smaller, as far as its words allow, and the page is shown larger: only the letters seem to grow.
     """
     width, height = scene.size
-    larger = letters()
-    scale = min(fit[0] / width, fit[1] / height) / larger
-    return _page(scene, scale, on_paper=False, asked=asked, larger=larger).svg
+    scale, larger = min(fit[0] / width, fit[1] / height), letters()
+    page = _page(scene, scale, on_paper=False, asked=asked)
+    if larger == ORDINARY:
+        return page.svg
+    best, most = page, 0.0
+    for less in _LESS:
+        tried = _page(scene, scale / (less * larger), on_paper=False, asked=asked, larger=larger)
+        grown = max(page.width, page.height) / max(tried.width, tried.height)  # on a place as wide as it is high
+        if grown > most:
+            best, most = tried, grown
+        if grown >= larger:
+            break
+    return best.svg
 
 
 def draw_to_scale(scene: Scene, ratio: float) -> Drawn:
@@ -285,7 +300,7 @@ def _label(item: Label, left: int, top: int, scale: float, words: list[str]) -> 
                         p, q = (x + shift, y) if turned else (x, y + shift)
                         words.append(text_element(p, q, line, size, "middle", turned))
                     return None
-    return Leader(((a + c) // 2, (b + d) // 2), "right", item.texts[-1])
+    return Leader(((a + c) // 2, (b + d) // 2), "right", item.texts[-1].replace("\n", " "))
 
 
 def _edge_text(item: EdgeText, left: int, top: int, scale: float, lanes: Lanes) -> None:

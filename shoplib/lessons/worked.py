@@ -1,10 +1,11 @@
 """A worked example on the page: a sum line by line, as a table that is read from top to bottom."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from html import escape
 
-from shoplib.lessons.large_type import sized
+from shoplib.lessons.large_type import large_in_use, sized
 
 
 @dataclass(frozen=True, repr=False)
@@ -35,5 +36,7 @@ class Worked:
 
 
 def _unbroken(text: str) -> str:
-    """A length stays on one line."""
-    return text.replace(" ", "\u00a0")
+    """A length stays on one line, and so does all that is said, where there is room for it."""
+    if not large_in_use():
+        return text.replace(" ", "\u00a0")
+    return re.sub(r"(\d) (?=\d+/\d|in\b|mm\b)", "\\1\u00a0", text)

@@ -8,6 +8,7 @@ from types import SimpleNamespace
 from shoplib.draw.beside import box_of
 from shoplib.draw.drawer_across import drawer_across
 from shoplib.draw.drawer_plan import drawer_plan
+from shoplib.draw.letters import letters
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
 from shoplib.lists.cut_list import Kind, kinds
@@ -99,9 +100,9 @@ def drawer_panel(unit: str = "in") -> Panel:
 
     def work(values: SimpleNamespace) -> Outcome:
         # The front takes other readings along, and each of them asks anew: one answer does for all.
-        asked = _asked(values, start), values.opened
+        asked = _asked(values, start), values.opened, letters()
         if asked not in last:
-            outcome = outcome_of(*asked, style)
+            outcome = outcome_of(*asked[:2], style)
             last.clear()
             last[asked] = outcome
         return last[asked]
