@@ -22,10 +22,9 @@ def _only(scene: Scene, title: str, alt: str, *more: Item) -> Scene:
 
 def _datum(unit: str) -> Scene:
     scene = lying_case(solved(choices(unit), unit), hardware_style(unit))
-    from_here = next(item for item in scene.items if isinstance(item, Running))
-    bare = replace(from_here, texts=("",) * len(from_here.at))
-    alt = "A case on its side. From a ringed point at the inside of its bottom, distances run to each slide."
-    return _only(scene, "Datum", alt, bare, Leader((from_here.datum, scene.bounds[1]), "left", "datum"))
+    datum = next(item for item in scene.items if isinstance(item, Running)).datum
+    alt = "A case on its side, and before it three spacers: all begin at one line, the inside of the bottom."
+    return _only(scene, "Datum", alt, Leader((datum, scene.bounds[1]), "left", "datum"))
 
 
 def _setback(unit: str) -> Scene:

@@ -1,0 +1,138 @@
+"""What the page on hardware layout shows, against sums by hand in exact fractions of a millimetre.
+
+Spacer k = first + (k - 1) (front + gap); setback = front + what the slide's row says; holes (L - p) / 2 and one pitch
+further; longest screw s + f - 1/8 in; space (W - sum of widths) / (n + 1) (common practice, no source).
+"""
+
+import base64
+import re
+from fractions import Fraction
+
+import pytest
+
+from shoplib.draw.pen import draw
+from shoplib.lessons import hardware_shown
+from shoplib.lessons.page_06 import (
+    conflicts_worked,
+    pulls_worked,
+    screws_worked,
+    setback_worked,
+    spacers_worked,
+    tools_worked,
+)
+from shoplib.lessons.words_06 import WORDS
+from tests.draw.test_pen import outside, overlaps
+from tests.lessons.answers import millimetres
+
+SIZES = {
+    "in": {"O": "24 in", "W": "18 in", "g": "1/8 in", "t": "0.703 in", "b": "0.472 in", "c": "1/16 in", "p": "5 in",
+           "P": "20 in"},
+    "mm": {"O": "600 mm", "W": "450 mm", "g": "3 mm", "t": "17.5 mm", "b": "11.9 mm", "c": "2 mm", "p": "128 mm",
+           "P": "500 mm"},
+}
+TOOLS = {"in": (Fraction(9, 8), 3, Fraction(9, 4), Fraction(3, 2)), "mm": tuple(map(Fraction, (28, 76, 56, 38)))}
+SOLD = [Fraction(eighths, 8) * Fraction(254, 10) for eighths in (5, 6, 8, 10, 12)]
+EIGHTH = Fraction(254, 80)
+FIGURES = ("lying", "behind_inset", "behind_overlay", "pull", "screw", "too_long", "tools", "meeting", "in_dado",
+           "gap_forgotten")
+
+
+def by_hand(unit):
+    return {name: millimetres(text) for name, text in SIZES[unit].items()}
+
+
+def amounts(text):
+    return [millimetres(found) for found in re.findall(r"(?:\d+ )?\d+(?:/\d+|\.\d+)? (?:in|mm)\b", text)]
+
+
+def last(worked):
+    """By the words of each line, what it comes to."""
+    return {what: amounts(comes_to) for what, _, comes_to in worked.lines}
+
+
+def mark(unit):
+    return Fraction(254, 640) if unit == "in" else Fraction(1, 10)
+
+
+def test_spacers(unit):
+    g, found = by_hand(unit), last(spacers_worked(unit))
+    front = (g["O"] - 4 * g["g"]) / 3 // mark(unit) * mark(unit)
+    assert found["from slide to slide"] == [front + g["g"]]
+    one, two, three = (found[name][0] for name in ("lowest slide, lower edge", "spacer 2", "spacer 3"))
+    assert two - one == three - two == front + g["g"]
+
+
+def test_setbacks(unit):
+    g, found = by_hand(unit), last(setback_worked(unit))
+    assert found["overlay front"] == [g["c"]]
+    assert abs(found["inset front"][0] - g["t"] - g["c"]) <= Fraction(254, 20_000)
+
+
+def test_pulls(unit):
+    """Overlay fronts: the opening and on each side the thickness less the reveal."""
+    g, found = by_hand(unit), last(pulls_worked(unit))
+    front, near = g["W"] + 2 * (g["t"] - g["g"]), Fraction(254, 20_000)
+    assert abs(found["first hole, from the left end"][0] - (front - g["p"]) / 2) <= near
+    assert abs(found["second hole, from the left end"][0] - (front + g["p"]) / 2) <= near
+
+
+def test_the_longest_screw(unit):
+    g, found = by_hand(unit), last(screws_worked(unit))
+    wood = g["b"] + g["t"]
+    near = Fraction(254, 20_000) if unit == "in" else Fraction(1, 100)
+    assert abs(found["longest that may be"][0] - wood + EIGHTH) <= near
+    longest = max(length for length in SOLD if length <= wood - EIGHTH)
+    assert found["screw, No. 8"][0] == longest
+    assert abs(found["left before its point"][0] - wood + longest) <= near
+
+
+def test_tools(unit):
+    g, found = by_hand(unit), last(tools_worked(unit))
+    scale = Fraction(254, 10) if unit == "in" else 1
+    tools = [wide * scale for wide in TOOLS[unit]]
+    space = (g["P"] - sum(tools)) / 5 // mark(unit) * mark(unit)
+    assert found["each space"] == [space]
+    at = Fraction(0)
+    for name, wide in zip(("cone wrench", "floor pump", "chain whip", "hub wrench"), tools, strict=True):
+        assert found[f"peg of the {name}"] == [at + space + wide / 2]
+        at += space + wide
+
+
+def test_what_meets_in_the_divider(unit):
+    """Two screws of 5/8 in are longer than a divider; against a dado of 1/4 in or 6 mm one is too long."""
+    g, found = by_hand(unit), last(conflicts_worked(unit))
+    long, near = Fraction(5, 8) * Fraction(254, 10), Fraction(254, 20_000)
+    assert abs(found["in bay 2: as many drawers"][0] - (2 * long - g["t"])) <= near
+    assert found["in bay 2: one drawer more"] == []
+    deep = Fraction(254, 40) if unit == "in" else 6
+    assert abs(found["in bay 2: shelves in dadoes"][0] - (long - (g["t"] - deep))) <= near
+
+
+@pytest.mark.parametrize("name", FIGURES)
+def test_every_picture_is_legible_and_has_words(name, unit, monkeypatch):
+    monkeypatch.setattr(hardware_shown, "unit_in_use", lambda: unit)
+    figure = getattr(hardware_shown, name)()
+    assert not overlaps(figure.svg) and not outside(figure.svg)
+    assert len(figure.alt) > 60 and base64.b64encode(figure.svg.encode()).decode() in figure._repr_html_()
+
+
+def test_the_longer_screw_comes_out(unit, monkeypatch):
+    monkeypatch.setattr(hardware_shown, "unit_in_use", lambda: unit)
+    assert "its point comes out by" in hardware_shown.too_long().alt
+    g, fixed = by_hand(unit), hardware_shown.longer_screw(unit)
+    assert Fraction(fixed.left, 80_000) == g["b"] + g["t"] - SOLD[3]
+
+
+def test_the_forgotten_gap_is_found_by_the_dry_fit(monkeypatch, unit):
+    monkeypatch.setattr(hardware_shown, "unit_in_use", lambda: unit)
+    figure = hardware_shown.gap_forgotten()
+    assert len(figure.words) == 2 and all("gap between spacer" in line for line in figure.words)
+
+
+@pytest.mark.parametrize("word", WORDS, ids=lambda word: word.name)
+def test_every_word_has_a_meaning_and_mostly_a_sketch(word, unit):
+    assert word.meaning.endswith(".")
+    if word.name != "pull-out":
+        scene = word.sketch(unit)
+        svg = draw(scene, (220, 140))
+        assert len(scene.alt) > 40 and not overlaps(svg) and not outside(svg)
