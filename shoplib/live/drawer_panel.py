@@ -8,7 +8,6 @@ from types import SimpleNamespace
 from shoplib.draw.beside import box_of
 from shoplib.draw.drawer_across import drawer_across
 from shoplib.draw.drawer_plan import drawer_plan
-from shoplib.draw.letters import letters
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
 from shoplib.lists.cut_list import Kind, kinds
@@ -96,17 +95,11 @@ def drawer_panel(unit: str = "in") -> Panel:
     ]
     controls = {name: control for group in groups for name, control in group.controls.items()}
 
-    last: dict[tuple, Outcome] = {}
-
     def work(values: SimpleNamespace) -> Outcome:
-        # The front takes other readings along, and each of them asks anew: one answer does for all.
-        asked = _asked(values, start), values.opened, letters()
-        if asked not in last:
-            outcome = outcome_of(*asked[:2], style)
-            last.clear()
-            last[asked] = outcome
-        return last[asked]
+        return outcome_of(_asked(values, start), values.opened, style)
 
+    # Before the panel watches its controls: by the time it follows the front, the front has taken the others along.
+    controls["front"].observe(lambda _change: _keep_near_the_front(panel, style), names="ticks")
     panel = Panel("Drawer clearance", groups, work)
     _keep_near_the_front(panel, style)
     _show_what_applies(controls)
@@ -128,22 +121,16 @@ def _asked(values: SimpleNamespace, start: DrawerChoices) -> DrawerChoices:
 
 def _keep_near_the_front(panel: Panel, style: Style) -> None:
     """The other readings stay near the front one; one that was not opened yet, or is left far behind, begins there."""
-    later = ((READINGS, ("back",)), (SECOND, ("upper_front", "upper_back")))
-
-    def follow(change: dict) -> None:
-        front = change["new"]
-        low, high = (write_length(front + by, style) for by in (-MOST_APART, MOST_APART))
-        for group, names in later:
-            for name in names:
-                control = panel.controls[name]
-                near = group in panel.opened and abs(control.ticks - front) <= MOST_APART
-                with control.hold_trait_notifications():
-                    control.low, control.high = min(control.low, front), max(control.high, front)
-                    control.ticks = control.ticks if near else front
-                    control.limit(low, high)
-
-    panel.controls["front"].observe(follow, names="ticks")
-    follow({"new": panel.controls["front"].ticks})
+    front = panel.controls["front"].ticks
+    low, high = (write_length(front + by, style) for by in (-MOST_APART, MOST_APART))
+    with panel.held():
+        for group, name in ((READINGS, "back"), (SECOND, "upper_front"), (SECOND, "upper_back")):
+            control = panel.controls[name]
+            near = group in panel.opened and abs(control.ticks - front) <= MOST_APART
+            with control.hold_trait_notifications():
+                control.low, control.high = min(control.low, front), max(control.high, front)
+                control.ticks = control.ticks if near else front
+                control.limit(low, high)
 
 
 def _show_what_applies(controls: dict) -> None:

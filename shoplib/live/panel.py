@@ -4,7 +4,8 @@ The function knows nothing of widgets: it gets the values of the controls and re
 or raises CannotBuild. So a panel is tried without a browser by setting the values of its controls.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from html import escape
 from types import SimpleNamespace
@@ -156,15 +157,22 @@ class Panel:
         Raises what a control raises for a value outside its limits; then none is set.
         """
         before = {name: getattr(self.controls[name], _trait(self.controls[name])) for name in values}
-        self._held = True
-        try:
-            self._set(values)
-        except Exception:
-            self._set(before)
-            raise
-        finally:
-            self._held = False
+        with self.held():
+            try:
+                self._set(values)
+            except Exception:
+                self._set(before)
+                raise
         self._follow()
+
+    @contextmanager
+    def held(self) -> Iterator[None]:
+        """Inside, controls may be set one after another and nothing follows; whoever sets them sees to that."""
+        before, self._held = self._held, True
+        try:
+            yield
+        finally:
+            self._held = before
 
     def _set(self, values: Mapping[str, object]) -> None:
         for name, value in values.items():

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 import pytest
 
+import shoplib.live.drawer_panel as module
 from shoplib.live.drawer_panel import READINGS, SECOND, drawer_panel
 from shoplib.live.drawer_says import DEPTH, STOCK
 from shoplib.live.length_control import LengthControl
@@ -202,3 +203,15 @@ def test_what_is_drawn_larger_is_said_to_be():
     for slide in ("side-hung wood runner", "box rides on the shelf"):
         panel.enter("slide", slide)
         assert all("drawn larger than it is" in drawing.alt for drawing in panel.outcome.drawings)
+
+
+@UNITS
+def test_a_move_of_the_front_is_worked_out_once(unit, monkeypatch):
+    """Far off, it takes the other readings along: nothing in between is worked out or shown."""
+    panel, told, work = opened(unit), [], module.outcome_of
+    panel.enter("drawers", 2)
+    monkeypatch.setattr(module, "outcome_of", lambda *asked: told.append(asked) or work(*asked))
+    control = panel.controls["front"]
+    control.ticks += 40 * control.step
+    ((asked, *_),) = told
+    assert asked.front == asked.back == asked.upper_front == asked.upper_back == control.ticks

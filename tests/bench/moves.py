@@ -1,0 +1,94 @@
+"""Moves of every control of a panel, as a learner would make them, and how long each takes."""
+
+import statistics
+import time
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass
+from functools import partial
+from itertools import cycle
+
+import ipywidgets
+
+from shoplib.live.length_control import LengthControl
+from shoplib.live.panel import Panel
+from shoplib.live.percent_control import PercentControl
+from shoplib.live.settle import settle
+
+WARM_UP = 5
+
+
+@dataclass(frozen=True, slots=True)
+class Times:
+    """Milliseconds of each round: by the clock on the wall, and `own`, the time that this process itself worked.
+
+    On a quiet machine the two are the same; on a busy one `own` leaves out the waiting for other programs.
+    """
+
+    wall: list[float]
+    own: list[float]
+
+    @property
+    def median(self) -> float:
+        """Median of the own time."""
+        return statistics.median(self.own)
+
+    @property
+    def high(self) -> float:
+        """95th percentile of the own time."""
+        return p95(self.own)
+
+
+def p95(times: list[float]) -> float:
+    """The value that 95 of 100 rounds do not exceed."""
+    return sorted(times)[int(len(times) * 0.95)]
+
+
+def timed(work: Callable[[], object], rounds: int) -> Times:
+    """Each round, after a warm-up."""
+    for _ in range(WARM_UP):
+        work()
+    found = Times([], [])
+    for _ in range(rounds):
+        wall, own = time.perf_counter(), time.process_time()
+        work()
+        found.own.append((time.process_time() - own) * 1000)
+        found.wall.append((time.perf_counter() - wall) * 1000)
+    return found
+
+
+def worst_control(panel: Panel, filled: Mapping[str, object], rounds: int) -> tuple[str, Times]:
+    """The control that takes longest to follow, by its 95th percentile.
+
+    The panel is wholly unfolded and `filled` with these values first. Each control is moved by itself.
+    """
+    while len(panel.opened) < len(panel.groups):
+        panel.unfold()
+    panel.put(filled)
+    settle()  # as when it is shown
+    found = {}
+    for name, control in panel.controls.items():
+        if not isinstance(control, ipywidgets.Text):
+            trait, stations = _stations(control)
+            before, there = getattr(control, trait), cycle(stations)
+            found[name] = timed(partial(_move, control, trait, there), rounds)
+            setattr(control, trait, before)
+    return max(found.items(), key=lambda one: one[1].high)
+
+
+def _move(control: ipywidgets.Widget, trait: str, there: Iterator[object]) -> None:
+    setattr(control, trait, next(there))
+
+
+def _stations(control: ipywidgets.Widget) -> tuple[str, list[object]]:
+    """What is moved, and where to: a slider by twenty steps and back, a list to its next entry and back."""
+    if isinstance(control, LengthControl):
+        steps = range(20) if control.ticks + 20 * control.step <= control.high else range(0, -20, -1)
+        wanted = [max(control.ticks + step * control.step, control.low) for step in steps]
+        stations = list(dict.fromkeys(wanted))
+        return "ticks", [*stations[1:], *stations[-2::-1]]
+    if isinstance(control, PercentControl):
+        up = range(control.value, min(control.value + 5, control.high + 1))
+        return "value", [*up[1:], *up[-2::-1]]
+    entries = list(control.options)
+    here = entries.index(control.value)
+    return "value", [entries[here + 1 if here + 1 < len(entries) else here - 1], control.value]
