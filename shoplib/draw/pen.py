@@ -284,13 +284,14 @@ def _label(item: Label, left: int, top: int, scale: float, words: list[str]) -> 
     a, b, c, d = item.room
     wide, high = (c - a) * scale - 5, (d - b) * scale - 3
     x, y = ((a + c) / 2 - left) * scale, (top - (b + d) / 2) * scale
+    blocks = [text.split("\n") for text in item.texts]
+    measured = [(lines, max(text_width(line, 1.0) for line in lines)) for lines in blocks]
     for turned, along, across in ((False, wide, high), (True, high, wide)):
-        for text in item.texts:
-            lines = text.split("\n")
+        for lines, widest in measured:
             for size in (NORMAL, SMALL):
-                if max(text_width(t, size) for t in lines) <= along and len(lines) * size * 1.2 <= across:
+                if widest * size <= along and len(lines) * size * 1.2 <= across:
                     if item.plate:
-                        p, q = max(text_width(t, size) for t in lines) / 2 + 2, len(lines) * size * 0.6
+                        p, q = widest * size / 2 + 2, len(lines) * size * 0.6
                         p, q = (q, p) if turned else (p, q)
                         words.append(f'<path d="M{x - p:.2f} {y - q:.2f}h{2 * p:.2f}v{2 * q:.2f}'
                                      f'h{-2 * p:.2f}z" fill="#ffffff"/>')
