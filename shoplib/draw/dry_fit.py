@@ -6,11 +6,11 @@ from typing import NamedTuple
 
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through, is_cut
-from shoplib.draw.misfits import CLASH, GAP, Misfit, outside
+from shoplib.draw.misfits import BARE, CLASH, GAP, Misfit, outside
 from shoplib.draw.scene import Chain, Item, Label, Leader, Line, Rect, Scene, Shape
 from shoplib.model.board import Board
 from shoplib.model.box import around
-from shoplib.model.solved import Cabinet
+from shoplib.model.solved import Cabinet, Hardware
 from shoplib.words.amounts import how_much
 from shoplib.words.naming import and_list
 
@@ -53,6 +53,8 @@ def dry_fit(built: Cabinet, planned: Cabinet, misfits: Sequence[Misfit], view: V
     comes_to, asked = look.flat(outside(built, planned)), look.flat(planned.outside)
     bounds = _around(whole, asked)
     items: list[Item] = [*cut_through(built.boards, (), look, view.at(built))]
+    slides = [fitting.box for fitting in built.hardware if fitting.what == "slide" and _goes_with(fitting, view, built)]
+    items += [Shape((look.flat(box),), "hardware", "slide") for box in slides]
     items += _names(built, view, bounds)
     if _differ(comes_to, asked, style.step):
         items += _dashed(asked)
@@ -71,7 +73,15 @@ def dry_fit(built: Cabinet, planned: Cabinet, misfits: Sequence[Misfit], view: V
     items += marks
     items.append(Chain("below", 0, (comes_to[0], comes_to[2]), (bare(comes_to[2] - comes_to[0], style),)))
     items.append(Chain("left", 0, (comes_to[1], comes_to[3]), (bare(comes_to[3] - comes_to[1], style),)))
-    note = "Gaps and clashes are drawn larger than they are." if enlarged else ""
+    if slides:
+        a, b, c, d = look.flat(slides[-1])
+        items.append(Leader(((a + c) // 2, b + (d - b) // 8), "right", "slide"))
+    note = " ".join(
+        told for told, so in (
+            ("Its slides are drawn in, though they lie higher or lower.", slides),
+            ("Gaps and clashes are drawn larger than they are.", enlarged),
+        ) if so
+    )
     sizes = [
         f"{how_much(comes_to[side + 2] - comes_to[side], style)} {_SIDES[axis][0]}, "
         f"asked for {how_much(asked[side + 2] - asked[side], style)}"
@@ -93,8 +103,14 @@ def dry_fit(built: Cabinet, planned: Cabinet, misfits: Sequence[Misfit], view: V
 def _said(misfit: Misfit, built: Cabinet) -> str:
     one, other = misfit.boards
     size = how_much(misfit.amount, built.style)
+    if misfit.kind == BARE:
+        return f"{one} leaves the edge of {other} bare for {size}, {_SIDES[misfit.axis][1]}: marked."
     what = f"A {misfit.kind} of {size}" if misfit.joint or misfit.kind == CLASH else f"A gap that is off by {size}"
     return f"{what} between {one} and {other}, {_SIDES[misfit.axis][1]}, is marked."
+
+
+def _goes_with(fitting: Hardware, view: View, cabinet: Cabinet) -> bool:
+    return fitting.group == view.board(cabinet).group and view.look.along == 2
 
 
 def _cut(cabinet: Cabinet, view: View) -> list[Board]:

@@ -1,6 +1,6 @@
 """Where boards that were cut to other sizes gape or clash when they are put together, measured and placed."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from shoplib.checks.geometry import deepest, direction, far, near, regions
@@ -9,15 +9,19 @@ from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Gap, Joint
 
-GAP, CLASH = "gap", "clash"
+GAP, CLASH, BARE = "gap", "clash", "bare"
+
+SLIDE = "its slide"
+"""What stands for the slide in a misfit of a box side."""
 
 
 @dataclass(frozen=True, slots=True)
 class Misfit:
     """One place where `boards` do not meet as planned: how much, along which world axis, and where (world).
 
-    `kind` is "gap" (open where it should be closed, or a planned gap that came out otherwise) or "clash"
-    (both want the same wood). Of a joint, the board that enters is named first, and `joint` is its kind.
+    `kind` is "gap" (open where it should be closed, or a planned gap that came out otherwise), "clash" (both want
+    the same wood) or "bare" (the first leaves an edge of the second uncovered). Of a joint, the board that enters is
+    named first, and `joint` is its kind; of a box side and what it slides on the other is `SLIDE`.
     """
 
     kind: str
@@ -30,7 +34,10 @@ class Misfit:
 
 def misfits(built: Cabinet, planned: Cabinet) -> tuple[Misfit, ...]:
     """Every place where `built`, made of the boards of `planned` in other sizes, gapes or clashes, the worst first."""
-    found = [*_of_joints(built, planned), *_of_fronts(built, planned), *_without_joint(built, planned)]
+    found = [
+        *_of_joints(built, planned), *_of_fronts(built, planned), *_without_joint(built, planned),
+        *_of_covers(built, planned), *_of_slides(built, planned),
+    ]
     return tuple(sorted(found, key=lambda misfit: -misfit.amount))
 
 
@@ -104,3 +111,75 @@ def _without_joint(built: Cabinet, planned: Cabinet) -> Iterable[Misfit]:
         if frozenset((one.name, other.name)) not in joined | already:
             amount, axis = deepest(shared)
             yield Misfit(CLASH, (one.name, other.name), axis, amount, around(regions(shared)))
+
+
+def _of_covers(built: Cabinet, planned: Cabinet) -> Iterator[Misfit]:
+    """Edges that a board laid flat over others, such as an applied back, is flush with and no longer reaches.
+
+    Where it ends over several boards at once, the one with the longest edge tells it.
+    """
+    ends: dict[tuple[str, int, int], list[Joint]] = {}
+    for joint in planned.joints:
+        cover, under = planned.by_name[joint.enters], planned.by_name[joint.receives]
+        along, _ = direction(joint.axis)
+        if joint.depth or cover.placement.own_axis(along) != 2:
+            continue
+        for axis in {0, 1, 2} - {along}:
+            for sign in (-1, 1):
+                if far(cover.box, axis, sign) == far(under.box, axis, sign):
+                    ends.setdefault((cover.name, axis, sign), []).append(joint)
+    for (name, axis, sign), joints in ends.items():
+        cover = built.by_name[name]
+        joint = max(joints, key=lambda each: _edge(planned, each, axis))
+        under = built.by_name[joint.receives]
+        end, edge = far(cover.box, axis, sign), far(under.box, axis, sign)
+        if sign * (edge - end) > 0:
+            box = _across(cover, under, axis, *sorted((end, edge)))
+            yield Misfit(BARE, (name, under.name), axis, abs(edge - end), _as_deep(box, cover, joint), joint.kind)
+
+
+def _edge(cabinet: Cabinet, joint: Joint, axis: int) -> int:
+    """How long the edge is that the covering board ends over, at its end along `axis`."""
+    along, _ = direction(joint.axis)
+    (other,) = {0, 1, 2} - {axis, along}
+    return cabinet.by_name[joint.receives].box.size[other]
+
+
+def _as_deep(box: Box, cover: Board, joint: Joint) -> Box:
+    """The space that the covering board leaves open is as thick as the board."""
+    along, _ = direction(joint.axis)
+    low, high = list(box.low), list(box.high)
+    low[along], high[along] = cover.box.low[along], cover.box.high[along]
+    return Box(tuple(low), tuple(high))
+
+
+def _of_slides(built: Cabinet, planned: Cabinet) -> Iterator[Misfit]:
+    """Sides of boxes that stand off their slides by more than planned, or in them."""
+    for before, now in zip(planned.hardware, built.hardware, strict=True):
+        if before.what != "slide":
+            continue
+        meets = [
+            (abs(_off(board.box, before.box, sign)), sign, board)
+            for board in planned.groups[before.group] if board.role == "box side" and _beside(board.box, before.box)
+            for sign in (1, -1)
+        ]
+        if not meets:
+            continue
+        _, sign, board = min(meets, key=lambda each: each[0])
+        side = built.by_name[board.name]
+        more = _off(side.box, now.box, sign) - _off(board.box, before.box, sign)
+        if more:
+            face = near(side.box, 0, sign)
+            low, high = list(now.box.low), list(now.box.high)
+            low[0], high[0] = sorted((face, face - sign * more))
+            kind = GAP if more > 0 else CLASH
+            yield Misfit(kind, (side.name, SLIDE), 0, abs(more), Box(tuple(low), tuple(high)), "slide")
+
+
+def _off(side: Box, slide: Box, sign: int) -> int:
+    """How far the side begins past the end of the slide, to the right (1) or to the left (-1)."""
+    return sign * (near(side, 0, sign) - far(slide, 0, sign))
+
+
+def _beside(one: Box, other: Box) -> bool:
+    return all(one.low[axis] < other.high[axis] and other.low[axis] < one.high[axis] for axis in (1, 2))

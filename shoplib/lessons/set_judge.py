@@ -26,7 +26,7 @@ from shoplib.lessons.judge import (
 )
 from shoplib.lessons.say import Say
 from shoplib.lessons.set_exercise import NEAR, Asked, SetExercise
-from shoplib.lessons.together import Together, due_to, put_together
+from shoplib.lessons.together import WIDEST, Together, due_to, put_together
 from shoplib.live.picture import Drawing
 from shoplib.measure import to_step
 from shoplib.model.solved import Cabinet
@@ -36,6 +36,8 @@ MOST = 3
 """Things said at once; the rest is easier to see when these are mended."""
 
 PICTURE = (480.0, 330.0)
+
+_WITH_OTHERS = "It has its part in what is said above."
 
 _AGAIN = "Do this sum once more, one line for each step; a hint gives the next one."
 
@@ -213,6 +215,8 @@ def _items(
             said = _named_slip(slip, one, off, reads[one], givens, say, says)
         elif says:
             said = Feedback(OTHER, OTHER, f"You gave {reads[one].shown}.", _does(one, off, say, says), _AGAIN)
+        elif due[one] and abs(off) > WIDEST.of(say.unit):
+            said = Feedback(OTHER, OTHER, f"You gave {reads[one].shown}.", _WITH_OTHERS, _AGAIN)
         else:
             continue
         told |= set(says)

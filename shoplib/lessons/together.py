@@ -1,10 +1,11 @@
 """A learner's sizes made into boards, put together and dry-fitted: whether the set is right, and what is wrong."""
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 
 from shoplib.checks import check
-from shoplib.draw.misfits import CLASH, Misfit, misfits, outside
+from shoplib.draw.misfits import BARE, CLASH, SLIDE, Misfit, misfits, outside
 from shoplib.lessons.exercise import Twin
 from shoplib.lessons.set_exercise import Asked
 from shoplib.lists.consequences import consequences
@@ -59,7 +60,7 @@ def put_together(planned: Cabinet, given: Mapping[Asked, int]) -> Together:
     new = [found for found in after if found.check in _BY_SIZE and found.text not in known]
     new += [found for found in at_marks if found.check not in _BY_SIZE and found.text not in known]
     where = misfits(built.cabinet, planned)
-    far = tuple(one for one in where if one.amount > (mark if one.kind == CLASH else widest))
+    far = tuple(one for one in where if _too_far(one, widest, mark))
     size = outside(built.cabinet, planned).size
     off = tuple(one - other for one, other in zip(size, planned.outside.size, strict=True))
     small = all(abs(by) <= widest for by in off)
@@ -73,6 +74,13 @@ def put_together(planned: Cabinet, given: Mapping[Asked, int]) -> Together:
         max((one.amount for one in where if (one.kind == CLASH) is clash), default=0) for clash in (False, True)
     )
     return Together(built.cabinet, far, tuple(says), right, gap, clash, size)
+
+
+def _too_far(misfit: Misfit, widest: int, mark: int) -> bool:
+    """Slides leave no room for rounding beyond that of the one number that their box is made by."""
+    if SLIDE in misfit.boards:
+        return 2 * misfit.amount > mark
+    return misfit.amount > (mark if misfit.kind == CLASH else widest)
 
 
 def _sizes(planned: Cabinet, given: Mapping[Asked, int]) -> dict[str, Point]:
@@ -115,6 +123,8 @@ def _in_words(
     own, says = [], list(told)
     for misfit in far:
         one, other = misfit.boards
+        if other == SLIDE:
+            continue  # the box is told as a whole, with what its slides take
         same = [sentence for sentence in says if _about(sentence, misfit)]
         says = [sentence for sentence in says if sentence not in same]
         size = how_much(misfit.amount, planned.style)
@@ -131,6 +141,8 @@ def _about(sentence: str, misfit: Misfit) -> bool:
     one, other = misfit.boards
     pairs = f"{one} and {other} ", f"{other} and {one} "
     short = sentence.startswith(f"{one} ") and f" of {other}" in sentence
+    if misfit.kind == BARE:
+        return sentence.startswith((f"the end of {one} misses {other} ", f"{_the(one)} stands "))
     return any(f"{pair}overlap by" in sentence or f"the gap between {pair}" in sentence for pair in pairs) or short
 
 
@@ -140,6 +152,10 @@ def _joint_in_words(misfit: Misfit, planned: Cabinet, given: Mapping[Asked, int]
     asked = next((a for a in given if misfit.boards[0] in a.boards and a.world == misfit.axis), None)
     off = given[asked] - asked.right(planned) if asked else 0
     over = misfit.amount if misfit.kind == CLASH else -misfit.amount
+    if misfit.kind == BARE:
+        edge = f"the edge of {other} lies bare for {size}"
+        mine = asked and off * over > 0
+        return f"{one} is {size} too {asked.too(over)}, and {edge}" if mine else f"{edge}: {one} ends short of it"
     if asked and off * over > 0:
         return f"{one} is {size} too {asked.too(over)} for its {misfit.joint} in {other}"
     if misfit.kind == CLASH:
@@ -161,7 +177,8 @@ def _plain(told: str, planned: Cabinet, given: Mapping[Asked, int]) -> str:
 def due_to(whole: Together, planned: Cabinet, given: Mapping[Asked, int]) -> dict[Asked, tuple[str, ...]]:
     """By size, what of the dry-fit's words would not be said if that one were as planned.
 
-    What is said of a board that was cut wrong itself is due to its own size, though others have a part in it.
+    What is said of a board that was cut wrong itself is due to its own size, though others have a part in it; so is
+    a gap beside it. (What is said of several gaps at once changes its words with any of them.)
     """
     due: dict[Asked, tuple[str, ...]] = {}
     for one in given:
@@ -173,4 +190,15 @@ def due_to(whole: Together, planned: Cabinet, given: Mapping[Asked, int]) -> dic
         for other in due:
             if other is not one and other.boards != one.boards:
                 due[other] = tuple(sentence for sentence in due[other] if sentence not in own)
-    return due
+    return {one: tuple(told for told in says if _own_gap(told, one, due)) for one, says in due.items()}
+
+
+def _own_gap(told: str, one: Asked, due: Mapping[Asked, tuple[str, ...]]) -> bool:
+    """Whether words about a gap are about one beside a board of this size, or about nobody else's either."""
+    def beside(asked: Asked) -> bool:
+        return any(name in told for name in asked.boards)
+
+    between = told.startswith("the gap between ") or re.search(r" and .* (clash|overlap) by ", told)
+    return not between or beside(one) or not any(
+        told in says and beside(other) for other, says in due.items() if other is not one
+    )

@@ -4,7 +4,7 @@ import pytest
 
 from shoplib.draw.dry_fit import View, dry_fit
 from shoplib.draw.look import FROM_ABOVE, FRONT
-from shoplib.draw.misfits import CLASH, GAP, misfits, outside
+from shoplib.draw.misfits import BARE, CLASH, GAP, SLIDE, misfits, outside
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Leader, Line, Shape
 from shoplib.lists.refit import refit
@@ -12,6 +12,8 @@ from shoplib.measure import INCH, INCH_STYLE
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Back, Bay, Carcass, Drawers, Fronts, JointChoice, Project, Size
 from shoplib.model.sheet import Sheet
+from shoplib.tables.slides import slide
+from tests.draw.test_pen import overlaps
 
 FRONT_VIEW = View(FRONT, "back")
 
@@ -97,3 +99,49 @@ def test_fronts_and_boards_without_a_joint_are_found_too():
     assert [(m.kind, m.axis, m.amount) for m in wide] == [(GAP, 2, INCH // 16)]
     meet = [m for m in misfits(cut(planned, lower, height, INCH // 4), planned) if set(m.boards) == {lower, upper}]
     assert [(m.kind, m.axis, m.amount) for m in meet] == [(CLASH, 2, INCH // 8)]
+
+
+def applied():
+    """30 in wide and 20 in high, with a back 1/4 in thick laid over the rear edges, flush with the outside."""
+    sheets = {"case": Sheet("case", "plywood", INCH * 3 // 4), "thin": Sheet("thin", "plywood", INCH // 4)}
+    carcass = Carcass("case", back=Back("applied", "thin"))
+    return solve(Project("case", INCH_STYLE, sheets, Size("outside", 30 * INCH, 20 * INCH, 18 * INCH), carcass))
+
+
+@pytest.mark.parametrize(("own", "axis", "under"), [(0, 0, "left side"), (1, 2, "bottom")])
+def test_an_applied_back_that_ends_short_leaves_an_edge_bare_there(own, axis, under):
+    planned = applied()
+    built = cut(planned, "back", own, -INCH // 4)
+    (misfit,) = misfits(built, planned)
+    assert (misfit.kind, misfit.boards, misfit.axis, misfit.amount) == (BARE, ("back", under), axis, INCH // 4)
+    assert (misfit.box.low[axis], misfit.box.high[axis]) == (0, INCH // 4)
+    # The back lies on the rear edges: 18 in deep with it, so from 17 3/4 in on.
+    assert (misfit.box.low[1], misfit.box.high[1]) == (18 * INCH - INCH // 4, 18 * INCH)
+    scene = dry_fit(built, planned, [misfit], FRONT_VIEW)
+    assert len(marks(scene)) == 1 and "bare 1/4 in" in [item.text for item in scene.items if type(item) is Leader]
+    assert f"back leaves the edge of {under} bare for 1/4 in" in scene.alt
+
+
+@pytest.mark.parametrize("by", [-INCH // 8, INCH // 8])
+def test_a_box_off_its_slides_is_marked_at_its_right_slide(by):
+    rule = Drawers(count=1, box_sheet="case", bottom_sheet="thin", slide="side-mount ball-bearing")
+    planned = case(bays=(Bay("drawers", drawers=rule),), slides={rule.slide: slide(rule.slide)})
+    box = "bay 1 drawer 1"
+    ends = (f"{box} box front", f"{box} box back")
+    built = refit(planned, {
+        name: (board.length + by, board.width, board.thickness)
+        for name in ends for board in [planned.by_name[name]]
+    }).cabinet
+    found = [misfit for misfit in misfits(built, planned) if SLIDE in misfit.boards]
+    assert [(m.kind, m.boards[0], m.amount) for m in found] == [
+        (GAP if by < 0 else CLASH, f"{box} right box side", INCH // 8)
+    ]
+    slides = [fitting.box for fitting in planned.hardware if fitting.what == "slide"]
+    inner = max(room.low[0] for room in slides)  # the right slide begins where the box should end
+    assert {found[0].box.low[0], found[0].box.high[0]} == {inner, inner + by}
+    scene = dry_fit(built, planned, found, View(FROM_ABOVE, f"{box} box bottom"))
+    drawn = [item.rects[0] for item in scene.items if type(item) is Shape and item.name == "slide"]
+    assert drawn == [FROM_ABOVE.flat(room) for room in slides]
+    assert "right box side and its slide, from left to right, is marked" in scene.alt
+    assert "Its slides are drawn in" in scene.note
+    assert overlaps(draw(scene)) == []

@@ -10,12 +10,16 @@ import pytest
 from shoplib.documents.examples import example
 from shoplib.documents.project_file import read_project
 from shoplib.draw.misfits import CLASH, misfits, outside
+from shoplib.lessons.bay_fronts import BAY_FRONTS, LOWEST, MIDDLE, TOP
+from shoplib.lessons.box_boards import BOX_BOARDS
 from shoplib.lessons.posed_set import PosedSet, pose_set
 from shoplib.lessons.set_exercise import NEAR, Asked
-from shoplib.lessons.together import put_together
+from shoplib.lessons.together import due_to, put_together
 from shoplib.lessons.whole_case import BACK_WIDTH, BOTTOM, WHOLE_CASE
-from shoplib.measure import INCH, MM, to_quantity
+from shoplib.measure import INCH, INCH_STYLE, MM, to_quantity
 from shoplib.model.cabinet import solve
+from shoplib.model.project import Back, Carcass, Project, Size
+from shoplib.model.sheet import Sheet
 from tests.lessons.answers import millimetres
 from tests.lessons.sets import set_by_hand
 from tests.lessons.test_exercises import LEARNERS, MALFORMED, read_on_page, typed
@@ -320,3 +324,53 @@ def test_a_drawer_box_is_judged_against_its_slides_and_told_without_its_number()
     # Rounded to the nearest mark of the rule it still is right, though slides forgive no box that is too wide.
     assert put_together(case, right | {front: right[front] + case.style.step // 2}).right
     assert not put_together(case, right | {front: right[front] + case.style.step}).right
+
+
+def applied_back():
+    """A case with a back laid over its rear, flush all round, and the sizes of back, top and bottom asked for."""
+    sheets = {"case": Sheet("case", "plywood", INCH * 3 // 4), "thin": Sheet("thin", "plywood", INCH // 4)}
+    size = Size("outside", 30 * INCH, 20 * INCH, 18 * INCH)
+    case = solve(Project("case", INCH_STYLE, sheets, size, Carcass("case", back=Back("applied", "thin"))))
+    rows = [("width", "Back", "width", ("back",), "x"), ("height", "Back", "height", ("back",), "z"),
+            ("bottom", "Top and bottom", "length", ("bottom", "top"), "x")]
+    return case, [Asked(*row, (), lambda _givens, _say: ()) for row in rows]
+
+
+def test_an_applied_back_too_small_is_told_and_what_it_leaves_bare():
+    case, asked = applied_back()
+    width, height, bottom = asked
+    right = {one: one.right(case) for one in asked}
+    assert put_together(case, right).right
+    assert put_together(case, right | {width: right[width] - INCH // 64}).right
+    narrow = put_together(case, right | {width: right[width] - INCH // 16, height: right[height] - INCH // 8})
+    assert not narrow.right and set(narrow.says) == {
+        "the back is 1/16 in too narrow, and the edge of the left side lies bare for 1/16 in",
+        "the back is 1/8 in too low, and the edge of the bottom lies bare for 1/8 in",
+    }
+    wide = right | {bottom: right[bottom] + INCH // 8}
+    found = put_together(case, wide)
+    assert "the edge of the left side lies bare for 1/8 in: the back ends short of it" in found.says
+    assert not due_to(found, case, wide)[width]
+    assert put_together(case, right | {width: right[width] + INCH // 8}).says == ("the case comes 1/8 in too wide",)
+
+
+@pytest.mark.parametrize("off", [(3, 3, 3), (10, 10, 10), (3, -2, 2), (0, 3, 3), (3, 3, 0)])
+def test_each_front_that_is_wrong_is_named_with_its_own_gap(posed_to, off):
+    posed = posed_to(BAY_FRONTS, FEW[0], "mm")
+    asked = (LOWEST, MIDDLE, TOP)
+    feedback = check(posed, **{one.name: one.right(posed.case) + by * MM for one, by in zip(asked, off, strict=True)})
+    wrong = [one for one, by in zip(asked, off, strict=True) if by]
+    assert {item.label for item in feedback.items} == {one.label for one in wrong}
+    for item in feedback.items:
+        (board,) = next(one.boards for one in wrong if one.label == item.label)
+        assert board in item.said.does.lower(), item
+
+
+def test_a_box_off_its_slides_is_marked_in_the_picture(unit, posed_to):
+    for learner in FEW:
+        posed = posed_to(BOX_BOARDS, learner, unit)
+        for by, kind in ((3, "clash"), (-3, "gap")):
+            feedback = check(posed, front=planned(posed)["front"] + by * MM)
+            found = re.search(rf"A {kind} of (.+?) between .* right box side and its slide", feedback.picture.alt)
+            assert found and not feedback.right
+        assert "No gap and no clash" in check(posed).picture.alt
