@@ -31,13 +31,13 @@ def lying_case(cabinet: Cabinet, style: Style) -> Scene:
         fill = "cut back" if board.role == "back" else "cut case"
         items.append(Shape((_lying(board.box),), fill, board.name, hatch))
     items += [Shape((_lying(place.fitting.box),), "hardware", f"slide of {place.fitting.group}") for place in places]
-    strip = (side.high[1] - side.low[1]) // 14
+    strip = (side.high[1] - side.low[1]) // 11
     front = _fronts(cabinet)
     foot = min([side.low[1], *(rect[1] for rect in front)]) - strip // 2
     items += [Shape((rect,), "air", "front, set later") for rect in front]
     lowest = foot
     for number, place in enumerate(places, 1):
-        top = foot - (number - 1) * (strip + strip // 2)
+        top = foot - (number - 1) * (strip + strip // 3)
         lowest = top - strip
         rect = (floor, lowest, floor + place.spacer, top)
         items.append(Shape((rect,), "box", f"spacer {number}"))

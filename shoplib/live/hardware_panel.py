@@ -19,7 +19,7 @@ from shoplib.live.hardware_project import (
     starting_hardware,
 )
 from shoplib.live.hardware_says import findings, message, sums
-from shoplib.live.hardware_views import BESIDE, EDGE, FIRST, PEGS, PULLS, SCREWS, Rows, scenes, tables
+from shoplib.live.hardware_views import BESIDE, EDGE, FIRST, NEWEST, PEGS, PULLS, SCREWS, SEEN, Rows, scenes, tables
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
@@ -60,8 +60,8 @@ def hardware_panel(unit: str = "in") -> Panel:
         ends, arrow = (inches, "0.001 in") if inch else (mm, "0.1 mm")
         return LengthControl(label, write_measured(ticks, style), *ends, style, arrow, measured=True)
 
-    tools = ipywidgets.Text(
-        value=TOOLS[unit], description=f"Tools and widths, {unit}", continuous_update=False,
+    tools = ipywidgets.Textarea(
+        value=TOOLS[unit], description=f"Tools and widths, {unit}", continuous_update=False, rows=3,
         style={"description_width": "auto"}, layout={"width": "auto"},
     )
     groups = [
@@ -76,6 +76,7 @@ def hardware_panel(unit: str = "in") -> Panel:
             "kind": choose_one("Fronts", KINDS, start.kind),
             "front": thickness("Measured thickness of the fronts", start.front, ("0.45 in", "1 in"),
                                ("11 mm", "25 mm")),
+            "seen": choose_one("Beside the controls", (NEWEST, *SEEN)),
         }, "A slide begins a little behind the front edge, and behind an inset front, by what its own sheet says."),
         Group(PULLS, {
             "width": length("Opening, width", start.width, ("8 in", "36 in", "1/8 in"), ("200 mm", "900 mm", "1 mm")),
@@ -100,9 +101,9 @@ def hardware_panel(unit: str = "in") -> Panel:
 
     def work(values: SimpleNamespace) -> Outcome:
         hung = read_tools(values.tools, unit) if PEGS in values.opened else ()
-        names = ("height", "count", "gap", "kind", "front", "width", "pitch", "box", "beside", "shelves", "panel")
-        return outcome_of(HardwareChoices(**{name: getattr(values, name) for name in names}, tools=hung),
-                          values.opened, style)
+        named = [name for name in controls if name != "tools"]
+        choices = HardwareChoices(**{name: getattr(values, name) for name in named}, tools=hung)
+        return outcome_of(choices, values.opened, style)
 
     def follow(_change: object = None) -> None:
         controls["shelves"].layout.display = None if controls["beside"].value == SHELVES else "none"

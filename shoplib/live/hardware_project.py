@@ -1,6 +1,6 @@
 """The project that the hardware panel's numbers stand for: a bay of drawers, and something beside it or nothing."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from shoplib.measure import INCH, MM, Style, read_length
 from shoplib.model.project import Back, Bay, Carcass, Drawers, Fronts, JointChoice, Project, Pulls, Shelves, Size
@@ -26,7 +26,8 @@ class HardwareChoices:
     """What the hardware panel asks for; lengths in ticks.
 
     `height` and `width` are those of the opening, `front` and `box` the measured thicknesses of the fronts and of
-    the box sheet, `pitch` that of the pulls, `panel` the width on which `tools` hang.
+    the box sheet, `pitch` that of the pulls, `panel` the width on which `tools` hang. `seen` says which drawing
+    stands first.
     """
 
     height: int
@@ -40,7 +41,8 @@ class HardwareChoices:
     beside: str
     shelves: int
     panel: int
-    tools: tuple[Tool, ...] = field(default=())
+    tools: tuple[Tool, ...] = ()
+    seen: str = "what was unfolded last"
 
     @property
     def inset(self) -> bool:

@@ -20,6 +20,13 @@ FIRST, EDGE, PULLS, SCREWS, BESIDE, PEGS = (
     "Tools on a panel",
 )
 
+NEWEST = "what was unfolded last"
+SEEN = {
+    "the case on its side": FIRST, "the setback": EDGE, "a front with its pull": PULLS, "the screw": SCREWS,
+    "the divider": BESIDE, "the tools": PEGS,
+}
+"""What may stand first, beside the controls: by what it is called, the group that it belongs to."""
+
 Sizes = Sequence[tuple[str, Sequence[int | None]]]
 
 
@@ -33,21 +40,24 @@ class Rows:
     name: str
 
 
-def scenes(cabinet: Cabinet, choices: HardwareChoices, row: ToolRow | None, opened: Sequence[str],
-           style: Style) -> list[Scene]:
-    """The drawings of the groups that are open, the case on its side first."""
-    found = [lying_case(cabinet, style)]
+def scenes(
+    cabinet: Cabinet, choices: HardwareChoices, row: ToolRow | None, opened: Sequence[str], style: Style
+) -> list[Scene]:
+    """The drawings of the groups that are open: that of the group that was asked for first, or of the newest one."""
+    found = {FIRST: lying_case(cabinet, style)}
     if EDGE in opened:
-        found.append(setback_section(cabinet, style))
+        found[EDGE] = setback_section(cabinet, style)
     if PULLS in opened:
-        found.append(pull_view(cabinet, _front(1), style))
+        found[PULLS] = pull_view(cabinet, _front(1), style)
     if SCREWS in opened:
-        found.append(screw_view(front_screw(cabinet, "bay 1 drawer 1"), style))
+        found[SCREWS] = screw_view(front_screw(cabinet, "bay 1 drawer 1"), style)
     if BESIDE in opened and choices.beside != ALONE:
-        found.append(divider_view(cabinet, "divider 1", style))
+        found[BESIDE] = divider_view(cabinet, "divider 1", style)
     if row is not None:
-        found.append(tools_view(row, [tool.name for tool in choices.tools], style))
-    return found
+        found[PEGS] = tools_view(row, [tool.name for tool in choices.tools], style)
+    wanted = opened[-1] if choices.seen == NEWEST else SEEN[choices.seen]
+    first = found.pop(wanted if wanted in found else FIRST)
+    return [first, *found.values()]
 
 
 def tables(cabinet: Cabinet, choices: HardwareChoices, row: ToolRow | None, opened: Sequence[str]) -> list[Rows]:

@@ -79,19 +79,20 @@ def test_what_meets_in_the_divider_is_told(page):
 def test_a_list_of_tools_is_typed(page):
     panel = page.panel()
     unfold(page, panel, "Tools on a panel")
+    assert panel.get_by_role("group", name=re.compile("A panel 20 in wide with 4 tools")).first.is_visible()
     box = panel.get_by_label("Tools and widths, in")
     box.fill("pump 3, key 1/2")
-    box.press("Enter")
+    box.press("Tab")
     page.settle()
     # (20 - 3 1/2) / 3 = 5 1/2
     row = panel.get_by_role("row").filter(has_text=re.compile("^pump"))
     assert "5 1/2 in" in row.text_content() and "7 in" in row.text_content()
     box.fill("pump")
-    box.press("Enter")
+    box.press("Tab")
     page.settle()
     assert "has no width" in says(panel)
     box.fill("pump 3")
-    box.press("Enter")
+    box.press("Tab")
     page.settle()
     assert says(panel).startswith("Spacers ")
 

@@ -59,6 +59,10 @@ def column(panel, table, number):
     return [read_length(row[number].split(" (")[0]) for row in panel.outcome.tables[table].rows]
 
 
+def through_the_divider(panel):
+    return next(drawing.svg for drawing in panel.outcome.drawings if drawing.title == "Through divider 1")
+
+
 def said(panel):
     return " ".join(each.text for each in panel.outcome.findings)
 
@@ -166,13 +170,29 @@ def test_pegs_by_hand(unit):
 def test_what_meets_in_the_divider_is_told_and_drawn(unit):
     panel = opened(unit, beside=ALIKE)
     assert "lie at one height on its two faces" in said(panel)
-    assert "both want this wood" in panel.outcome.drawings[4].svg
+    assert "both want this wood" in through_the_divider(panel)
     panel.enter("beside", ONE_MORE)
     assert "Nothing meets in the divider" in said(panel)
-    assert "both want this wood" not in panel.outcome.drawings[4].svg
+    assert "both want this wood" not in through_the_divider(panel)
     panel.enter("beside", SHELVES)
     assert "into the dado of bay 2 shelf 2" in said(panel)
-    assert "both want this wood" in panel.outcome.drawings[4].svg
+    assert "both want this wood" in through_the_divider(panel)
+
+
+def test_what_is_unfolded_last_is_seen_first_or_what_was_chosen():
+    panel = hardware_panel("in")
+    first = [panel.outcome.drawings[0].title]
+    while panel.opened[-1] != panel.groups[-1].title:
+        panel.unfold()
+        first.append(panel.outcome.drawings[0].title)
+    on_its_side = "The case on its side, seen from above"
+    assert first == [
+        on_its_side, "Setback of the slides", "Holes for the pull", "The screw from the box into the front",
+        on_its_side, "Tools on the panel",
+    ]
+    panel.enter("seen", "the screw")
+    titles = [drawing.title for drawing in panel.outcome.drawings]
+    assert titles[:2] == ["The screw from the box into the front", on_its_side] and len(set(titles)) == len(titles) == 5
 
 
 @UNITS
