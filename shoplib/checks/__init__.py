@@ -19,6 +19,7 @@ from shoplib.checks.pulls import find_pulls_off_the_box
 from shoplib.checks.readings import find_doubtful_readings, find_unlike_readings
 from shoplib.checks.screw_points import find_screws_through
 from shoplib.checks.screws import find_meeting_screws, find_missing_screws
+from shoplib.checks.screws_in_cuts import find_screws_in_cuts
 from shoplib.checks.seating import find_unseated
 from shoplib.checks.sheet_effects import tell_what_sheets_change
 from shoplib.checks.show_through import find_grooves_that_show
@@ -47,6 +48,7 @@ CHECKS = (
     find_deep_toe_room,
     find_missing_screws,
     find_meeting_screws,
+    find_screws_in_cuts,
     find_screws_through,
     find_too_big_for_sheet,
     find_doubtful_readings,
