@@ -1,6 +1,6 @@
-"""The dimensions of a drawing by name, so that a size that is picked on it can be explained."""
+"""The sizes of a drawing by name, so that one that is picked on it can be explained."""
 
-from shoplib.draw.scene import Chain, Running, Scene
+from shoplib.draw.scene import Chain, Label, Running, Scene
 
 
 def dimension(scene: Scene, ask: str) -> int:
@@ -25,3 +25,20 @@ def dimension(scene: Scene, ask: str) -> int:
     except (ValueError, IndexError):
         pass
     raise LookupError(f"{scene.title}: there is no dimension {ask!r}")
+
+
+def sizes(scene: Scene, ask: str) -> tuple[tuple[str, int], ...]:
+    """What is told under a name that `draw(..., asked=True)` gave, each size after what it is called, in ticks.
+
+    A dimension tells one, a label all that stand in it. Raises LookupError for a name that the scene does not have.
+
+    >>> front = Label((0, 0, 9, 4), ("front 1: 9 x 4", "1"), sizes=(("width", 9), ("height", 4)))
+    >>> sizes(Scene("Front", "inches", "A front.", (0, 0, 9, 4), (front,)), "0.0")
+    (('width', 9), ('height', 4))
+    """
+    number, _, k = ask.partition(".")
+    if number.isdecimal() and int(number) < len(scene.items) and k == "0":
+        item = scene.items[int(number)]
+        if isinstance(item, Label) and item.sizes:
+            return item.sizes
+    return (("this size", dimension(scene, ask)),)

@@ -57,7 +57,11 @@ def _label(board: Board, pulls: list[Hardware], style: Style) -> Label:
             room = (left, bottom, right, box[1]) if under else (left, box[3], right, top)
     name = board.group if board.group != "case" else board.name
     short = name.split(" ", 2)[-1] if name.startswith("bay ") else name
-    return Label(room, (f"{name}\n{size}", f"{short}\n{size}", f"{short}\n{tall}", f"{short}: {size}", short))
+    left, bottom, right, top = FRONT.flat(board.box)
+    return Label(
+        room, (f"{name}\n{size}", f"{short}\n{size}", f"{short}\n{tall}", f"{short}: {size}", short),
+        sizes=((f"{board.name}, width", right - left), (f"{board.name}, height", top - bottom)),
+    )
 
 
 def _widths(cabinet: Cabinet, style: Style, whole: Box, fronts: list[Board]) -> list[Chain]:

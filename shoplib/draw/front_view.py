@@ -54,7 +54,12 @@ def front_view(face: Face, gap: int, style: Style, said: str = "") -> Scene:
     items: list[Item] = [*_case(face, x, z)]
     fronts = [Shape((_rect(piece, x, z),), "front", _called(piece, face)) for piece in face.pieces]
     items += fronts
-    items += [Label(_rect(piece, x, z), _words(piece, face, style)) for piece in face.pieces]
+    items += [
+        Label(_rect(piece, x, z), _words(piece, face, style), sizes=(
+            (f"{_called(piece, face)}, width", piece.width), (f"{_called(piece, face)}, height", piece.height),
+        ))
+        for piece in face.pieces
+    ]
     items += _clashes(face, x, z)
     items += _heights(face, z, style)
     items += _widths(face, x, style)

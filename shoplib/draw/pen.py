@@ -62,7 +62,8 @@ def draw(scene: Scene, fit: tuple[float, float] = (640.0, 440.0), asked: str = "
     """The scene for a screen: the drawn thing fills `fit` (width, height) as far as its shape allows.
 
     The page is wider by the dimensions round it, and scales with the place it is put in. With `asked`, each
-    dimension carries `asked` and the name by which `asking.dimension` finds it again, as `data-ask`.
+    dimension, and each label that tells sizes, carries `asked` and the name by which `asking` finds it again, as
+    `data-ask`.
 
     Where larger letters are wanted (`letters.drawn_with`) the drawn thing is made smaller until the page is as
     much smaller, as far as its words allow, and the page is shown larger: only the letters seem to grow.
@@ -109,7 +110,7 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
         elif kind is Disc:
             body.append(_disc(item, left, top, scale))
         elif kind is Label:
-            spare = _label(item, left, top, scale, words)
+            spare = _label(item, left, top, scale, words, f"{asked}{number}.0" if asked and item.sizes else "")
             if spare is not None:
                 leaders.setdefault(spare.side, []).append(spare)
         elif kind is EdgeText:
@@ -279,8 +280,11 @@ def _disc(item: Disc, left: int, top: int, scale: float) -> str:
     return f"{start}><title>{escape(item.name, quote=False)}</title></circle>" if item.name else f"{start}/>"
 
 
-def _label(item: Label, left: int, top: int, scale: float, words: list[str]) -> Leader | None:
-    """Write the first text that fits; give back a leader to write beside the drawing where none does."""
+def _label(item: Label, left: int, top: int, scale: float, words: list[str], ask: str) -> Leader | None:
+    """Write the first text that fits; give back a leader to write beside the drawing where none does.
+
+    A text that tells its sizes is one thing to pick, by the name `ask`.
+    """
     a, b, c, d = item.room
     wide, high = (c - a) * scale - 5, (d - b) * scale - 3
     x, y = ((a + c) / 2 - left) * scale, (top - (b + d) / 2) * scale
@@ -296,10 +300,13 @@ def _label(item: Label, left: int, top: int, scale: float, words: list[str]) -> 
                         words.append(f'<path d="M{x - p:.2f} {y - q:.2f}h{2 * p:.2f}v{2 * q:.2f}'
                                      f'h{-2 * p:.2f}z" fill="#ffffff"/>')
                     first = -(len(lines) - 1) * size * 0.6
+                    told = ask and lines is not blocks[-1]
+                    words.append(f'<g data-ask="{ask}">' if told else "")
                     for k, line in enumerate(lines):
                         shift = first + k * size * 1.2
                         p, q = (x + shift, y) if turned else (x, y + shift)
                         words.append(text_element(p, q, line, size, "middle", turned))
+                    words.append("</g>" if told else "")
                     return None
     return Leader(((a + c) // 2, (b + d) // 2), "right", item.texts[-1].replace("\n", " "))
 

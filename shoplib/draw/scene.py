@@ -79,12 +79,14 @@ class Label:
     """Text that belongs inside `room`. The first of `texts` that fits is written, upright or turned.
 
     Each text may hold line breaks. Where none fits, the last is written beside the drawing with a leader, so
-    that nothing is lost. `plate` puts white behind the words, where they stand on a hatch.
+    that nothing is lost. `plate` puts white behind the words, where they stand on a hatch. `sizes` are those that
+    all texts but the last tell, each with what it is called, for whoever asks.
     """
 
     room: Rect
     texts: tuple[str, ...]
     plate: bool = False
+    sizes: tuple[tuple[str, int], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

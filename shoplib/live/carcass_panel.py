@@ -31,7 +31,7 @@ from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
-from shoplib.live.why import SIDES, Why
+from shoplib.live.why import SIDES, Why, lengths
 from shoplib.measure import INCH, MM, Style, write_brief, write_length, write_measured
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject, Project
@@ -183,7 +183,8 @@ def outcome_of(project: Project, beside: str = "", fit: tuple[float, float] = PI
         sums=[*(sum_text(chain, cabinet, exact=False) for chain in cabinet.sums), *_stands_on(cabinet)],
         findings=findings,
         message=f"{len(cabinet.boards)} boards: {_in_short(findings)}.",
-        why=Why(project, views).ask,
+        why=Why(project, views, sums=lambda cabinet: [*map(lengths, cabinet.sums), *_standing(cabinet)]).ask,
+        sums_asked=True,
     )
 
 
@@ -201,13 +202,19 @@ def _in_short(findings: Iterable[Finding]) -> str:
 
 def _stands_on(cabinet: Cabinet) -> list[str]:
     """The sum of what stands below the boards, casters or feet, which no sum of boards has."""
+    found = []
+    for told in _standing(cabinet):
+        (what, under), (_, case), (_, over_all) = ((name, write_brief(ticks, cabinet.style)) for name, ticks in told)
+        found.append(f"{what} + case = height over all: {under} + {case} = {over_all}")
+    return found
+
+
+def _standing(cabinet: Cabinet) -> list[tuple[tuple[str, int], ...]]:
+    """The same with its lengths in ticks; none where the case stands on its boards."""
     below = {"caster": "casters", "foot": "feet"}
     what = next((below[fitting.what] for fitting in cabinet.hardware if fitting.what in below), "")
-    if not what:
-        return []
     boards, whole = cabinet.outside.size[2], cabinet.envelope.size[2]
-    case, under, over_all = (write_brief(ticks, cabinet.style) for ticks in (boards, whole - boards, whole))
-    return [f"{what} + case = height over all: {under} + {case} = {over_all}"]
+    return [((what, whole - boards), ("case", boards), ("height over all", whole))] if what else []
 
 
 _CONTROLS = {

@@ -14,7 +14,7 @@ from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.writing import Writing
 from shoplib.live.choose_one import choose_one
 from shoplib.live.drawer_project import FRONTS, DrawerChoices, drawer_project, starting_drawer
-from shoplib.live.drawer_says import DEPTH, LOWER, STOCK, findings, short, sums
+from shoplib.live.drawer_says import DEPTH, LOWER, STOCK, findings, short, sum_lengths, sums
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
@@ -165,7 +165,8 @@ def outcome_of(choices: DrawerChoices, opened: Sequence[str], style: Style) -> O
         findings=found,
         message=f"The box is {write_brief(width, style)} wide outside: {state}"
                 + (f", {looks} to look at (Look)." if looks else "."),
-        why=Why(project, views, box_rows).ask,
+        why=Why(project, views, box_rows, lambda solved: sum_lengths(solved, opened)).ask,
+        sums_asked=True,
     )
 
 

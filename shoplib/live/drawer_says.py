@@ -28,28 +28,52 @@ def short(text: str, cabinet: Cabinet) -> str:
 
 def sums(cabinet: Cabinet, opened: Sequence[str]) -> list[str]:
     """What must close, read off the boards: across the opening, across the box, and along the depth."""
-    style, box, read = cabinet.style, box_of(cabinet, LOWER), read_of(cabinet, LOWER)
-    wide, least = box.size[0], narrowest([read.front, read.back])
-    room = beside(least, wide)
+    style = cabinet.style
+    first, *others = ([size for _, size in told] for told in sum_lengths(cabinet, opened))
+    room, wide, rest, least = first
     told = [
         f"room + box + room = opening where it is narrower: {setting(room, style)} + {write_brief(wide, style)} + "
-        f"{setting(least - wide - room, style)} = {write_brief(least, style)}"
+        f"{setting(rest, style)} = {write_brief(least, style)}"
     ]
+    if STOCK in opened:
+        side, rabbet, front, wide = others.pop(0)
+        told.append(
+            f"2 x box side - 2 x rabbet + box front = box: 2 x {write_brief(side, style, decimal=True)} - "
+            f"2 x {setting(rabbet, style)} + {write_brief(front, style)} = {write_brief(wide, style)}"
+        )
+    if DEPTH in opened:
+        before, deep, behind, inside = others.pop(0)
+        told.append(
+            f"before the box + box + room behind = inside depth: {setting(before, style)} + "
+            f"{write_brief(deep, style)} + {setting(behind, style)} = {write_brief(inside, style)}"
+        )
+    return told
+
+
+def sum_lengths(cabinet: Cabinet, opened: Sequence[str]) -> list[tuple[tuple[str, int], ...]]:
+    """The lengths of each of these sums in their order, each after what it is called."""
+    box, read = box_of(cabinet, LOWER), read_of(cabinet, LOWER)
+    wide, least = box.size[0], narrowest([read.front, read.back])
+    room = beside(least, wide)
+    found = [(
+        ("room beside the box", room), ("box, width", wide), ("room at its other side", least - wide - room),
+        ("opening where it is narrower", least),
+    )]
     part = {board.role: board for board in cabinet.groups[LOWER]}
     if STOCK in opened:
         side, front = part["box side"], part["box front"]
-        depth = (2 * side.thickness + front.length - wide) // 2
-        told.append(
-            f"2 x box side - 2 x rabbet + box front = box: 2 x {write_brief(side.thickness, style, decimal=True)} - "
-            f"2 x {setting(depth, style)} + {write_brief(front.length, style)} = {write_brief(wide, style)}"
-        )
+        rabbet = next(joint.depth - joint.end_gap for joint in cabinet.joints if joint.enters == front.name)
+        found.append((
+            ("box side, thickness", side.thickness), ("rabbet, depth", rabbet), ("box front, length", front.length),
+            ("box, width", wide),
+        ))
     if DEPTH in opened:
-        behind = cabinet.by_name["back"].box.low[1] - box.high[1]
-        told.append(
-            f"before the box + box + room behind = inside depth: {setting(box.low[1], style)} + "
-            f"{write_brief(box.size[1], style)} + {setting(behind, style)} = {write_brief(box.high[1] + behind, style)}"
-        )
-    return told
+        back = cabinet.by_name["back"].box.low[1]
+        found.append((
+            ("before the box", box.low[1]), ("box, depth", box.size[1]), ("room behind the box", back - box.high[1]),
+            ("inside depth", back),
+        ))
+    return found
 
 
 _OTHERS = ("as measured", "sheets", "readings", "diagonals", "joints")

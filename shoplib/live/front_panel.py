@@ -170,7 +170,7 @@ def outcome_of(choices: FrontChoices, wrong: Wrong, room: Room | None, style: St
         found += season_findings(season, planned, style)
     return Outcome(
         drawings, tables, sums(planned, choices, style), found, message(face, style),
-        why_of_fronts(project, choices, shown, wrong.over, style, room),
+        why_of_fronts(project, choices, shown, wrong.over, style, room), sums_asked=True,
     )
 
 

@@ -92,15 +92,24 @@ def _named(gap: FrontGap) -> str:
 
 def sums(face: Face, choices: FrontChoices, style: Style) -> list[str]:
     """The closing sums of bay 1: gaps and fronts up the opening, and across it."""
+    told = []
+    for which, lengths in zip(("up", "across"), sum_lengths(face, choices), strict=False):
+        *terms, total = (
+            write_brief(size, style) if what.startswith(("front", "opening")) else setting(size, style)
+            for what, size in lengths
+        )
+        told.append(f"{which}: {' + '.join(terms)} = {total}")
+    return told if choices.inset else [f"{told[0]}, the opening and what the fronts cover above and below"]
+
+
+def sum_lengths(face: Face, choices: FrontChoices) -> list[tuple[tuple[str, int], ...]]:
+    """The lengths of each of these sums in their order, each after what it is called."""
     column = face.bay(1)
-    heights = [write_brief(piece.height, style) for piece in column]
-    gap, around = setting(choices.gap, style), setting(choices.around, style)
-    between = f" + {gap} + ".join(heights)
-    wide = write_brief(column[0].width, style)
-    if choices.inset:
-        return [
-            f"up: {around} + {between} + {around} = {write_brief(choices.height, style)}",
-            f"across: {around} + {wide} + {around} = {write_brief(choices.width, style)}",
-        ]
-    reach = setting(column[-1].z[1] - column[0].z[0], style)
-    return [f"up: {between} = {reach}, the opening and what the fronts cover above and below"]
+    gap, around = ("gap", choices.gap), ("gap at the case", choices.around)
+    between = [part for piece in column for part in (gap, (f"front {piece.number}, height", piece.height))][1:]
+    if not choices.inset:
+        return [(*between, ("from the lowest to the highest edge", column[-1].z[1] - column[0].z[0]))]
+    return [
+        (around, *between, around, ("opening, height", choices.height)),
+        (around, ("front, width", column[0].width), around, ("opening, width", choices.width)),
+    ]

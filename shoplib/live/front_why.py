@@ -3,10 +3,12 @@
 from collections.abc import Callable
 from dataclasses import replace
 
-from shoplib.draw.asking import dimension
+from shoplib.draw.asking import sizes
 from shoplib.draw.front_view import front_view
 from shoplib.live.front_project import FrontChoices
+from shoplib.live.front_says import sum_lengths
 from shoplib.live.front_season import Room, season_of
+from shoplib.live.why import workings
 from shoplib.measure import Style, write_brief
 from shoplib.measure.traced import leaf
 from shoplib.model.cabinet import solve
@@ -29,7 +31,9 @@ def why_of_fronts(
         try:
             kind, one, place = name.split("/")
             if kind == "drawing":
-                return working(dimension(front_view(face, choices.gap, style), place), "this size", style)
+                return workings(sizes(front_view(face, choices.gap, style), place), style)
+            if kind == "sum":
+                return workings([sum_lengths(planned, _named(choices))[int(one)][int(place)]], style)
             row = int(one)
             if kind == "front":
                 piece = face.pieces[row]
@@ -45,6 +49,12 @@ def why_of_fronts(
         raise LookupError(f"the panel shows no size {name!r}")
 
     return explain
+
+
+def _named(choices: FrontChoices) -> FrontChoices:
+    """The choices that closing sums show, under the names that their controls have."""
+    called = {"gap": "gap", "around": "gap at the case", "height": "opening height", "width": "opening width"}
+    return replace(choices, **{name: leaf(getattr(choices, name), f"{what} chosen") for name, what in called.items()})
 
 
 def _in_season(season: Season, row: int, place: str, style: Style) -> tuple[str, ...]:

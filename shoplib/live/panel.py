@@ -50,7 +50,7 @@ class Outcome:
     """What a panel shows for one set of values: `sums` are the closing sums, each written out.
 
     `why` gives the working of a size by the name that it carries in a drawing or table, or LookupError; without
-    it nothing can be asked.
+    it nothing can be asked. `sums_asked` says that it answers for the lengths of the closing sums too.
     """
 
     drawings: Sequence[Drawing]
@@ -59,6 +59,7 @@ class Outcome:
     findings: Sequence[Finding] = ()
     message: str = ""
     why: Callable[[str], tuple[str, ...]] | None = None
+    sums_asked: bool = False
 
 
 class Panel:
@@ -215,7 +216,7 @@ class Panel:
         self.picture.show(outcome.drawings[:1], outcome.message)
         self.more.show(outcome.drawings[1:])
         self._tables.value = "".join(table.html() for table in outcome.tables)
-        self._sums.value = sums_html(outcome.sums)
+        self._sums.value = sums_html(outcome.sums, outcome.sums_asked)
         self._findings.value = findings_html(outcome.findings)
         self.working.follow()
 

@@ -89,6 +89,7 @@ def saw_outcome(values: SimpleNamespace, unit: str) -> Outcome:
         sums,
         message=_said(pieces.kept, values.line, style),
         why=why_of(lambda: _asked(values, scenes), style),
+        sums_asked=True,
     )
 
 
@@ -106,6 +107,9 @@ def _asked(values: SimpleNamespace, scenes: list[Scene]) -> Sizes:
     each = ("each piece", equal_pieces(board, values.count, kerf)[0])
     found = {f"table/{row}/1": size for row, size in enumerate([*named, each])}
     found |= dimensions(scenes[0], 0, [*named, ("marked", line)])
+    whole = ("board", board)
+    for number, told in enumerate([(*named, whole), (each, ("kerf", kerf), whole)]):
+        found |= {f"sum/{number}/{k}": size for k, size in enumerate(told)}
     return found | (dimensions(scenes[1], 1, [each] * values.count) if len(scenes) > 1 else {})
 
 

@@ -1,5 +1,6 @@
 """Tables, closing sums and findings as HTML that a screen reader can walk through."""
 
+import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from html import escape
@@ -46,10 +47,34 @@ class Table:
         return f'<button type="button" data-ask="{ask}" aria-label="{escape(said)}">{escape(text)}</button>'
 
 
-def sums_html(sums: Iterable[str]) -> str:
-    """The closing sums, each as it is written out, as a list; nothing if there are none."""
-    lines = "".join(f"<li>{escape(line)}</li>" for line in sums)
+LENGTH = re.compile(r"\d[\d./]*(?: \d+/\d+)? (?:in|mm)\b(?: \([+-][\d.]+ (?:in|mm)\))?")
+"""A length as it stands in a closing sum."""
+
+
+def sums_html(sums: Iterable[str], asked: bool = False) -> str:
+    """The closing sums, each as it is written out, as a list; nothing if there are none.
+
+    Where their lengths can be `asked`, each can be picked by "sum/", the number of its sum and its own in it.
+
+    >>> sums_html(["inside + top = height: 9 in + 1/2 in = 9 1/2 in"], asked=True).count('data-ask="sum/0/')
+    3
+    """
+    lines = "".join(f"<li>{_sum(number, line) if asked else escape(line)}</li>" for number, line in enumerate(sums))
     return f'<p class="shop-heading">Closing sums</p><ul class="shop-sums">{lines}</ul>' if lines else ""
+
+
+def _sum(number: int, line: str) -> str:
+    """One closing sum whose lengths can be picked."""
+    told, at = "", 0
+    for k, found in enumerate(LENGTH.finditer(line)):
+        text = found[0]
+        told += escape(line[at : found.start()])
+        told += (
+            f'<button type="button" data-ask="sum/{number}/{k}" aria-label="{escape(text)}, in this sum: why?">'
+            f"{escape(text)}</button>"
+        )
+        at = found.end()
+    return told + escape(line[at:])
 
 
 def findings_html(findings: Iterable[Finding]) -> str:

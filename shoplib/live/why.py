@@ -1,14 +1,15 @@
 """Why a size on a panel is what it is: its working, found only when it is asked."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
-from shoplib.draw.asking import dimension
+from shoplib.draw.asking import sizes
 from shoplib.draw.scene import Scene
 from shoplib.lists.cut_list import Kind, kinds
+from shoplib.measure import Style
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Project
-from shoplib.model.solved import Cabinet
+from shoplib.model.solved import Cabinet, ClosingSum
 from shoplib.model.tracing import traced
 from shoplib.words.working import working
 
@@ -16,10 +17,21 @@ SIDES = {2: "length", 3: "width", 4: "thickness"}
 """The columns of the table of boards that can be asked, and what they hold."""
 
 
+def lengths(chain: ClosingSum) -> tuple[tuple[str, int], ...]:
+    """The lengths of a closing sum as it is written out: its terms, the total, and what is left over if it is open."""
+    return (*chain.terms, chain.total, ("what is left over", abs(chain.rest)))
+
+
+def workings(told: Iterable[tuple[str, int]], style: Style) -> tuple[str, ...]:
+    """The working of each size, one after another; what stands behind several of them is told once."""
+    return tuple(dict.fromkeys(line for called, size in told for line in working(size, called, style)))
+
+
 @dataclass(frozen=True, slots=True)
 class Why:
     """Answers for one solved project: `views` are the functions that its drawings were made with, in order,
-    and `rows` the one that its table of boards was made with.
+    `rows` the one that its table of boards was made with, and `sums` gives the lengths of each closing sum in their
+    order, each after what it is called.
 
     The project is solved once more with numbers that carry their working, so the answer comes out of the
     very functions that gave the size.
@@ -34,19 +46,22 @@ class Why:
     project: Project
     views: Sequence[Callable[[Cabinet], Scene]]
     rows: Callable[[Cabinet], Sequence[Kind]] = kinds
+    sums: Callable[[Cabinet], Sequence[Sequence[tuple[str, int]]]] = lambda cabinet: ()
 
     def ask(self, name: str) -> tuple[str, ...]:
-        """The working of the size of that name: "table/ROW/COLUMN" or "drawing/NUMBER/DIMENSION".
+        """The working of the size of that name: "table/ROW/COLUMN", "drawing/NUMBER/DIMENSION" or "sum/NUMBER/LENGTH".
 
         Raises LookupError where the panel shows no such size.
         """
         cabinet = solve(traced(self.project))
         try:
             kind, number, place = name.split("/")
+            if kind == "sum":
+                return workings([self.sums(cabinet)[int(number)][int(place)]], cabinet.style)
             if kind == "table":
                 board, side = self.rows(cabinet)[int(number)].boards[0], SIDES[int(place)]
                 return working(getattr(board, side), f"{board.name}, {side}", cabinet.style)
             scene = self.views[int(number)](cabinet)
         except (ValueError, IndexError, KeyError):
             raise LookupError(f"the panel shows no size {name!r}") from None
-        return working(dimension(scene, place), "this size", cabinet.style)
+        return workings(sizes(scene, place), cabinet.style)

@@ -12,6 +12,19 @@ function element(tag, className, parent, text) {
 /** The dimensions of the drawing that a node stands in. */
 const dimensions = (node) => [...node.closest("svg").querySelectorAll("[data-ask]")];
 
+/** What a dimension, or a label of several lines, says. */
+const words = (node) => (node.children.length ? [...node.children] : [node]).map((line) => line.textContent).join(" ");
+
+const PLACES = [["svg", "in a drawing"], ["td", "in a table"], [".shop-sums", "in a closing sum"]];
+
+/** Where a number can be picked on this panel; nothing where none can. */
+function offer(panel) {
+  const places = PLACES.filter(([selector]) => panel?.querySelector(`${selector} [data-ask]`)).map(([, told]) => told);
+  if (!places.length) return "";
+  const last = places.pop();
+  return `Pick a number, ${places.length ? `${places.join(", ")} or ` : ""}${last}, to see why it is what it is.`;
+}
+
 /** Make the dimensions of each drawing reachable: one is a stop for Tab, arrows go on from there. */
 function reach(panel) {
   for (const svg of panel.querySelectorAll(".shop-picture-figure svg")) {
@@ -23,7 +36,7 @@ function reach(panel) {
     found.forEach((text, index) => {
       text.setAttribute("role", "button");
       text.setAttribute("tabindex", index ? "-1" : "0");
-      text.setAttribute("aria-label", `${text.textContent}: why?`);
+      text.setAttribute("aria-label", `${words(text)}: why?`);
     });
   }
 }
@@ -31,8 +44,7 @@ function reach(panel) {
 function render({ model, el }) {
   const box = element("section", "shop-working", el);
   box.setAttribute("aria-label", "Why");
-  const hint = element("p", "shop-working-hint", box,
-    "Pick a number, in a drawing or in the table, to see why it is what it is.");
+  const hint = element("p", "shop-working-hint", box);
   const said = element("div", "shop-working-said", box);
   said.setAttribute("role", "status");
   const close = element("button", "shop-working-close", box, "Close");
@@ -70,7 +82,8 @@ function render({ model, el }) {
   function show() {
     const lines = model.get("lines");
     said.replaceChildren();
-    hint.hidden = lines.length > 0 || !panel?.querySelector("[data-ask]");
+    hint.textContent = offer(panel);
+    hint.hidden = lines.length > 0 || !hint.textContent;
     close.hidden = lines.length === 0;
     if (!lines.length) return;
     element("p", "shop-heading", said, "Why");

@@ -5,9 +5,14 @@ import re
 import pytest
 
 from shoplib.documents.examples import example
-from shoplib.live.carcass_panel import carcass_panel
+from shoplib.live.carcass_panel import carcass_panel, width_panel
+from shoplib.live.drawer_panel import drawer_panel
+from shoplib.live.front_panel import front_panel
 from shoplib.live.project_panel import project_panel
+from shoplib.live.saw_panel import saw_panel
+from shoplib.live.why import lengths
 from shoplib.measure import read_length
+from shoplib.model.solved import ClosingSum
 
 
 def asked(panel) -> dict[str, str]:
@@ -60,3 +65,66 @@ def test_a_press_in_the_browser_asks():
     panel = carcass_panel("mm")
     panel.working._handle_custom_msg({"ask": "table/0/2"}, [])
     assert panel.working.lines
+
+
+PANELS = {
+    "first": width_panel, "carcass": carcass_panel, "drawer": drawer_panel, "fronts": front_panel, "saw": saw_panel,
+    "whole case": lambda unit: project_panel(example("under_bench_case"), unit),
+}
+
+
+def unfolded(name: str, unit: str):
+    panel = PANELS[name](unit)
+    for _ in panel.groups[1:]:
+        panel.unfold()
+    return panel
+
+
+@pytest.mark.parametrize("unit", ["in", "mm"])
+@pytest.mark.parametrize("name", PANELS)
+def test_every_length_of_a_closing_sum_says_why(name, unit):
+    panel = unfolded(name, unit)
+    found = re.findall(r'data-ask="(sum/[^"]+)"[^>]*>([^<]+)<', panel._sums.value)
+    lengths = [text for line in panel.outcome.sums for text in re.findall(rf"[\d./]+ {unit}\b(?! \w+ short)", line)]
+    bracketed = [text for line in panel.outcome.sums for text in re.findall(rf"\([+-][\d.]+ {unit}\)", line)]
+    assert len(found) == len(lengths) - len(bracketed)
+    assert found or not panel.outcome.sums
+    for ask, text in found:
+        panel.working.ask(ask)
+        assert panel.working.asked == ask, (ask, text)
+        said = re.search(rf"[\d./]+(?: \d+/\d+)? {unit}\b", panel.working.lines[0])[0]
+        assert abs(read_length(said, zero=True) - read_length(text, zero=True)) < read_length("0.02 in"), (ask, text)
+
+
+def test_a_sum_follows_its_slider_and_an_open_one_says_what_is_left():
+    panel = carcass_panel("in")
+    panel.working.ask("sum/0/1")
+    assert panel.working.lines[0].startswith("bay 1 33 3/32 in")
+    panel.enter("width", "30 in")
+    assert panel.working.lines[0].startswith("bay 1 28 19/32 in (+0.00025 in) = case width 30 in - 2 x ")
+    assert lengths(ClosingSum((("a", 3), ("b", 4)), ("whole", 9)))[-1] == ("what is left over", 2)
+
+
+@pytest.mark.parametrize("unit", ["in", "mm"])
+@pytest.mark.parametrize("name", ["fronts", "whole case"])
+def test_the_sizes_inside_fronts_say_why(name, unit):
+    panel = unfolded(name, unit)
+    labels = re.findall(r'<g data-ask="([^"]+)">(.*?)</g>', panel.outcome.drawings[0].svg)
+    assert labels
+    for ask, inside in labels:
+        panel.working.ask(ask)
+        assert panel.working.asked == ask
+        lines = panel.working.lines
+        wide, high = (next(line for line in lines if f", {side} " in line) for side in ("width", "height"))
+        first = re.search(r"([\d./]+(?: \d+/\d+)?)(?: \([^)]*\))? × ([\d./]+(?: \d+/\d+)?)",
+                          " ".join(re.findall(r">([^<]+)</text>", inside)))
+        for written, line in zip(first.groups(), (wide, high), strict=True):
+            said = re.search(rf", (?:width|height) ([\d./]+(?: \d+/\d+)? {unit})\b", line)[1]
+            assert abs(read_length(f"{written} {unit}") - read_length(said)) < read_length("0.02 in"), (ask, line)
+
+
+@pytest.mark.parametrize("name", ["sum/9/0", "sum/0/99", "sum/0/x"])
+def test_a_sum_that_is_not_shown_closes_the_box(name):
+    panel = carcass_panel("in")
+    panel.working.ask(name)
+    assert (panel.working.asked, panel.working.lines) == ("", [])
