@@ -63,10 +63,9 @@ class Box:
 
     def swept(self, by: Point) -> Self:
         """The box that holds every position on the straight way from here to `by`."""
-        there = self.moved(by)
         (a, b, c), (d, e, f) = self.low, self.high
-        (g, h, i), (j, k, m) = there.low, there.high
-        return Box((min(a, g), min(b, h), min(c, i)), (max(d, j), max(e, k), max(f, m)))
+        x, y, z = by
+        return Box((min(a, a + x), min(b, b + y), min(c, c + z)), (max(d, d + x), max(e, e + y), max(f, f + z)))
 
     def without(self, hole: Self) -> list[Self]:
         """What is left when `hole` is taken out, as boxes that do not overlap (at most six).
