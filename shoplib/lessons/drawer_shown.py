@@ -2,8 +2,8 @@
 
 from dataclasses import replace
 
-from shoplib.live.drawer_panel import drawer_rounding, drawer_style
-from shoplib.live.drawer_project import DrawerChoices, drawer_project, starting_drawer
+from shoplib.live.drawer_panel import drawer_style
+from shoplib.live.drawer_project import DrawerChoices, drawer_project, drawer_rounding, starting_drawer
 from shoplib.measure import read_length
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Bay, Measured, Opening

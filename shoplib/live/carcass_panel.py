@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import replace
+from dataclasses import asdict, replace
 from pathlib import Path
 from types import SimpleNamespace
 
@@ -26,7 +26,8 @@ from shoplib.live.carcass_project import (
     first_case,
     starting_case,
 )
-from shoplib.live.case_keep import keep_group
+from shoplib.live.case_choices import case_choices
+from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
@@ -138,7 +139,9 @@ def carcass_panel(unit: str = "in", folder: Path | None = None) -> Panel:
     def work(values: SimpleNamespace) -> Outcome:
         return outcome_of(project(values), beside="side" if len(values.opened) > 1 else "")
 
-    groups.append(keep_group(lambda: panel, lambda: project(panel.values), style, folder))
+    groups.append(keep_group(
+        lambda: panel, lambda: project(panel.values), lambda kept: asdict(case_choices(kept, style)), folder,
+    ))
     panel = Panel("Carcass sizing", groups, work)
     return panel
 

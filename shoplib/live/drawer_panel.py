@@ -2,7 +2,8 @@
 
 import re
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import asdict, replace
+from pathlib import Path
 from types import SimpleNamespace
 
 from shoplib.draw.beside import box_of
@@ -13,14 +14,23 @@ from shoplib.draw.scene import Scene
 from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.writing import Writing
 from shoplib.live.choose_one import choose_one
-from shoplib.live.drawer_project import FRONTS, DrawerChoices, drawer_project, starting_drawer
+from shoplib.live.drawer_choices import drawer_choices
+from shoplib.live.drawer_project import (
+    FRONTS,
+    DrawerChoices,
+    drawer_project,
+    drawer_rounding,
+    kept_project,
+    starting_drawer,
+)
 from shoplib.live.drawer_says import DEPTH, LOWER, STOCK, findings, short, sum_lengths, sums
+from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
 from shoplib.live.why import SIDES, Why
-from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, Style, write_brief, write_length, write_measured
+from shoplib.measure import INCH, INCH_STYLE, MM_STYLE, Style, write_brief, write_length, write_measured
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
 from shoplib.model.solved import Cabinet
@@ -39,13 +49,10 @@ def drawer_style(unit: str) -> Style:
     return INCH_STYLE if unit == "in" else MM_STYLE
 
 
-def drawer_rounding(unit: str) -> int:
-    """What a box is rounded down to: 1/32 in or 0.5 mm, in ticks."""
-    return INCH // 32 if unit == "in" else MM // 2
-
-
-def drawer_panel(unit: str = "in") -> Panel:
+def drawer_panel(unit: str = "in", folder: Path | None = None) -> Panel:
     """The panel of the drawer lesson, in inches or millimetres.
+
+    What is saved with it goes into `folder`; None is `my_projects` beside the notebook that is open.
 
     >>> panel = drawer_panel("in")
     >>> panel.enter("front", "15 1/2 in")
@@ -98,6 +105,10 @@ def drawer_panel(unit: str = "in") -> Panel:
     def work(values: SimpleNamespace) -> Outcome:
         return outcome_of(_asked(values, start), values.opened, style)
 
+    groups.append(keep_group(
+        lambda: panel, lambda: kept_project(_asked(panel.values, start), unit),
+        lambda kept: asdict(drawer_choices(kept, unit)), folder,
+    ))
     # Before the panel watches its controls: by the time it follows the front, the front has taken the others along.
     controls["front"].observe(lambda _change: _keep_near_the_front(panel, style), names="ticks")
     panel = Panel("Drawer clearance", groups, work)

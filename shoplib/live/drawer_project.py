@@ -94,6 +94,16 @@ def drawer_project(choices: DrawerChoices, style: Style) -> Project:
     )
 
 
+def kept_project(choices: DrawerChoices, unit: str) -> Project:
+    """The project for a file, whose style says what its boxes are rounded down to."""
+    return drawer_project(choices, Style(unit, drawer_rounding(unit)))
+
+
+def drawer_rounding(unit: str) -> int:
+    """What a box is rounded down to: 1/32 in or 0.5 mm, in ticks."""
+    return INCH // 32 if unit == "in" else MM // 2
+
+
 def _drawers(choices: DrawerChoices, inch: bool) -> Drawers:
     # A box that rides on the shelf needs one under each drawer.
     shelf = slides()[choices.slide].carries == "shelf" and choices.drawers > 1

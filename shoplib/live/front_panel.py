@@ -1,6 +1,7 @@
 """The front panel: opening, count and gap at first, then inset or overlay, heights, two bays, one part off, season."""
 
-from dataclasses import dataclass, replace
+from dataclasses import asdict, dataclass, fields, replace
+from pathlib import Path
 from types import SimpleNamespace
 
 from shoplib.draw.front_view import front_view
@@ -8,10 +9,12 @@ from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
 from shoplib.draw.season_view import season_view
 from shoplib.live.choose_one import choose_one
+from shoplib.live.front_choices import front_choices
 from shoplib.live.front_project import IN_LINE, KINDS, ONE_MORE, RULES, FrontChoices, front_project, starting_fronts
 from shoplib.live.front_says import findings, gap_rows, message, sums
 from shoplib.live.front_season import SOLID, Room, room_table, season_findings, season_of
 from shoplib.live.front_why import why_of_fronts
+from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.percent_control import PercentControl
@@ -48,8 +51,10 @@ def front_style(unit: str) -> Style:
     return INCH_STYLE if unit == "in" else MM_STYLE
 
 
-def front_panel(unit: str = "in") -> Panel:
+def front_panel(unit: str = "in", folder: Path | None = None) -> Panel:
     """The panel of fronts and gaps, in inches or millimetres.
+
+    What is saved with it goes into `folder`; None is `my_projects` beside the notebook that is open.
 
     >>> panel = front_panel("in")
     >>> panel.enter("count", 4)
@@ -105,20 +110,22 @@ def front_panel(unit: str = "in") -> Panel:
     ]
     controls = {name: control for group in groups for name, control in group.controls.items()}
 
+    def asked(values: SimpleNamespace) -> FrontChoices:
+        choices = FrontChoices(**{field.name: getattr(values, field.name) for field in fields(FrontChoices)})
+        return choices if EDGE in values.opened else replace(choices, around=choices.gap)
+
     def work(values: SimpleNamespace) -> Outcome:
-        choices = FrontChoices(**{
-            name: getattr(values, name)
-            for name in ("height", "count", "gap", "width", "around", "thick", "difference", "kind", "rule", "bays",
-                         "rows")
-        })
-        if EDGE not in values.opened:
-            choices = replace(choices, around=choices.gap)
+        choices = asked(values)
         wrong = Wrong(values.part, values.over) if WRONG in values.opened else Wrong()
         room = None
         if SEASON in values.opened and values.wood != SOLID:
             room = Room(values.wood, values.cut, values.made, values.driest, values.dampest)
         return outcome_of(choices, wrong, room, style)
 
+    groups.append(keep_group(
+        lambda: panel, lambda: front_project(asked(panel.values), style),
+        lambda kept: asdict(front_choices(kept, style)), folder, "The part that is off, and the season, are not kept.",
+    ))
     panel = Panel("Fronts and gaps", groups, work)
     _show_what_applies(controls)
     return panel

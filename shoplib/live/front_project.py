@@ -82,7 +82,6 @@ def front_project(choices: FrontChoices, style: Style) -> Project:
         fronts=Fronts("inset", "case sheet", choices.gap, around)
         if choices.inset
         else Fronts("overlay", "case sheet", choices.gap, reveal=around),
-        rounding=style.step,
     )
 
 

@@ -10,7 +10,7 @@ import ipywidgets
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.project_file import ProjectFileError, read_project
 from shoplib.documents.project_text import project_text
-from shoplib.live.case_choices import OtherProject
+from shoplib.live.kept_choices import OtherProject
 from shoplib.model.project import Project
 
 FOLDER = "my_projects"

@@ -12,8 +12,9 @@ from shoplib.documents.project_file import project_from_text, read_project
 from shoplib.documents.project_text import project_text
 from shoplib.live.carcass_panel import carcass_panel, style_for
 from shoplib.live.carcass_project import CaseChoices, case_project
-from shoplib.live.case_choices import OtherProject, case_choices
+from shoplib.live.case_choices import case_choices
 from shoplib.live.keep_box import NotKept, file_name
+from shoplib.live.kept_choices import OtherProject
 from shoplib.live.length_control import LengthControl
 from tests.live.test_carcass_panel import ends, put
 

@@ -1,0 +1,110 @@
+"""What stands on the drawer panel and the front panel is kept in a project file too, and comes back the same."""
+
+import random
+import shutil
+from pathlib import Path
+
+import pytest
+
+from shoplib.documents.examples import example
+from shoplib.documents.project_file import project_from_text, read_project
+from shoplib.documents.project_text import project_text
+from shoplib.live.carcass_panel import carcass_panel
+from shoplib.live.drawer_panel import drawer_panel
+from shoplib.live.front_panel import front_panel
+from shoplib.live.length_control import LengthControl
+
+PANELS = {"drawer": drawer_panel, "fronts": front_panel}
+NOT_KEPT = ("part", "over", "wood", "cut", "made", "driest", "dampest")
+
+each = pytest.mark.parametrize("name", PANELS)
+UNITS = pytest.mark.parametrize("unit", ["in", "mm"])
+
+
+class Kept:
+    """A panel, all of it unfolded, with its fields and buttons for keeping."""
+
+    def __init__(self, make, unit, folder):
+        self.panel = make(unit, folder)
+        for _ in self.panel.groups[1:]:
+            self.panel.unfold()
+        self.name, self.save, self.saved, self.load, self._says = self.panel.groups[-1].others
+
+    def keep(self, name):
+        self.name.value = name
+        self.save.click()
+        return self._says.value
+
+    def bring(self, name):
+        self.load.click()
+        self.saved.value = name
+        self.load.click()
+        return self._says.value
+
+    def at_random(self, draw):
+        """Set every control anywhere between its limits, as often as that gives something to build."""
+        while True:
+            for one in self.panel.controls.values():
+                if isinstance(one, LengthControl):
+                    one.ticks = one.low + (one.high - one.low) * draw.randint(0, 64) // 64
+                elif hasattr(one, "options"):
+                    one.value = draw.choice(one.options)
+            if not self.panel.stale:
+                return
+
+
+@each
+@UNITS
+def test_what_is_saved_comes_back_in_a_new_panel(name, unit, tmp_path):
+    draw = random.Random(5)
+    first, second = Kept(PANELS[name], unit, tmp_path), Kept(PANELS[name], unit, tmp_path)
+    for number in range(12):
+        first.at_random(draw)
+        assert f"Saved as case {number}.toml" in first.keep(f"case {number}")
+        project = read_project(tmp_path / f"case {number}.toml")
+        assert project_from_text(project_text(project)) == project
+        said = second.bring(f"case {number}")
+        assert "on the panel now" in said
+        controls = first.panel.controls
+        second.panel.put({
+            one: getattr(controls[one], "ticks" if isinstance(controls[one], LengthControl) else "value")
+            for one in NOT_KEPT if one in controls
+        })
+        assert second.panel.outcome.tables == first.panel.outcome.tables
+        assert second.panel.outcome.findings == first.panel.outcome.findings
+
+
+@each
+def test_a_file_of_another_panel_or_unit_is_refused_and_changes_nothing(name, tmp_path):
+    Kept(PANELS[name], "mm", tmp_path).keep("other unit")
+    Kept(carcass_panel, "in", tmp_path).keep("carcass")
+    for other in (set(PANELS) - {name}):
+        Kept(PANELS[other], "in", tmp_path).keep("carcass 2")
+    for shipped in Path(example("under_bench_case")).parent.glob("*.toml"):
+        shutil.copy(shipped, tmp_path)
+    kept = Kept(PANELS[name], "in", tmp_path)
+    before = vars(kept.panel.values)
+    assert "it was kept in millimetres" in kept.bring("other unit")
+    for path in sorted(tmp_path.glob("*.toml")):
+        if path.stem != "other unit":
+            said = kept.bring(path.stem)
+            assert "there is more in it than these controls can set" in said or "it was kept in" in said, path.stem
+    assert vars(kept.panel.values) == before
+
+
+@each
+def test_a_size_beyond_the_controls_is_told_and_changes_nothing(name, tmp_path):
+    kept = Kept(PANELS[name], "in", tmp_path)
+    kept.keep("case")
+    path = tmp_path / "case.toml"
+    text = path.read_text()
+    height = "7 in" if name == "drawer" else "24 in"
+    assert f'height = "{height}"' in text
+    path.write_text(text.replace(f'height = "{height}"', 'height = "60 in"'))
+    before = vars(kept.panel.values)
+    assert "Opening, height goes from" in kept.bring("case")
+    assert vars(kept.panel.values) == before
+
+
+def test_what_is_off_and_the_season_are_said_to_stay(tmp_path):
+    assert "are not kept" in Kept(front_panel, "in", tmp_path).panel.groups[-1].words
