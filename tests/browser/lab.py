@@ -212,6 +212,27 @@ class Page:
         self.page.wait_for_selector(".shop-panel .shop-awake svg", timeout=60_000)
         return self.page.locator(".shop-panel").first
 
+    def drag(self, slider, start: float, end: float) -> None:
+        """Drag a slider with the mouse between two parts of its width, from 0 to 1."""
+        slider.scroll_into_view_if_needed()
+        box = slider.bounding_box()
+        middle = box["y"] + box["height"] / 2
+        self.page.mouse.move(box["x"] + box["width"] * start, middle)
+        self.page.mouse.down()
+        self.page.mouse.move(box["x"] + box["width"] * end, middle, steps=12)
+        self.page.mouse.up()
+        self.settle()
+
+    def pick(self, panel, number) -> str:
+        """Pick a number of a panel with the mouse, another than before; gives what the panel then says of it."""
+        said = panel.locator(".shop-working-said")
+        before = said.text_content()
+        number.click()
+        self.page.wait_for_function(
+            "([said, before]) => said.textContent !== before", arg=[said.element_handle(), before], timeout=5_000
+        )
+        return said.inner_text()
+
     def settle(self) -> None:
         """Wait until messages on their way have been drawn."""
         self.page.wait_for_timeout(250)

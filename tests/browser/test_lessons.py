@@ -9,7 +9,9 @@ import pytest
 from shoplib.lessons.choice import BEFORE_ANY
 from shoplib.lessons.lesson_00 import FOLLOWS
 from shoplib.lessons.lesson_02 import BACK, BOTTOM
+from shoplib.lessons.lesson_04 import BOX_BOARDS, FRONT
 from shoplib.lessons.posed import pose
+from shoplib.lessons.posed_set import pose_set
 from shoplib.measure import write_mm
 
 pytestmark = pytest.mark.browser
@@ -36,6 +38,13 @@ def start_page(lab):
 @pytest.fixture(scope="module")
 def sizing_page(lab):
     opened = opened_and_run(lab, "02_carcass_sizing.ipynb", awake=8)
+    yield opened
+    opened.close()
+
+
+@pytest.fixture(scope="module")
+def clearance_page(lab):
+    opened = opened_and_run(lab, "04_drawer_clearance.ipynb", awake=8)
     yield opened
     opened.close()
 
@@ -87,6 +96,16 @@ def test_the_first_slider_moves_the_bottom(start_page):
     assert row_of(panel, "bottom")[1] == "30 3/32 in"
     type_width(start_page, panel, "635 mm")
     assert row_of(panel, "bottom")[1] == "24 3/32 in"
+
+
+def test_a_mouse_drags_the_first_slider_and_a_number_says_why(start_page):
+    panel = start_page.panel()
+    type_width(start_page, panel, "30 in")
+    start_page.drag(panel.get_by_role("slider", name="Width"), 0.3, 0.6)
+    width = panel.get_by_role("textbox", name="Width, typed in").input_value()
+    assert 40 < int(width.split()[0]) < 56  # 0.6 of the way from 12 to 72 in is 48
+    told = start_page.pick(panel, panel.get_by_role("button", name="length of bottom"))
+    assert f"= case width {width} in - 2 x thickness of case sheet 0.703 in" in told
 
 
 def test_the_first_answer(start_page):
@@ -156,6 +175,18 @@ def test_the_sizing_panel_follows_typing_keys_and_what_cannot_be(sizing_page):
     assert not panel.get_by_text("Last picture that could be drawn").first.is_visible()
 
 
+def test_a_mouse_drags_the_sizing_panel_and_numbers_say_why_in_picture_and_sum(sizing_page):
+    panel = sizing_page.panel()
+    type_width(sizing_page, panel, "24 in")
+    sizing_page.drag(panel.get_by_role("slider", name="Width"), 0.2, 0.5)
+    width = panel.get_by_role("textbox", name="Width, typed in").input_value()
+    assert 36 < int(width.split()[0]) < 48  # half of the way from 12 to 72 in is 42
+    whole = panel.locator("svg [data-ask]", has_text=re.compile(f"^{re.escape(width)}$")).first
+    assert f"this size {width} in = case width {width} in" in sizing_page.pick(panel, whole)
+    total = panel.locator(".shop-sums button").filter(has_text=re.compile(f"^{re.escape(width)} in$"))
+    assert f"outside width over the sides {width} in" in sizing_page.pick(panel, total)
+
+
 def test_every_group_unfolds_by_keyboard(sizing_page):
     panel = sizing_page.page.locator(".shop-panel").first
     for first in ("Height", "Number of bays", "Each bay holds", "Back", "Base", "Name"):
@@ -222,6 +253,81 @@ def test_a_key_reaches_the_pixels_of_the_whole_case_in_time(sizing_page, capsys)
     assert times["pixels"] <= SLOW_MACHINE
 
 
-def test_pages_ask_nothing_of_the_network_and_raise_nothing(lab, start_page, sizing_page):
+def enter(opened, panel, name, text):
+    box = panel.get_by_role("textbox", name=f"{name}, typed in")
+    box.fill(text)
+    box.press("Enter")
+    opened.settle()
+
+
+def unfold(opened, panel):
+    panel.get_by_role("button", name="Next").click()
+    opened.settle()
+
+
+def says(panel):
+    return panel.locator(".shop-picture-says").first.text_content()
+
+
+def test_the_box_follows_typing_keys_and_dragging(clearance_page):
+    panel = clearance_page.panel()
+    assert says(panel) == "The box is 15 in wide outside: it goes together dry."
+    enter(clearance_page, panel, "Opening, at the front", "15 13/16")
+    assert says(panel).startswith("The box is 14 13/16 in wide")
+    slider = panel.get_by_role("slider", name="Opening, at the front")
+    slider.press("ArrowRight")
+    clearance_page.settle()
+    assert says(panel).startswith("The box is 14 27/32 in wide")
+    clearance_page.drag(slider, 1 / 3, 1 / 2)
+    width = re.match(r"The box is (\d+)", says(panel))
+    assert width and int(width[1]) > 18
+    enter(clearance_page, panel, "Opening, at the front", "16")
+
+
+def test_a_taper_is_shimmed_and_a_number_says_why(clearance_page):
+    panel = clearance_page.panel()
+    unfold(clearance_page, panel)
+    enter(clearance_page, panel, "Opening, at the back", "16 3/32")
+    findings = panel.locator(".shop-findings:visible").first
+    assert "3/64 in behind each slide" in findings.text_content()
+    assert panel.locator("svg text", has_text=re.compile("^shim$")).first.is_visible()
+    told = clearance_page.pick(panel, panel.locator("svg [data-ask]", has_text=re.compile("^15$")).first)
+    assert "opening of bay 1 drawer 1 measured at the back 16 3/32 in" in told
+
+
+def test_what_cannot_be_built_keeps_the_last_picture(clearance_page):
+    panel = clearance_page.panel()
+    unfold(clearance_page, panel)
+    enter(clearance_page, panel, "Depth of the corner rabbet", "5/8")
+    assert says(panel).startswith("Depth of the corner rabbet: the cut would go right through")
+    assert panel.locator(".shop-picture-stale").count()
+    enter(clearance_page, panel, "Depth of the corner rabbet", "7/32")
+    assert not panel.locator(".shop-picture-stale").count()
+
+
+def test_an_exercise_of_drawers_wrong_and_then_right(clearance_page):
+    wrong_then_right(clearance_page, FRONT, "offcut")
+
+
+def test_a_whole_box_wrong_and_then_right(clearance_page):
+    posed = pose_set(BOX_BOARDS, BEFORE_ANY.learner, BEFORE_ANY.unit)
+    box = clearance_page.page.locator(".shop-exercise", has_text=BOX_BOARDS.title)
+    sizes = {one.label: one.right(posed.case) for one in BOX_BOARDS.asked}
+    slip = next(slip for one in BOX_BOARDS.asked for slip in one.slips if slip.id == "width-no-groove")
+    for label, ticks in (sizes | {"Bottom, width": slip.rule(posed.givens)}).items():
+        box.get_by_role("textbox", name=label).fill(f"{write_mm(ticks)} mm")
+    box.get_by_role("button", name="Check").click()
+    clearance_page.settle()
+    said = box.get_by_role("status").inner_text().replace("\xa0", " ")
+    assert "Not yet." in said and slip.says in said
+    assert box.get_by_role("img").count()
+    box.get_by_role("textbox", name="Bottom, width").fill(posed.answer["bottom_width"])
+    box.get_by_role("button", name="Check").click()
+    clearance_page.settle()
+    assert "Right." in box.get_by_role("status").inner_text()
+
+
+def test_pages_ask_nothing_of_the_network_and_raise_nothing(lab, start_page, sizing_page, clearance_page):
     assert lab.outside == []
     assert start_page.complaints == [] == sizing_page.complaints
+    assert clearance_page.complaints == []
