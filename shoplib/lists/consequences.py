@@ -1,6 +1,7 @@
 """What a slip would do, in words: which boards stand elsewhere, and what the dry-fit finds then."""
 
 from shoplib.lists.alike import told_once
+from shoplib.lists.flush import out_of_flush
 from shoplib.lists.refit import Refit
 from shoplib.lists.typed import all_of
 from shoplib.measure import write_brief
@@ -25,9 +26,12 @@ _ORDER = ("overlap", "travel", "seating", "outside")
 def consequences(
     built: Refit, planned: Cabinet, before: tuple[Finding, ...], after: tuple[Finding, ...]
 ) -> tuple[str, ...]:
-    """One sentence for each thing that is worse than planned: boards that moved, drawers, the rest."""
+    """One sentence for each thing that is worse than planned: boards that moved, drawers, the rest.
+
+    Empty only where the dry-fit finds no stop and no warning that it did not find before.
+    """
     known = {finding.text for finding in before}
-    new = [finding for finding in after if finding.text not in known and finding.level in ("stop", "warn")]
+    new = every = [finding for finding in after if finding.text not in known and finding.level in ("stop", "warn")]
     overlaps = {frozenset(finding.boards) for finding in new if finding.check == "overlap"}
     # Where two boards want the same wood, that their joint is not seated says nothing more; but of a cut that is
     # made otherwise it is the joint that tells why.
@@ -44,12 +48,18 @@ def consequences(
         *told_once(_crooked(built, planned)),
         *told_once(_others([finding for finding in new if finding.check != "outside"], built, planned)),
         *told_once(_gaps(built.cabinet, planned)),
+        *out_of_flush(built.cabinet, planned),
         *told_once(_parted(built, new)),
     ]
-    told = _both_hands(told)
+    told = _both_hands(told) or told_once(_others(every, built, planned) or _bare(every))
     if len(told) > MOST:
         told = [*told[: MOST - 1], f"and {len(told) - MOST + 1} more things do not fit"]
     return tuple(told)
+
+
+def _bare(findings: list[Finding]) -> list[str]:
+    """What is wrong, each as the dry-fit tells it: where all of it would go unsaid."""
+    return [finding.text.partition(". ")[0].rstrip(".") for finding in findings]
 
 
 def _told_by_the_cut(finding: Finding, built: Refit) -> bool:
