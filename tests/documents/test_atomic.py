@@ -138,6 +138,8 @@ def slow(ready, place):
     replace(ready, place)
     os.kill(os.getpid(), signal.{name})
 os.replace = slow
+# A run that was started to outlive its terminal hands down an ignored SIGHUP.
+signal.signal(signal.{name}, signal.default_int_handler if "{name}" == "SIGINT" else signal.SIG_DFL)
 atomic.write_files(sys.argv[1], {{"a.txt": b"new", "b.txt": b"new", "c.txt": b"new"}})
 print("not ended")
 """
