@@ -1,25 +1,34 @@
 """A solid front through the year, as a chart that stands still on a page; a panel draws `season_view` anew."""
 
+import re
 from fractions import Fraction
 from io import StringIO
 
 import matplotlib
 from matplotlib.figure import Figure
 
+from shoplib.draw.letters import ORDINARY, letters
 from shoplib.measure import INCH, MM, Style
 from shoplib.model.season import HUMIDITIES, Season
 
 _INK, _ROOM, _TOUCH = "#1b3a5c", "#d9b26a", "#a02020"
 
+_EDGES = {"left": 0.14, "top": 0.92, "bottom": 0.13}
+_WIDER_EDGES = {"left": 0.22, "top": 0.91, "bottom": 0.19}
+"""Where the axes end, in parts of the page; large letters need more."""
+
 
 def season_chart(season: Season, style: Style) -> str:
     """The chart as SVG text, byte for byte the same for the same season; sizes in the unit of `style`.
 
-    `season_view.season_alt` tells it in words. Nothing global is changed.
+    `season_view.season_alt` tells it in words. Nothing global is changed. Larger letters (`letters.drawn_with`) stand
+    on a smaller page that is shown larger.
     """
     one, unit, digits = (INCH, "inches", 2) if style.unit == "in" else (MM, "mm", 1)
-    figure = Figure(figsize=(6.4, 4.2))
-    figure.subplots_adjust(left=0.14, right=0.96, top=0.92, bottom=0.13, hspace=0.1)
+    larger = letters()
+    figure = Figure(figsize=(6.4, 4.2) if larger == ORDINARY else (6.4 / larger, 4.2 / 1.2))
+    figure.subplots_adjust(**(_EDGES if larger == ORDINARY else _WIDER_EDGES), right=0.96, hspace=0.1)
+    broken = " " if larger == ORDINARY else "\n"
     above, below = figure.subplots(2, 1, sharex=True)
     grown = [season.grown(humid) for humid in HUMIDITIES]
     for axes, name, sizes in (
@@ -37,14 +46,17 @@ def season_chart(season: Season, style: Style) -> str:
         edge = (high - low) * 0.12 or 1.0
         axes.set_ylim(low - edge, high + edge)
         axes.yaxis.set_major_formatter(f"{{x:.{digits}f}}")
-        axes.set_ylabel(f"{name}, {unit}")
+        axes.set_ylabel(f"{name},{broken}{unit}")
     below.axhline(0, color=_TOUCH, linewidth=1.5, linestyle="--")
     below.annotate("under this line they touch", (HUMIDITIES[0] + 1, 0), color=_TOUCH, fontsize=9,
                    xytext=(0, 4), textcoords="offset points")
     above.set_title("A solid front through the year", loc="left", fontweight="bold")
-    below.set_xlabel("relative humidity of the room, %. ▼ driest, ● as made, ▲ dampest")
+    below.set_xlabel(f"relative humidity of the room, %.{broken}▼ driest, ● as made, ▲ dampest")
     with matplotlib.rc_context({"svg.hashsalt": "season", "svg.fonttype": "none"}):
         page = StringIO()
         figure.savefig(page, format="svg", metadata={"Date": None, "Creator": None})
     text = page.getvalue()
-    return text[text.index("<svg"):]
+    text = text[text.index("<svg"):]
+    if larger == ORDINARY:
+        return text
+    return re.sub(r'(width|height)="([\d.]+)pt"', lambda one: f'{one[1]}="{float(one[2]) * larger:g}pt"', text, count=2)

@@ -5,6 +5,7 @@ from dataclasses import replace
 from shoplib.draw.dry_fit import View, dry_fit
 from shoplib.draw.front_lesson import edge, racked, setting_order
 from shoplib.draw.front_view import front_view
+from shoplib.draw.letters import drawn_with
 from shoplib.draw.look import FRONT
 from shoplib.draw.scene import Scene
 from shoplib.draw.season_chart import season_chart
@@ -12,6 +13,7 @@ from shoplib.draw.season_view import season_alt
 from shoplib.lessons.bay_fronts import FRONTS, LOWEST, MIDDLE, TOP
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.figure import Figure
+from shoplib.lessons.large_type import letters_in_use
 from shoplib.lessons.together import put_together
 from shoplib.live.front_panel import front_style
 from shoplib.live.front_project import FrontChoices, front_project, starting_fronts
@@ -109,7 +111,8 @@ def year() -> Figure:
     """The solid front of the worked example, through the year."""
     unit = unit_in_use()
     season, style = solid_front(unit), front_style(unit)
-    return Figure(season_chart(season, style), season_alt(season, style), [])
+    with drawn_with(letters_in_use()):
+        return Figure(season_chart(season, style), season_alt(season, style), [])
 
 
 def _drawn(scene: Scene, words: list[str]) -> Figure:

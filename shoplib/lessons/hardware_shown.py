@@ -5,7 +5,6 @@ from dataclasses import replace
 from shoplib.draw.dry_fit import dry_fit
 from shoplib.draw.hardware_views import divider_view, pull_view, screw_view, tools_view
 from shoplib.draw.lying_case import lying_case, setback_section
-from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.exercise import Givens
@@ -120,4 +119,4 @@ def gap_forgotten() -> Figure:
 
 
 def _drawn(scene: Scene, words: list[str] | None = None) -> Figure:
-    return Figure(draw(scene, PICTURE), scene.alt, words or [])
+    return Figure.of(scene, PICTURE, words or [])

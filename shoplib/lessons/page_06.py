@@ -6,6 +6,7 @@ from shoplib.documents.hardware_page import as_bought
 from shoplib.draw.lying_case import UPRIGHT
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.hardware_shown import DRAWER, choices, hung, solved
+from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
 from shoplib.live.hardware_panel import hardware_panel
@@ -17,7 +18,7 @@ from shoplib.tables.screws import screws
 
 def layout_panel() -> Panel:
     """The panel of the lesson, in the learner's unit."""
-    return hardware_panel(unit_in_use())
+    return in_type(hardware_panel(unit_in_use()))
 
 
 def spacers_worked(unit: str) -> Worked:

@@ -7,7 +7,7 @@ import pytest
 
 from shoplib.documents.atomic import WriteError
 from shoplib.draw.letters import letters
-from shoplib.lessons import page_00, page_01, page_02, page_03, page_04, page_05
+from shoplib.lessons import fronts_shown, page_00, page_01, page_02, page_03, page_04, page_05, page_06
 from shoplib.lessons.ask import ask, choose_unit
 from shoplib.lessons.choice import read_choice, save_unit
 from shoplib.lessons.glossary_page import glossary
@@ -27,6 +27,7 @@ PANELS = {
     "corners": page_03.four_corners,
     "drawer": page_04.clearance_panel,
     "fronts": page_05.fronts_panel,
+    "hardware": page_06.layout_panel,
 }
 
 LESS = {"joints": 1.25}
@@ -110,6 +111,19 @@ def test_boxes_sums_figures_and_words_follow(own_folder):
     for shown in (ask(WHOLE_CASE).face, page_01.drill().face, show_progress().widget, choose_unit().widget,
                   choose_type().widget):
         assert "shop-large" in shown._dom_classes
+
+
+def test_the_chart_of_the_year_has_large_letters_too(own_folder):
+    """Its letters are set in points, so a page of fewer points that is shown as large has larger ones."""
+    def shown(svg):
+        wide, page = re.search(r'<svg [^>]*?width="([\d.]+)pt"', svg)[1], re.search(r'viewBox="0 0 ([\d.]+)', svg)[1]
+        return float(wide) / float(page)
+
+    ordinary = fronts_shown.year()
+    save_large(True)
+    large = fronts_shown.year()
+    assert shown(ordinary.svg) == pytest.approx(1.0, rel=1e-3) and shown(large.svg) == pytest.approx(1.5, rel=1e-3)
+    assert large.alt == ordinary.alt
 
 
 def test_the_picture_of_a_set_and_of_the_drill_have_large_letters(own_folder):
