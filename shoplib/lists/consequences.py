@@ -51,15 +51,11 @@ def consequences(
         *out_of_flush(built.cabinet, planned),
         *told_once(_parted(built, new)),
     ]
-    told = _both_hands(told) or told_once(_others(every, built, planned) or _bare(every))
+    # What the line says of a cut may be all that is wrong with it; it is said again rather than nothing.
+    told = _both_hands(told) or told_once(_others(every, built, planned))
     if len(told) > MOST:
         told = [*told[: MOST - 1], f"and {len(told) - MOST + 1} more things do not fit"]
     return tuple(told)
-
-
-def _bare(findings: list[Finding]) -> list[str]:
-    """What is wrong, each as the dry-fit tells it: where all of it would go unsaid."""
-    return [finding.text.partition(". ")[0].rstrip(".") for finding in findings]
 
 
 def _told_by_the_cut(finding: Finding, built: Refit) -> bool:
