@@ -41,7 +41,7 @@ def lying_case(cabinet: Cabinet, style: Style) -> Scene:
         lowest = top - strip
         rect = (floor, lowest, floor + place.spacer, top)
         items.append(Shape((rect,), "box", f"spacer {number}"))
-        items.append(Label(rect, (f"spacer {number}", f"{number}"), plate=False))
+        items.append(Label(rect, _named("spacer", number), plate=False))
         edge = floor + place.spacer
         items.append(Line((edge, top), (edge, place.fitting.box.low[1]), "hidden"))
     items.append(Line((floor, lowest), (floor, side.low[1]), "hidden"))
@@ -83,8 +83,13 @@ def _names(cabinet: Cabinet, places: tuple[SlidePlace, ...]) -> list[Item]:
     ]
     for number, place in enumerate(places, 1):
         rect = _lying(place.fitting.box)
-        found.append(Label((rect[2], rect[1], 2 * rect[2] - rect[0], rect[3]), (f"slide {number}", f"{number}")))
+        found.append(Label((rect[2], rect[1], 2 * rect[2] - rect[0], rect[3]), _named("slide", number)))
     return found
+
+
+def _named(what: str, number: int) -> tuple[str, ...]:
+    """The number alone where the whole does not fit; the whole beside the drawing, where a number could be either's."""
+    return f"{what} {number}", f"{number}", f"{what} {number}"
 
 
 def _middle(rect: Rect) -> tuple[int, int]:
@@ -130,7 +135,8 @@ def setback_section(cabinet: Cabinet, style: Style) -> Scene:
         if inset else "The front lies before the case, and the slide begins a little behind the edge"
     )
     return Scene(
-        "Setback of the slides", unit_note(style, "Cut through, seen from above; the front is at the foot."),
+        f"Setback of the slides behind {'an inset' if inset else 'an overlay'} front",
+        unit_note(style, "Cut through, seen from above; the front is at the foot."),
         f"{how}: the setback is {Writing(style).setting(place.setback)} from the front edge of the side.",
         window, tuple(items),
     )

@@ -43,9 +43,9 @@ def hung(unit: str) -> tuple[ToolRow, list[str]]:
 
 
 def lying() -> Figure:
-    """The case on its side with its slides and spacers."""
+    """The case of the worked example on its side, with its slides and spacers."""
     unit = unit_in_use()
-    return _drawn(lying_case(solved(choices(unit), unit), hardware_style(unit)))
+    return _drawn(lying_case(solved(choices(unit, kind=KINDS[1]), unit), hardware_style(unit)))
 
 
 def behind_inset() -> Figure:

@@ -60,7 +60,7 @@ def pulls_worked(unit: str) -> Worked:
     say, chosen = Say(unit), choices(unit)
     case = solved(chosen, unit)
     front, (one, two) = case.by_name[f"{DRAWER} front"], pull_places(case, f"{DRAWER} front")
-    wide, high = say.exact(front.box.size[0]), say.length(front.box.size[2])
+    wide, high = say.exact(front.box.size[0]), say.exact(front.box.size[2])
     pitch = say.length(chosen.pitch)
     lines = [
         ("first hole, from the left end", f"({wide} - {pitch}) / 2", say.exact(one.left)),
@@ -80,7 +80,7 @@ def screws_worked(unit: str) -> Worked:
     sold = ", ".join(as_bought(length, say.style) for length in row.lengths)
     lines = [
         ("wood", f"{say.exact(fixed.through)} + {say.exact(fixed.into)}", say.exact(wood)),
-        ("longest that may be", f"{say.exact(wood)} - {spare}", say.exact(wood - row.spare)),
+        ("longest allowed", f"{say.exact(wood)} - {spare}", say.exact(wood - row.spare)),
         ("sold", sold, ""),
         (f"screw, {fixed.screw.gauge}", "the longest of these that is no longer", bought),
         ("left before its point", f"{say.exact(wood)} - {say.exact(fixed.screw.length)}", say.exact(fixed.left)),

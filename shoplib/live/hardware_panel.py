@@ -18,13 +18,14 @@ from shoplib.live.hardware_project import (
     hardware_project,
     starting_hardware,
 )
-from shoplib.live.hardware_says import findings, message, sums
+from shoplib.live.hardware_says import findings, message, sum_lengths, sums
 from shoplib.live.hardware_views import BESIDE, EDGE, FIRST, NEWEST, PEGS, PULLS, SCREWS, SEEN, Rows, scenes, tables
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
 from shoplib.live.tool_list import read_tools
+from shoplib.live.why import workings
 from shoplib.measure import INCH_STYLE, MM_STYLE, Style, write_length, write_measured
 from shoplib.measure.traced import leaf
 from shoplib.model.cabinet import solve
@@ -129,6 +130,7 @@ def outcome_of(choices: HardwareChoices, opened: Sequence[str], style: Style) ->
     return Outcome(
         shown, [_written(rows, style) for rows in tables(cabinet, choices, row, opened)], sums(cabinet, row, style),
         findings(cabinet, choices, opened), message(cabinet, style), _why(project, choices, opened, style),
+        sums_asked=True,
     )
 
 
@@ -172,6 +174,8 @@ def _why(
             if kind == "drawing":
                 scene = scenes(cabinet, choices, row, opened, style)[int(one)]
                 return working(dimension(scene, place), "this size", style)
+            if kind == "sum":
+                return workings([sum_lengths(cabinet, row)[int(one)][int(place)]], style)
             shown = next(each for each in tables(cabinet, choices, row, opened) if each.name == f"{kind}/")
             called, sizes = shown.rows[int(one)]
             size, column = sizes[int(place) - 1], shown.head[int(place)].lower()

@@ -43,20 +43,43 @@ def message(cabinet: Cabinet, style: Style) -> str:
     return f"{noun} {spacers}, used on both sides; slides set back {page.setting(places[0].setback)}."
 
 
+Lengths = tuple[tuple[str, int], ...]
+"""The lengths of one closing sum in their order, each after what it is called."""
+
+
 def sums(cabinet: Cabinet, row: ToolRow | None, style: Style) -> list[str]:
     """From spacer to spacer, and the tools and spaces across the panel."""
-    page, found = Writing(style), []
-    for number, (below, above) in enumerate(pairwise(slides_on(cabinet, UPRIGHT)), 2):
-        step = above.spacer - below.spacer
-        found.append(
-            f"spacer {number}: {page.length(below.spacer)} + {page.length(step)} from slide to slide = "
-            f"{page.length(above.spacer)}"
-        )
+    found = []
+    for number, lengths in enumerate(_from_slide_to_slide(cabinet), 2):
+        below, step, above = _written(lengths, style)
+        found.append(f"spacer {number}: {below} + {step} from slide to slide = {above}")
     if row is not None:
-        spaces = len(row.tools) + 1
-        rest = f" + {page.length(row.rest)} at the end" if row.rest else ""
-        found.append(
-            f"panel: {spaces} x {page.length(row.space)} + tools {page.length(sum(row.tools))}{rest} = "
-            f"{page.length(row.width)}"
-        )
+        space, tools, *rest, width = _written(_across_the_panel(row), style)
+        at_the_end = f" + {rest[0]} at the end" if rest else ""
+        found.append(f"panel: {len(row.tools) + 1} x {space} + tools {tools}{at_the_end} = {width}")
     return found
+
+
+def sum_lengths(cabinet: Cabinet, row: ToolRow | None) -> list[Lengths]:
+    """The lengths of each of these sums, to be asked for their working."""
+    return [*_from_slide_to_slide(cabinet), *([_across_the_panel(row)] if row is not None else [])]
+
+
+def _from_slide_to_slide(cabinet: Cabinet) -> list[Lengths]:
+    return [
+        (
+            (f"spacer {number - 1}", below.spacer), ("from slide to slide", above.spacer - below.spacer),
+            (f"spacer {number}", above.spacer),
+        )
+        for number, (below, above) in enumerate(pairwise(slides_on(cabinet, UPRIGHT)), 2)
+    ]
+
+
+def _across_the_panel(row: ToolRow) -> Lengths:
+    rest = (("what the last space has more", row.rest),) if row.rest else ()
+    tools = ("tools together", sum(row.tools))
+    return ("each space", row.space), tools, *rest, ("panel in all", row.width)
+
+
+def _written(lengths: Lengths, style: Style) -> list[str]:
+    return [Writing(style).length(size) for _, size in lengths]

@@ -11,6 +11,7 @@ from shoplib.live.hardware_panel import hardware_panel
 from shoplib.live.hardware_project import ALIKE, ALONE, KINDS, ONE_MORE, SHELVES
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild
+from shoplib.live.table import LENGTH
 from shoplib.live.tool_list import read_tools
 from shoplib.measure import INCH, MM, read_length
 from tests.draw.test_pen import outside, overlaps
@@ -187,8 +188,8 @@ def test_what_is_unfolded_last_is_seen_first_or_what_was_chosen():
         first.append(panel.outcome.drawings[0].title)
     on_its_side = "The case on its side, seen from above"
     assert first == [
-        on_its_side, "Setback of the slides", "Holes for the pull", "The screw from the box into the front",
-        on_its_side, "Tools on the panel",
+        on_its_side, "Setback of the slides behind an overlay front", "Holes for the pull",
+        "The screw from the box into the front", on_its_side, "Tools on the panel",
     ]
     panel.enter("seen", "the screw")
     titles = [drawing.title for drawing in panel.outcome.drawings]
@@ -249,3 +250,14 @@ def test_every_drawing_is_legible(unit, kind, beside):
         panel = opened(unit, kind=kind, beside=beside, count=count, height={"in": "36 in", "mm": "900 mm"}[unit])
         for drawing in panel.outcome.drawings:
             assert not overlaps(drawing.svg) and not outside(drawing.svg), (count, drawing.alt)
+
+
+def test_every_length_of_a_closing_sum_says_why():
+    """Each is told as it is written in the sum; the tools of the first sum of all, 7 7/8 in, are measured."""
+    outcome = opened("in").outcome
+    assert outcome.sums_asked and outcome.sums[-1].startswith("panel: 5 x 2 27/64 in + tools 7 7/8 in")
+    for number, line in enumerate(outcome.sums):
+        for place, length in enumerate(LENGTH.finditer(line)):
+            assert length[0] in outcome.why(f"sum/{number}/{place}")[0]
+        with pytest.raises(LookupError):
+            outcome.why(f"sum/{number}/{place + 1}")
