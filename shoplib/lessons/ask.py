@@ -10,8 +10,10 @@ from shoplib.lessons.posed_set import pose_set
 from shoplib.lessons.progress import note_answer, read_progress
 from shoplib.lessons.set_exercise import SetExercise
 from shoplib.live.exercise_box import ExerciseBox
-from shoplib.live.unit_choice import UnitChoice
+from shoplib.live.kept_choice import KeptChoice
 
+UNITS = {"in": "inches", "mm": "millimetres"}
+EITHER = "Choose inches or millimetres. Whichever it is, the other is read too, wherever you write its unit."
 NOT_CHOSEN = "In inches for now. For millimetres: choose near the top of 00 Start here, then menu Run, Run All Cells."
 
 
@@ -53,7 +55,9 @@ def keep(id: str, version: int, kind: str, right: bool) -> str:
         return f"This could not be kept. {fault}"
 
 
-def choose_unit() -> UnitChoice:
+def choose_unit() -> KeptChoice[str]:
     """The question of the start page, inches or millimetres; the answer holds for all notebooks."""
     choice = read_choice()
-    return UnitChoice(choice.unit if choice else None, lambda unit: save_unit(unit).unit, large_in_use())
+    return KeptChoice(
+        "unit", "I work in", UNITS, choice.unit if choice else None, save_unit, EITHER, large_in_use()
+    )

@@ -9,10 +9,11 @@ from pathlib import Path
 from shoplib.documents.atomic import write_files
 from shoplib.draw.letters import LARGE, ORDINARY
 from shoplib.lessons.choice import workbook_folder
+from shoplib.live.kept_choice import KeptChoice
 from shoplib.live.panel import Panel
-from shoplib.live.type_choice import TypeChoice
 
 FILE = "type.json"
+TYPES = {False: "ordinary", True: "large, for a projector"}
 
 
 def large_in_use(folder: Path | None = None) -> bool:
@@ -30,9 +31,10 @@ def save_large(large: bool, folder: Path | None = None) -> None:
     write_files(folder or workbook_folder(), {FILE: kept.encode()})
 
 
-def choose_type() -> TypeChoice:
+def choose_type() -> KeptChoice[bool]:
     """The question of the start page, ordinary or large type; the answer holds for all notebooks."""
-    return TypeChoice(large_in_use(), save_large)
+    large = large_in_use()
+    return KeptChoice("type", "Type", TYPES, large, save_large, large=large)
 
 
 def letters_in_use() -> float:

@@ -46,7 +46,7 @@ def test_everything_grows_and_nothing_serious_is_found(lab):
     page = opened.page
     before = run_and_ask(opened)
     page.get_by_role("radio", name="large, for a projector").check()
-    page.get_by_text("Type: large, for a projector, on all pages. Pages that are open").wait_for(timeout=5_000)
+    page.get_by_text("Type: large, for a projector, for all pages. Pages that are open").wait_for(timeout=5_000)
     after = run_and_ask(opened)
     grown = {what: after[what] / before[what] for what in before}
     assert {what: times for what, times in grown.items() if times < 1.4} == {}

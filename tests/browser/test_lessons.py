@@ -139,7 +139,7 @@ def test_what_was_tried_is_shown_and_forgotten_by_keyboard_alone(start_page):
 
 def test_a_choice_of_millimetres_holds_for_the_next_run(lab, start_page):
     start_page.page.get_by_role("radio", name="millimetres").check()
-    start_page.page.get_by_text("Chosen: millimetres, for all pages.").wait_for(timeout=5_000)
+    start_page.page.get_by_text("Unit: millimetres, for all pages.").wait_for(timeout=5_000)
     assert (lab.work / ".workbook" / "choice.json").is_file()
     start_page.run_all(awake=4)
     box = start_page.page.get_by_role("textbox", name="Width, typed in millimetres")
@@ -148,7 +148,7 @@ def test_a_choice_of_millimetres_holds_for_the_next_run(lab, start_page):
     type_width(start_page, panel, "30 in")  # the other unit is read too
     assert box.input_value() == "762"
     start_page.page.get_by_role("radio", name="inches").check()
-    start_page.page.get_by_text("Chosen: inches, for all pages.").wait_for(timeout=5_000)
+    start_page.page.get_by_text("Unit: inches, for all pages.").wait_for(timeout=5_000)
     shutil.rmtree(lab.work / ".workbook")
 
 

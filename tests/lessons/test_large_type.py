@@ -62,7 +62,7 @@ def test_a_broken_file_means_ordinary_type_and_is_mended_by_choosing(own_folder,
     own_folder.mkdir()
     (own_folder / "type.json").write_bytes(content)
     assert not large_in_use()
-    assert choose_type().says == "Type: ordinary."
+    assert choose_type().says == "Type: ordinary, for all pages."
     save_large(True)
     assert large_in_use()
 
