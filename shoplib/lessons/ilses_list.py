@@ -1,11 +1,12 @@
 """Drawer clearance, the fourth rung: find the slip in a list that somebody else wrote."""
 
+from shoplib.lessons.anothers_list import AnothersList, too
 from shoplib.lessons.drawer_givens import bottom_groove, bottom_slack, box_stock, corner_rabbet, opening, slide_side
-from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
+from shoplib.lessons.exercise import Exercise, Given, Givens, Twin
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
 from shoplib.lessons.small_box import box_width, part, small_box
-from shoplib.measure import INCH, MM, Style, narrowest, thickest, to_step, write_length
+from shoplib.measure import INCH, MM, Style, narrowest, thickest, write_length
 
 ROWS = ("box, outside width", "box front and back, length", "bottom, width")
 _NAMES = ("F", "R", "c", "s", "r", "q", "e")
@@ -41,12 +42,8 @@ def _givens(draw: Draw) -> list[Given]:
     listed = list(_rows(*values))
     listed[line.value] = _slipped(line.value, slip.value, *values)
     mark = _mark(draw.unit)
-    rows = [
-        draw.derived(f"line {number}", f"Ilse's list: {what}", to_step(listed[number], mark.step))
-        for number, what in enumerate(ROWS)
-    ]
     said = Given("mark", "", mark.step, write_length(mark.step, mark))
-    return [*sizes, *rows, said, Given("line", "", line.value, ROWS[line.value])]
+    return [*sizes, said, *LIST.rows(draw, listed, line.value, mark.step)]
 
 
 def _should(givens: Givens) -> tuple[int, ...]:
@@ -57,22 +54,11 @@ def _right(givens: Givens) -> int:
     return _should(givens)[givens["line"]]
 
 
-def _listed(givens: Givens, on: int = 0) -> int:
-    """What Ilse wrote on the line that is wrong, or on the one that comes `on` further (round and round)."""
-    return givens[f"line {(givens['line'] + on) % len(ROWS)}"]
-
-
-def _too(off: int) -> str:
-    return "too large" if off > 0 else "too small"
+LIST = AnothersList("Ilse", ROWS, _right)
 
 
 def _effect(_givens: Givens, off: int, say: Say) -> str:
-    return f"That line would be {say.amount(off)} {_too(off)}, and it would show when the box is put together or hung."
-
-
-def _effect_of_sound_line(givens: Givens, _off: int, say: Say) -> str:
-    off = _listed(givens) - _right(givens)
-    return f"The line that is wrong would stay as Ilse wrote it: {say.amount(off)} {_too(off)}."
+    return f"That line would be {say.amount(off)} {too(off)}, and it would show when the box is put together or hung."
 
 
 def _working(givens: Givens, say: Say) -> tuple[str, ...]:
@@ -84,7 +70,7 @@ def _working(givens: Givens, say: Say) -> tuple[str, ...]:
         f"box = {least} - 2 x {text['c']} = {say.length(box)}; Ilse has {text['line 0']}",
         f"front = {sides} + 2 x {text['r']} = {say.length(front)}; Ilse has {text['line 1']}",
         f"bottom = {sides} + 2 x {text['q']} - {text['e']} = {say.length(bottom)}; Ilse has {text['line 2']}",
-        f"The line that is wrong is \"{text['line']}\": it should say {say.length(_right(givens))}.",
+        LIST.told_right(givens, say),
     )
 
 
@@ -100,26 +86,7 @@ ILSES_LIST = Exercise(
     ),
     givens=_givens,
     right=_right,
-    misconceptions=(
-        Misconception(
-            "kept", _listed,
-            "Ilse wrote just that.",
-            "The other two lines are sound: work this one out with your own hand.",
-        ),
-        Misconception(
-            "sound-line", lambda g: _listed(g, 1),
-            "Ilse has that number on a line that is right.", "Check the other two lines.", _effect_of_sound_line,
-        ),
-        Misconception(
-            "other-sound-line", lambda g: _listed(g, 2),
-            "Ilse has that number on a line that is right.", "Check the other two lines.", _effect_of_sound_line,
-        ),
-        Misconception(
-            "wrong-way", lambda g: 2 * _listed(g) - _right(g),
-            "The line is the one that is wrong, and so is the amount; but you mended it the wrong way.",
-            "Is what Ilse wrote too large or too small?",
-        ),
-    ),
+    misconceptions=LIST.slips,
     effect=_effect,
     fits="The line was \"{line}\"; with it mended, all three make one box.",
     hints=(

@@ -1,11 +1,12 @@
 """Fronts and gaps, the fifth rung: find the slip in a list of fronts that somebody else wrote."""
 
-from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
+from shoplib.lessons.anothers_list import AnothersList, too
+from shoplib.lessons.exercise import Exercise, Given, Givens, Twin
 from shoplib.lessons.front_givens import covered, divider, opening_height, opening_width, wide_gap
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
 from shoplib.lessons.small_fronts import THICK, beside_divider, front_height, front_width, small_fronts
-from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, share, to_step
+from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, share
 
 LINES = ("each of three inset fronts, height", "the wide overlay front", "each front beside the divider")
 
@@ -35,33 +36,18 @@ def _givens(draw: Draw) -> list[Given]:
     listed = [_line(values, number) for number in range(3)]
     listed[line.value] = _slipped(values, line.value, slip.value)
     mark = (INCH_STYLE if draw.unit == "in" else MM_STYLE).step
-    written = [
-        draw.derived(f"line {number}", f"Irma's list: {what}", to_step(listed[number], mark))
-        for number, what in enumerate(LINES)
-    ]
-    return [*rows, *written, Given("line", "", line.value, LINES[line.value])]
+    return [*rows, *LIST.rows(draw, listed, line.value, mark)]
 
 
 def _right(givens: Givens) -> int:
     return _line(givens, givens["line"])
 
 
-def _listed(givens: Givens, on: int = 0) -> int:
-    """What Irma wrote on the line that is wrong, or on the one that comes `on` further (round and round)."""
-    return givens[f"line {(givens['line'] + on) % len(LINES)}"]
-
-
-def _too(off: int) -> str:
-    return "too large" if off > 0 else "too small"
+LIST = AnothersList("Irma", LINES, _right)
 
 
 def _effect(_givens: Givens, off: int, say: Say) -> str:
-    return f"What is cut by that line would be {say.amount(off)} {_too(off)}."
-
-
-def _effect_of_sound_line(givens: Givens, _off: int, say: Say) -> str:
-    off = _listed(givens) - _right(givens)
-    return f"The line that is wrong would stay as Irma wrote it: {say.amount(off)} {_too(off)}."
+    return f"What is cut by that line would be {say.amount(off)} {too(off)}."
 
 
 def _working(givens: Givens, say: Say) -> tuple[str, ...]:
@@ -71,7 +57,7 @@ def _working(givens: Givens, say: Say) -> tuple[str, ...]:
         f"({text['O']} - 4 x {text['g']}) / 3 = {inset}", f"Irma has {text['line 0']}.",
         f"{text['W']} + 2 x {text['a']} = {wide}", f"Irma has {text['line 1']}.",
         f"{text['W']} + {text['a']} + ({text['t']} - {text['g']}) / 2 = {shared}", f"Irma has {text['line 2']}.",
-        f"The line that is wrong is \"{text['line']}\": it should say {say.length(_right(givens))}.",
+        LIST.told_right(givens, say),
     )
 
 
@@ -87,25 +73,7 @@ IRMAS_LIST = Exercise(
     ),
     givens=_givens,
     right=_right,
-    misconceptions=(
-        Misconception(
-            "kept", _listed, "Irma wrote just that.",
-            "The other two lines are sound: work this one out with your own hand.",
-        ),
-        Misconception(
-            "sound-line", lambda g: _listed(g, 1), "Irma has that number on a line that is right.",
-            "Check the other two lines.", _effect_of_sound_line,
-        ),
-        Misconception(
-            "other-sound-line", lambda g: _listed(g, 2), "Irma has that number on a line that is right.",
-            "Check the other two lines.", _effect_of_sound_line,
-        ),
-        Misconception(
-            "wrong-way", lambda g: 2 * _listed(g) - _right(g),
-            "The line is the one that is wrong, and so is the amount; but you mended it the wrong way.",
-            "Is what Irma wrote too large or too small?",
-        ),
-    ),
+    misconceptions=LIST.slips,
     effect=_effect,
     fits="The line was \"{line}\"; with it mended, all three are sound.",
     hints=(

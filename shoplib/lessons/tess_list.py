@@ -1,6 +1,7 @@
 """Hardware layout, the fifth rung: find the slip in a list that somebody else wrote."""
 
-from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
+from shoplib.lessons.anothers_list import AnothersList, too
+from shoplib.lessons.exercise import Exercise, Given, Givens, Twin
 from shoplib.lessons.hardware_givens import (
     clearance,
     front_as_measured,
@@ -14,7 +15,7 @@ from shoplib.lessons.hardware_givens import (
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
 from shoplib.lessons.small_hardware import lower_edges, small_hardware
-from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, share, to_step
+from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, share
 from shoplib.model.hardware_places import pull_places
 
 LINES = ("spacer of the third slide", "setback of the slides", "first hole of the pull")
@@ -50,35 +51,20 @@ def _givens(draw: Draw) -> list[Given]:
     listed = [_line(values, number) for number in range(3)]
     listed[line.value] = _slipped(values, line.value, slip.value)
     mark = (INCH_STYLE if draw.unit == "in" else MM_STYLE).step
-    written = [
-        draw.derived(f"line {number}", f"Tess's list: {what}", to_step(listed[number], mark))
-        for number, what in enumerate(LINES)
-    ]
-    return [*rows, *written, Given("line", "", line.value, LINES[line.value])]
+    return [*rows, *LIST.rows(draw, listed, line.value, mark)]
 
 
 def _right(givens: Givens) -> int:
     return _line(givens, givens["line"])
 
 
-def _listed(givens: Givens, on: int = 0) -> int:
-    """What Tess wrote on the line that is wrong, or on the one that comes `on` further (round and round)."""
-    return givens[f"line {(givens['line'] + on) % len(LINES)}"]
-
-
-def _too(off: int) -> str:
-    return "too large" if off > 0 else "too small"
+LIST = AnothersList("Tess", LINES, _right)
 
 
 def _effect(givens: Givens, off: int, say: Say) -> str:
     if off >= _right(givens) and not say.rough:
         return "What is set out by that line would be far too large."
-    return f"What is set out by that line would be {say.amount(off)} {_too(off)}."
-
-
-def _effect_of_sound_line(givens: Givens, _off: int, say: Say) -> str:
-    off = _listed(givens) - _right(givens)
-    return f"The line that is wrong would stay as Tess wrote it: {say.amount(off)} {_too(off)}."
+    return f"What is set out by that line would be {say.amount(off)} {too(off)}."
 
 
 def _working(givens: Givens, say: Say) -> tuple[str, ...]:
@@ -89,7 +75,7 @@ def _working(givens: Givens, say: Say) -> tuple[str, ...]:
         f"Tess has {text['line 0']}.",
         f"{text['t']} + {text['c']} = {setback}", f"Tess has {text['line 1']}.",
         f"({text['L']} - {text['p']}) / 2 = {hole}", f"Tess has {text['line 2']}.",
-        f"The line that is wrong is \"{text['line']}\": it should say {say.length(_right(givens))}.",
+        LIST.told_right(givens, say),
     )
 
 
@@ -105,25 +91,7 @@ TESS_LIST = Exercise(
     ),
     givens=_givens,
     right=_right,
-    misconceptions=(
-        Misconception(
-            "kept", _listed, "Tess wrote just that.",
-            "The other two lines are sound: work this one out with your own hand.",
-        ),
-        Misconception(
-            "sound-line", lambda g: _listed(g, 1), "Tess has that number on a line that is right.",
-            "Check the other two lines.", _effect_of_sound_line,
-        ),
-        Misconception(
-            "other-sound-line", lambda g: _listed(g, 2), "Tess has that number on a line that is right.",
-            "Check the other two lines.", _effect_of_sound_line,
-        ),
-        Misconception(
-            "wrong-way", lambda g: abs(2 * _listed(g) - _right(g)),
-            "The line is the one that is wrong, and so is the amount; but you mended it the wrong way.",
-            "Is what Tess wrote too large or too small?",
-        ),
-    ),
+    misconceptions=LIST.slips,
     effect=_effect,
     fits="The line was \"{line}\"; with it mended, all three are sound.",
     hints=(
