@@ -4,11 +4,16 @@ import re
 
 import pytest
 
-from shoplib.lessons.choice import BEFORE_ANY
 from shoplib.lessons.lesson_05 import BAY_FRONTS, DIVIDER
-from shoplib.lessons.posed_set import pose_set
-from shoplib.measure import write_mm
-from tests.browser.test_lessons import opened_and_run, wrong_then_right
+from tests.browser.learner import (
+    choose,
+    enter,
+    opened_and_run,
+    says,
+    unfold,
+    whole_set_wrong_then_right,
+    wrong_then_right,
+)
 
 pytestmark = pytest.mark.browser
 
@@ -18,27 +23,6 @@ def page(lab):
     opened = opened_and_run(lab, "05_fronts_and_gaps.ipynb", awake=8)
     yield opened
     opened.close()
-
-
-def enter(opened, panel, name, text):
-    box = panel.get_by_role("textbox", name=f"{name}, typed in")
-    box.fill(text)
-    box.press("Enter")
-    opened.settle()
-
-
-def choose(opened, panel, name, label):
-    panel.get_by_label(name, exact=True).select_option(label)
-    opened.settle()
-
-
-def unfold(opened, panel):
-    panel.get_by_role("button", name="Next").click()
-    opened.settle()
-
-
-def says(panel):
-    return panel.locator(".shop-picture-says").first.text_content()
 
 
 def test_the_fronts_follow_typing_and_keys(page):
@@ -93,18 +77,4 @@ def test_an_exercise_wrong_and_then_right(page):
 
 
 def test_the_fronts_of_a_bay_wrong_and_then_right(page):
-    posed = pose_set(BAY_FRONTS, BEFORE_ANY.learner, BEFORE_ANY.unit)
-    box = page.page.locator(".shop-exercise", has_text=BAY_FRONTS.title)
-    sizes = {one.label: one.right(posed.case) for one in BAY_FRONTS.asked}
-    slip = next(slip for one in BAY_FRONTS.asked for slip in one.slips if slip.id == "middle-gaps-between")
-    for label, ticks in (sizes | {"Middle front, height": slip.rule(posed.givens)}).items():
-        box.get_by_role("textbox", name=label).fill(f"{write_mm(ticks)} mm")
-    box.get_by_role("button", name="Check").click()
-    page.settle()
-    said = box.get_by_role("status").inner_text().replace("\xa0", " ")
-    assert "Not yet." in said and slip.says in said
-    assert box.get_by_role("img").count()
-    box.get_by_role("textbox", name="Middle front, height").fill(posed.answer["middle"])
-    box.get_by_role("button", name="Check").click()
-    page.settle()
-    assert "Right." in box.get_by_role("status").inner_text()
+    whole_set_wrong_then_right(page, BAY_FRONTS, "middle-gaps-between")

@@ -4,7 +4,7 @@ import shutil
 
 import pytest
 
-from tests.browser.test_lessons import NOTEBOOKS, opened_and_run
+from tests.browser.learner import NOTEBOOKS, opened_and_run
 
 pytestmark = pytest.mark.browser
 

@@ -4,12 +4,17 @@ import re
 
 import pytest
 
-from shoplib.lessons.choice import BEFORE_ANY
 from shoplib.lessons.hardware_set import SPACER_SET
 from shoplib.lessons.lesson_06 import SPACER
-from shoplib.lessons.posed_set import pose_set
-from shoplib.measure import write_mm
-from tests.browser.test_lessons import opened_and_run, wrong_then_right
+from tests.browser.learner import (
+    choose,
+    enter,
+    opened_and_run,
+    says,
+    unfold,
+    whole_set_wrong_then_right,
+    wrong_then_right,
+)
 
 pytestmark = pytest.mark.browser
 
@@ -21,26 +26,9 @@ def page(lab):
     opened.close()
 
 
-def enter(opened, panel, name, text):
-    box = panel.get_by_role("textbox", name=f"{name}, typed in")
-    box.fill(text)
-    box.press("Enter")
-    opened.settle()
-
-
-def choose(opened, panel, name, label):
-    panel.get_by_label(name, exact=True).select_option(label)
-    opened.settle()
-
-
-def unfold(opened, panel, title):
+def unfold_to(opened, panel, title):
     while title not in panel.locator(".shop-heading:visible").all_text_contents():
-        panel.get_by_role("button", name="Next").click()
-        opened.settle()
-
-
-def says(panel):
-    return panel.locator(".shop-picture-says").first.text_content()
+        unfold(opened, panel)
 
 
 def test_the_spacers_follow_typing_and_keys(page):
@@ -58,7 +46,7 @@ def test_the_spacers_follow_typing_and_keys(page):
 
 def test_an_inset_front_sets_the_slides_back_and_a_number_says_why(page):
     panel = page.panel()
-    unfold(page, panel, "Overlay or inset")
+    unfold_to(page, panel, "Overlay or inset")
     choose(page, panel, "Fronts", "inset, in the opening")
     # 0.703 + 1/16
     assert says(panel).endswith("slides set back 0.7655 in.")
@@ -69,7 +57,7 @@ def test_an_inset_front_sets_the_slides_back_and_a_number_says_why(page):
 
 def test_what_meets_in_the_divider_is_told(page):
     panel = page.panel()
-    unfold(page, panel, "The other face of the divider")
+    unfold_to(page, panel, "The other face of the divider")
     choose(page, panel, "In bay 2", "as many drawers")
     assert "lie at one height on its two faces" in panel.locator(".shop-findings:visible").first.text_content()
     choose(page, panel, "In bay 2", "one drawer more")
@@ -78,7 +66,7 @@ def test_what_meets_in_the_divider_is_told(page):
 
 def test_a_list_of_tools_is_typed(page):
     panel = page.panel()
-    unfold(page, panel, "Tools on a panel")
+    unfold_to(page, panel, "Tools on a panel")
     assert panel.get_by_role("group", name=re.compile("A panel 20 in wide with 4 tools")).first.is_visible()
     box = panel.get_by_label("Tools and widths, in")
     box.fill("pump 3, key 1/2")
@@ -102,19 +90,4 @@ def test_an_exercise_wrong_and_then_right(page):
 
 
 def test_spacers_and_gauge_wrong_and_then_right(page):
-    posed = pose_set(SPACER_SET, BEFORE_ANY.learner, BEFORE_ANY.unit)
-    box = page.page.locator(".shop-exercise", has_text=SPACER_SET.title)
-    sizes = {one.label: one.right(posed.case) for one in SPACER_SET.asked}
-    between = next(one for one in SPACER_SET.asked if one.name == "between")
-    slip = next(slip for slip in between.slips if slip.id == "between-gap-forgotten")
-    for label, ticks in (sizes | {between.label: slip.rule(posed.givens)}).items():
-        box.get_by_role("textbox", name=label).fill(f"{write_mm(ticks)} mm")
-    box.get_by_role("button", name="Check").click()
-    page.settle()
-    said = box.get_by_role("status").inner_text().replace("\xa0", " ")
-    assert "Not yet." in said and slip.says in said
-    assert box.get_by_role("img").count()
-    box.get_by_role("textbox", name=between.label).fill(posed.answer["between"])
-    box.get_by_role("button", name="Check").click()
-    page.settle()
-    assert "Right." in box.get_by_role("status").inner_text()
+    whole_set_wrong_then_right(page, SPACER_SET, "between-gap-forgotten")

@@ -5,7 +5,7 @@ import pytest
 from shoplib.lessons.choice import BEFORE_ANY
 from shoplib.lessons.lesson_03 import TONGUE_SET, WIDTH
 from shoplib.lessons.posed_set import pose_set
-from tests.browser.test_lessons import opened_and_run, wrong_then_right
+from tests.browser.learner import opened_and_run, wrong_then_right
 
 pytestmark = pytest.mark.browser
 

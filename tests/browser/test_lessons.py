@@ -2,30 +2,26 @@
 
 import re
 import shutil
-from pathlib import Path
 
 import pytest
 
-from shoplib.lessons.choice import BEFORE_ANY
 from shoplib.lessons.lesson_00 import FOLLOWS
 from shoplib.lessons.lesson_02 import BACK, BOTTOM
 from shoplib.lessons.lesson_04 import BOX_BOARDS, FRONT
-from shoplib.lessons.posed import pose
-from shoplib.lessons.posed_set import pose_set
-from shoplib.measure import write_mm
+from tests.browser.learner import (
+    answer,
+    enter,
+    opened_and_run,
+    says,
+    unfold,
+    whole_set_wrong_then_right,
+    wrong_then_right,
+)
 
 pytestmark = pytest.mark.browser
 
-NOTEBOOKS = Path(__file__).resolve().parents[2] / "notebooks"
 SLOW_MACHINE = 250
 """Milliseconds from key to pixels that a busy machine may take; on a quiet one the aim is 120."""
-
-
-def opened_and_run(lab, name, awake):
-    shutil.copytree(NOTEBOOKS / "pictures", lab.work / "pictures", dirs_exist_ok=True)
-    opened = lab.open(lab.copy(NOTEBOOKS / name), height=900)
-    opened.run_all(awake=awake)
-    return opened
 
 
 @pytest.fixture(scope="module")
@@ -49,37 +45,8 @@ def clearance_page(lab):
     opened.close()
 
 
-def type_width(opened, panel, text):
-    box = panel.get_by_role("textbox", name="Width, typed in")
-    box.fill(text)
-    box.press("Enter")
-    opened.settle()
-
-
 def row_of(panel, board):
     return panel.get_by_role("row").filter(has_text=re.compile(rf"^{board}")).locator("td").all_text_contents()
-
-
-def answer(opened, title, text):
-    """Type an answer by keyboard; gives what the box then says."""
-    box = opened.page.locator(".shop-exercise", has_text=title)
-    field = box.get_by_role("textbox")
-    field.focus()
-    field.fill("")
-    opened.page.keyboard.type(text)
-    opened.page.keyboard.press("Enter")
-    opened.settle()
-    return box.get_by_role("status").inner_text().replace("\xa0", " ")
-
-
-def wrong_then_right(opened, exercise, slip):
-    posed = pose(exercise, BEFORE_ANY.learner, BEFORE_ANY.unit)
-    named = next(each for each in exercise.misconceptions if each.id == slip)
-    said = answer(opened, exercise.title, f"{write_mm(named.rule(posed.givens))} mm")
-    assert "Not yet." in said and named.says.format_map(posed.givens.texts) in said
-    assert posed.answer not in said
-    said = answer(opened, exercise.title, f"{write_mm(exercise.right(posed.givens))} mm")
-    assert "Right." in said and exercise.fits.format_map(posed.givens.texts) in said
 
 
 def test_the_start_page_shows_how_a_page_is_run(start_page):
@@ -89,18 +56,18 @@ def test_the_start_page_shows_how_a_page_is_run(start_page):
 
 def test_the_first_slider_moves_the_bottom(start_page):
     panel = start_page.panel()
-    type_width(start_page, panel, "30 in")
+    enter(start_page, panel, "Width", "30 in")
     assert row_of(panel, "bottom")[1] == "29 3/32 in"
     panel.get_by_role("slider", name="Width").press("PageUp")
     start_page.settle()
     assert row_of(panel, "bottom")[1] == "30 3/32 in"
-    type_width(start_page, panel, "635 mm")
+    enter(start_page, panel, "Width", "635 mm")
     assert row_of(panel, "bottom")[1] == "24 3/32 in"
 
 
 def test_a_mouse_drags_the_first_slider_and_a_number_says_why(start_page):
     panel = start_page.panel()
-    type_width(start_page, panel, "30 in")
+    enter(start_page, panel, "Width", "30 in")
     start_page.drag(panel.get_by_role("slider", name="Width"), 0.3, 0.6)
     width = panel.get_by_role("textbox", name="Width, typed in").input_value()
     assert 40 < int(width.split()[0]) < 56  # 0.6 of the way from 12 to 72 in is 48
@@ -145,7 +112,7 @@ def test_a_choice_of_millimetres_holds_for_the_next_run(lab, start_page):
     box = start_page.page.get_by_role("textbox", name="Width, typed in millimetres")
     box.wait_for(timeout=20_000)
     panel = start_page.panel()
-    type_width(start_page, panel, "30 in")  # the other unit is read too
+    enter(start_page, panel, "Width", "30 in")  # the other unit is read too
     assert box.input_value() == "762"
     start_page.page.get_by_role("radio", name="inches").check()
     start_page.page.get_by_text("Unit: inches, for all pages.").wait_for(timeout=5_000)
@@ -154,7 +121,7 @@ def test_a_choice_of_millimetres_holds_for_the_next_run(lab, start_page):
 
 def test_the_sizing_panel_follows_typing_keys_and_what_cannot_be(sizing_page):
     panel = sizing_page.panel()
-    type_width(sizing_page, panel, "23 5/8 in")
+    enter(sizing_page, panel, "Width", "23 5/8 in")
     # 23 5/8 - 2 x 0.703 + 2 x 1/4 is 22.719, on the rule 22 23/32.
     assert row_of(panel, "bottom")[1] == "22 23/32 in"
     panel.get_by_role("slider", name="Width").press("ArrowRight")
@@ -177,7 +144,7 @@ def test_the_sizing_panel_follows_typing_keys_and_what_cannot_be(sizing_page):
 
 def test_a_mouse_drags_the_sizing_panel_and_numbers_say_why_in_picture_and_sum(sizing_page):
     panel = sizing_page.panel()
-    type_width(sizing_page, panel, "24 in")
+    enter(sizing_page, panel, "Width", "24 in")
     sizing_page.drag(panel.get_by_role("slider", name="Width"), 0.2, 0.5)
     width = panel.get_by_role("textbox", name="Width, typed in").input_value()
     assert 36 < int(width.split()[0]) < 48  # half of the way from 12 to 72 in is 42
@@ -201,14 +168,14 @@ def test_every_group_unfolds_by_keyboard(sizing_page):
 
 def test_a_case_is_kept_and_comes_back(lab, sizing_page):
     panel = sizing_page.page.locator(".shop-panel").first
-    type_width(sizing_page, panel, "28 in")
+    enter(sizing_page, panel, "Width", "28 in")
     name = panel.get_by_role("textbox", name="Name")
     name.fill("tool case")
     name.press("Tab")
     panel.get_by_role("button", name="Save").press("Enter")
     panel.get_by_text("Saved as tool case.toml.").wait_for(timeout=5_000)
     assert (lab.work / "my_projects" / "tool case.toml").is_file()
-    type_width(sizing_page, panel, "40 in")
+    enter(sizing_page, panel, "Width", "40 in")
     panel.get_by_role("button", name="Load").press("Enter")
     panel.get_by_text("tool case.toml is on the panel now.").wait_for(timeout=5_000)
     assert panel.get_by_role("textbox", name="Width, typed in").input_value() == "28"
@@ -253,22 +220,6 @@ def test_a_key_reaches_the_pixels_of_the_whole_case_in_time(sizing_page, capsys)
     assert times["pixels"] <= SLOW_MACHINE
 
 
-def enter(opened, panel, name, text):
-    box = panel.get_by_role("textbox", name=f"{name}, typed in")
-    box.fill(text)
-    box.press("Enter")
-    opened.settle()
-
-
-def unfold(opened, panel):
-    panel.get_by_role("button", name="Next").click()
-    opened.settle()
-
-
-def says(panel):
-    return panel.locator(".shop-picture-says").first.text_content()
-
-
 def test_the_box_follows_typing_keys_and_dragging(clearance_page):
     panel = clearance_page.panel()
     assert says(panel) == "The box is 15 in wide outside: it goes together dry."
@@ -310,21 +261,7 @@ def test_an_exercise_of_drawers_wrong_and_then_right(clearance_page):
 
 
 def test_a_whole_box_wrong_and_then_right(clearance_page):
-    posed = pose_set(BOX_BOARDS, BEFORE_ANY.learner, BEFORE_ANY.unit)
-    box = clearance_page.page.locator(".shop-exercise", has_text=BOX_BOARDS.title)
-    sizes = {one.label: one.right(posed.case) for one in BOX_BOARDS.asked}
-    slip = next(slip for one in BOX_BOARDS.asked for slip in one.slips if slip.id == "width-no-groove")
-    for label, ticks in (sizes | {"Bottom, width": slip.rule(posed.givens)}).items():
-        box.get_by_role("textbox", name=label).fill(f"{write_mm(ticks)} mm")
-    box.get_by_role("button", name="Check").click()
-    clearance_page.settle()
-    said = box.get_by_role("status").inner_text().replace("\xa0", " ")
-    assert "Not yet." in said and slip.says in said
-    assert box.get_by_role("img").count()
-    box.get_by_role("textbox", name="Bottom, width").fill(posed.answer["bottom_width"])
-    box.get_by_role("button", name="Check").click()
-    clearance_page.settle()
-    assert "Right." in box.get_by_role("status").inner_text()
+    whole_set_wrong_then_right(clearance_page, BOX_BOARDS, "width-no-groove")
 
 
 def test_pages_ask_nothing_of_the_network_and_raise_nothing(lab, start_page, sizing_page, clearance_page):

@@ -6,7 +6,7 @@ from shoplib.lessons.choice import BEFORE_ANY
 from shoplib.lessons.drill import drill_readings
 from shoplib.lessons.lesson_01 import EQUAL, ONE_STRIP
 from shoplib.lessons.posed_set import pose_set
-from tests.browser.test_lessons import opened_and_run, wrong_then_right
+from tests.browser.learner import opened_and_run, wrong_then_right
 
 pytestmark = pytest.mark.browser
 
