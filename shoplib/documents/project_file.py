@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from shoplib.documents import toml_faults
+from shoplib.documents.not_read_yet import without_unread
 from shoplib.measure import LengthError, Style, read_length
 from shoplib.model.marks import Reading, usual
 from shoplib.model.project import Project
@@ -73,6 +74,8 @@ def project_from_text(text: str, name: str = "project") -> Project:
         raise ProjectFileError(f'format: write "format = {FORMAT}" in the first line, the only format there is')
     style = _style(table.get("show"))
     rest = {key: value for key, value in table.items() if key not in _OWN_WORDS}
+    if "measured" in rest:
+        rest["measured"] = without_unread(rest["measured"])
     return Project(style=style, **_values(Project, rest, "", style.unit, extra=_OWN_WORDS))
 
 

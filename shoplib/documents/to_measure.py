@@ -16,8 +16,8 @@ _HEAD = """\
 #
 # 1. Write what you read between the quotes, with its unit, such as {example}.
 #    Behind each # stands what was planned: a reading far from it, read again.
-# 2. Copy the filled lines, headings in [ ] included, to the end of your project
-#    file. Leave out what you have not read yet. If the file has lines under
+# 2. Copy the lines, headings in [ ] included, to the end of your project file.
+#    One that is still empty counts as not read yet. If the file has lines under
 #    [measured ...] from before, these take their place.
 # 3. Plan again, and see what changed.
 #

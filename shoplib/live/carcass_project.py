@@ -3,7 +3,7 @@
 from dataclasses import dataclass, replace
 
 from shoplib.measure import INCH, MM, Style, read_length
-from shoplib.model.marks import natural_to
+from shoplib.model.marks import usually
 from shoplib.model.project import (
     Back,
     Base,
@@ -88,19 +88,23 @@ def case_project(choices: CaseChoices, style: Style) -> Project:
     joint = JointChoice("rabbet", choices.joint_depth)
     kind = BACKS[choices.back]
     depth = (INCH // 4 if inch else 6 * MM) if kind in ("rabbet", "groove") else None
-    back = natural_to(Back(kind, "" if kind == "none" else "thin sheet", depth), style.unit)
-    wide_gap = INCH // 8 if inch else 3 * MM
-    fronts = Fronts(choices.fronts, "" if choices.fronts == "none" else "case sheet", wide_gap, wide_gap, wide_gap)
+    back = usually(Back, style.unit, kind=kind, sheet="" if kind == "none" else "thin sheet", depth=depth)
+    fronts = usually(
+        Fronts, style.unit, kind=choices.fronts, sheet="" if choices.fronts == "none" else "case sheet"
+    )
     return Project(
         name="Work-room case",
         style=style,
         sheets=sheets,
         size=Size("outside", choices.width, choices.height, choices.depth),
-        carcass=Carcass("case sheet", corner=joint, divider=replace(joint, kind="dado"), shelf=joint, back=back),
+        carcass=usually(
+            Carcass, style.unit, sheet="case sheet", corner=joint, divider=replace(joint, kind="dado"), shelf=joint,
+            back=back,
+        ),
         base=Base(choices.base, choices.base_height if choices.base != "none" else 0, _toe(choices, inch)),
-        bays=_bays(choices, inch),
-        fronts=fronts if choices.holds.startswith("drawers") else Fronts("none"),
-        pulls=natural_to(Pulls(), style.unit)
+        bays=_bays(choices, style.unit),
+        fronts=fronts if choices.holds.startswith("drawers") else usually(Fronts, style.unit),
+        pulls=usually(Pulls, style.unit)
         if choices.holds.startswith("drawers") and choices.fronts != "none"
         else None,
     )
@@ -112,26 +116,19 @@ def _toe(choices: CaseChoices, inch: bool) -> int:
     return 2 * INCH if inch else 50 * MM
 
 
-def _bays(choices: CaseChoices, inch: bool) -> tuple[Bay, ...]:
-    slide = "side-mount ball-bearing" if inch else "side-mount ball-bearing, metric lengths"
-    up, groove = (INCH // 4, INCH * 7 // 32) if inch else (6 * MM, 5 * MM)
-    drawers = Drawers(
-        count=choices.drawers,
-        slide=slide,
-        box_sheet="box sheet",
-        bottom_sheet="thin sheet",
-        bottom_up=up,
-        bottom_depth=groove,
-        bottom_slack=INCH // 16 if inch else 2 * MM,
-        room_above=INCH // 4 if inch else 6 * MM,
+def _bays(choices: CaseChoices, unit: str) -> tuple[Bay, ...]:
+    slide = "side-mount ball-bearing" if unit == "in" else "side-mount ball-bearing, metric lengths"
+    drawers = usually(
+        Drawers, unit, count=choices.drawers, slide=slide, box_sheet="box sheet", bottom_sheet="thin sheet",
+        bottom_depth=INCH * 7 // 32 if unit == "in" else 5 * MM,
     )
     kinds = {
         "nothing yet": Bay("open"),
-        "shelves": Bay("shelves", shelves=Shelves(fixed=2)),
+        "shelves": Bay("shelves", shelves=usually(Shelves, unit, fixed=2)),
         "drawers": Bay("drawers", drawers=drawers),
         PULL_OUT: Bay("drawers", drawers=drawers),
     }
     bays = [kinds[choices.holds]] * choices.bays
     if choices.holds == PULL_OUT:
-        bays[choices.bays // 2] = Bay("pull-out", pull_out=natural_to(PullOut(slide=slide), "in" if inch else "mm"))
+        bays[choices.bays // 2] = Bay("pull-out", pull_out=usually(PullOut, unit, slide=slide))
     return tuple(bays)

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from shoplib.measure import INCH, MM, Style, read_length
+from shoplib.model.marks import usually
 from shoplib.model.project import (
     Back,
     Bay,
@@ -77,7 +78,6 @@ def drawer_project(choices: DrawerChoices, style: Style) -> Project:
         "box sheet": Sheet("box sheet", "plywood", names[1], (choices.stock,) * 2, *whole),
         "thin sheet": Sheet("thin sheet", "plywood", names[2], (thin,) * 2, *whole, grain="none"),
     }
-    gap = INCH // 8 if inch else 3 * MM
     shallow = INCH // 4 if inch else 6 * MM
     kind = choices.fronts.split(",")[0]
     return Project(
@@ -85,11 +85,12 @@ def drawer_project(choices: DrawerChoices, style: Style) -> Project:
         style=style,
         sheets=sheets,
         size=Size("inside", choices.front, choices.height, choices.depth),
-        carcass=Carcass(
-            "case sheet", corner=JointChoice("rabbet", shallow), back=Back("rabbet", "thin sheet", shallow)
+        carcass=usually(
+            Carcass, style.unit, sheet="case sheet", corner=JointChoice("rabbet", shallow),
+            back=usually(Back, style.unit, kind="rabbet", sheet="thin sheet", depth=shallow),
         ),
-        bays=(Bay("drawers", drawers=_drawers(choices, inch)),),
-        fronts=Fronts(kind, "" if kind == "none" else "case sheet", gap, gap, gap),
+        bays=(Bay("drawers", drawers=_drawers(choices, style.unit)),),
+        fronts=usually(Fronts, style.unit, kind=kind, sheet="" if kind == "none" else "case sheet"),
         measured=_measured(choices),
     )
 
@@ -104,20 +105,13 @@ def drawer_rounding(unit: str) -> int:
     return INCH // 32 if unit == "in" else MM // 2
 
 
-def _drawers(choices: DrawerChoices, inch: bool) -> Drawers:
+def _drawers(choices: DrawerChoices, unit: str) -> Drawers:
     # A box that rides on the shelf needs one under each drawer.
     shelf = slides()[choices.slide].carries == "shelf" and choices.drawers > 1
-    return Drawers(
-        count=choices.drawers,
-        slide=choices.slide,
-        box_sheet="box sheet",
-        bottom_sheet="thin sheet",
-        corner=JointChoice("rabbet", choices.rabbet),
-        bottom_up=choices.bottom_up,
-        bottom_depth=choices.groove,
-        bottom_fit=INCH // 250 if inch else MM // 10,
-        bottom_slack=INCH // 16 if inch else 2 * MM,
-        room_above=choices.room_above,
+    return usually(
+        Drawers, unit, count=choices.drawers, slide=choices.slide, box_sheet="box sheet", bottom_sheet="thin sheet",
+        corner=JointChoice("rabbet", choices.rabbet), bottom_up=choices.bottom_up, bottom_depth=choices.groove,
+        bottom_fit=INCH // 250 if unit == "in" else MM // 10, room_above=choices.room_above,
         between="shelf" if shelf else "nothing",
     )
 

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from shoplib.measure import INCH, MM, Style, read_length
+from shoplib.model.marks import usually
 from shoplib.model.project import Back, Bay, Carcass, Drawers, Fronts, JointChoice, Project, Size
 from shoplib.model.sheet import Sheet
 
@@ -75,25 +76,28 @@ def front_project(choices: FrontChoices, style: Style) -> Project:
         style=style,
         sheets=sheets,
         size=Size("inside", whole, choices.height, 20 * INCH if inch else 500 * MM),
-        carcass=Carcass(
-            "case sheet", corner=JointChoice("rabbet", shallow), back=Back("rabbet", "thin sheet", shallow)
+        carcass=usually(
+            Carcass, style.unit, sheet="case sheet", corner=JointChoice("rabbet", shallow),
+            back=usually(Back, style.unit, kind="rabbet", sheet="thin sheet", depth=shallow),
         ),
-        bays=tuple(Bay("drawers", drawers=_drawers(choices, number, inch)) for number in range(1, choices.bays + 1)),
-        fronts=Fronts("inset", "case sheet", choices.gap, around)
+        bays=tuple(
+            Bay("drawers", drawers=_drawers(choices, number, style.unit)) for number in range(1, choices.bays + 1)
+        ),
+        fronts=usually(Fronts, style.unit, kind="inset", sheet="case sheet", gap=choices.gap, around=around)
         if choices.inset
-        else Fronts("overlay", "case sheet", choices.gap, reveal=around),
+        else usually(Fronts, style.unit, kind="overlay", sheet="case sheet", gap=choices.gap, reveal=around),
     )
 
 
-def _drawers(choices: FrontChoices, number: int, inch: bool) -> Drawers:
-    slide = "side-mount ball-bearing" if inch else "side-mount ball-bearing, metric lengths"
-    usual = {"slide": slide, "box_sheet": "box sheet", "bottom_sheet": "thin sheet"}
+def _drawers(choices: FrontChoices, number: int, unit: str) -> Drawers:
+    slide = "side-mount ball-bearing" if unit == "in" else "side-mount ball-bearing, metric lengths"
+    alike = {"slide": slide, "box_sheet": "box sheet", "bottom_sheet": "thin sheet"}
     if number > 1 and choices.rows == IN_LINE:
-        return Drawers(like_bay=1, **usual)
+        return usually(Drawers, unit, like_bay=1, **alike)
     count = choices.count + (number > 1)
     if choices.rule in RULES[2:]:
         series = ARITHMETIC if choices.rule == RULES[2] else FREER
-        return Drawers(count=count, heights="ratio", ratio=series[:count], **usual)
+        return usually(Drawers, unit, count=count, heights="ratio", ratio=series[:count], **alike)
     if choices.rule == "stepped":
-        return Drawers(count=count, heights="stepped", difference=choices.difference, **usual)
-    return Drawers(count=count, **usual)
+        return usually(Drawers, unit, count=count, heights="stepped", difference=choices.difference, **alike)
+    return usually(Drawers, unit, count=count, **alike)

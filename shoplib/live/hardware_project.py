@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from shoplib.measure import INCH, MM, Style, read_length
+from shoplib.model.marks import usually
 from shoplib.model.project import Back, Bay, Carcass, Drawers, Fronts, JointChoice, Project, Pulls, Shelves, Size
 from shoplib.model.sheet import Sheet
 
@@ -88,26 +89,27 @@ def hardware_project(choices: HardwareChoices, style: Style) -> Project:
         style=style,
         sheets=sheets,
         size=Size("inside", whole, choices.height, 20 * INCH if inch else 500 * MM),
-        carcass=Carcass(
-            "case sheet", corner=JointChoice("rabbet", shallow), shelf=JointChoice("dado", shallow),
-            back=Back("rabbet", "thin sheet", shallow),
+        carcass=usually(
+            Carcass, style.unit, sheet="case sheet", corner=JointChoice("rabbet", shallow),
+            shelf=JointChoice("dado", shallow),
+            back=usually(Back, style.unit, kind="rabbet", sheet="thin sheet", depth=shallow),
         ),
-        bays=(Bay("drawers", drawers=_drawers(choices.count, inch)), *_beside(choices, inch)),
-        fronts=Fronts("inset", "front sheet", gap, gap)
+        bays=(Bay("drawers", drawers=_drawers(choices.count, style.unit)), *_beside(choices, style.unit)),
+        fronts=usually(Fronts, style.unit, kind="inset", sheet="front sheet", gap=gap, around=gap)
         if choices.inset
-        else Fronts("overlay", "front sheet", gap, reveal=gap),
-        pulls=Pulls(choices.pitch),
+        else usually(Fronts, style.unit, kind="overlay", sheet="front sheet", gap=gap, reveal=gap),
+        pulls=usually(Pulls, style.unit, pitch=choices.pitch),
     )
 
 
-def _drawers(count: int, inch: bool) -> Drawers:
-    slide = "side-mount ball-bearing" if inch else "side-mount ball-bearing, metric lengths"
-    return Drawers(count=count, slide=slide, box_sheet="box sheet", bottom_sheet="thin sheet")
+def _drawers(count: int, unit: str) -> Drawers:
+    slide = "side-mount ball-bearing" if unit == "in" else "side-mount ball-bearing, metric lengths"
+    return usually(Drawers, unit, count=count, slide=slide, box_sheet="box sheet", bottom_sheet="thin sheet")
 
 
-def _beside(choices: HardwareChoices, inch: bool) -> tuple[Bay, ...]:
+def _beside(choices: HardwareChoices, unit: str) -> tuple[Bay, ...]:
     if choices.beside == ALONE:
         return ()
     if choices.beside == SHELVES:
-        return (Bay("shelves", shelves=Shelves(fixed=choices.shelves)),)
-    return (Bay("drawers", drawers=_drawers(choices.count + (choices.beside == ONE_MORE), inch)),)
+        return (Bay("shelves", shelves=usually(Shelves, unit, fixed=choices.shelves)),)
+    return (Bay("drawers", drawers=_drawers(choices.count + (choices.beside == ONE_MORE), unit)),)

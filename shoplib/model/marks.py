@@ -5,10 +5,13 @@ Lengths are ticks. One table of fields then serves for reading, checking and sav
 
 import dataclasses
 import typing
+from collections.abc import Callable
 from functools import cache
-from typing import Annotated, Any
+from typing import Annotated, Any, TypeVar
 
 from shoplib.measure.traced import not_whole
+
+Made = TypeVar("Made")
 
 Length = Annotated[int, "length"]
 """A size: more than nothing."""
@@ -70,16 +73,24 @@ def usual(of: dataclasses.Field, unit: str) -> Any:
     if of.default_factory is not dataclasses.MISSING:
         return of.default_factory()
     value = of.metadata.get(unit, of.default)
-    return natural_to(value, unit) if dataclasses.is_dataclass(value) else value
+    return _in_unit(value, unit) if dataclasses.is_dataclass(value) else value
 
 
-def natural_to(record: Any, unit: str) -> Any:
-    """The record with each length that still has its usual inch value at the usual one of this unit.
+def usually(record: Callable[..., Made], unit: str, **given: Any) -> Made:
+    """A record with what is given, and the usual value of this unit ("in" or "mm") for all that is not.
+
+    Raises TypeError where something is left out that has no usual value.
 
     >>> from shoplib.model.project import Pulls
-    >>> natural_to(Pulls(pitch=7), "mm") == Pulls(7, projection=25 * 80_000, hole=5 * 80_000)
+    >>> usually(Pulls, "mm", pitch=7) == Pulls(7, projection=25 * 80_000, hole=5 * 80_000)
     True
     """
+    values = {field.name: usual(field, unit) for field in dataclasses.fields(record) if field.name not in given}
+    return record(**given, **{name: value for name, value in values.items() if value is not dataclasses.MISSING})
+
+
+def _in_unit(record: Any, unit: str) -> Any:
+    """A record that is itself a usual value: each length that is the usual inch one, at the usual one of this unit."""
     fields = [field for field in dataclasses.fields(record) if unit in field.metadata]
     return dataclasses.replace(
         record, **{field.name: field.metadata[unit] for field in fields if getattr(record, field.name) == field.default}

@@ -1,5 +1,6 @@
 """to_measure.toml: filled in as it says, it reads back, and the plan follows what stands in it."""
 
+import re
 from dataclasses import replace
 from pathlib import Path
 
@@ -95,10 +96,22 @@ def test_the_example_is_a_line_that_can_be_read(given: str) -> None:
     assert read.back - read.front == planned.style.step
 
 
-def test_a_line_left_empty_is_named(given: str) -> None:
+def test_lines_left_empty_count_as_not_read_yet(given: str) -> None:
+    """The block as it comes changes nothing; filled in for one depth alone, that one counts and the rest waits."""
+    planned = solve(project_from_text(given))
+    block = to_measure_text(planned)
+    assert solve(project_from_text(f"{given}\n{block}")) == planned
+    bay, depth = next(iter(planned_depths(planned).items()))
+    one = block.replace(f'"{bay}" = ""', f'"{bay}" = "{depth // 80_000 - 1} mm"', 1)
+    assert project_from_text(f"{given}\n{one}").measured == Measured({}, {bay: (depth // 80_000 - 1) * 80_000})
+
+
+def test_an_opening_read_at_one_end_only_is_named(given: str) -> None:
     block = to_measure_text(solve(project_from_text(given)))
-    with pytest.raises(ProjectFileError, match=r'measured\.depths\."?bay 1"?: the text is empty'):
-        project_from_text(f"{given}\n{block}")
+    line = re.search(r'"(bay \d drawer \d)" = \{ front = "", back = "" \}', block)
+    half = line[0].replace('front = ""', 'front = "20 in"')
+    with pytest.raises(ProjectFileError, match=rf'measured\.openings\."{line[1]}"\.back: the text is empty'):
+        project_from_text(f"{given}\n[measured.openings]\n{half}\n")
 
 
 def test_it_is_read_on_a_narrow_screen(given: str) -> None:
