@@ -27,6 +27,7 @@ from shoplib.live.carcass_project import (
     starting_case,
 )
 from shoplib.live.case_choices import case_choices
+from shoplib.live.choose_one import choose_one
 from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
@@ -106,22 +107,22 @@ def carcass_panel(unit: str = "in", folder: Path | None = None) -> Panel:
                 "depth": length("Depth", "depth", ("6 in", "30 in"), ("150 mm", "760 mm")),
             },
         ),
-        Group("Bays", {"bays": _choice("Number of bays", range(1, 5), 1)}),
+        Group("Bays", {"bays": choose_one("Number of bays", range(1, 5), 1)}),
         Group(
             "What the bays hold",
             {
-                "holds": _choice("Each bay holds", HOLDS),
-                "drawers": _choice("Drawers in a bay", range(1, 9), 3),
-                "fronts": _choice("Fronts", FRONTS),
+                "holds": choose_one("Each bay holds", HOLDS),
+                "drawers": choose_one("Drawers in a bay", range(1, 9), 3),
+                "fronts": choose_one("Fronts", FRONTS),
             },
             "Inset fronts lie between the sides, overlay fronts lie on the front edges of the case. A pull-out is "
             "one tall panel that slides out of its bay, with hooks for tools.",
         ),
-        Group("Back", {"back": _choice("Back", tuple(BACKS))}),
+        Group("Back", {"back": choose_one("Back", tuple(BACKS))}),
         Group(
             "Base",
             {
-                "base": _choice("Base", BASES),
+                "base": choose_one("Base", BASES),
                 "base_height": length(
                     "Height of the base", "base_height", ("1 in", "8 in"), ("20 mm", "200 mm")
                 ),
@@ -273,15 +274,3 @@ def thickness_control(what: str, ticks: int, style: Style) -> LengthControl:
     """The measured thickness of a sheet as calipers give it, `ticks` at first."""
     limits = ("0.45 in", "0.85 in", style, "0.001 in") if style.unit == "in" else ("11 mm", "22 mm", style, "0.1 mm")
     return LengthControl(f"Measured thickness of {what}", write_measured(ticks, style), *limits, measured=True)
-
-
-def _choice(label: str, options: Iterable[str | int], value: str | int | None = None) -> ipywidgets.Dropdown:
-    """One of a few; the first unless `value` says which."""
-    options = tuple(options)
-    return ipywidgets.Dropdown(
-        options=options,
-        value=options[0] if value is None else value,
-        description=label,
-        style={"description_width": "auto"},
-        layout={"width": "auto"},
-    )

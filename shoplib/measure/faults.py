@@ -68,11 +68,13 @@ def no_unit(text: str, tidy: str, feet: str | None) -> str:
         return (
             f"{shown(text)} has no unit before the brackets; write `{number} {rest[-3:-1]}{bracket}{rest}`."
         )
+    lacks = "is negative and has no unit" if number.startswith("-") else "has no unit"
+    number = number.lstrip("- ")
     if "/" in number:
-        return f"{shown(text)} has no unit; write `{number} in`."
+        return f"{shown(text)} {lacks}; write `{number} in`."
     if "," in number:
-        return f"{shown(text)} has no unit; write `{number} mm`."
-    return f"{shown(text)} has no unit; write {_one_of((number, 'in'), (number, 'mm'))}."
+        return f"{shown(text)} {lacks}; write `{number} mm`."
+    return f"{shown(text)} {lacks}; write {_one_of((number, 'in'), (number, 'mm'))}."
 
 
 def unknown_unit(text: str, unit: str) -> str:

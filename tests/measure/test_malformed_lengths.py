@@ -128,6 +128,8 @@ def test_what_is_not_text_is_refused(value):
         ("2' 13 1/2\"", "`37.5 in`"),
         ("23.5", "`23.5 in` or `23.5 mm`"),
         ("601", "write `601 mm`"),
+        ("-3", "is negative and has no unit; write `3 in` or `3 mm`"),
+        ("-5/8", "is negative and has no unit; write `5/8 in`"),
         ("1' 2 9/8\"", "`1 ft 3 1/8 in`"),
         ("1' 3,5\"", "write `1 ft 3.5 in`."),
         ("1,234 m", "write `1.234 m`."),
