@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from html import escape
 
-from shoplib.lessons.large_type import large_in_use, sized
+from shoplib.lessons.large_type import sized
 
 
 @dataclass(frozen=True, repr=False)
@@ -27,7 +27,7 @@ class Worked:
     def _repr_html_(self) -> str:
         rows = "".join(
             f'<tr><th scope="row" style="text-align: left; font-weight: normal">{escape(what)}</th>'
-            f'<td style="text-align: left">{escape(how)}</td>'
+            f'<td style="text-align: left">{escape(_unbroken(how))}</td>'
             f'<td style="text-align: left"><strong>{escape(_unbroken(comes_to))}</strong></td></tr>'
             for what, how, comes_to in self.lines
         )
@@ -36,7 +36,5 @@ class Worked:
 
 
 def _unbroken(text: str) -> str:
-    """A length stays on one line, and so does all that is said, where there is room for it."""
-    if not large_in_use():
-        return text.replace(" ", "\u00a0")
+    """A length stays on one line; all else may go on to the next, so that no column is squeezed."""
     return re.sub(r"(\d) (?=\d+/\d|in\b|mm\b)", "\\1\u00a0", text)

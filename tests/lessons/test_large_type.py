@@ -107,7 +107,7 @@ def test_boxes_sums_figures_and_words_follow(own_folder):
     grown = [sums._repr_html_(), page_02.wrong_bottom("nominal")._repr_html_(), glossary("d", "d")._repr_html_()]
     for before, after in zip(plain, grown, strict=True):
         assert "1.5em" not in before and after.startswith('<div style="font-size: 1.5em">')
-    assert "28\u00a01/2\u00a0in wide" in grown[0]
+    assert "28\u00a01/2\u00a0in wide" in plain[0] and "28\u00a01/2\u00a0in wide" in grown[0]
     for shown in (ask(WHOLE_CASE).face, page_01.drill().face, show_progress().widget, choose_unit().widget,
                   choose_type().widget):
         assert "shop-large" in shown._dom_classes
