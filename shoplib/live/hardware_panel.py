@@ -1,6 +1,8 @@
 """The hardware panel: drawers, gap and height at first, then setback, pulls, screws, the divider, tools on a panel."""
 
 from collections.abc import Callable, Sequence
+from dataclasses import asdict
+from pathlib import Path
 from types import SimpleNamespace
 
 import ipywidgets
@@ -9,17 +11,20 @@ from shoplib.draw.asking import dimension
 from shoplib.draw.pen import draw
 from shoplib.lists.writing import Writing
 from shoplib.live.choose_one import choose_one
+from shoplib.live.hardware_choices import hardware_choices
 from shoplib.live.hardware_project import BESIDE as SECOND_BAY
 from shoplib.live.hardware_project import (
     KINDS,
     SHELVES,
     TOOLS,
     HardwareChoices,
+    Tool,
     hardware_project,
     starting_hardware,
 )
 from shoplib.live.hardware_says import findings, message, sum_lengths, sums
 from shoplib.live.hardware_views import BESIDE, EDGE, FIRST, NEWEST, PEGS, PULLS, SCREWS, SEEN, Rows, scenes, tables
+from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
@@ -42,8 +47,8 @@ def hardware_style(unit: str) -> Style:
     return INCH_STYLE if unit == "in" else MM_STYLE
 
 
-def hardware_panel(unit: str = "in") -> Panel:
-    """The panel of hardware layout, in inches or millimetres.
+def hardware_panel(unit: str = "in", folder: Path | None = None) -> Panel:
+    """The panel of hardware layout, in inches or millimetres; what is kept of it goes into `folder`.
 
     >>> panel = hardware_panel("in")
     >>> panel.enter("count", 2)
@@ -100,16 +105,26 @@ def hardware_panel(unit: str = "in") -> Panel:
     ]
     controls = {name: control for group in groups for name, control in group.controls.items()}
 
+    def asked(values: SimpleNamespace, tools: tuple[Tool, ...] = ()) -> HardwareChoices:
+        named = [name for name in controls if name != "tools"]
+        return HardwareChoices(**{name: getattr(values, name) for name in named}, tools=tools)
+
     def work(values: SimpleNamespace) -> Outcome:
         hung = read_tools(values.tools, unit) if PEGS in values.opened else ()
-        named = [name for name in controls if name != "tools"]
-        choices = HardwareChoices(**{name: getattr(values, name) for name in named}, tools=hung)
-        return outcome_of(choices, values.opened, style)
+        return outcome_of(asked(values, hung), values.opened, style)
+
+    def kept_values(kept: Project) -> dict[str, object]:
+        choices = asdict(hardware_choices(kept, style))
+        return {name: value for name, value in choices.items() if name not in ("panel", "tools", "seen")}
 
     def follow(_change: object = None) -> None:
         controls["shelves"].layout.display = None if controls["beside"].value == SHELVES else "none"
 
     controls["beside"].observe(follow, names="value")
+    groups.append(keep_group(
+        lambda: panel, lambda: hardware_project(asked(panel.values), style), kept_values, folder,
+        "The tools and their panel are not kept.",
+    ))
     panel = Panel("Hardware layout", groups, work)
     follow()
     return panel

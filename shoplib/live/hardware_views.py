@@ -55,7 +55,8 @@ def scenes(
         found[BESIDE] = divider_view(cabinet, "divider 1", style)
     if row is not None:
         found[PEGS] = tools_view(row, [tool.name for tool in choices.tools], style)
-    wanted = opened[-1] if choices.seen == NEWEST else SEEN[choices.seen]
+    newest = [group for group in opened if group in SEEN.values()][-1]
+    wanted = newest if choices.seen == NEWEST else SEEN[choices.seen]
     first = found.pop(wanted if wanted in found else FIRST)
     return [first, *found.values()]
 

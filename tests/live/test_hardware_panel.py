@@ -189,7 +189,7 @@ def test_what_is_unfolded_last_is_seen_first_or_what_was_chosen():
     on_its_side = "The case on its side, seen from above"
     assert first == [
         on_its_side, "Setback of the slides behind an overlay front", "Holes for the pull",
-        "The screw from the box into the front", on_its_side, "Tools on the panel",
+        "The screw from the box into the front", on_its_side, "Tools on the panel", "Tools on the panel",
     ]
     panel.enter("seen", "the screw")
     titles = [drawing.title for drawing in panel.outcome.drawings]

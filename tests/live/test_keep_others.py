@@ -1,4 +1,4 @@
-"""What stands on the drawer panel and the front panel is kept in a project file too, and comes back the same."""
+"""What stands on the drawer, front and hardware panels is kept in a project file too, and comes back the same."""
 
 import random
 import shutil
@@ -12,10 +12,11 @@ from shoplib.documents.project_text import project_text
 from shoplib.live.carcass_panel import carcass_panel
 from shoplib.live.drawer_panel import drawer_panel
 from shoplib.live.front_panel import front_panel
+from shoplib.live.hardware_panel import hardware_panel
 from shoplib.live.length_control import LengthControl
 
-PANELS = {"drawer": drawer_panel, "fronts": front_panel}
-NOT_KEPT = ("part", "over", "wood", "cut", "made", "driest", "dampest")
+PANELS = {"drawer": drawer_panel, "fronts": front_panel, "hardware": hardware_panel}
+NOT_KEPT = ("part", "over", "wood", "cut", "made", "driest", "dampest", "panel", "seen")
 
 each = pytest.mark.parametrize("name", PANELS)
 UNITS = pytest.mark.parametrize("unit", ["in", "mm"])
@@ -79,7 +80,7 @@ def test_a_file_of_another_panel_or_unit_is_refused_and_changes_nothing(name, tm
     Kept(PANELS[name], "mm", tmp_path).keep("other unit")
     Kept(carcass_panel, "in", tmp_path).keep("carcass")
     for other in (set(PANELS) - {name}):
-        Kept(PANELS[other], "in", tmp_path).keep("carcass 2")
+        Kept(PANELS[other], "in", tmp_path).keep(other)
     for shipped in Path(example("under_bench_case")).parent.glob("*.toml"):
         shutil.copy(shipped, tmp_path)
     kept = Kept(PANELS[name], "in", tmp_path)
@@ -106,5 +107,8 @@ def test_a_size_beyond_the_controls_is_told_and_changes_nothing(name, tmp_path):
     assert vars(kept.panel.values) == before
 
 
-def test_what_is_off_and_the_season_are_said_to_stay(tmp_path):
-    assert "are not kept" in Kept(front_panel, "in", tmp_path).panel.groups[-1].words
+@pytest.mark.parametrize("make, what", [
+    (front_panel, "The part that is off, and the season,"), (hardware_panel, "The tools and their panel"),
+])
+def test_what_is_not_kept_is_said(make, what, tmp_path):
+    assert f"{what} are not kept." in Kept(make, "in", tmp_path).panel.groups[-1].words
