@@ -142,10 +142,10 @@ def outcome_of(choices: HardwareChoices, opened: Sequence[str], style: Style) ->
         Drawing(scene.title, draw(scene, PICTURE, f"drawing/{number}/"), scene.alt)
         for number, scene in enumerate(scenes(cabinet, choices, row, opened, style))
     ]
+    found = findings(cabinet, choices, opened)
     return Outcome(
         shown, [_written(rows, style) for rows in tables(cabinet, choices, row, opened)], sums(cabinet, row, style),
-        findings(cabinet, choices, opened), message(cabinet, style), _why(project, choices, opened, style),
-        sums_asked=True,
+        found, message(cabinet, style, found), _why(project, choices, opened, style), sums_asked=True,
     )
 
 

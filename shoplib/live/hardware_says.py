@@ -35,12 +35,18 @@ def findings(cabinet: Cabinet, choices: HardwareChoices, opened: Sequence[str]) 
     return found
 
 
-def message(cabinet: Cabinet, style: Style) -> str:
-    """The line above the picture."""
+def message(cabinet: Cabinet, style: Style, found: Sequence[Finding] = ()) -> str:
+    """The line above the picture: the spacers and the setback, and how many findings say Stop or Look."""
     page, places = Writing(style), slides_on(cabinet, UPRIGHT)
     spacers = and_list([page.length(place.spacer) for place in places])
     noun = "Spacer" if len(places) == 1 else "Spacers"
-    return f"{noun} {spacers}, used on both sides; slides set back {page.setting(places[0].setback)}."
+    levels = [each.level for each in found]
+    stops, looks = levels.count("stop"), levels.count("warn")
+    told = (
+        f"{noun} {spacers}, used on both sides; slides set back {page.setting(places[0].setback)}",
+        *([f"{stops} to mend first (Stop)"] if stops else []), *([f"{looks} to look at (Look)"] if looks else []),
+    )
+    return f"{'; '.join(told)}."
 
 
 Lengths = tuple[tuple[str, int], ...]

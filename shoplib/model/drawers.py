@@ -178,7 +178,9 @@ def _add_drawer(
         pair = slide_pair(bay, box, place, slide, group, project.step)
         _judge_slide_height(project, place, slide, group, gathered)
         gathered.hardware.extend(pair)
-        gathered.spacers.append((f"{group}: under the slide, above the bottom", pair[0].box.low[2] - shell.floor))
+        spacer = pair[0].box.low[2] - shell.floor
+        _check_spacer(project, spacer, group, key)
+        gathered.spacers.append((f"{group}: under the slide, above the bottom", spacer))
     elif slide.carries == "side strip":
         side_runners(assembly, bay, box, place, slide, group, key)
     elif slide.carries == "strip below":
@@ -201,6 +203,16 @@ def _add_front(
     gathered.hardware.extend(pulls)
     gathered.hardware.append(_front_screws(front, box_front, group))
     gathered.fronts.append((opening, front))
+
+
+def _check_spacer(project: Project, spacer: int, group: str, key: str) -> None:
+    """A slide that begins below the inside of the bottom stands in its wood, and nothing can be cut to set it by."""
+    if spacer < 0:
+        raise ImpossibleProject(
+            f"{key}.count",
+            f"the slides of {group} would begin {write_brief(-spacer, project.style)} below the inside of the bottom; "
+            "take fewer drawers, a higher case, or a slide that is less high",
+        )
 
 
 def _judge_slide_height(project: Project, place: BoxPlace, slide: Slide, group: str, gathered: Gathered) -> None:

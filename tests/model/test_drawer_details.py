@@ -113,10 +113,10 @@ def test_boxes_side_by_side_share_their_opening_alike(across):
     assert [f.text for f in check(solved.cabinet) if f.check in ("overlap", "travel") and f.level == "stop"] == []
 
 
-@pytest.mark.parametrize(("bottom", "slide"), [("groove", MM.slide), ("under back", "box rides on the shelf")])
-def test_a_box_lower_than_its_bottom_is_refused(bottom, slide):
+@pytest.mark.parametrize("bottom", ["groove", "under back"])
+def test_a_box_lower_than_its_bottom_is_refused(bottom):
     """A groove 6 mm up for a bottom of 5.9 mm needs a box higher than 11.9 mm."""
-    low = {"count": 1, "bottom": bottom, "slide": slide, "corner": JointChoice("butt")}
+    low = {"count": 1, "bottom": bottom, "slide": "box rides on the shelf", "corner": JointChoice("butt")}
     for height, fits in ((11, False), (13, True)):
         rule = low | {"room_above": 0}
         case = drawer_case(MM, fronts="none", t=["18"], rule=rule)
@@ -135,6 +135,20 @@ def test_slides_higher_than_their_boxes_stop():
     boxes = {b.width for b in solve(case).boards if b.role == "box side"}
     assert {f.amount for f in found} == {MM.of(45) - width for width in boxes if width < MM.of(45)}
     assert stops(drawer_case(MM, fronts="none", t=["18"], rule={"count": 4})) == []
+
+
+def test_slides_that_would_begin_in_the_bottom_are_refused():
+    """A box whose foot is 6 mm up and which is 13 mm high has the lower edge of a slide of 45 mm at 6 - 16 mm: in the
+    bottom, where no spacer sets it (plain geometry, no source).
+    """
+    case = drawer_case(MM, fronts="none", t=["18"], rule={"count": 1, "room_above": 0})
+    row = Solved(case, MM).size("bay 1 drawer 1 left box side", 2)
+    for height, fits in ((13, False), (30, False), (40, True)):
+        lower = replace(case, size=replace(case.size, height=case.size.height - MM.of(row - height)))
+        if fits:
+            assert all(spacer >= 0 for _, spacer in solve(lower).spacers)
+        else:
+            assert refusal(lower) == "bays[1].drawers.count"
 
 
 def test_a_bay_kept_in_line_takes_the_rows_and_keeps_its_own_boxes():
