@@ -19,13 +19,15 @@ if TYPE_CHECKING:
 class Given:
     """One number of an exercise: ticks or a count, with the text that the learner reads.
 
-    `what` names it in the list of facts; an empty `what` keeps it off that list.
+    `what` names it in the list of facts; an empty `what` keeps it off that list, and `called` then names it where
+    a working begins with it.
     """
 
     name: str
     what: str
     value: int
     text: str
+    called: str = ""
 
 
 class Givens(Mapping[str, int]):
@@ -54,7 +56,7 @@ class Givens(Mapping[str, int]):
     def traced(self) -> "Givens":
         """The same, with lengths that carry their names into whatever is worked out from them."""
         return Givens([
-            row if row.text == str(row.value) else replace(row, value=leaf(row.value, row.what or row.name))
+            row if row.text == str(row.value) else replace(row, value=leaf(row.value, row.what or row.called or row.name))
             for row in self.rows
         ])
 

@@ -21,7 +21,7 @@ _UP, _BACK = ("+z", "+y", "-x"), ("+y", "+z", "+x")
 
 
 def _givens(draw: Draw) -> list[Given]:
-    room = draw.pick("r", "", inch=("1/4 in", "5/16 in"), mm=("6 mm", "8 mm"))
+    room = replace(draw.pick("r", "", inch=("1/4 in", "5/16 in"), mm=("6 mm", "8 mm")), called="room under a box")
     rows = {row.name: row for row in (front_height(draw), front_gap(draw), slide_height(draw))}
     box = rows["f"].value - 2 * room.value
     return [

@@ -60,11 +60,14 @@ class Posed:
 
     @property
     def working(self) -> tuple[str, ...]:
-        """The solution, line by line, ending in the answer; then how the workbook came by it, from its own sums."""
-        say = Say(self.unit, self.exercise.caliper)
-        right = self.exercise.right(self.givens.traced())
-        own = working(right, "the answer", say.style) if isinstance(right, Traced) else ()
-        return (*self.exercise.working(self.givens, say), *(f"In the workbook: {line}" for line in own))
+        """The solution on paper, line by line, ending in the answer."""
+        return self.exercise.working(self.givens, Say(self.unit, self.exercise.caliper))
+
+    @property
+    def own_working(self) -> tuple[str, ...]:
+        """How the workbook came by the answer, from the very sums that it works with."""
+        say, right = Say(self.unit, self.exercise.caliper), self.exercise.right(self.givens.traced())
+        return working(right, "the answer", say.style) if isinstance(right, Traced) else ()
 
     def check(self, answer: object = None, unit: str | None = None) -> Feedback:
         """Judge an answer. `unit` is the one printed beside a field; from a cell, write it out."""

@@ -68,14 +68,17 @@ class PosedSet:
 
     @property
     def working(self) -> tuple[str, ...]:
-        """The solution: for each size its name, then its lines, then how the workbook came by it, from its own sums."""
-        say, lines = Say(self.unit), []
-        traced = self.exercise.case(self.givens.traced())
-        for one in self.exercise.asked:
-            right = one.right(traced)
-            own = working(right, one.label.lower(), say.style) if isinstance(right, Traced) else ()
-            lines += [f"{one.label}:", *one.working(self.givens, say), *(f"In the workbook: {line}" for line in own)]
-        return tuple(lines)
+        """The solution on paper: for each size its name, then its lines."""
+        say = Say(self.unit)
+        return tuple(line for one in self.exercise.asked for line in (f"{one.label}:", *one.working(self.givens, say)))
+
+    @property
+    def own_working(self) -> tuple[str, ...]:
+        """How the workbook came by each size, from the very sums that it works with."""
+        style, traced = Say(self.unit).style, self.exercise.case(self.givens.traced())
+        rights = {one.label.lower(): one.right(traced) for one in self.exercise.asked}
+        told = (working(right, label, style) for label, right in rights.items() if isinstance(right, Traced))
+        return tuple(line for lines in told for line in lines)
 
     def check(self, answers: object = None, unit: str | None = None) -> SetFeedback:
         """Judge a set. `unit` is the one printed beside the fields; from a cell, write it out."""

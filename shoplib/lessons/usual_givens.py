@@ -3,6 +3,8 @@
 Widths begin where no answer is ever an example that a message shows.
 """
 
+from dataclasses import replace
+
 from shoplib.lessons.exercise import Given
 from shoplib.lessons.numbers import Draw
 
@@ -26,7 +28,8 @@ def sheet_as_measured(draw: Draw) -> Given:
 
 def side_by_the_rule(draw: Draw) -> Given:
     """`t` again, but on a step of the rule, for sums without decimals; kept off the list of facts."""
-    return draw.pick("t", "", inch=("45/64 in", "23/32 in"), mm=("17.4 mm", "17.5 mm", "17.6 mm"))
+    side = draw.pick("t", "", inch=("45/64 in", "23/32 in"), mm=("17.4 mm", "17.5 mm", "17.6 mm"))
+    return replace(side, called="measured thickness of a side")
 
 
 def dado_depth(draw: Draw) -> Given:

@@ -26,13 +26,15 @@ function render({ model, el }) {
   if (get("note")) element("p", { class: "shop-exercise-note" }, box, get("note"));
   element("p", { id: `${id}-question` }, box, get("question"));
 
-  const table = element("table", { class: "shop-exercise-facts" }, box);
-  element("caption", {}, table, "What is given");
-  const rows = element("tbody", {}, table);
-  for (const [what, text] of get("facts")) {
-    const row = element("tr", {}, rows);
-    element("th", { scope: "row" }, row, what);
-    element("td", {}, row, text);
+  if (get("facts").length) {
+    const table = element("table", { class: "shop-exercise-facts" }, box);
+    element("caption", {}, table, "What is given");
+    const rows = element("tbody", {}, table);
+    for (const [what, text] of get("facts")) {
+      const row = element("tr", {}, rows);
+      element("th", { scope: "row" }, row, what);
+      element("td", {}, row, text);
+    }
   }
 
   const form = element("form", { class: "shop-exercise-form", novalidate: "" }, box);
@@ -109,6 +111,11 @@ function render({ model, el }) {
     working.setAttribute("aria-expanded", String(text.length > 0));
     if (text.length) element("p", { class: "shop-exercise-heading" }, lines, "Working");
     for (const line of text) element("p", {}, lines, line);
+    const own = get("own_working");
+    if (!own.length) return;
+    const folded = element("details", {}, lines);
+    element("summary", {}, folded, "The sums of the workbook itself, down to what was given");
+    for (const line of own) element("p", {}, folded, line);
   }
 
   function showStanding() {

@@ -55,6 +55,7 @@ class Posed(Protocol):
     unit_word: str
     hints: Sequence[str]
     working: Sequence[str]
+    own_working: Sequence[str]
 
     def check(self, answer: object, unit: str | None = None) -> Judged:
         """What to say to an answer; `unit` applies to text that has none."""
@@ -81,6 +82,7 @@ class _Face(anywidget.AnyWidget):
     hints = List().tag(sync=True)
     hints_left = Unicode().tag(sync=True)
     working = List().tag(sync=True)
+    own_working = List().tag(sync=True)
 
 
 class ExerciseBox:
@@ -138,7 +140,8 @@ class ExerciseBox:
         return self.posed.hints[self._hints_shown - 1]
 
     def show_working(self) -> tuple[str, ...]:
-        """The solution, line by line."""
+        """The solution, line by line; the box also has, folded, how the workbook itself came by it."""
+        self.face.own_working = list(self.posed.own_working)
         self.face.working = list(self.posed.working)
         return tuple(self.posed.working)
 
@@ -180,10 +183,10 @@ class ExerciseBox:
             f'<tr><th scope="row">{escape(what)}</th><td>{escape(text)}</td></tr>'
             for what, text in self.posed.facts
         )
+        given = f"<table><caption>What is given</caption><tbody>{rows}</tbody></table>"
         return left_behind(
             f'<p><strong>Exercise: {escape(self.posed.title)}</strong></p>'
-            f"<p>{escape(self.posed.question)}</p><table><caption>What is given</caption>"
-            f"<tbody>{rows}</tbody></table>{self._still_fields()}<p>{_WAKE}</p>"
+            f"<p>{escape(self.posed.question)}</p>{given if rows else ''}{self._still_fields()}<p>{_WAKE}</p>"
         )
 
     def _still_fields(self) -> str:

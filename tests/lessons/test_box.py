@@ -85,10 +85,11 @@ def test_nothing_of_the_answer_reaches_the_page_before_it_is_asked_for(box):
     for _ in box.posed.hints:
         press(box, "hint")
     assert bare(box) not in sent(box)
-    assert box.face.working == []
+    assert box.face.working == box.face.own_working == []
     press(box, "working")
     assert bare(box) in sent(box)
     assert box.show_working() == box.posed.working
+    assert box.face.own_working == list(box.posed.own_working)
 
 
 def test_strange_messages_do_nothing(box):

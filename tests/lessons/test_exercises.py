@@ -222,7 +222,7 @@ def test_the_answer_stands_in_no_feedback_and_no_hint(exercise, unit, posed_to):
 def test_working_shows_the_numbers_and_ends_in_the_answer(exercise, unit, posed_to):
     for learner in FEW:
         posed = posed_to(exercise, learner, unit)
-        working = "\n".join(posed.working)
+        working = "\n".join([*posed.working, *posed.own_working])
         assert posed.answer in working
         for _, text in posed.facts:
             assert text in working, (text, working)
@@ -266,6 +266,7 @@ def test_the_working_comes_from_the_functions_that_gave_the_answer(exercise, uni
         right = exercise.right(posed.givens.traced())
         assert right == exercise.right(posed.givens)
         assert isinstance(right, Traced)
-        named = {given.what or given.name for given in posed.givens.rows}
+        named = {given.what or given.called or given.name for given in posed.givens.rows}
         assert {leaf.name for leaf in leaves(right)} <= named
-        assert any(line.startswith("In the workbook: the answer ") for line in posed.working)
+        assert posed.own_working[0].startswith("the answer ")
+        assert all(len(one.name) > 2 for one in leaves(right)), "a letter says nothing to a learner"
