@@ -117,7 +117,7 @@ def _hardware(cabinet: Cabinet) -> list[str]:
     """Heights of slides and runners, stops, screws, and fixings: each part only where the cabinet has any."""
     lines = []
     screws = [
-        f"{count} x {gauge}, {length} long, for {use}, into the {into}"
+        f"{count} screws {gauge}, {length} long, for {use}, into the {into}"
         for gauge, length, use, into, count in screws_section(cabinet).rows
     ]
     for title, words in (

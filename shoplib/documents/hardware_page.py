@@ -9,7 +9,7 @@ from shoplib.documents.riding import slides_section
 from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
-from shoplib.measure import INCH_STYLE, MM, MM_STYLE, Style, to_step, write_length
+from shoplib.measure import to_step, write_length
 from shoplib.model.board import Board, Hole
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding
@@ -82,7 +82,7 @@ def screws_section(cabinet: Cabinet) -> Section:
             key = (screw.gauge, screw.length, use, into.role or into.name)
             counts[key] = counts.get(key, 0) + screw.count
     rows = tuple(
-        (gauge, as_bought(length, cabinet.style), use, into, str(count))
+        (gauge, write_length(length, cabinet.style), use, into, str(count))
         for (gauge, length, use, into), count in counts.items()
     )
     return Section(
@@ -91,17 +91,6 @@ def screws_section(cabinet: Cabinet) -> Section:
         ("screw", "length", "for", "into", "count"),
         rows,
     )
-
-
-def as_bought(length: int, style: Style) -> str:
-    """Screws are sold by the inch; a metric page says about how long that is.
-
-    >>> from shoplib.measure import INCH, MM_STYLE
-    >>> as_bought(5 * INCH // 8, MM_STYLE)
-    '5/8 in (about 16 mm)'
-    """
-    text = write_length(length, INCH_STYLE)
-    return text if style.unit == "in" else f"{text} (about {write_length(to_step(length, MM), MM_STYLE)})"
 
 
 def _pulls(cabinet: Cabinet, page: Writing) -> Section:

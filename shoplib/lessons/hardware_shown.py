@@ -13,7 +13,7 @@ from shoplib.lessons.hardware_set import BETWEEN, SPACER_SET
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.together import put_together
 from shoplib.live.hardware_panel import hardware_style
-from shoplib.live.hardware_project import KINDS, TOOLS, HardwareChoices, hardware_project, starting_hardware
+from shoplib.live.hardware_project import KINDS, TOOLS, HardwareChoices, hardware_project, setting_step, starting_hardware
 from shoplib.live.tool_list import read_tools
 from shoplib.model.cabinet import solve
 from shoplib.model.hardware_places import FrontScrew, front_screw
@@ -38,7 +38,7 @@ def solved(chosen: HardwareChoices, unit: str) -> Cabinet:
 def hung(unit: str) -> tuple[ToolRow, list[str]]:
     """The tools of the worked example on their panel, and their names."""
     tools = read_tools(TOOLS[unit], unit)
-    row = tool_row(starting_hardware(unit).panel, [tool.width for tool in tools], hardware_style(unit).step)
+    row = tool_row(starting_hardware(unit).panel, [tool.width for tool in tools], setting_step(unit))
     return row, [tool.name for tool in tools]
 
 
@@ -81,7 +81,7 @@ def too_long() -> Figure:
 def longer_screw(unit: str) -> FrontScrew:
     """The two boards of the worked example with the next longer screw of the table."""
     fixed = front_screw(solved(choices(unit), unit), DRAWER)
-    lengths = screws()["front"].lengths
+    lengths = screws(unit)["front"].lengths
     longer = lengths[lengths.index(fixed.screw.length) + 1]
     return replace(fixed, screw=replace(fixed.screw, length=longer))
 

@@ -2,7 +2,6 @@
 
 from shoplib.checks.screws import find_meeting_screws
 from shoplib.checks.screws_in_cuts import find_screws_in_cuts
-from shoplib.documents.hardware_page import as_bought
 from shoplib.draw.lying_case import UPRIGHT
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.hardware_shown import DRAWER, choices, hung, solved
@@ -13,7 +12,8 @@ from shoplib.live.hardware_panel import hardware_panel
 from shoplib.live.hardware_project import BESIDE, KINDS
 from shoplib.live.panel import Panel
 from shoplib.model.hardware_places import front_screw, pull_places, slides_on
-from shoplib.tables.screws import screws
+from shoplib.model.solved import Cabinet, Screw
+from shoplib.tables.screws import ScrewRow, screws
 
 
 def layout_panel() -> Panel:
@@ -65,7 +65,7 @@ def pulls_worked(unit: str) -> Worked:
     lines = [
         ("first hole, from the left end", f"({wide} - {pitch}) / 2", say.exact(one.left)),
         ("second hole, from the left end", f"{say.exact(one.left)} + {pitch}", say.exact(two.left)),
-        ("both, from the lower edge", f"{high} / 2, down to a mark", say.length(one.up)),
+        ("both, from the lower edge", f"{high} / 2, to the nearest mark", say.length(one.up)),
     ]
     return Worked(f"A pull of {pitch} on a front {wide} wide and {high} high", lines)
 
@@ -73,19 +73,24 @@ def pulls_worked(unit: str) -> Worked:
 def screws_worked(unit: str) -> Worked:
     """The longest screw from inside the box, by measured and by nominal thickness."""
     say, case = Say(unit), solved(choices(unit), unit)
-    fixed, row = front_screw(case, DRAWER), screws()["front"]
-    spare = say.exact(row.spare)
+    fixed, row = front_screw(case, DRAWER), screws(unit)["front"]
     wood = fixed.through + fixed.into
-    bought = as_bought(fixed.screw.length, say.style)
-    sold = ", ".join(as_bought(length, say.style) for length in row.lengths)
     lines = [
         ("wood", f"{say.exact(fixed.through)} + {say.exact(fixed.into)}", say.exact(wood)),
-        ("longest allowed", f"{say.exact(wood)} - {spare}", say.exact(wood - row.spare)),
-        ("sold", sold, ""),
-        (f"screw, {fixed.screw.gauge}", "the longest of these that is no longer", bought),
+        *_longest(wood, row, fixed.screw, say),
         ("left before its point", f"{say.exact(wood)} - {say.exact(fixed.screw.length)}", say.exact(fixed.left)),
     ]
     return Worked("A screw through the box front into the front", lines)
+
+
+def _longest(wood: int, row: ScrewRow, screw: Screw, say: Say) -> list[tuple[str, str, str]]:
+    """The screw that was chosen for so much wood, and how."""
+    sold = ", ".join(say.exact(length) for length in row.lengths)
+    return [
+        ("longest allowed", f"{say.exact(wood)} - {say.exact(row.spare)}", say.exact(wood - row.spare)),
+        ("sold", sold, ""),
+        (f"screw, {screw.gauge}", "the longest of these that is no longer", say.exact(screw.length)),
+    ]
 
 
 def tools_worked(unit: str) -> Worked:
@@ -110,9 +115,15 @@ def conflicts_worked(unit: str) -> Worked:
     say, lines = Say(unit), []
     for beside in BESIDE[1:]:
         case = solved(choices(unit, beside=beside), unit)
-        thick = say.exact(case.by_name["divider 1"].thickness)
+        wood, screw = case.by_name["divider 1"].thickness, _into(case, "divider 1")
         found = [*find_meeting_screws(case), *find_screws_in_cuts(case)]
         told = f"{say.exact(found[0].amount)} too much" if found else "nothing meets"
-        length = case.hardware[0].screws[0].length
-        lines.append((f"in bay 2: {beside}", f"screws {say.exact(length)}, divider {thick}", told))
+        if not lines:
+            lines += _longest(wood, screws(unit)["slide"], screw, say)
+        lines.append((f"in bay 2: {beside}", f"screws {say.exact(screw.length)}, divider {say.exact(wood)}", told))
     return Worked("The slides of three drawers on a divider, and what is on its other face", lines)
+
+
+def _into(case: Cabinet, board: str) -> Screw:
+    """The first screw of a slide that goes into that board."""
+    return next(screw for fitting in case.hardware for screw in fitting.screws if screw.into == board)

@@ -20,6 +20,7 @@ from shoplib.live.hardware_project import (
     HardwareChoices,
     Tool,
     hardware_project,
+    setting_step,
     starting_hardware,
 )
 from shoplib.live.hardware_says import findings, message, sum_lengths, sums
@@ -37,6 +38,7 @@ from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject, Project
 from shoplib.model.tool_row import ToolRow, tool_row
 from shoplib.model.tracing import traced
+from shoplib.tables.screws import screws
 from shoplib.words.working import working
 
 PICTURE = (380.0, 300.0)
@@ -56,7 +58,8 @@ def hardware_panel(unit: str = "in", folder: Path | None = None) -> Panel:
     'Spacers 5 3/32 in and 17 5/32 in, used on both sides; slides set back 1/16 in.'
     """
     style, start = hardware_style(unit), starting_hardware(unit)
-    inch = unit == "in"
+    kept_style = Style(unit, setting_step(unit))  # a file says the step by its style, and plans to the same places
+    inch, spare = unit == "in", write_length(screws(unit)["front"].spare, style)
 
     def length(label: str, ticks: int, inches: tuple[str, str, str], mm: tuple[str, str, str]) -> LengthControl:
         low, high, arrow = inches if inch else mm
@@ -92,7 +95,7 @@ def hardware_panel(unit: str = "in", folder: Path | None = None) -> Panel:
         Group(SCREWS, {
             "box": thickness("Measured thickness of the box front", start.box, ("0.3 in", "0.75 in"),
                              ("8 mm", "19 mm")),
-        }, "From inside the box into the front: the longest screw of the table that leaves 1/8 in (3.2 mm)."),
+        }, f"From inside the box into the front: the longest screw of the table that leaves {spare}."),
         Group(BESIDE, {
             "beside": choose_one("In bay 2", SECOND_BAY, start.beside),
             "shelves": choose_one("Shelves", range(1, 6), start.shelves),
@@ -114,7 +117,7 @@ def hardware_panel(unit: str = "in", folder: Path | None = None) -> Panel:
         return outcome_of(asked(values, hung), values.opened, style)
 
     def kept_values(kept: Project) -> dict[str, object]:
-        choices = asdict(hardware_choices(kept, style))
+        choices = asdict(hardware_choices(kept, kept_style))
         return {name: value for name, value in choices.items() if name not in ("panel", "tools", "seen")}
 
     def follow(_change: object = None) -> None:
@@ -122,7 +125,7 @@ def hardware_panel(unit: str = "in", folder: Path | None = None) -> Panel:
 
     controls["beside"].observe(follow, names="value")
     groups.append(keep_group(
-        lambda: panel, lambda: hardware_project(asked(panel.values), style), kept_values, folder,
+        lambda: panel, lambda: hardware_project(asked(panel.values), kept_style), kept_values, folder,
         "The tools and their panel are not kept.",
     ))
     panel = Panel("Hardware layout", groups, work)
@@ -150,7 +153,7 @@ def outcome_of(choices: HardwareChoices, opened: Sequence[str], style: Style) ->
 
 
 def _row(choices: HardwareChoices, widths: Sequence[int], style: Style, panel: int | None = None) -> ToolRow:
-    return tool_row(choices.panel if panel is None else panel, widths, style.step)
+    return tool_row(choices.panel if panel is None else panel, widths, setting_step(style.unit))
 
 
 def _in_panel_words(reason: ImpossibleProject) -> tuple[str, str]:

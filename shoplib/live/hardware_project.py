@@ -67,6 +67,15 @@ def starting_hardware(unit: str) -> HardwareChoices:
     return HardwareChoices(height, 3, gap, KINDS[0], front, width, pitch, box, ALONE, 3, panel)
 
 
+def setting_step(unit: str) -> int:
+    """What spacers, pulls and pegs are rounded to, in ticks: 1/64 in, or half a millimetre, the finest mark of a rule.
+
+    >>> setting_step("mm") == MM // 2
+    True
+    """
+    return INCH // 64 if unit == "in" else MM // 2
+
+
 def hardware_project(choices: HardwareChoices, style: Style) -> Project:
     """The whole project; with a second bay, both are as wide as the opening asked for.
 
@@ -83,6 +92,7 @@ def hardware_project(choices: HardwareChoices, style: Style) -> Project:
     }
     shallow = INCH // 4 if inch else 6 * MM
     gap, bays = choices.gap, 1 if choices.beside == ALONE else 2
+    step = setting_step(style.unit)
     whole = bays * choices.width + (bays - 1) * case
     return Project(
         name="Hardware",
@@ -99,6 +109,7 @@ def hardware_project(choices: HardwareChoices, style: Style) -> Project:
         if choices.inset
         else usually(Fronts, style.unit, kind="overlay", sheet="front sheet", gap=gap, reveal=gap),
         pulls=usually(Pulls, style.unit, pitch=choices.pitch),
+        rounding=None if step == style.step else step,
     )
 
 

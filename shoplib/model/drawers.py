@@ -175,7 +175,7 @@ def _add_drawer(
     place = place_box(project, rule, slide, x, _cell(row, slide, shell.floor, project.step), y, group, key)
     box = add_box(assembly, project, rule, slide, place, group, key)
     if slide.carries == "hardware":
-        pair = slide_pair(bay, box, place, slide, group, project.step)
+        pair = slide_pair(bay, box, place, slide, group, project.step, project.style.unit)
         _judge_slide_height(project, place, slide, group, gathered)
         gathered.hardware.extend(pair)
         spacer = pair[0].box.low[2] - shell.floor
@@ -201,7 +201,7 @@ def _add_front(
 ) -> None:
     front, pulls = add_front(assembly, project, group, *spans, (box_front,), key)
     gathered.hardware.extend(pulls)
-    gathered.hardware.append(_front_screws(front, box_front, group))
+    gathered.hardware.append(_front_screws(front, box_front, group, project.style.unit))
     gathered.fronts.append((opening, front))
 
 
@@ -228,9 +228,9 @@ def _judge_slide_height(project: Project, place: BoxPlace, slide: Slide, group: 
     gathered.findings.append(Finding("slide room", "stop", sides, text, over))
 
 
-def _front_screws(front: Blank, box_front: Blank, group: str) -> Hardware:
-    """Two screws from inside the box: at most s + f - 1/8 in long, so that they do not come through."""
-    screw = screw_into(front, "front", 2, before=box_front.sheet.thinnest)
+def _front_screws(front: Blank, box_front: Blank, group: str, unit: str) -> Hardware:
+    """Two screws from inside the box: at most s + f - 1/8 in (3 mm) long, so that they do not come through."""
+    screw = screw_into(front, "front", 2, unit, box_front.sheet.thinnest)
     return Hardware("front screws", box_front.name, group, box_front.box, "", (screw,) if screw else ())
 
 

@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from shoplib.measure import share
+from shoplib.measure import share, to_step
 from shoplib.model.assembly import Assembly
 from shoplib.model.blank import FACING, FACING_TALL, Blank
 from shoplib.model.board import FRONTS, Hole
@@ -88,14 +88,14 @@ def add_front(
 def _pull(pulls: Pulls, front: Blank, behind: tuple[Blank, ...], group: str, step: int) -> Hardware:
     """The pull in the middle of the front, its holes at L/2 - p/2 and L/2 + p/2, bored through what is behind too.
 
-    In height the middle goes down to a whole step from the lower edge, where it is marked.
+    In height the middle goes to the nearest whole step from the lower edge, where it is marked.
     """
     (x0, y0, z0), (x1, y1, z1) = front.low, front.high
     if pulls.pitch + pulls.hole >= x1 - x0 or pulls.hole >= z1 - z0:
         key = "pulls.pitch" if pulls.pitch else "pulls.hole"
         raise ImpossibleProject(key, f"the holes of the pull do not stand on the {front.name}; choose a smaller pull")
     across = share(x1 - x0 - pulls.pitch, 2, 1)[0]
-    height = z0 + share(z1 - z0, 2, step)[0]
+    height = z0 + to_step(share(z1 - z0, 2, 1)[0], step)
     radius = share(pulls.hole, 2, 1)[0]
     places = [x0 + across] + ([x1 - across] if pulls.pitch else [])
     for x in places:

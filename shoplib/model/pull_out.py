@@ -59,7 +59,7 @@ def add_pull_out(
     panel = assembly.add(f"{group} panel", "panel", sheet, axes, spans, group=group, stage=BOXES, key=key)
     gathered.travel.append(Travel(group, (0, -(length - slide.travel_lost), 0)))
     _check_room(project, choice, bay, panel, room, gathered)
-    _slides(bay, panel, slide, left, group, shell, project.step, gathered)
+    _slides(bay, panel, slide, left, group, shell, project, gathered)
     start = panel.low[1]
     if project.fronts.kind != "none":
         cleat = _cleat(assembly, project, panel, choice.cleat_width, left, group, key, gathered)
@@ -68,7 +68,7 @@ def add_pull_out(
         front, pulls = add_front(assembly, project, group, wide, front_zone(project, shell), (panel, cleat), key)
         gathered.hardware.extend(pulls)
         gathered.fronts.append((built.at_front, front))
-        screw = screw_into(front, "front", _FRONT_SCREWS, before=cleat.sheet.thinnest)
+        screw = screw_into(front, "front", _FRONT_SCREWS, project.style.unit, cleat.sheet.thinnest)
         fixed = (screw,) if screw else ()
         gathered.hardware.append(Hardware("front screws", cleat.name, group, cleat.box, "", fixed))
     _pegs(panel, choice, (start, panel.high[1]), left, group, key, project.step, gathered)
@@ -93,18 +93,20 @@ def _check_room(project: Project, choice: PullOut, bay: Opening, panel: Blank, r
 
 
 def _slides(
-    bay: Opening, panel: Blank, slide: Slide, left: bool, group: str, shell: Shell, step: int, gathered: Gathered
+    bay: Opening, panel: Blank, slide: Slide, left: bool, group: str, shell: Shell, project: Project,
+    gathered: Gathered,
 ) -> None:
     """One pair: the lower slide a hand up from the edge of the panel, the upper as far from its top."""
     upright = bay.left_upright if left else bay.right_upright
     x = (bay.left, panel.low[0]) if left else (panel.high[0], bay.right)
     low, high = panel.span(2)
     y = (panel.low[1] + slide.setback, panel.high[1] + slide.setback)
-    edge = share(high - low, 6, step)[0]
+    edge = share(high - low, 6, project.step)[0]
     for name, z in (("lower", low + edge), ("upper", high - edge - slide.height)):
         body = Box((x[0], y[0], z), (x[1], y[1], z + slide.height))
-        screw = tuple(s for s in (screw_into(upright, "slide", 3), screw_into(panel, "slide", 3)) if s)
-        gathered.hardware.append(Hardware("slide", upright.name, group, body, slide.name, screw))
+        screws = [screw_into(board, "slide", 3, project.style.unit) for board in (upright, panel)]
+        fixed = tuple(one for one in screws if one)
+        gathered.hardware.append(Hardware("slide", upright.name, group, body, slide.name, fixed))
         gathered.spacers.append((f"{group}: under the {name} slide, above the bottom", z - shell.floor))
 
 
@@ -138,7 +140,7 @@ def _cleat(
     upper = to_step(high - low - edge, project.step, "down")
     places = [(outer, middle, z) for z in (low + edge, low + half, low + upper)]
     screw_through(panel, cleat, "x", places, project.style)
-    gathered.hardware.append(end_screws("cleat screws", panel, cleat, group, len(places)))
+    gathered.hardware.append(end_screws("cleat screws", panel, cleat, group, len(places), project.style.unit))
     across = x[0] + share(wide, 2, 1)[0]
     quarter = share(high - low, 4, project.step)[0]
     for z in (low + quarter, low + half + quarter):

@@ -79,4 +79,4 @@ def _screw_ends(rail: Blank, left: Blank, right: Blank, project: Project, gather
         foot = side.low[2]
         places = [(x, middle, foot + to_step(z - foot, project.step)) for z in (z0 + edge, z1 - edge)]
         screw_through(side, rail, "x", places, project.style)
-        gathered.hardware.append(end_screws("rail screws", side, rail, "case", len(places)))
+        gathered.hardware.append(end_screws("rail screws", side, rail, "case", len(places), project.style.unit))

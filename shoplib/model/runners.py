@@ -15,19 +15,19 @@ from shoplib.tables.screws import screws
 from shoplib.tables.slides import Slide
 
 
-def screw_into(board: Blank, use: str, count: int, before: int = 0) -> Screw | None:
+def screw_into(board: Blank, use: str, count: int, unit: str, before: int = 0) -> Screw | None:
     """The longest screw that keeps its row's spare wood before the point, or None where none does.
 
     `before` is what the screw passes through first: the longest is before + thickness - spare, both at their
-    thinnest readings, for there the point comes through first.
+    thinnest readings, for there the point comes through first. `unit` is that of the project: its shop buys such screws.
     """
-    row = screws()[use]
+    row = screws(unit)[use]
     length = largest_fitting(row.lengths, room_for_screw(before, board.sheet.thinnest, row.spare))
     return None if length is None else Screw(row.gauge, length, board.name, count)
 
 
 def slide_pair(
-    bay: Opening, box: dict[str, Blank], place: BoxPlace, slide: Slide, group: str, step: int
+    bay: Opening, box: dict[str, Blank], place: BoxPlace, slide: Slide, group: str, step: int, unit: str
 ) -> list[Hardware]:
     """Two bought slides beside the box, each screwed to its upright and its box side, or under it.
 
@@ -46,7 +46,7 @@ def slide_pair(
     ):
         body = Box((x[0], start, low), (x[1], start + length, high))
         holders = (upright, side) if slide.holds == "outside" else (upright,)
-        fixed = [screw_into(board, "slide", 3) for board in holders]
+        fixed = [screw_into(board, "slide", 3, unit) for board in holders]
         found.append(Hardware("slide", upright.name, group, body, slide.name, tuple(screw for screw in fixed if screw)))
     return found
 

@@ -1,6 +1,6 @@
 """The room that a screw has: how long it may be before its point comes through, and the wood that it fills."""
 
-from shoplib.measure import INCH, share
+from shoplib.measure import INCH, MM, read_length, share
 from shoplib.model.box import Box
 from shoplib.model.solved import Hardware, Screw
 
@@ -18,11 +18,13 @@ def room_for_screw(before: int, into: int, spare: int) -> int:
 
 
 def shank(gauge: str) -> int:
-    """The diameter of a wood screw's shank: 0.060 in and 0.013 in a number (ASME B18.6.1).
+    """The diameter of a wood screw: 0.060 in and 0.013 in a number (ASME B18.6.1), or as its metric gauge says.
 
-    >>> shank("No. 6") == 138 * INCH // 1000
-    True
+    >>> shank("No. 6") == 138 * INCH // 1000, shank("3.5 mm") == 7 * MM // 2
+    (True, True)
     """
+    if gauge.endswith(" mm"):
+        return read_length(gauge)
     return (60 + 13 * int(gauge.removeprefix("No. "))) * INCH // 1000
 
 

@@ -14,9 +14,9 @@ END = "end"
 
 
 def clearance(style: Style) -> int:
-    """The hole that a No. 8 screw passes without biting: 3/16 in or 4.5 mm.
+    """The hole that a screw passes without biting: 3/16 in for a No. 8, 4.5 mm for one of 4.0 mm.
 
-    The screw is 0.164 in thick (ASME B18.6.1); the size of the hole is common practice, no source.
+    A No. 8 is 0.164 in thick (ASME B18.6.1); the size of the hole is common practice, no source.
 
     >>> clearance(Style("mm", MM)) == 9 * MM // 2
     True
@@ -31,9 +31,9 @@ def screw_through(board: Blank, into: Blank, along: str, places: Sequence[Point]
         board.holes.append(Hole("screw", place, along, clearance(style), high - low, into.name))
 
 
-def end_screws(what: str, board: Blank, into: Blank, group: str, count: int) -> Hardware:
+def end_screws(what: str, board: Blank, into: Blank, group: str, count: int, unit: str) -> Hardware:
     """Screws through `board` into the end or edge of another; none where the board is too thin for any sold."""
-    row = screws()[END]
+    row = screws(unit)[END]
     length = largest_fitting(row.lengths, 3 * board.sheet.thinnest)
     fixed = () if length is None else (Screw(row.gauge, length, into.name, count),)
     return Hardware(what, board.name, group, into.box, "", fixed)

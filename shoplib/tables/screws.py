@@ -1,4 +1,4 @@
-"""Screw lengths as sold, by use (`data/screws.toml`)."""
+"""Screw lengths as sold, by unit and use (`data/screws.toml`)."""
 
 import tomllib
 from dataclasses import dataclass
@@ -22,11 +22,11 @@ class ScrewRow:
 
 
 @cache
-def screws() -> dict[str, ScrewRow]:
-    """The rows by use.
+def screws(unit: str) -> dict[str, ScrewRow]:
+    """The rows by use, of the screws that a shop working in this unit ("in" or "mm") buys.
 
-    >>> screws()["slide"].gauge
-    'No. 6'
+    >>> screws("in")["slide"].gauge, screws("mm")["slide"].gauge
+    ('No. 6', '3.5 mm')
     """
     with (DATA / "screws.toml").open("rb") as file:
         rows = tomllib.load(file)["screw"]
@@ -38,4 +38,5 @@ def screws() -> dict[str, ScrewRow]:
             read_length(row["spare"]) if "spare" in row else 0,
         )
         for row in rows
+        if row["unit"] == unit
     }

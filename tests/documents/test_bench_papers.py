@@ -123,10 +123,13 @@ def test_the_same_figures_stand_in_the_hardware_page_and_in_the_records(cabinet)
 
 
 def test_a_screw_is_told_as_it_is_bought():
+    """By diameter and length in millimetres where the project shows millimetres (common practice, from memory)."""
     stand = solve(read_project(next(p for p in PROJECTS if p.stem == "rolling_stand")))
     rows = section(hardware_page(stand), "Screws").rows
-    assert {row[1] for row in rows} == {"5/8 in (about 16 mm)", "3/8 in (about 10 mm)", "1 in (about 25 mm)"}
-    assert read_length("5/8 in") == 5 * INCH // 8
+    assert {row[:2] for row in rows} == {("3.5 mm", "16 mm"), ("3.5 mm", "10 mm"), ("4.0 mm", "25 mm")}
+    case = solve(read_project(next(p for p in PROJECTS if p.stem == "under_bench_case")))
+    rows = section(hardware_page(case), "Screws").rows
+    assert {row[0] for row in rows} <= {"No. 6", "No. 8"} and all(row[1].endswith(" in") for row in rows)
 
 
 def test_a_mirrored_pair_is_told_once_and_on_both_drawings():

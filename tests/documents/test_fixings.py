@@ -109,7 +109,7 @@ def test_bought_slides_hold_the_drawer_and_are_told_once():
 def test_the_list_counts_the_same_screws_as_the_cabinet(name):
     cabinet = shipped(name)
     part = cut_list_text(cabinet).partition("\nScrews\n")[2].partition("\nFixings\n")[0]
-    counts = [int(n) for n in re.findall(r"(\d+) x No\.", part)]
+    counts = [int(n) for n in re.findall(r"(\d+) screws ", part)]
     assert sum(counts) == sum(screw.count for h in cabinet.hardware for screw in h.screws) > 0
 
 

@@ -1,7 +1,7 @@
 """What the page on hardware layout shows, against sums by hand in exact fractions of a millimetre.
 
 Spacer k = first + (k - 1) (front + gap); setback = front + what the slide's row says; holes (L - p) / 2 and one pitch
-further; longest screw s + f - 1/8 in; space (W - sum of widths) / (n + 1) (common practice, no source).
+further; longest screw s + f - 1/8 in (3 mm), of a slide t - 1/16 in (1.5 mm); space (W - sum of widths) / (n + 1) (common practice, no source).
 """
 
 import base64
@@ -31,8 +31,10 @@ SIZES = {
            "P": "500 mm"},
 }
 TOOLS = {"in": (Fraction(9, 8), 3, Fraction(9, 4), Fraction(3, 2)), "mm": tuple(map(Fraction, (28, 76, 56, 38)))}
-SOLD = [Fraction(eighths, 8) * Fraction(254, 10) for eighths in (5, 6, 8, 10, 12)]
-EIGHTH = Fraction(254, 80)
+SOLD = {"in": [Fraction(eighths, 8) * Fraction(254, 10) for eighths in (5, 6, 8, 10, 12)], "mm": [16, 20, 25, 30, 35, 40]}
+FOR_SLIDES = {"in": [Fraction(eighths, 8) * Fraction(254, 10) for eighths in (3, 4, 5)], "mm": [10, 12, 16]}
+SPARE = {"in": Fraction(254, 80), "mm": 3}
+SPARE_OF_SLIDES = {"in": Fraction(254, 160), "mm": Fraction(3, 2)}
 FIGURES = ("lying", "behind_inset", "behind_overlay", "pull", "screw", "too_long", "tools", "meeting", "in_dado",
            "gap_forgotten")
 
@@ -51,7 +53,7 @@ def last(worked):
 
 
 def mark(unit):
-    return Fraction(254, 640) if unit == "in" else Fraction(1, 10)
+    return Fraction(254, 640) if unit == "in" else Fraction(1, 2)
 
 
 def test_spacers(unit):
@@ -74,15 +76,18 @@ def test_pulls(unit):
     front, near = g["W"] + 2 * (g["t"] - g["g"]), Fraction(254, 20_000)
     assert abs(found["first hole, from the left end"][0] - (front - g["p"]) / 2) <= near
     assert abs(found["second hole, from the left end"][0] - (front + g["p"]) / 2) <= near
+    # The pull is in the middle of the height, at the nearest mark: never more than half a mark off.
+    high = millimetres(re.search(r"and (\S+ \w+) high", pulls_worked(unit).title)[1])
+    assert abs(found["both, from the lower edge"][0] - high / 2) <= mark(unit) / 2 + near
 
 
 def test_the_longest_screw(unit):
     g, found = by_hand(unit), last(screws_worked(unit))
     wood = g["b"] + g["t"]
     near = Fraction(254, 20_000) if unit == "in" else Fraction(1, 100)
-    assert abs(found["longest allowed"][0] - wood + EIGHTH) <= near
-    longest = max(length for length in SOLD if length <= wood - EIGHTH)
-    assert found["screw, No. 8"][0] == longest
+    assert abs(found["longest allowed"][0] - wood + SPARE[unit]) <= near
+    longest = max(length for length in SOLD[unit] if length <= wood - SPARE[unit])
+    assert found[{"in": "screw, No. 8", "mm": "screw, 4.0 mm"}[unit]][0] == longest
     assert abs(found["left before its point"][0] - wood + longest) <= near
 
 
@@ -99,9 +104,11 @@ def test_tools(unit):
 
 
 def test_what_meets_in_the_divider(unit):
-    """Two screws of 5/8 in are longer than a divider; against a dado of 1/4 in or 6 mm one is too long."""
+    """Two of the screws are longer than a divider; against a dado of 1/4 in or 6 mm one is too long."""
     g, found = by_hand(unit), last(conflicts_worked(unit))
-    long, near = Fraction(5, 8) * Fraction(254, 10), Fraction(254, 20_000)
+    long, near = max(one for one in FOR_SLIDES[unit] if one <= g["t"] - SPARE_OF_SLIDES[unit]), Fraction(254, 20_000)
+    assert found[{"in": "screw, No. 6", "mm": "screw, 3.5 mm"}[unit]] == [long]
+    assert abs(found["longest allowed"][0] - g["t"] + SPARE_OF_SLIDES[unit]) <= near
     assert abs(found["in bay 2: as many drawers"][0] - (2 * long - g["t"])) <= near
     assert found["in bay 2: one drawer more"] == []
     deep = Fraction(254, 40) if unit == "in" else 6
@@ -120,7 +127,7 @@ def test_the_longer_screw_comes_out(unit, monkeypatch):
     monkeypatch.setattr(hardware_shown, "unit_in_use", lambda: unit)
     assert "its point comes out by" in hardware_shown.too_long().alt
     g, fixed = by_hand(unit), hardware_shown.longer_screw(unit)
-    assert Fraction(fixed.left, 80_000) == g["b"] + g["t"] - SOLD[3]
+    assert Fraction(fixed.left, 80_000) == g["b"] + g["t"] - SOLD[unit][3]
 
 
 def test_the_forgotten_gap_is_found_by_the_dry_fit(monkeypatch, unit):

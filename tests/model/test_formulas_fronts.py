@@ -134,11 +134,14 @@ def test_pull_holes_lie_at_half_the_length_less_and_plus_half_the_pitch(unit, p,
         assert measured[1] - measured[0] == p
         up = board.placement.own_axis(2)
         if name.endswith("1 front"):
-            middle = unit.down(solved.size(name, 2) / 2)  # marked from the lower edge, at a whole step
+            middle = unit.down(solved.size(name, 2) / 2 + unit.step / 2)  # the nearest step from the lower edge
             assert [unit.back(hole.centre[up]) for hole in holes] == [middle, middle]
 
 
-SOLD = [exact(length) for length in ("5/8", "3/4", "1", "1 1/4", "1 1/2")]  # data/screws.toml, No. 8, inches
+SOLD = {  # data/screws.toml, No. 8 in inches and 4.0 mm; common practice, no source
+    IN: [exact(length) for length in ("5/8", "3/4", "1", "1 1/4", "1 1/2")], MM: [16, 20, 25, 30, 35, 40],
+}
+SPARE = {IN: exact("1/8"), MM: 3}
 
 
 @each(
@@ -147,15 +150,15 @@ SOLD = [exact(length) for length in ("5/8", "3/4", "1", "1 1/4", "1 1/2")]  # da
     (IN, "0.499", "0.625", "3/4"),
     (IN, "0.472", "0.721", "1"),
     (IN, "0.472", "0.6", "3/4"),  # by the names, 1/2 and 3/4, it would be 1
-    (MM, "11.86", "18.3", "25.4"),
-    (MM, "9", "15.5", "19.05"),
+    (MM, "11.86", "18.3", "25"),
+    (MM, "9", "14", "20"),  # exactly s + f - 3
+    (MM, "9", "13.9", "16"),
 )
-def test_the_longest_screw_through_the_box_front_is_s_plus_f_less_an_eighth(unit, s, f, expected):
+def test_the_longest_screw_through_the_box_front_is_s_plus_f_less_an_eighth_or_3_mm(unit, s, f, expected):
     solved = Solved(drawer_case(unit, fronts="overlay", s=[s], f=[f]), unit)
     (fixed,) = (piece for piece in solved.cabinet.hardware if piece.what == "front screws")
     (screw,) = fixed.screws
-    inch = 1 if unit is IN else exact("25.4")
-    assert unit.back(screw.length) == expected == max(x * inch for x in SOLD if x * inch <= s + f - inch / 8)
+    assert unit.back(screw.length) == expected == max(x for x in SOLD[unit] if x <= s + f - SPARE[unit])
     assert solved.high("bay 1 drawer 1 front", 1) == solved.low("bay 1 drawer 1 box front", 1)
 
 

@@ -50,7 +50,7 @@ def test_a_rail_hangs_in_one_piece_and_dividers_are_notched_round_it(at):
 
 
 def test_a_butted_rail_is_screwed_through_the_sides_and_a_housed_one_is_not():
-    """Two screws an end; 2 in through 18 mm: two thirds and more of it in the rail."""
+    """Two screws an end; 50 mm through 18 mm: some two thirds of it in the rail."""
     case = a_case(MM, t=["18"], carcass={"rails": (Rail(MM.of(80)),)})
     cabinet = solve(case)
     for side in ("left side", "right side"):
@@ -59,7 +59,7 @@ def test_a_butted_rail_is_screwed_through_the_sides_and_a_housed_one_is_not():
         assert all(hole.depth == MM.of(18) and hole.diameter == MM.of("4.5") for hole in found)
         assert sorted(MM.back(hole.centre[0]) for hole in found) == [742 - 60, 742 - 20]  # along the side, from below
     screws = [screw for piece in cabinet.hardware if piece.what == "rail screws" for screw in piece.screws]
-    assert [(s.into, s.count, s.length) for s in screws] == [("rail 1", 2, IN.of(2))] * 2
+    assert [(s.into, s.count, s.length) for s in screws] == [("rail 1", 2, MM.of(50))] * 2
     housed = solve(replace(case, carcass=replace(case.carcass, rails=(Rail(MM.of(80), joint=DADO),))))
     assert not holes(housed, "left side")
     assert housed.by_name["rail 1"].length == cabinet.by_name["rail 1"].length + MM.of(12)
