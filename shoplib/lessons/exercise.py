@@ -55,10 +55,10 @@ class Givens(Mapping[str, int]):
 
     def traced(self) -> "Givens":
         """The same, with lengths that carry their names into whatever is worked out from them."""
-        return Givens([
-            row if row.text == str(row.value) else replace(row, value=leaf(row.value, row.what or row.called or row.name))
-            for row in self.rows
-        ])
+        def named(row: Given) -> Given:
+            return replace(row, value=leaf(row.value, row.what or row.called or row.name))
+
+        return Givens([row if row.text == str(row.value) else named(row) for row in self.rows])
 
     def __repr__(self) -> str:
         return f"Givens({', '.join(f'{row.name} = {row.text}' for row in self.rows)})"

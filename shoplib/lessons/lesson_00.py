@@ -12,7 +12,8 @@ from shoplib.measure import INCH, MM
 
 
 def _givens(draw: Draw) -> list[Given]:
-    width, side, dado = case_width(draw), side_by_the_rule(draw), replace(dado_depth(draw), what="", called="depth of a dado")
+    width, side = case_width(draw), side_by_the_rule(draw)
+    dado = replace(dado_depth(draw), what="", called="depth of a dado")
     ranges = {"inch": ("2 in", "5 in", "1/2 in"), "mm": ("50 mm", "120 mm", "10 mm")}
     more = draw.tape("X", "the slider goes up by", **ranges)
     before = small_case(width.value, side.value, dado=dado.value)

@@ -26,7 +26,7 @@ from shoplib.lessons.judge import (
 )
 from shoplib.lessons.say import Say
 from shoplib.lessons.set_exercise import NEAR, Asked, SetExercise
-from shoplib.lessons.together import WIDEST, Together, due_to, put_together
+from shoplib.lessons.together import Together, put_together
 from shoplib.live.picture import Drawing
 from shoplib.measure import to_step
 from shoplib.model.solved import Cabinet
@@ -36,8 +36,6 @@ MOST = 3
 """Things said at once; the rest is easier to see when these are mended."""
 
 PICTURE = (480.0, 330.0)
-
-_WITH_OTHERS = "It has its part in what is said above."
 
 _AGAIN = "Do this sum once more, one line for each step; a hint gives the next one."
 
@@ -157,14 +155,23 @@ def _judge_sizes(
     whole = put_together(case, given)
     picture = _picture(whole, case, exercise.view)
     if whole.right:
-        return SetFeedback(RIGHT, RIGHT, (_fits(whole, say), exercise.fits.format_map(givens.texts)), (), picture)
-    items = _items(whole, case, given, slips, reads, givens, say)
+        summary = (_fits(whole, case, given, say), exercise.fits.format_map(givens.texts))
+        return SetFeedback(RIGHT, RIGHT, summary, (), picture)
+    items = _items(case, given, slips, reads, givens, say)
     slip = next((item.said for item in items if item.said.kind == SLIP), None)
     kind, name = (SLIP, slip.name) if slip else (OTHER, OTHER)
-    summary = ("The boards were put together dry, as you gave them.",)
-    if not items:
-        summary += tuple(_sentence(told) for told in whole.says[:MOST])
-    return SetFeedback(kind, name, summary, items, picture)
+    return SetFeedback(kind, name, _summary(whole, len(items)), items[:MOST], picture)
+
+
+def _summary(whole: Together, off: int) -> tuple[str, ...]:
+    """What is said of the whole, `off` of whose sizes are wrong by themselves."""
+    dry = "The boards were put together dry, as you gave them."
+    if not off:
+        return dry, *(_sentence(told) for told in whole.says[:MOST])
+    if off == 1:
+        return (dry,)
+    more = f" {off - MOST} more will be told when these are mended." if off > MOST else ""
+    return dry, f"{off} sizes are off. Each is told as if the others were right; the picture shows all together.{more}"
 
 
 def _slip(one: Asked, givens: Givens, case: Cabinet, ticks: int, unit: str) -> Misconception | None:
@@ -199,38 +206,48 @@ def _sentence(told: str) -> str:
 
 
 def _items(
-    whole: Together, case: Cabinet, given: Mapping[Asked, int], slips: Mapping[Asked, Misconception | None],
+    case: Cabinet, given: Mapping[Asked, int], slips: Mapping[Asked, Misconception | None],
     reads: Mapping[Asked, Read], givens: Givens, say: Say,
 ) -> tuple[Item, ...]:
-    """What is said to the sizes that keep the set from being right: slips first, then the one that is most off."""
-    order = sorted(given, key=lambda one: (slips[one] is None, -abs(given[one] - one.right(case))))
-    due = due_to(whole, case, given)
-    told: set[str] = set()
+    """What is said to each size that is wrong by itself: slips first, then the one that is most off.
+
+    Each is tried alone, all others as planned: in a case that others push apart, a board that is too long may end
+    short, and whoever followed that would make it longer still.
+    """
+    right = {one: one.right(case) for one in given}
+    alone = {one: put_together(case, right | {one: ticks}) for one, ticks in given.items()}
+    wrong = [one for one in given if slips[one] or not alone[one].right]
     items = []
-    for one in order:
-        off = given[one] - one.right(case)
-        says = tuple(sentence for sentence in due[one] if sentence not in told)
-        slip = slips[one]
+    for one in sorted(wrong, key=lambda one: (slips[one] is None, -abs(given[one] - right[one]))):
+        slip, off = slips[one], given[one] - right[one]
+        says = () if alone[one].right else alone[one].says
+        if len(wrong) > 1:
+            says = tuple(told for told in says if _of_its_own(told, one, case)) or says
         if slip:
             said = _named_slip(slip, one, off, reads[one], givens, say, says)
-        elif says:
-            said = Feedback(OTHER, OTHER, f"You gave {reads[one].shown}.", _does(one, off, say, says), _AGAIN)
-        elif due[one] and abs(off) > WIDEST.of(say.unit):
-            said = Feedback(OTHER, OTHER, f"You gave {reads[one].shown}.", _WITH_OTHERS, _AGAIN)
         else:
-            continue
-        told |= set(says)
+            said = Feedback(OTHER, OTHER, f"You gave {reads[one].shown}.", _does(one, off, say, says), _AGAIN)
         items.append(Item(one.label, said))
-    return tuple(items[:MOST])
+    return tuple(items)
 
 
-def _fits(whole: Together, say: Say) -> str:
-    wide, deep, high = (say.length(size).split(" (")[0] for size in whole.outside)
+def _of_its_own(told: str, one: Asked, case: Cabinet) -> bool:
+    """Whether a sentence is about the case, or about a board of this size: where several are off, that is enough."""
+    def called(name: str) -> str:
+        return name if " drawer " in told else name.removeprefix(f"{case.by_name[name].group} ")
+
+    return told.startswith("the case comes ") or any(called(name) in told for name in one.boards)
+
+
+def _fits(whole: Together, case: Cabinet, given: Mapping[Asked, int], say: Say) -> str:
     gap, clash = (setting(ticks, say.style) if to_step(ticks, say.style.step) else "" for ticks in (
         whole.open, whole.pressed
     ))
     opened = f"no joint is open by more than {gap}" if gap else "every joint is closed"
     pressed = f"what presses, {clash}, is no more than rounding" if clash else "nothing clashes"
+    if not any(case.by_name[name].group == "case" for one in given for name in one.boards):
+        return f"Put together dry, {opened}, and {pressed}."
+    wide, deep, high = (say.length(size).split(" (")[0] for size in whole.outside)
     return f"Put together dry, the case is {wide} wide, {high} high and {deep} deep; {opened}, and {pressed}."
 
 

@@ -1,6 +1,5 @@
 """A learner's sizes made into boards, put together and dry-fitted: whether the set is right, and what is wrong."""
 
-import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 
@@ -120,13 +119,15 @@ def _in_words(
     told: list[str], far: tuple[Misfit, ...], planned: Cabinet, given: Mapping[Asked, int]
 ) -> tuple[str, ...]:
     """Each gap and clash first, that of a joint told by the board that was cut wrong; then the other consequences."""
-    own, says = [], list(told)
+    own, says, alike = [], list(told), set()
     for misfit in far:
         one, other = misfit.boards
-        if other == SLIDE:
-            continue  # the box is told as a whole, with what its slides take
+        if other == SLIDE or (other, misfit.axis, misfit.amount) in alike:
+            continue  # the box is told as a whole, with what its slides take; alike gaps are told with the first
         same = [sentence for sentence in says if _about(sentence, misfit)]
         says = [sentence for sentence in says if sentence not in same]
+        if any("(likewise " in sentence for sentence in same):
+            alike.add((other, misfit.axis, misfit.amount))
         size = how_much(misfit.amount, planned.style)
         if misfit.joint:
             own.append(_joint_in_words(misfit, planned, given))
@@ -172,33 +173,3 @@ def _plain(told: str, planned: Cabinet, given: Mapping[Asked, int]) -> str:
     groups = {planned.by_name[name].group for one in given for name in one.boards}
     group = next(iter(groups)) if len(groups) == 1 else "case"
     return told if group == "case" else told.replace(f"{group}: ", "").replace(f"{group} ", "the ")
-
-
-def due_to(whole: Together, planned: Cabinet, given: Mapping[Asked, int]) -> dict[Asked, tuple[str, ...]]:
-    """By size, what of the dry-fit's words would not be said if that one were as planned.
-
-    What is said of a board that was cut wrong itself is due to its own size, though others have a part in it; so is
-    a gap beside it. (What is said of several gaps at once changes its words with any of them.)
-    """
-    due: dict[Asked, tuple[str, ...]] = {}
-    for one in given:
-        without = put_together(planned, {each: ticks for each, ticks in given.items() if each is not one})
-        due[one] = tuple(sentence for sentence in whole.says if sentence not in without.says)
-    for one, says in due.items():
-        begins = tuple(_plain(f"{_the(name)} is ", planned, given) for name in one.boards)
-        own = {sentence for sentence in says if sentence.startswith(begins)}
-        for other in due:
-            if other is not one and other.boards != one.boards:
-                due[other] = tuple(sentence for sentence in due[other] if sentence not in own)
-    return {one: tuple(told for told in says if _own_gap(told, one, due)) for one, says in due.items()}
-
-
-def _own_gap(told: str, one: Asked, due: Mapping[Asked, tuple[str, ...]]) -> bool:
-    """Whether words about a gap are about one beside a board of this size, or about nobody else's either."""
-    def beside(asked: Asked) -> bool:
-        return any(name in told for name in asked.boards)
-
-    between = told.startswith("the gap between ") or re.search(r" and .* (clash|overlap) by ", told)
-    return not between or beside(one) or not any(
-        told in says and beside(other) for other, says in due.items() if other is not one
-    )
