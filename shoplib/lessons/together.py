@@ -122,12 +122,12 @@ def _in_words(
     own, says, alike = [], list(told), set()
     for misfit in far:
         one, other = misfit.boards
-        if other == SLIDE or (other, misfit.axis, misfit.amount) in alike:
+        if other == SLIDE or any((board, misfit.axis, misfit.amount) in alike for board in misfit.boards):
             continue  # the box is told as a whole, with what its slides take; alike gaps are told with the first
         same = [sentence for sentence in says if _about(sentence, misfit)]
         says = [sentence for sentence in says if sentence not in same]
         if any("(likewise " in sentence for sentence in same):
-            alike.add((other, misfit.axis, misfit.amount))
+            alike |= {(board, misfit.axis, misfit.amount) for board in misfit.boards}
         size = how_much(misfit.amount, planned.style)
         if misfit.joint:
             own.append(_joint_in_words(misfit, planned, given))

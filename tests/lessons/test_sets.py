@@ -382,6 +382,13 @@ def test_each_front_that_is_wrong_is_named_with_its_own_gap(posed_to, off):
         assert board in item.said.does.lower(), item
 
 
+@pytest.mark.parametrize("off", [-3, 3, 8])
+def test_gaps_that_are_alike_are_told_once(posed_to, off):
+    posed = posed_to(BAY_FRONTS, FEW[0], "mm")
+    (item,) = check(posed, width=planned(posed)["width"] + off * MM).items
+    assert "(likewise bay 1 drawers 2 and 3)" in item.said.does and item.said.does.count("bay 1 drawer 2") == 0
+
+
 def test_a_box_off_its_slides_is_marked_in_the_picture(unit, posed_to):
     for learner in FEW:
         posed = posed_to(BOX_BOARDS, learner, unit)
