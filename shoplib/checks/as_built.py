@@ -79,6 +79,18 @@ class AsBuilt:
         right = self.cabinet.by_name.get("right side" if bay == bays else f"divider {bay}")
         return (left, right) if left and right else None
 
+    def behind(self, group: str) -> int | None:
+        """How far back a drawer or pull-out may reach, as measured where it was; None for a group that is neither."""
+        row, project = _ROW.match(group), self.cabinet.project
+        if row is None:
+            return None
+        read = project.measured.depths.get(f"bay {row[1]}") if project else None
+        if read is not None:
+            return read
+        closes = [board.box.low[1] for board in self.cabinet.boards if board.role in _BEHIND]
+        sides = [board.box.high[1] for board in self.cabinet.boards if board.role == "side"]
+        return narrowest(closes or sides) if closes or sides else None
+
     @property
     def nothing_moved(self) -> bool:
         """True where every board stands where it is planned."""

@@ -1,7 +1,9 @@
-"""Slides and runners need their room: what the box leaves beside it, against what they take and forgive."""
+"""Slides and runners need their room: what the box leaves beside and behind it, against what they take and forgive."""
 
 from shoplib.checks.as_built import AsBuilt, row_of
+from shoplib.measure import thickest, write_brief
 from shoplib.model.box import Box, around
+from shoplib.model.drawer_fit import limits
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.tables.slides import Slide
 from shoplib.words.amounts import how_much, setting
@@ -23,6 +25,44 @@ def find_wrong_slide_room(cabinet: Cabinet) -> tuple[Finding, ...]:
         if row is not None and row.holds == "outside" and len(sides) == 2 and opening is not None:
             found += _judge(cabinet, group, row, opening, around(sides))
     return tuple(found)
+
+
+def find_too_little_behind(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """Each drawer and pull-out that leaves less free behind it than its row asks for.
+
+    Counted from the rear end of a bought slide, which begins `setback` behind the front and so reaches past the box,
+    or from that of a box on wood, to what stands behind: the nearest of back and rails, or the depth as measured.
+    The solver chooses no slide so long; a person does, who made the box or bought the slides by another number.
+    The amount is what is missing.
+    """
+    found, built = [], AsBuilt(cabinet)
+    for group, boards in cabinet.groups.items():
+        row, behind = _row(cabinet, group), built.behind(group)
+        moves = [board.box for board in boards if board.role in ("box side", "panel")]
+        if row is None or behind is None or not moves:
+            continue
+        bought = [piece.box for piece in cabinet.hardware if piece.what == "slide" and piece.group == group]
+        ends = [thickest([box.high[1] for box in boxes] or [0]) for boxes in (bought, moves)]
+        end = thickest(ends)
+        missing = row.rear_room - (behind - end)
+        if missing > 0:
+            what = "slides" if ends[0] == end else "box"
+            found.append(_too_long(cabinet, group, row, behind - end, missing, what))
+    return tuple(found)
+
+
+def _too_long(cabinet: Cabinet, group: str, row: Slide, free: int, missing: int, what: str) -> Finding:
+    """A stop where the drawer meets what stands behind it, else a warning."""
+    style = cabinet.style
+    asked, over = write_brief(row.rear_room, style), how_much(missing, style)
+    is_left = f"only {write_brief(free, style)} is free behind" if free > 0 else "nothing is free behind"
+    whose = "its slides" if what == "slides" else "its box"
+    mend = "Take the next shorter slides, with a box as long" if what == "slides" else f"Make the box {over} shorter"
+    text = (
+        f"{group}: {is_left} {whose}, and {asked} must stay free: {over} too long. {mend}, or clear what stands there."
+    )
+    sides = tuple(board.name for board in cabinet.groups[group] if board.role in ("box side", "panel"))
+    return Finding("slide room", "warn" if free > 0 else "stop", sides, text, missing)
 
 
 def _row(cabinet: Cabinet, group: str) -> Slide | None:
@@ -51,7 +91,7 @@ def _judge(cabinet: Cabinet, group: str, row: Slide, opening: int, box: Box) -> 
     asks, shim = _WORDS[row.carries]
     asks = asks.format(setting(wanted, cabinet.style))
     if over > 0:
-        level = "warn" if over <= 2 * row.narrow else "stop"
+        level = "warn" if over <= limits(row)[1] else "stop"
         text = f"{group}: the box is {size} too narrow, {asks}. "
         mend = f"{shim}." if level == "warn" else "Make the box again, that much wider."
     else:

@@ -83,6 +83,16 @@ def box_of(cabinet: Cabinet, group: str) -> Box:
     return around([board.box for board in cabinet.groups[group] if board.role.startswith("box ")])
 
 
+def runs_of(cabinet: Cabinet, group: str) -> tuple[int, int]:
+    """Where a drawer's slides begin and end in depth; its box, where it has none.
+
+    A bought slide is as long as the box, begins a little behind the front, and ends as far behind the box.
+    """
+    _, slides = parts_of(cabinet, group)
+    runs = slides[0].box if slides else box_of(cabinet, group)
+    return runs.low[1], runs.high[1]
+
+
 def read_of(cabinet: Cabinet, group: str) -> Opening:
     """The opening of a drawer as measured, or as planned where it was not."""
     measured = cabinet.project.measured.openings.get(group) if cabinet.project else None

@@ -2,14 +2,14 @@
 
 from dataclasses import replace
 
-from shoplib.draw.beside import ENLARGED, Beside, beside, box_of, parts_of, read_of
+from shoplib.draw.beside import ENLARGED, Beside, beside, box_of, parts_of, read_of, runs_of
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FROM_ABOVE, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Scene, Shape, Slanted
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, narrowest, share, write_brief
 from shoplib.model.drawer_fit import beside as room_beside
-from shoplib.model.drawer_fit import taper
+from shoplib.model.drawer_fit import mend, taper
 from shoplib.model.solved import Cabinet
 from shoplib.tables.slides import Slide
 from shoplib.words.amounts import how_much
@@ -38,15 +38,16 @@ def drawer_plan(cabinet: Cabinet, style: Style, group: str, slide: Slide) -> Sce
         "cut back", "back",
     ))
     spread, wide = taper(read)
-    shimmed = bool(spread > slide.narrow and slide.carries != "shelf")
+    shimmed = slide.carries != "shelf" and mend(spread, slide) == "shim"
     low, high = int(box.low[1]), int(box.high[1])
     if shimmed:
         items += _wedges(drawn, low, high, end)
     items += _names(drawn, slide, low, high, shimmed and wide)
     front = next((board.box for board in boards if board.role == "front"), None)
-    items += _sizes(drawn, box, read, rear, behind.box.low[1], front, style)
+    runs = runs_of(cabinet, group)
+    items += _sizes(drawn, box, runs, read, rear, behind.box.low[1], style)
     foot = min(0, int(front.low[1])) if front else 0
-    text = _said(read, box, behind.box.low[1], slide, style, spread, wide)
+    text = _said(read, box, behind.box.low[1] - runs[1], slide, style, spread, wide)
     note = f"Seen from above, front of the case at the foot. {ENLARGED if drawn.enlarged else ''}".strip()
     return Scene(
         f"From above: {slide.name}", unit_note(style, note), f"{text} {ENLARGED if drawn.enlarged else ''}".strip(),
@@ -90,7 +91,10 @@ def _names(drawn: Beside, slide: Slide, low: int, high: int, wide: str | bool) -
     return items
 
 
-def _sizes(drawn: Beside, box, read, rear: int, reach: int, front, style: Style) -> list[Chain]:
+def _sizes(
+    drawn: Beside, box, runs: tuple[int, int], read, rear: int, reach: int, style: Style
+) -> list[Chain]:
+    """Dimension lines: across, and in depth what the drawer runs on, from `runs[0]` to `runs[1]`."""
     wide, room = box.size[0], room_beside(read.front, box.size[0])
     x0, x1 = drawn.left, drawn.right
     rest, page = read.front - wide - room, Writing(style, units=False)
@@ -102,26 +106,26 @@ def _sizes(drawn: Beside, box, read, rear: int, reach: int, front, style: Style)
         Chain("above", 0, (x0 - drawn.back, x1 + drawn.back), (f"back {bare(read.back, style)}",),
               sizes=(read.back,)),
     ]
-    y0, y1 = box.low[1], box.high[1]
+    y0, y1 = runs
     at, sizes = [int(y0), int(y1)], [y1 - y0]
-    if front is not None and y0 > 0:
+    if y0 > 0:
         at, sizes = [0, *at], [y0, *sizes]
     if rear > y1:
         at, sizes = [*at, rear], [*sizes, reach - y1]
-    deep = [
+    along = [
         Chain("left", 0, tuple(at), tuple(bare(size, style) for size in sizes), sizes=tuple(sizes)),
         Chain("left", 1, (0, rear), (bare(reach, style),), sizes=(reach,)),
     ]
-    return across + deep
+    return across + along
 
 
-def _said(read, box, reach: int, slide: Slide, style: Style, spread: int, wide: str) -> str:
+def _said(read, box, behind: int, slide: Slide, style: Style, spread: int, wide: str) -> str:
     """What the drawing shows, for those who do not see it."""
     shape = f"{how_much(spread, style)} wider at the {wide}" if spread else "as wide at the back as at the front"
     return (
         f"A drawer on {slide.name} seen from above. The opening is {write_brief(read.front, style)} wide at the front "
         f"and {shape}; the box is {write_brief(box.size[0], style)} wide and {write_brief(box.size[1], style)} "
-        f"deep, with {write_brief(reach - box.high[1], style)} behind it."
+        f"deep, with {write_brief(behind, style)} free behind {'the slides' if slide.carries == 'hardware' else 'it'}."
     )
 
 

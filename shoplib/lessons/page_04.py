@@ -10,11 +10,11 @@ from shoplib.live.drawer_panel import drawer_panel
 from shoplib.live.drawer_project import FRONTS, starting_drawer
 from shoplib.live.drawer_says import LOWER
 from shoplib.live.panel import Panel
-from shoplib.measure import narrowest, read_length, share, write_brief
+from shoplib.measure import narrowest, read_length, write_brief
 from shoplib.model.board import Board
-from shoplib.model.drawer_fit import front_by_offcut, offcut_over, out_of_square, shims, taper
+from shoplib.model.drawer_fit import front_by_offcut, limits, mend, offcut_over, out_of_square, shims, taper
 from shoplib.model.solved import Cabinet
-from shoplib.tables.slides import slides
+from shoplib.tables.slides import Slide, slides
 
 RABBETS = {
     "in": ("1/8 in", "3/16 in", "0.236 in", "1/4 in", "5/16 in"),
@@ -30,7 +30,7 @@ def clearance_panel() -> Panel:
 
 def box_worked(unit: str) -> Worked:
     """From the opening to the boards of the box; every number is read off the solved drawer."""
-    case, say, row = drawer(unit), Say(unit), slides()[starting_drawer(unit).slide]
+    case, say, row = drawer(unit), Say(unit), slides(unit)[starting_drawer(unit).slide]
     board, box = _boards(case), box_of(case, LOWER)
     wide, side, front, bottom = box.size[0], board["box side"], board["box front"], board["box bottom"]
     rule = case.project.bays[0].drawers
@@ -62,15 +62,16 @@ def _down(exact: int, rounded: int, say: Say) -> str:
 def kinds_worked(unit: str) -> Worked:
     """The same opening with each kind of slide or runner: the box, and what stays free round it."""
     say, lines = Say(unit), []
-    for name, row in slides().items():
+    for name, row in slides(unit).items():
         if ("metric" in name) != (unit == "mm") and row.carries == "hardware" and row.holds == "outside":
             continue
         case = drawer(unit, slide=name, rabbet=None)
         box, floor = box_of(case, LOWER), case.by_name["bottom"].box.high[2]
         to = "" if row.holds == "outside" else " (to the inside of the box)"
         wide, deep = (write_brief(size, say.style) for size in box.size[:2])
+        back = f", set back {say.exact(row.past_box)}" if row.past_box else ""
         lines.append((
-            name, f"at each side {say.exact(row.side)}{to}, below {say.exact(box.low[2] - floor)}, "
+            name, f"at each side {say.exact(row.side)}{to}, below {say.exact(box.low[2] - floor)}{back}, "
             f"behind {say.exact(row.rear_room)}", f"box {wide} wide, {deep} deep",
         ))
     return Worked(f"An opening of {say.length(starting_drawer(unit).front)}, by what the drawer runs on", lines)
@@ -79,40 +80,62 @@ def kinds_worked(unit: str) -> Worked:
 def readings_worked(unit: str) -> Worked:
     """A case measured front and back at three heights: the box of each drawer, and its shims."""
     say, case, lines = Say(unit), three_drawers(unit), []
-    row = slides()[starting_drawer(unit).slide]
+    row = slides(unit)[starting_drawer(unit).slide]
     for number, (group, read) in reversed(list(enumerate(readings(unit).items(), 1))):
         box, (spread, wide) = box_of(case, group), taper(read)
-        each = share(spread, 2, 1)[0]
-        mend = (
-            "no shim" if spread <= row.narrow
-            else f"shim {say.exact(each)} each side at the {wide}" if spread <= 2 * row.narrow else "straighten first"
-        )
+        each = shims(read, box.size[0], row.side)[wide == "back"]
+        todo = {
+            "nothing": "no shim", "shim": f"shim {say.exact(each)} each side at the {wide}",
+            "straighten": "straighten first",
+        }[mend(spread, row)]
         lines.append((
             f"drawer\u00a0{number}", f"front {say.length(read.front)}, back {say.length(read.back)}: "
             f"{say.length(narrowest([read.front, read.back]))} - 2 x {say.exact(row.side)}",
-            f"box {say.length(box.size[0])}; {mend}",
+            f"box {say.length(box.size[0])}; {todo}",
         ))
     return Worked("One case, three heights, from the top down", lines)
+
+
+def limits_worked() -> Worked:
+    """Up to which taper what is done, read off the slide that the lesson begins with, in both units."""
+    both = [limits(slides(unit)[starting_drawer(unit).slide]) for unit in ("in", "mm")]
+    forgiven, shimmed = (
+        f"{Say('in').exact(inch)} ({Say('mm').exact(mm)})" for inch, mm in zip(*both, strict=True)
+    )
+    return Worked(
+        "How much wider one end is, on slides like these",
+        [
+            (f"up to {forgiven}", "the slides forgive it", "no shim"),
+            (f"more, up to {shimmed}", "the wider end is filled out", "shim"),
+            (f"over {shimmed}", "too much for shims", "straighten the case"),
+        ],
+    )
 
 
 def shims_worked(unit: str) -> Worked:
     """How thick the shims of the middle drawer are, at both ends."""
     say, group = Say(unit), f"{ROW} 2"
     read, box = readings(unit)[group], box_of(three_drawers(unit), group).size[0]
-    side = slides()[starting_drawer(unit).slide].side
+    row = slides(unit)[starting_drawer(unit).slide]
     return Worked(
         f"Shims of drawer 2, whose box is {say.length(box)} wide",
         [
-            (f"at the {end}", f"({say.length(opening)} - {say.length(box)}) / 2 - {say.exact(side)}", _thick(each, say))
+            (
+                f"at the {end}", f"({say.length(opening)} - {say.length(box)}) / 2 - {say.exact(row.side)}",
+                _thick(each, row, say),
+            )
             for end, opening, each in zip(
-                ("front", "back"), (read.front, read.back), shims(read, box, side), strict=True
+                ("front", "back"), (read.front, read.back), shims(read, box, row.side), strict=True
             )
         ],
     )
 
 
-def _thick(ticks: int, say: Say) -> str:
-    return say.exact(ticks) if ticks else "nothing"
+def _thick(each: int, row: Slide, say: Say) -> str:
+    """A shim behind each slide; none where both gaps together are what the slides forgive."""
+    if not each:
+        return "nothing"
+    return f"{say.exact(each)}, no shim" if 2 * each <= row.narrow else say.exact(each)
 
 
 def heights_worked(unit: str) -> Worked:
@@ -137,15 +160,15 @@ def heights_worked(unit: str) -> Worked:
 
 def depth_worked(unit: str) -> Worked:
     """How long a slide goes in, with an overlay and with an inset front."""
-    say, row = Say(unit), slides()[starting_drawer(unit).slide]
+    say, row = Say(unit), slides(unit)[starting_drawer(unit).slide]
     depth = read_length("18 1/2 in" if unit == "in" else "460 mm")
     lines = []
     for front in FRONTS[:2]:
         case = drawer(unit, fronts=front, depth=depth)
         box = box_of(case, LOWER)
         before = f" - {say.exact(box.low[1])}" if box.low[1] else ""
-        room = depth - box.low[1] - row.rear_room
-        how = f"{say.length(depth)}{before} - {say.exact(row.rear_room)} = {say.exact(room)}"
+        room = depth - box.low[1] - row.past_box - row.rear_room
+        how = f"{say.length(depth)}{before} - {say.exact(row.setback)} - {say.exact(row.rear_room)} = {say.exact(room)}"
         lines.append((f"{front.split(',')[0]} front", how, f"slide {say.length(box.size[1])}"))
     return Worked(f"The longest slide in {say.length(depth)} of inside depth", lines)
 

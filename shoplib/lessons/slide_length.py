@@ -14,9 +14,10 @@ def _givens(draw: Draw) -> list[Given]:
     inside = draw.tape("I", "inside depth, front edge to back", inch=inch, mm=mm)
     behind = draw.pick("V", "", inch=("3 1/2 in", "4 in"), mm=("90 mm", "100 mm"))
     front = draw.pick("f", "inset front, thickness", inch=("11/16 in", "3/4 in"), mm=("17 mm", "18 mm"))
+    setback = draw.pick("c", "a slide begins behind the front, by", inch=("1/16 in", "1/8 in"), mm=("2 mm", "3 mm"))
     rear = draw.pick("m", "room behind the slide", inch=("1/4 in", "3/8 in"), mm=("6 mm", "10 mm"))
     outside = draw.derived("D", "outside depth of the case", inside.value + behind.value)
-    return [outside, inside, front, rear, _sold(draw), Given("metric", "", int(draw.unit == "mm"), "")]
+    return [outside, inside, front, setback, rear, _sold(draw), Given("metric", "", int(draw.unit == "mm"), "")]
 
 
 def _sold(draw: Draw) -> Given:
@@ -33,13 +34,14 @@ def _sizes(givens: Givens) -> tuple[int, ...]:
 def _right(givens: Givens) -> int:
     wide = 16 * INCH
     case = small_box(
-        wide, wide, unit="mm" if givens["metric"] else "in", depth=givens["I"], inset=givens["f"], rear=givens["m"]
+        wide, wide, unit="mm" if givens["metric"] else "in", depth=givens["I"], inset=givens["f"], rear=givens["m"],
+        setback=givens["c"],
     )
     return part(case, "left box side", 1)
 
 
 def _room(givens: Givens) -> int:
-    return givens["I"] - givens["f"] - givens["m"]
+    return givens["I"] - givens["f"] - givens["c"] - givens["m"]
 
 
 def _nearest(givens: Givens) -> int:
@@ -47,15 +49,15 @@ def _nearest(givens: Givens) -> int:
 
 
 def _by_outside(givens: Givens) -> int:
-    return largest_fitting(_sizes(givens), givens["D"] - givens["f"] - givens["m"]) or 0
+    return largest_fitting(_sizes(givens), givens["D"] - givens["f"] - givens["c"] - givens["m"]) or 0
 
 
 def _working(givens: Givens, say: Say) -> tuple[str, ...]:
     text, room = givens.texts, say.length(_room(givens))
     return (
         f"Outside the case is {text['D']} deep, but a drawer ends before the back: the inside depth counts.",
-        "room = inside depth - inset front - room behind the slide",
-        f"room = {text['I']} - {text['f']} - {text['m']} = {room}",
+        "room = inside depth - inset front - what the slide begins behind it - room behind the slide",
+        f"room = {text['I']} - {text['f']} - {text['c']} - {text['m']} = {room}",
         f"The longest slide that is not longer than {room} is {say.length(_right(givens))}.",
     )
 
@@ -66,8 +68,8 @@ SLIDE_LENGTH = Exercise(
     rung="two steps",
     question=(
         "The case is {D} deep outside; its back stands in front of some pipes, so that it is {I} deep inside, from the "
-        "front edge to the back. The fronts are inset and {f} thick, and {m} stays free behind a slide. Slides are "
-        "sold {sold}. Which length do you buy?"
+        "front edge to the back. The fronts are inset and {f} thick; a slide begins {c} behind them, and {m} stays "
+        "free behind it. Slides are sold {sold}. Which length do you buy?"
     ),
     givens=_givens,
     right=_right,
@@ -90,7 +92,7 @@ SLIDE_LENGTH = Exercise(
     fits="It goes in, with at least {m} free behind it.",
     hints=(
         "Begin with the inside depth, {I}.",
-        "An inset front takes its own thickness, {f}; behind the slide {m} stays free.",
+        "An inset front takes its own thickness, {f}; the slide begins {c} behind it, and {m} stays free at its end.",
         "Take the longest slide that is not longer than that.",
     ),
     working=_working,

@@ -28,17 +28,18 @@ SLIDES = {"in": "side-mount ball-bearing", "mm": "side-mount ball-bearing, metri
 
 def small_box(
     front: int, back: int, *, unit: str = "in", side: int | None = None, rear: int | None = None,
-    stock: int = INCH * 472 // 1000, rabbet: int = INCH // 4, groove: int = INCH // 4, slack: int = INCH // 16,
-    depth: int = 20 * INCH, inset: int = 0,
+    setback: int | None = None, stock: int = INCH * 472 // 1000, rabbet: int = INCH // 4, groove: int = INCH // 4,
+    slack: int = INCH // 16, depth: int = 20 * INCH, inset: int = 0,
 ) -> Cabinet:
     """A case with one drawer, unrounded, in an opening that reads `front` and `back`; all lengths in ticks.
 
-    Slides are the ones of `SLIDES` for the unit, with `side` and `rear` in place of what they take at each side and
-    behind. The case is `depth` deep inside; a front of thickness `inset` stands in the opening, 0 is none. Heights
-    change none of the widths and depths.
+    Slides are the ones of `SLIDES` for the unit, with `side`, `rear` and `setback` in place of what they take at each
+    side, behind and before their front end. The case is `depth` deep inside; a front of thickness `inset` stands in
+    the opening, 0 is none. Heights change none of the widths and depths.
     """
-    row = slide(SLIDES[unit])
-    row = replace(row, side=row.side if side is None else side, rear_room=row.rear_room if rear is None else rear)
+    row = slide(SLIDES[unit], unit)
+    own = {"side": side, "rear_room": rear, "setback": setback}
+    row = replace(row, **{name: size for name, size in own.items() if size is not None})
     sheets = {
         "case": Sheet("case", "plywood", 3 * INCH // 4), "box": Sheet("box", "plywood", stock),
         "thin": Sheet("thin", "plywood", INCH // 5),

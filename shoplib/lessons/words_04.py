@@ -34,7 +34,7 @@ def _across(slide: str, unit: str) -> Scene:
 def _plan(unit: str) -> Scene:
     choices = starting_drawer(unit)
     wide = choices.front + read_length("3/32 in" if unit == "in" else "2.5 mm")
-    return drawer_plan(drawer(unit, back=wide), drawer_style(unit), LOWER, slides()[choices.slide])
+    return drawer_plan(drawer(unit, back=wide), drawer_style(unit), LOWER, slides(unit)[choices.slide])
 
 
 def _opening(_unit: str) -> Scene:

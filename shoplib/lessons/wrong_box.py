@@ -51,7 +51,7 @@ def _too_wide(choices: DrawerChoices, over: int) -> Figure:
     unit = unit_in_use()
     case = solved(choices, unit)
     whole = put_together(case, {FRONT: FRONT.right(case) + over})
-    scene = box_too_wide(case, drawer_style(unit), LOWER, slides()[choices.slide], over)
+    scene = box_too_wide(case, drawer_style(unit), LOWER, slides(unit)[choices.slide], over)
     said = [told for told in whole.says if told.startswith(("the box is", "its"))]
     return _drawn(scene, [f"The dry-fit says: {told}." for told in said])
 

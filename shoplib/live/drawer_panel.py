@@ -22,6 +22,7 @@ from shoplib.live.drawer_project import (
     drawer_rounding,
     kept_project,
     starting_drawer,
+    usual_rabbet,
 )
 from shoplib.live.drawer_says import DEPTH, LOWER, STOCK, findings, short, sum_lengths, sums
 from shoplib.live.keep_group import keep_group
@@ -59,7 +60,7 @@ def drawer_panel(unit: str = "in", folder: Path | None = None) -> Panel:
     >>> panel.message
     'The box is 14 1/2 in wide outside: it goes together dry.'
     """
-    style, start = drawer_style(unit), starting_drawer(unit)
+    style, start, rows = drawer_style(unit), starting_drawer(unit), slides(unit)
     arrow = "1/32 in" if unit == "in" else "0.5 mm"
 
     def length(label: str, ticks: int, inch: tuple[str, str], mm: tuple[str, str], step: str = arrow) -> LengthControl:
@@ -72,7 +73,7 @@ def drawer_panel(unit: str = "in", folder: Path | None = None) -> Panel:
     groups = [
         Group("Two numbers", {
             "front": opening("Opening, at the front"),
-            "slide": choose_one("Slide or runner", slides(), start.slide),
+            "slide": choose_one("Slide or runner", rows, start.slide),
         }),
         Group(READINGS, {"back": opening("Opening, at the back")},
               "Both at the height of the slide. The smaller one decides the box; the other may want shims."),
@@ -111,6 +112,7 @@ def drawer_panel(unit: str = "in", folder: Path | None = None) -> Panel:
     ))
     # Before the panel watches its controls: by the time it follows the front, the front has taken the others along.
     controls["front"].observe(lambda _change: _keep_near_the_front(panel, style), names="ticks")
+    controls["slide"].observe(lambda change: _suit_the_slide(panel, unit, change.old, change.new), names="value")
     panel = Panel("Drawer clearance", groups, work)
     _keep_near_the_front(panel, style)
     _show_what_applies(controls)
@@ -125,8 +127,6 @@ def _asked(values: SimpleNamespace, start: DrawerChoices) -> DrawerChoices:
         asked = replace(asked, back=asked.front)
     if asked.drawers == 1:
         asked = replace(asked, upper_front=asked.front, upper_back=asked.front)
-    if STOCK not in values.opened and slides()[asked.slide].carries == "side strip":
-        asked = replace(asked, rabbet=None)
     return asked
 
 
@@ -142,6 +142,14 @@ def _keep_near_the_front(panel: Panel, style: Style) -> None:
                 control.low, control.high = min(control.low, front), max(control.high, front)
                 control.ticks = control.ticks if near else front
                 control.limit(low, high)
+
+
+def _suit_the_slide(panel: Panel, unit: str, old: str, new: str) -> None:
+    """The corner rabbet goes with what the drawer runs on, as long as it is the usual one."""
+    rabbet = panel.controls["rabbet"]
+    if rabbet.ticks == usual_rabbet(old, unit):
+        with panel.held():
+            rabbet.ticks = usual_rabbet(new, unit)
 
 
 def _show_what_applies(controls: dict) -> None:
@@ -165,7 +173,7 @@ def outcome_of(choices: DrawerChoices, opened: Sequence[str], style: Style) -> O
         raise CannotBuild(_in_panel_words(reason)) from None
     views = [lambda solved: drawer_plan(solved, style, LOWER, project.slides[choices.slide]),
              lambda solved: drawer_across(solved, style)]
-    found = findings(cabinet, slides()[choices.slide], opened)
+    found = findings(cabinet, project.slides[choices.slide], opened)
     (width, _, _), stops = box_of(cabinet, LOWER).size, [each for each in found if each.level == "stop"]
     state = f"{len(stops)} to mend first (Stop)" if stops else "it goes together dry"
     looks = sum(each.level == "warn" for each in found)

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from shoplib.measure import INCH, MM, Style, read_length
+from shoplib.model.drawers import corner_beside
 from shoplib.model.marks import usually
 from shoplib.model.project import (
     Back,
@@ -27,7 +28,7 @@ class DrawerChoices:
     """What the drawer panel asks for; lengths in ticks.
 
     `front` and `back` are the opening as measured at the height of the (lower) drawer, `rabbet` None is what the
-    model takes where nobody chose: half the box side, or a third beside a groove for a runner.
+    model takes where nobody chose: half the box side, or half of what the groove for a runner leaves of it.
     """
 
     front: int
@@ -60,6 +61,17 @@ def starting_drawer(unit: str) -> DrawerChoices:
     return DrawerChoices(
         wide, wide, slide, stock, rabbet, height, above, up, groove, depth, upper_front=wide, upper_back=wide
     )
+
+
+def usual_rabbet(slide: str, unit: str) -> int:
+    """The corner rabbet that the lesson begins with; shallower beside the groove of a runner, as the model takes it.
+
+    >>> usual_rabbet("side-hung wood runner", "in") == INCH // 8, usual_rabbet("undermount", "mm") / MM
+    (True, 5.5)
+    """
+    start, usual = starting_drawer(unit), JointChoice("rabbet")
+    stock = Sheet("box sheet", "plywood", start.stock)
+    return corner_beside(slides(unit)[slide], usual, stock, drawer_rounding(unit)).depth or start.rabbet
 
 
 def drawer_project(choices: DrawerChoices, style: Style) -> Project:
@@ -107,7 +119,7 @@ def drawer_rounding(unit: str) -> int:
 
 def _drawers(choices: DrawerChoices, unit: str) -> Drawers:
     # A box that rides on the shelf needs one under each drawer.
-    shelf = slides()[choices.slide].carries == "shelf" and choices.drawers > 1
+    shelf = slides(unit)[choices.slide].carries == "shelf" and choices.drawers > 1
     return usually(
         Drawers, unit, count=choices.drawers, slide=choices.slide, box_sheet="box sheet", bottom_sheet="thin sheet",
         corner=JointChoice("rabbet", choices.rabbet), bottom_up=choices.bottom_up, bottom_depth=choices.groove,

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from shoplib.checks import check
 from shoplib.checks.shims import find_shims
-from shoplib.draw.beside import box_of, read_of
+from shoplib.draw.beside import box_of, parts_of, read_of, runs_of
 from shoplib.measure import Style, narrowest, write_brief
 from shoplib.model.drawer_fit import beside, front_by_offcut, offcut_over
 from shoplib.model.solved import Cabinet, Finding
@@ -43,8 +43,9 @@ def sums(cabinet: Cabinet, opened: Sequence[str]) -> list[str]:
         )
     if DEPTH in opened:
         before, deep, behind, inside = others.pop(0)
+        runs = _runs(cabinet)
         told.append(
-            f"before the box + box + room behind = inside depth: {setting(before, style)} + "
+            f"before the {runs} + {runs} + room behind it = inside depth: {setting(before, style)} + "
             f"{write_brief(deep, style)} + {setting(behind, style)} = {write_brief(inside, style)}"
         )
     return told
@@ -69,11 +70,17 @@ def sum_lengths(cabinet: Cabinet, opened: Sequence[str]) -> list[tuple[tuple[str
         ))
     if DEPTH in opened:
         back = cabinet.by_name["back"].box.low[1]
+        what, (start, end) = _runs(cabinet), runs_of(cabinet, LOWER)
         found.append((
-            ("before the box", box.low[1]), ("box, depth", box.size[1]), ("room behind the box", back - box.high[1]),
-            ("inside depth", back),
+            (f"before the {what}", start), (f"{what}, {'length' if what == 'slide' else 'depth'}", end - start),
+            (f"room behind the {what}", back - end), ("inside depth", back),
         ))
     return found
+
+
+def _runs(cabinet: Cabinet) -> str:
+    """What must have its room in depth: the slides, or the box where it runs on wood."""
+    return "slide" if parts_of(cabinet, LOWER)[1] else "box"
 
 
 _OTHERS = ("as measured", "sheets", "readings", "diagonals", "joints")
@@ -90,7 +97,7 @@ def findings(cabinet: Cabinet, row: Slide, opened: Sequence[str]) -> tuple[Findi
         found.setdefault((each.check, each.level, each.amount), replace(each, text=_told(each.text, cabinet)))
     read = cabinet.project.measured.openings
     for group, one in read.items():
-        for each in find_shims(group, one, row, cabinet.style):
+        for each in find_shims(group, one, _held(cabinet, group, row), row, cabinet.style):
             found[each.check, group] = replace(each, text=_told(each.text, cabinet))
     if STOCK in opened:
         found["offcut",] = _offcut(cabinet)
@@ -98,6 +105,12 @@ def findings(cabinet: Cabinet, row: Slide, opened: Sequence[str]) -> tuple[Findi
     if len(set(least)) > 1:
         found["heights",] = _heights(*least, cabinet.style)
     return tuple(found.values())
+
+
+def _held(cabinet: Cabinet, group: str, row: Slide) -> int:
+    """The width that the slides hold: the box outside, or between its sides."""
+    side = next(board.thickness for board in cabinet.groups[group] if board.role == "box side")
+    return box_of(cabinet, group).size[0] - (2 * side if row.holds == "inside" else 0)
 
 
 def _told(text: str, cabinet: Cabinet) -> str:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from shoplib.measure import INCH, narrowest, share, thickest, write_brief
 from shoplib.model.board import BOXES, FRONTS
 from shoplib.model.carcass import Opening
+from shoplib.model.drawer_fit import mend, taper
 from shoplib.model.gathered import Gathered
 from shoplib.model.project import Opening as Reading
 from shoplib.model.project import Project
@@ -170,18 +171,16 @@ def judge_taper(project: Project, bay: Opening, name: str, slide: Slide, gathere
     read = project.measured.openings.get(name)
     if read is None or far_off([read.front, read.back], bay.right - bay.left) > STRANGE:
         return
-    spread = abs(read.front - read.back)
-    if spread <= slide.narrow:
+    (spread, wide), style = taper(read), project.style
+    what = mend(spread, slide)
+    if what == "nothing":
         return
-    wide, style = ("back" if read.back > read.front else "front"), project.style
-    mend = (
-        f"shim the slides at the {wide}"
-        if spread <= 2 * slide.narrow
-        else f"straighten {_movable(bay)} before the slides go in"
-    )
+    todo = f"shim the slides at the {wide}"
+    if what == "straighten":
+        todo = f"straighten {_movable(bay)} before the slides go in"
     text = (
         f"{name}: the opening is {write_brief(spread, style)} wider at the {wide} than at the other end, "
-        f"and the slide allows {write_brief(slide.narrow, style)}; {mend}."
+        f"and the slide allows {write_brief(slide.narrow, style)}; {todo}."
     )
     uprights = (bay.left_upright.name, bay.right_upright.name)
     gathered.findings.append(Finding("as measured", "warn", uprights, text, spread))

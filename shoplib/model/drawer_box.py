@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from shoplib.measure import largest_fitting, narrowest, share, thickest, to_step, write_length
+from shoplib.measure import largest_fitting, narrowest, share, thickest, to_step, write_brief, write_length
 from shoplib.measure.traced import named
 from shoplib.model.assembly import Assembly
 from shoplib.model.blank import BOX_SIDE, FACING, LEVEL, Blank
@@ -42,9 +42,17 @@ def box_width(opening: int, slide: Slide, stock: int, step: int) -> int:
 def box_depth(room: int, slide: Slide, step: int, key: str, style_text: str) -> int:
     """How deep the box is: the largest slide that fits, or all the room for a runner cut to length.
 
-    `room` is from the rear of the front to the back. Raises ImpossibleProject where no slide fits.
+    `room` is from the rear of the front (or the front edge) to what stands behind. A bought slide takes its setback
+    of it too: it begins that far behind the front, and what must stay free, stays free behind the slide. Raises
+    ImpossibleProject where no slide fits.
+
+    >>> from shoplib.tables.slides import slide
+    >>> from shoplib.measure import MM
+    >>> row = slide("side-mount ball-bearing, metric lengths", "mm")
+    >>> [box_depth(room * MM, row, MM, "", "") // MM for room in (457, 458)]  # 450 + 2 + 6 = 458
+    [400, 450]
     """
-    left = room - slide.rear_room
+    left = room - slide.past_box - slide.rear_room
     depth = largest_fitting(slide.lengths, left) if slide.lengths else to_step(left, step, "down")
     if depth is None or depth <= 0:
         raise ImpossibleProject(
@@ -75,7 +83,7 @@ def place_box(
     if slide.largest_side is not None and stock > slide.largest_side:
         raise ImpossibleProject(
             f"{key}.box_sheet",
-            f'"{slide.name}" takes sides up to {write_length(slide.largest_side, project.style)}; choose thinner stock',
+            f'"{slide.name}" takes sides up to {write_brief(slide.largest_side, project.style)}; choose thinner stock',
         )
     made = _as_made(project, group, 2 * (stock - gain(rule.corner, stock)))
     width = named(made[0] or box_width(opening[1] - opening[0], slide, stock, project.step), f"box width, {group}")

@@ -1,8 +1,14 @@
 """A drawer box in its opening: room beside it, shims, the offcut that stands for a sum, an opening out of square."""
 
+from typing import Literal
+
 from shoplib.measure import narrowest, share
 from shoplib.measure.traced import named
 from shoplib.model.project import Opening
+from shoplib.tables.slides import Slide
+
+SHIMMED = 2
+"""A taper of up to so many times what its slide forgives is shimmed, a larger one not: common practice, no source."""
 
 
 def beside(opening: int, box: int) -> int:
@@ -17,8 +23,9 @@ def beside(opening: int, box: int) -> int:
 def shims(read: Opening, box: int, side: int) -> tuple[int, int]:
     """What is put behind each of the two slides at the front and at the back, so that both just reach the box.
 
-    `read` is the opening as measured, `side` what one slide takes. Each shim is half of what the opening has
-    over box and slides at that end (common practice, no source). Less than nothing says that the end is too narrow.
+    `read` is the opening as measured, `box` the width that the slides hold, `side` what one slide takes. Each shim is
+    half of what the opening has over box and slides at that end (common practice, no source). Less than nothing says
+    that the end is too narrow.
 
     >>> shims(Opening(1600, 1612), 1500, 50)
     (0, 6)
@@ -37,6 +44,31 @@ def taper(read: Opening) -> tuple[int, str]:
     if read.back > read.front:
         return read.back - least, "back"
     return read.front - least, "front" if read.front > read.back else ""
+
+
+def limits(slide: Slide) -> tuple[int, int]:
+    """The taper up to which the slide forgives it, and that up to which it is shimmed.
+
+    >>> from shoplib.measure import INCH
+    >>> from shoplib.tables.slides import slide
+    >>> [INCH // most for most in limits(slide("side-mount ball-bearing"))]
+    [16, 8]
+    """
+    return slide.narrow, SHIMMED * slide.narrow
+
+
+def mend(spread: int, slide: Slide) -> Literal["nothing", "shim", "straighten"]:
+    """What is done about a taper of `spread` before this slide goes in.
+
+    >>> from shoplib.measure import INCH
+    >>> from shoplib.tables.slides import slide
+    >>> [mend(INCH * n // 32, slide("side-mount ball-bearing")) for n in (2, 3, 4, 5)]
+    ['nothing', 'shim', 'shim', 'straighten']
+    """
+    forgiven, shimmed = limits(slide)
+    if spread <= forgiven:
+        return "nothing"
+    return "shim" if spread <= shimmed else "straighten"
 
 
 def front_by_offcut(box: int, stock: int) -> int:

@@ -65,7 +65,7 @@ def add_drawers(
     slide = slide_row(project, rule.slide, f"{key}.slide")
     _check_rule(rule, slide, key)
     stock = sheet_of(project, rule.box_sheet, f"{key}.box_sheet")
-    rule = replace(rule, corner=corner_beside(slide, rule.corner, stock))
+    rule = replace(rule, corner=corner_beside(slide, rule.corner, stock, project.step))
     rows = column(rule, project, shell, bay.name, key)
     for index, low in enumerate(rows.between, 1):
         _add_between(assembly, project, bay, rule, index, low, rear, key, gathered)
@@ -87,19 +87,22 @@ def add_drawers(
                 _add_front(assembly, project, part, group, (x, row.front), box["front"], key, gathered)
 
 
-def corner_beside(slide: Slide, corner: JointChoice, stock: Sheet) -> JointChoice:
+def corner_beside(slide: Slide, corner: JointChoice, stock: Sheet, step: int) -> JointChoice:
     """The corner of a box with its depth, where none was given and a runner's groove lies behind the cut.
 
-    A third of the side then, not half: the groove takes another third from the other face, and a sound
-    third is left where the two cross.
+    Half of what the groove leaves then, down to a whole step, not half of the side: as much sound wood or more is
+    left where the two cross.
 
+    >>> from shoplib.measure import MM
     >>> from shoplib.tables.slides import slide
-    >>> corner_beside(slide("side-hung wood runner"), JointChoice("rabbet"), Sheet("box sheet", "plywood", 12)).depth
-    4
+    >>> row, stock = slide("side-hung wood runner", "mm"), Sheet("box sheet", "plywood", 12 * MM)
+    >>> corner_beside(row, JointChoice("rabbet"), stock, MM // 2).depth / MM  # (12 - 5) / 2
+    3.5
     """
     if corner.kind == "butt" or corner.depth is not None or slide.carries != "side strip":
         return corner
-    return replace(corner, depth=share(stock.thickness, 3, 1)[0])
+    depth = share(stock.thickness - slide.groove_depth, 2, step)[0]
+    return replace(corner, depth=depth) if depth > 0 else corner  # where nothing is left, the groove is refused
 
 
 def _share_of_opening(bay: Opening, place: int, across: int) -> Opening:
@@ -182,7 +185,7 @@ def _add_drawer(
         _check_spacer(project, spacer, group, key)
         gathered.spacers.append((f"{group}: under the slide, above the bottom", spacer))
     elif slide.carries == "side strip":
-        side_runners(assembly, bay, box, place, slide, group, key)
+        side_runners(assembly, bay, box, place, slide, group, key, project.step)
     elif slide.carries == "strip below":
         runners_below(assembly, bay, place, slide, y[1], group, key)
     gathered.travel.append(Travel(group, (0, -(place.y[1] - place.y[0] - slide.travel_lost), 0)))

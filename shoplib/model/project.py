@@ -309,7 +309,12 @@ NOTHING_MEASURED = Measured()
 class Project:
     """A whole project. `rounding` is the step that free positions are rounded to (its own style's).
 
-    `slides` are the rows of the table that its drawers and pull-outs choose from.
+    `slides` are the rows that its drawers and pull-outs choose from; left out, the table's in the unit of the style.
+
+    >>> from shoplib.measure import MM_STYLE
+    >>> project = Project("case", MM_STYLE, {}, Size(), Carcass("ply"))
+    >>> project.slides["side-hung wood runner"].play == MM
+    True
     """
 
     name: str
@@ -325,7 +330,12 @@ class Project:
     edging: tuple[Edging, ...] = ()
     measured: Measured = NOTHING_MEASURED
     rounding: int | None = None
-    slides: dict[str, Slide] = field(default_factory=slides)
+    slides: dict[str, Slide] = field(default_factory=dict)
+
+    def __post_init__(self) -> None:
+        """Take the rows of the table where none are given."""
+        if not self.slides:
+            object.__setattr__(self, "slides", slides(self.style.unit))
 
     @property
     def step(self) -> int:

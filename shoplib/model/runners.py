@@ -52,13 +52,23 @@ def slide_pair(
 
 
 def side_runners(
-    assembly: Assembly, bay: Opening, box: dict[str, Blank], place: BoxPlace, slide: Slide, group: str, key: str
+    assembly: Assembly,
+    bay: Opening,
+    box: dict[str, Blank],
+    place: BoxPlace,
+    slide: Slide,
+    group: str,
+    key: str,
+    step: int,
 ) -> None:
-    """A runner on each upright, in a groove along the outside of each box side; the groove rides on it."""
+    """A runner on each upright, in a groove along the outside of each box side; the groove rides on it.
+
+    The groove lies in the middle of the side's height, down to whole steps above its lower edge: a fence is set to it.
+    """
     thick = slide.side + slide.groove_depth - slide.play
     stock = runner_stock(slide, thick)
     tall = slide.height + slide.play
-    low = place.z[0] + share(place.z[1] - place.z[0] - tall, 2, 1)[0]
+    low = place.z[0] + share(place.z[1] - place.z[0] - tall, 2, step)[0]
     if low <= place.z[0] or slide.groove_depth >= box["left"].sheet.thickness:
         raise ImpossibleProject(f"{key}.slide", f'the box sides are too small for the groove of a "{slide.name}"')
     z = (low + slide.play, low + tall)

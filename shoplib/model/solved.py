@@ -134,7 +134,7 @@ class Cabinet:
     @property
     def slides(self) -> dict[str, Slide]:
         """The rows that its drawers and pull-outs chose from."""
-        return slides() if self.project is None else self.project.slides
+        return slides(self.style.unit) if self.project is None else self.project.slides
 
     @cached_property
     def by_name(self) -> dict[str, Board]:

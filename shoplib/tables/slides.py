@@ -12,7 +12,7 @@ DATA = Path(__file__).resolve().parents[2] / "data"
 
 @dataclass(frozen=True, slots=True)
 class Slide:
-    """One row, lengths in ticks; the file explains each column.
+    """One row in one unit, lengths in ticks; the file explains each column.
 
     >>> slide("side-mount ball-bearing").side * 2 == read_length("1 in")
     True
@@ -38,25 +38,40 @@ class Slide:
     strip_width: int = 0
     play: int = 0
 
+    @property
+    def past_box(self) -> int:
+        """How far it reaches behind the box: bought, it is as long as the box and begins `setback` behind its front.
+
+        >>> slide("undermount", "mm").past_box == read_length("3 mm"), slide("side-hung wood runner").past_box
+        (True, 0)
+        """
+        return self.setback if self.carries == "hardware" else 0
+
 
 _TEXT = {"name", "source", "carries", "holds"}
 
 
 @cache
-def slides() -> dict[str, Slide]:
-    """Every row by name.
+def slides(unit: str = "in") -> dict[str, Slide]:
+    """Every row by name, as it is where lengths are shown in this unit ("in" or "mm").
 
-    >>> "undermount" in slides()
+    >>> slides("mm")["side-hung wood runner"].play == read_length("1 mm")
     True
     """
     with (DATA / "slides.toml").open("rb") as file:
         rows = tomllib.load(file)["slide"]
-    return {row["name"]: Slide(**{key: _value(key, value) for key, value in row.items()}) for row in rows}
+    return {row["name"]: _slide(row, unit) for row in rows}
 
 
-def slide(name: str) -> Slide:
-    """The row of that name; KeyError where there is none."""
-    return slides()[name]
+def slide(name: str, unit: str = "in") -> Slide:
+    """The row of that name in this unit; KeyError where there is none."""
+    return slides(unit)[name]
+
+
+def _slide(row: dict, unit: str) -> Slide:
+    usual = {key: value for key, value in row.items() if key != "mm"}
+    values = usual | row["mm"] if unit == "mm" else usual
+    return Slide(**{key: _value(key, value) for key, value in values.items()})
 
 
 def _value(key: str, value: str | list[str]) -> str | int | tuple[int, ...]:

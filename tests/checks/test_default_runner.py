@@ -7,7 +7,7 @@ import pytest
 
 from shoplib.checks import check
 from shoplib.documents.project_file import read_project
-from shoplib.measure import INCH
+from shoplib.measure import INCH, MM
 from shoplib.model.cabinet import solve
 from shoplib.model.project import JointChoice
 from shoplib.tables.slides import slide
@@ -30,7 +30,11 @@ def test_a_corner_of_no_given_depth_goes_with_the_groove_of_the_runner(kind):
     assert [f.text for f in check(cabinet) if f.level == "stop"] == []
     side = cabinet.by_name["bay 1 drawer 1 left box side"]
     groove = next(cut for cut in side.cuts if "runner" in cut.for_board)
-    assert groove.high[2] - groove.low[2] == slide("side-hung wood runner").groove_depth <= side.thickness / 3
+    deep = groove.high[2] - groove.low[2]
+    assert deep == slide("side-hung wood runner").groove_depth <= side.thickness / 2
+    corner = max((cut.high[2] - cut.low[2] for cut in side.cuts if "box front" in cut.for_board), default=0)
+    assert corner > 0 or kind == "butt"
+    assert side.thickness - deep - corner >= 3 * MM  # what still holds: common practice, no source
 
 
 def test_a_rabbet_of_half_the_side_behind_the_groove_is_a_stop():

@@ -1,21 +1,24 @@
 """Slides with the wrong room, and fittings that no screw suits."""
 
 from dataclasses import replace
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
 
 from shoplib.checks.overlap import find_overlaps
 from shoplib.checks.screws import find_meeting_screws, find_missing_screws
-from shoplib.checks.slide_room import find_wrong_slide_room
+from shoplib.checks.slide_room import find_too_little_behind, find_wrong_slide_room
 from shoplib.documents.project_file import read_project
 from shoplib.measure import INCH, MM, read_length
 from shoplib.model.board import Board
 from shoplib.model.cabinet import solve
 from shoplib.model.placement import Placement
-from shoplib.model.project import JointChoice, Project
+from shoplib.model.project import Back, JointChoice, Measured, PartSize, Project, Size
 from shoplib.model.solved import Cabinet
 from shoplib.tables.slides import slide
+from tests.model.plain_case import IN, drawer_case, exact
+from tests.model.plain_case import MM as MILLIMETRES
 
 UNDER_BENCH = Path(__file__).parents[2] / "data" / "projects" / "under_bench_case.toml"
 
@@ -132,3 +135,59 @@ def test_metric_slides_take_their_tenths(case: Cabinet) -> None:
     plan = read_project(UNDER_BENCH.with_name("rolling_stand.toml"))
     (found,) = find_wrong_slide_room(moved_side(solve(plan), 10 * MM))
     assert "its slides take 25.4 mm for the pair" in found.text
+
+
+UNITS = {"in": (IN, "1/16", "1/4", 18), "mm": (MILLIMETRES, "2", "6", 450)}
+"""Setback, room behind and a length of side-mount slides: common practice, no source."""
+
+
+def with_slide(unit: str, free: str, fronts: str = "overlay") -> tuple[Project, Fraction]:
+    """A case whose back leaves so much free behind a slide as it lies; the box was made as long as the slide."""
+    scale, setback, _, length = UNITS[unit]
+    front = exact("0.721" if unit == "in" else "18.3") if fronts == "inset" else 0
+    inside = front + exact(setback) + length + exact(free)
+    size = Size("inside", scale.of("16" if unit == "in" else "400"), scale.of("7" if unit == "in" else "180"),
+                scale.of(inside))  # fmt: skip
+    plan = drawer_case(scale, fronts=fronts, size=size, carcass={"back": Back("applied", "thin sheet")})
+    sides = {f"bay 1 drawer 1 {side} box side": PartSize(scale.of(length)) for side in ("left", "right")}
+    return replace(plan, measured=Measured(parts=sides)), inside
+
+
+@pytest.mark.parametrize("unit", ["in", "mm"])
+@pytest.mark.parametrize("fronts", ["overlay", "inset", "none"])
+def test_a_slide_that_leaves_too_little_behind_it_is_told(unit: str, fronts: str) -> None:
+    """By hand: inside depth - front - setback - slide, against the room that must stay free."""
+    scale, setback, asked, length = UNITS[unit]
+    enough, _ = with_slide(unit, asked, fronts)
+    assert find_too_little_behind(solve(enough)) == ()
+    less = exact(asked) - exact(setback)  # as if the slide began at the front
+    plan, _ = with_slide(unit, str(less), fronts)
+    (found,) = find_too_little_behind(solve(plan))
+    assert (found.level, found.amount) == ("warn", scale.of(setback))
+    assert "free behind its slides" in found.text
+    cut_again = replace(plan, measured=Measured())
+    own = solve(cut_again)
+    assert find_too_little_behind(own) == ()
+    assert {h.box.size[1] for h in own.hardware if h.what == "slide"} < {scale.of(size) for size in range(length)}
+
+
+@pytest.mark.parametrize("unit", ["in", "mm"])
+def test_a_slide_that_meets_what_stands_behind_stops_and_the_depth_as_measured_decides(unit: str) -> None:
+    scale, _, asked, _ = UNITS[unit]
+    plan, inside = with_slide(unit, asked)
+    pipe = scale.of(inside - 2 * exact(asked))
+    (found,) = find_too_little_behind(solve(replace(plan, measured=replace(plan.measured, depths={"bay 1": pipe}))))
+    assert (found.level, found.amount) == ("stop", scale.of(2 * exact(asked)))
+
+
+def test_a_box_on_wood_is_counted_by_itself() -> None:
+    """Its runner begins behind the front and ends with the box: the setback takes nothing of the depth."""
+    rule = {"slide": "side-hung wood runner", "corner": JointChoice("butt")}
+    carcass = {"back": Back("applied", "thin sheet")}
+    plan = drawer_case(MILLIMETRES, fronts="none", rule=rule, thin=["6"], carcass=carcass)
+    solved = solve(plan)
+    side = solved.by_name["bay 1 drawer 1 left box side"]
+    assert solved.by_name["back"].box.low[1] - side.box.high[1] == 6 * MM and find_too_little_behind(solved) == ()
+    made = Measured(parts={side.name: PartSize(side.length + MM)}, depths={})
+    (found,) = find_too_little_behind(solve(replace(plan, measured=made)))
+    assert (found.level, found.amount) == ("warn", MM) and "Make the box 1 mm shorter" in found.text

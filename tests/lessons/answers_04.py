@@ -1,7 +1,8 @@
 """The answers and slips of drawer clearance again, by hand, in exact fractions of a millimetre.
 
 Box = narrowest opening - 2 x slide; front = box - 2 x side + 2 x rabbet; bottom = box - 2 x side + 2 x groove -
-slack; slide = the longest that fits (common practice, no source). They know nothing of the project's model.
+slack; slide = the longest in inside depth - inset front - setback - room behind (common practice, no source). They
+know nothing of the project's model.
 """
 
 from fractions import Fraction
@@ -36,10 +37,10 @@ def by_hand_04(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[st
             }
         case "04-slide-length":
             sold = SOLD["mm" if all(size.denominator == 1 for size in g.values()) else "in"]
-            room = g["I"] - g["f"] - g["m"]
+            room = g["I"] - g["f"] - g["c"] - g["m"]
             return max(size for size in sold if size <= room), {
                 "nearest": min(sold, key=lambda size: abs(size - room)),
-                "outside": max(size for size in sold if size <= g["D"] - g["f"] - g["m"]), "room": room,
+                "outside": max(size for size in sold if size <= g["D"] - g["f"] - g["c"] - g["m"]), "room": room,
             }
         case "04-ilses-list":
             return _ilses_list(g)

@@ -51,7 +51,18 @@ def test_each_height_has_the_box_of_its_narrower_reading(unit):
         said = "no shim" if spread <= forgives else "shim " if spread <= 2 * forgives else "straighten"
         assert said in line[2]
         if said == "shim ":
-            assert abs(amounts(line[2])[1] - spread / 2) <= Fraction(1, 100)
+            by_hand = (max(ends) - box) / 2 - slide
+            assert abs(amounts(line[2])[1] - by_hand) <= Fraction(1, 100)
+            front, back = page_04.shims_worked(unit).lines
+            assert amounts(back[2]) == amounts(line[2])[1:] and ("no" in front[2])  # both tables and the panel agree
+
+
+def test_the_page_says_where_the_lines_of_a_taper_lie(unit):
+    """The page against the row of its slide: common practice, no source."""
+    forgiven, shimmed = {"in": ("1/16 in", "1/8 in"), "mm": ("1.5 mm", "3 mm")}[unit]
+    none, shim, straighten = page_04.limits_worked().lines
+    assert forgiven in none[0] and shimmed in shim[0] and shimmed in straighten[0]
+    assert [line[2] for line in (none, shim, straighten)] == ["no shim", "shim", "straighten the case"]
 
 
 def test_the_offcut_is_right_at_half_of_the_side_alone(unit):
@@ -72,6 +83,9 @@ def test_slides_are_the_longest_that_go_in(unit):
     sold = range(10, 30, 2) if unit == "in" else range(250, 750, 50)
     for line in (overlay, inset):
         room, slide = amounts(line[1])[-1], amounts(line[2])[0]
+        depth, *off, comes_to = amounts(line[1])
+        assert abs(depth - sum(off) - comes_to) <= Fraction(254, 20_000)  # half of what calipers show
+        assert len(off) == (2 if line is overlay else 3)  # where the slide begins, the room behind it; an inset front
         assert slide == max(size * (Fraction(254, 10) if unit == "in" else 1) for size in sold
                             if size * (Fraction(254, 10) if unit == "in" else 1) <= room)
     assert overlay[2] != inset[2]

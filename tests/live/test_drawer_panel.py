@@ -91,7 +91,7 @@ def test_the_box_is_the_opening_less_what_the_slide_takes(unit, slide):
     front, back = ("16 1/16", "15 15/16") if unit == "in" else ("403", "401")
     panel.enter("front", front)
     panel.enter("back", back)
-    row, stock = slides()[slide], panel.controls["stock"].ticks
+    row, stock = slides(unit)[slide], panel.controls["stock"].ticks
     least = read_length(back, unit=unit) - 2 * row.side + (2 * stock if row.holds == "inside" else 0)
     step = INCH // 32 if unit == "in" else MM // 2
     box = read_length(re.match(r"The box is (.+?) wide", panel.message)[1])
@@ -111,8 +111,8 @@ def test_a_taper_is_forgiven_shimmed_or_straightened(unit):
     panel.enter("back", forgiven)
     assert "nothing is shimmed" in text_of(panel, "shims") and "(Look)" not in panel.message
     panel.enter("back", shimmed)
-    each = {"in": "3/64 in", "mm": "1.25 mm"}[unit]
-    assert f"at the back: {each} behind each slide" in text_of(panel, "shims")
+    each = {"in": "3/64 in", "mm": "1.3 mm"}[unit]  # (16 3/32 - 15) / 2 - 1/2; (402.5 - 374.5) / 2 - 12.7
+    assert f"between case and slide: {each} behind each slide" in text_of(panel, "shims")
     assert "1 to look at (Look)" in panel.message and ">shim<" in panel.outcome.drawings[0].svg
     panel.enter("back", too_much)
     assert "straighten the sides" in text_of(panel, "shims")
@@ -126,6 +126,48 @@ def test_a_wider_back_changes_no_board_and_a_narrower_one_does(unit):
     assert panel.outcome.tables[0].rows == rows
     panel.enter("back", {"in": "15 31/32", "mm": "399"}[unit])
     assert panel.outcome.tables[0].rows != rows
+
+
+@UNITS
+@pytest.mark.parametrize("slide", list(slides()))
+def test_unfolding_with_nothing_moved_changes_nothing_that_is_found(unit, slide):
+    """What is not unfolded yet stands at the numbers that are shown when it is."""
+    panel = drawer_panel(unit)
+    panel.enter("slide", slide)
+    message, rows = panel.message, panel.outcome.tables[0].rows
+    assert message.endswith("it goes together dry.")
+    while panel.opened[-1] != panel.groups[-1].title:
+        panel.unfold()
+        assert (panel.message, panel.outcome.tables[0].rows) == (message, rows), panel.opened[-1]
+
+
+@UNITS
+def test_the_rabbet_goes_with_the_runner_until_it_is_moved(unit):
+    """Half of what the groove leaves, down to a mark: (0.472 - 3/16) / 2 gives 1/8 in, (11.9 - 5) / 2 gives 3 mm."""
+    panel = opened(unit, STOCK)
+    usual, beside = {"in": ("7/32 in", "1/8 in"), "mm": ("5.5 mm", "3 mm")}[unit]
+    rabbet = panel.controls["rabbet"]
+    for slide, text in (("side-hung wood runner", beside), ("undermount", usual), ("side-hung wood runner", beside)):
+        panel.enter("slide", slide)
+        assert rabbet.text == text
+    moved = {"in": "3/16 in", "mm": "4 mm"}[unit]
+    panel.enter("rabbet", moved)
+    panel.enter("slide", "undermount")
+    assert rabbet.text == moved
+
+
+@UNITS
+def test_a_slide_goes_in_where_its_setback_and_its_room_do(unit):
+    """By hand: 450 + 2 + 6 mm, and 18 + 1/16 + 1/4 in; before it was found, 456 mm and 18 1/4 in were enough."""
+    panel = opened(unit, DEPTH)
+    enough, less, slide, shorter = {
+        "in": ("18 5/16", "18 1/4", 18 * INCH, 16 * INCH), "mm": ("458", "456", 450 * MM, 400 * MM)
+    }[unit]
+    for depth, length in ((enough, slide), (less, shorter)):
+        panel.enter("depth", depth)
+        *terms, total = amounts(panel.outcome.sums[-1])
+        assert terms[1] * MM == length and sum(terms) == total
+        assert terms[2] >= (6 if unit == "mm" else Fraction(254, 40))
 
 
 def test_one_offcut_is_right_where_the_rabbet_is_half_of_the_measured_side():

@@ -14,16 +14,17 @@ from shoplib.model.project import (
     Base,
     Bay,
     JointChoice,
+    PullOut,
     Pulls,
     Rail,
 )
-from tests.model.plain_case import MM, Solved, drawer_case, refusal, stops
+from tests.model.plain_case import MM, Solved, a_case, drawer_case, refusal, stops
 
 
 def test_drawers_stop_before_a_rail():
     case = drawer_case(MM, fronts="none", t=["18"], carcass={"rails": (Rail(MM.of(80)),)}, rule={"count": 3})
     solved = Solved(case, MM)
-    # 500 less the rail's 18 less the slide's 6 mm of rear room leaves 476: slides of 450 mm.
+    # 500 less the rail's 18 less the slide's 2 mm of setback and 6 mm of rear room leaves 474: slides of 450 mm.
     assert solved.size("bay 1 drawer 1 left box side", 1) == 450
     shallow = replace(case, size=replace(case.size, depth=MM.of(470)))
     assert Solved(shallow, MM).size("bay 1 drawer 1 left box side", 1) == 400
@@ -78,13 +79,33 @@ def test_a_front_wider_than_its_sheet_stops():
 
 
 def test_an_inset_front_and_the_rear_room_come_off_the_slide():
-    """Largest that fits inside depth - rear room - front: 500 - 6 - 18.3 = 475.7 mm gives 450."""
+    """Largest that fits inside depth - front - setback - rear room: 500 - 18.3 - 2 - 6 = 473.7 mm gives 450."""
     inset = Solved(drawer_case(MM, t=["18"], f=["18.3"], gap="3"), MM)
     assert inset.size("bay 1 drawer 1 left box side", 1) == 450
-    short = drawer_case(MM, t=["18"], f=["18.3"], gap="3", size=(600, 760, "474.25"))
+    short = drawer_case(MM, t=["18"], f=["18.3"], gap="3", size=(600, 760, "476.25"))
     assert Solved(short, MM).size("bay 1 drawer 1 left box side", 1) == 400  # 449.95 is 0.05 mm too little
     slide = next(piece for piece in inset.cabinet.hardware if piece.what == "slide")
     assert MM.back(slide.box.low[1]) * 10 == 183 + 20  # set back by 2 mm behind the front
+
+
+@pytest.mark.parametrize(("slide", "least"), [(MM.slide, 458), ("undermount", 463), ("undermount, inset", 481)])
+def test_a_slide_takes_its_setback_of_the_depth(slide, least):
+    """450 + 2 + 6 and 450 + 3 + 10 mm (rows of the table), and an inset front of 18 mm."""
+    inset, name = "inset" in slide, slide.removesuffix(", inset")
+    for depth, expected in ((least, 450), (least - 1, 400)):
+        solved = Solved(drawer_case(MM, fronts="inset" if inset else "none", f=["18"], size=(600, 760, depth), rule={
+            "slide": name}), MM)  # fmt: skip
+        assert solved.size("bay 1 drawer 1 left box side", 1) == expected
+        bought = [piece.box for piece in solved.cabinet.hardware if piece.what == "slide"]
+        assert {MM.back(box.size[1]) for box in bought} == {expected}
+        assert max(MM.back(box.high[1]) for box in bought) <= depth - (6 if name == MM.slide else 10)
+
+
+def test_the_panel_of_a_pull_out_is_as_long_as_the_slide_that_goes_in():
+    for depth, expected in ((458, 450), (457, 400)):
+        panel = PullOut(slide=MM.slide, sheet="case sheet")
+        case = a_case(MM, t=["18"], bays=(Bay("pull-out", pull_out=panel),), size=(300, 760, depth))
+        assert Solved(case, MM).size("bay 1 pull-out panel", 1) == expected
 
 
 def test_an_undermount_bottom_stands_up_by_the_recess():

@@ -253,28 +253,32 @@ def test_a_bottom_in_grooves_is_b_less_2s_plus_2q_less_e(unit, s, q, e):
     assert solved.size(name, 1) == deep - s + q - e / 2  # held in front alone; out under the back behind
 
 
-# Lengths and rear room as they stand in data/slides.toml: common practice, no source.
+# Lengths, rear room and setback as they stand in data/slides.toml: common practice, no source.
 LENGTHS = {IN: range(10, 29, 2), MM: range(250, 701, 50)}
 REAR_ROOM = {IN: exact("1/4"), MM: exact(6)}
+SETBACK = {IN: exact("1/16"), MM: exact(2)}
 
 
 @BOTH
 @pytest.mark.parametrize("fronts", ["inset", "overlay", "none"])
 def test_slide_length_is_the_largest_that_fits_the_inside_depth(unit, fronts):
-    """Inside depth less rear room, less the front where it is inset; one step short gives the next below."""
+    """Inside depth less setback and rear room, less the front where it is inset; one step short gives the next."""
     f = exact("0.721" if unit is IN else "18.3")
     thin = exact("0.204" if unit is IN else "5.9")
     wanted = 16 if unit is IN else 400
     back = Back("rabbet", "thin sheet", unit.of("1/4" if unit is IN else 6))
     for short in (0, unit.step, -unit.step, -1):
-        depth = wanted + REAR_ROOM[unit] + (0 if fronts == "none" else f) + thin - short
+        depth = wanted + SETBACK[unit] + REAR_ROOM[unit] + (0 if fronts == "none" else f) + thin - short
         case = drawer_case(unit, fronts=fronts, size=usual_size(unit, depth=depth), carcass={"back": back})
         solved = Solved(case, unit)
-        inside = depth - thin - (f if fronts != "none" else 0) - REAR_ROOM[unit]
+        inside = depth - thin - (f if fronts != "none" else 0) - SETBACK[unit] - REAR_ROOM[unit]
         expected = max(length for length in LENGTHS[unit] if length <= inside)
         assert expected == (wanted if short <= 0 else LENGTHS[unit][LENGTHS[unit].index(wanted) - 1])
         assert solved.size("bay 1 drawer 1 left box side", 1) == expected
         assert {unit.back(h.box.size[1]) for h in solved.cabinet.hardware if h.what == "slide"} == {expected}
+        (end,) = {unit.back(h.box.high[1]) for h in solved.cabinet.hardware if h.what == "slide"}
+        free = solved.low("back", 1) - end
+        assert free >= REAR_ROOM[unit] and (short != 0 or free == REAR_ROOM[unit])
 
 
 def test_units_of_these_tests_are_those_of_the_model():

@@ -96,4 +96,4 @@ def test_the_two_slides_of_a_panel_lie_as_far_from_its_upper_as_from_its_lower_e
     panel = solved.by_name["bay 1 pull-out panel"].box
     lower, upper = (piece.box for piece in solved.hardware if piece.what == "slide")
     assert lower.low[2] - panel.low[2] == panel.high[2] - upper.high[2] > 0
-    assert {box.size[2] for box in (lower, upper)} == {slide(MM.slide).height}
+    assert {box.size[2] for box in (lower, upper)} == {slide(MM.slide, "mm").height}
