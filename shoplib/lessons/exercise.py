@@ -105,7 +105,8 @@ class Exercise:
     `right` is the answer in ticks, computed from the givens as they are shown. `effect` says what a
     wrong answer would do in the shop, `fits` what the right one does. `working` gives the lines of
     the solution. An answer within `tolerance` (ticks) is right. `caliper` says that the answer is a
-    caliper reading, not a mark on a rule. A new `version` gives every learner new numbers.
+    caliper reading, not a mark on a rule; `zero` that one of the slips comes to nothing, so that 0 is an answer.
+    A new `version` gives every learner new numbers.
     """
 
     id: str
@@ -121,6 +122,7 @@ class Exercise:
     working: Callable[[Givens, Say], tuple[str, ...]]
     tolerance: Twin
     caliper: bool = False
+    zero: bool = False
     version: int = 1
 
     def apart(self, givens: Givens, unit: str) -> bool:
@@ -130,4 +132,5 @@ class Exercise:
         """
         values = sorted([self.right(givens), *(slip.rule(givens) for slip in self.misconceptions)])
         least = 3 * self.tolerance.of(unit)
-        return values[0] > 0 and all(above - below > least for below, above in pairwise(values))
+        some = values[0] > 0 or (self.zero and values[0] == 0)
+        return some and all(above - below > least for below, above in pairwise(values))

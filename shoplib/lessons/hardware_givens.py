@@ -24,15 +24,24 @@ def slide_height(draw: Draw) -> Given:
     return draw.pick("h", "slides, height", inch=("1 3/4 in",), mm=("45 mm",))
 
 
+def case_depth(draw: Draw) -> Given:
+    """`D`, the depth of a case, which stands in no sum of a setback."""
+    return draw.tape("D", "case, depth", inch=("16 in", "24 in", "1/4 in"), mm=("400 mm", "600 mm", "5 mm"))
+
+
 def clearance(draw: Draw) -> Given:
     """`c`, how far behind the front the sheet of a slide wants it."""
-    sizes = {"inch": ("1/16 in", "1/8 in", "5/32 in", "3/16 in"), "mm": ("2 mm", "2.5 mm", "3 mm")}
+    sizes = {"inch": ("3/32 in", "1/8 in", "5/32 in", "3/16 in"), "mm": ("2 mm", "2.5 mm", "3 mm")}
     return draw.pick("c", "slide behind the front, by its sheet", **sizes)
 
 
 def front_as_measured(draw: Draw) -> Given:
-    """`t`, the mean of the caliper readings of fronts, so far under the name of their sheet that it matters."""
-    ranges = {"inch": ("0.640 in", "0.678 in", "0.001 in"), "mm": ("16.9 mm", "17.38 mm", "0.01 mm")}
+    """`t`, the mean of the caliper readings of fronts, so far under the name of their sheet that it matters.
+
+    In inches a sheet that PS 1 would call 23/32 in (0.688 to 0.750 in) and that is often sold as 3/4 in (common
+    practice, no source); in millimetres one of 18 mm at the thin end.
+    """
+    ranges = {"inch": ("0.690 in", "0.700 in", "0.001 in"), "mm": ("17.1 mm", "17.38 mm", "0.01 mm")}
     return draw.reading("t", "fronts, mean of the readings", **ranges)
 
 

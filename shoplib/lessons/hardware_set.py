@@ -29,35 +29,46 @@ def _givens(draw: Draw) -> list[Given]:
         draw.derived("v", "lowest box, lower edge above the bottom", rows["g"].value + room.value),
         draw.derived("H", "boxes, height", box),
         sheet_as_sold(draw),
-        draw.pick("t", "fronts, as measured", inch=("41/64 in", "43/64 in"), mm=("16.9 mm", "17.1 mm", "17.3 mm")),
-        draw.pick("c", "slide behind the front, by its sheet", inch=("1/16 in", "1/8 in"), mm=("2 mm", "3 mm")),
+        draw.pick("t", "fronts, as measured", inch=("11/16 in",), mm=("17.1 mm", "17.2 mm", "17.3 mm")),
+        draw.pick("c", "slide behind the front, by its sheet", inch=("3/32 in", "5/32 in"), mm=("2 mm", "3 mm")),
     ]
 
 
 def _case(givens: Givens) -> Cabinet:
-    """The case with its slides as they are marked on the left side, the spacers between them, and the gauge."""
+    """The case with its slides as they are marked on the left side, a spacer to each from the bottom, and the gauge.
+
+    While slides are set, no lower one is in the way, for they begin with the top one. So that all can be seen at once,
+    the spacers stand side by side from front to back, each under a piece of its own slide.
+    """
     case = small_hardware(
         kind="inset", front_height=givens["f"], gap=givens["g"], slide_height=givens["h"], front=givens["t"],
         setback=givens["c"], below=givens["r"],
     )
     boards = [board for board in case.boards if board.group == "case"]
-    floor, gaps = case.by_name["bottom"].box.high[2], []
-    for number, place in enumerate(lower_edges(case), 1):
-        low, high = place.fitting.box.low, place.fitting.box.high
+    floor, gaps, places = case.by_name["bottom"].box.high[2], [], lower_edges(case)
+    for number, place in enumerate(places, 1):
+        slide = _part(place.fitting.box, number, len(places))
+        low, high = slide.low, slide.high
         spacer = Box((low[0], low[1] + INCH, floor), (high[0], high[1] - INCH, low[2]))
-        boards += [_piece(f"spacer {number}", spacer, _UP), _piece(f"slide {number}", place.fitting.box, _UP, "runner")]
+        boards += [_piece(f"spacer {number}", spacer, _UP), _piece(f"slide {number}", slide, _UP, "runner")]
         gaps.append(Gap((f"spacer {number}", f"slide {number}"), "z", 0))
         if number == 1:
             gauge = Box((low[0], low[1] - place.setback, low[2]), (high[0], low[1], high[2]))
             boards.append(_piece("gauge", gauge, _BACK))
             gaps.append(Gap(("gauge", "slide 1"), "y", 0))
-        floor = high[2]
     kept = {board.name for board in boards}
     joints = tuple(joint for joint in case.joints if {joint.enters, joint.receives} <= kept)
     return replace(
         case, boards=tuple(boards), joints=joints, gaps=tuple(gaps), hardware=(), travel=(), sums=(), findings=(),
         spacers=(), waiting=(), project=None,
     )
+
+
+def _part(box: Box, number: int, parts: int) -> Box:
+    """One of so many equal parts of a slide, counted from its front end."""
+    (x0, y0, z0), (x1, y1, z1) = box.low, box.high
+    long = share(y1 - y0, parts, 1)[0]
+    return Box((x0, y0 + (number - 1) * long, z0), (x1, y0 + number * long, z1))
 
 
 def _piece(name: str, box: Box, axes: tuple[str, str, str], role: str = "") -> Board:
@@ -102,22 +113,52 @@ LOWEST = Asked(
     _lowest_lines,
 )
 
-BETWEEN = Asked(
-    "between", "Spacers between two slides", "length", ("spacer 2", "spacer 3"), "z",
+def _step(givens: Givens, say: Say) -> str:
+    return say.length(givens["f"] + givens["g"])
+
+
+def _step_line(givens: Givens, say: Say) -> str:
+    text = givens.texts
+    return f"from slide to slide, lower edge to lower edge: {text['f']} + {text['g']} = {_step(givens, say)}"
+
+
+SECOND = Asked(
+    "second", "Spacer under the second slide", "length", ("spacer 2",), "z",
     (
         Misconception(
-            "between-slide-forgotten", lambda g: g["f"] + g["g"],
-            "That goes from lower edge to lower edge.", "The slide below takes {h} of it.",
+            "second-gap-forgotten", lambda g: _lowest(g) + g["f"],
+            "That leaves the gap between the fronts out.", "How far is it from one front to the next?",
         ),
         Misconception(
-            "between-gap-forgotten", lambda g: g["f"] - g["h"],
-            "That leaves the gap between the fronts out.", "How far is it from one front to the next?",
+            "second-stacked", lambda g: g["f"] + g["g"] - g["h"],
+            "That is a piece that would stand on the slide below.", "From where is every spacer counted?",
         ),
     ),
     lambda g, say: (
-        f"from slide to slide, lower edge to lower edge: {g.texts['f']} + {g.texts['g']} = "
-        f"{say.length(g['f'] + g['g'])}",
-        f"spacer = {say.length(g['f'] + g['g'])} - {g.texts['h']} = {say.length(g['f'] + g['g'] - g['h'])}",
+        _step_line(g, say),
+        f"second spacer = {say.length(_lowest(g))} + {_step(g, say)} = {say.length(_lowest(g) + g['f'] + g['g'])}",
+    ),
+)
+
+THIRD = Asked(
+    "third", "Spacer under the third slide", "length", ("spacer 3",), "z",
+    (
+        Misconception(
+            "third-gaps-forgotten", lambda g: _lowest(g) + 2 * g["f"],
+            "That leaves the gaps between the fronts out.", "How far is it from one front to the next?",
+        ),
+        Misconception(
+            "third-one-gap", lambda g: _lowest(g) + 2 * g["f"] + g["g"],
+            "That counts one gap only.", "How many gaps lie between the first front and the third?",
+        ),
+        Misconception(
+            "third-middle", lambda g: _lowest(g) + 2 * (g["f"] + g["g"]) + _half(g["h"]),
+            "That goes to the middle of the slide.", "The spacer ends where the slide begins.",
+        ),
+    ),
+    lambda g, say: (
+        f"third spacer = {say.length(_lowest(g))} + 2 x {_step(g, say)} = "
+        f"{say.length(_lowest(g) + 2 * (g['f'] + g['g']))}",
     ),
 )
 
@@ -147,18 +188,20 @@ SPACER_SET = SetExercise(
     question=(
         "Three equal inset fronts {f} high, gap {g} everywhere. Each box is {H} high, the lowest begins {v} above the "
         "bottom, and a slide {h} high lies in the middle of each box side. Fronts measure {t}, and the sheet of the "
-        "slide wants it {c} behind them. Here spacers are stacked: one under the lowest slide, one more on each slide "
-        "below the next; a gauge sets them all back from the front edge. Each slide is held where its line is on the "
-        "plan."
+        "slide wants it {c} behind them. The case lies on its side: every spacer goes from the inside of the bottom to "
+        "the lower edge of its slide, and a gauge sets all slides back from the front edge. Each slide is held where "
+        "its line is on the plan; so that all three can be seen, they are drawn as short pieces, side by side."
     ),
     givens=_givens,
     case=_case,
-    asked=(LOWEST, BETWEEN, GAUGE),
+    asked=(LOWEST, SECOND, THIRD, GAUGE),
+    version=2,
     view=View(FROM_RIGHT, "spacer 1"),
-    fits="The spacers fill the spaces between the slides, on the left side and then on the right.",
+    fits="Every spacer just reaches from the bottom to its slide, on the left side and then on the right.",
     hints=(
         "Begin with the box: how much of its side stays free below the slide?",
-        "From one slide to the next it is one front and one gap; the slide below takes its own height of that.",
+        "From one slide to the next, lower edge to lower edge, it is one front and one gap.",
+        "All are counted from the bottom: the lowest spacer, and one such step more for each slide.",
         "The gauge: the front as it measures, and what the sheet of the slide asks for.",
     ),
 )

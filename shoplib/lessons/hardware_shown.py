@@ -9,11 +9,18 @@ from shoplib.draw.scene import Scene
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.exercise import Givens
 from shoplib.lessons.figure import Figure
-from shoplib.lessons.hardware_set import BETWEEN, SPACER_SET
+from shoplib.lessons.hardware_set import SECOND, SPACER_SET, THIRD
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.together import put_together
 from shoplib.live.hardware_panel import hardware_style
-from shoplib.live.hardware_project import KINDS, TOOLS, HardwareChoices, hardware_project, setting_step, starting_hardware
+from shoplib.live.hardware_project import (
+    KINDS,
+    TOOLS,
+    HardwareChoices,
+    hardware_project,
+    setting_step,
+    starting_hardware,
+)
 from shoplib.live.tool_list import read_tools
 from shoplib.model.cabinet import solve
 from shoplib.model.hardware_places import FrontScrew, front_screw
@@ -112,8 +119,8 @@ def gap_forgotten() -> Figure:
     unit = unit_in_use()
     givens = Givens(SPACER_SET.givens(Draw("a case of the page", unit)))
     case = replace(SPACER_SET.case(givens), style=hardware_style(unit))
-    slip = next(slip for slip in BETWEEN.slips if slip.id == "between-gap-forgotten")
-    built = put_together(case, {BETWEEN: slip.rule(givens)})
+    slips = {asked: next(slip for slip in asked.slips if "forgotten" in slip.id) for asked in (SECOND, THIRD)}
+    built = put_together(case, {asked: slip.rule(givens) for asked, slip in slips.items()})
     scene = dry_fit(built.built, case, built.misfits, SPACER_SET.view)
     return _drawn(scene, [f"The dry-fit says: {told}." for told in built.says])
 

@@ -82,7 +82,7 @@ def judge(
     `unit` is the learner's, "in" or "mm". `assumed` is the unit printed beside a field, which applies
     to text that has none. Whatever the answer is, there is feedback; nothing is raised.
     """
-    read = read_answer(answer, unit, assumed)
+    read = read_answer(answer, unit, assumed, exercise.zero)
     return read if isinstance(read, Feedback) else _judge_number(exercise, givens, unit, read.shown, read.ticks)
 
 
@@ -93,15 +93,15 @@ class Read(NamedTuple):
     shown: str
 
 
-def read_answer(answer: object, unit: str, assumed: str | None = None) -> Read | Feedback:
-    """The length that was given, or what to say where it is none."""
+def read_answer(answer: object, unit: str, assumed: str | None = None, zero: bool = False) -> Read | Feedback:
+    """The length that was given, or what to say where it is none; `zero` says that nothing at all is one too."""
     if answer is None or answer is Ellipsis or (isinstance(answer, str) and answer.strip() in _PLACEHOLDERS):
         look = f"Work it out on paper, then type a length, such as {_EXAMPLE[unit]}."
         return Feedback(NOT_TRIED, NOT_TRIED, "There is no answer yet.", "", look)
     if isinstance(answer, Number) and not isinstance(answer, bool):
         return _without_unit(answer, unit)
     try:
-        given = read_length(answer, what="Your answer", unit=assumed)
+        given = read_length(answer, what="Your answer", unit=assumed, zero=zero)
     except LengthError as error:
         return _unreadable(answer, unit, str(error))
     shown = _shown(answer)

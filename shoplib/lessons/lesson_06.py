@@ -3,6 +3,7 @@
 from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception
 from shoplib.lessons.hardware_effects import hole_off, setback_off, spacer_off
 from shoplib.lessons.hardware_givens import (
+    case_depth,
     clearance,
     front_as_measured,
     front_gap,
@@ -90,12 +91,17 @@ SETBACK = Exercise(
     title="Behind an inset front",
     rung="one step",
     question=(
-        "Inset fronts of a sheet sold as {T} measure {t}. The sheet of the slide wants it {c} behind the front. How "
-        "far behind the front edge of the side does the slide begin?"
+        "In a case {D} deep, inset fronts of a sheet sold as {T} measure {t}. The sheet of the slide wants it {c} "
+        "behind the front. How far behind the front edge of the side does the slide begin?"
     ),
-    givens=lambda draw: [sheet_as_sold(draw), front_as_measured(draw), clearance(draw)],
+    givens=lambda draw: [case_depth(draw), sheet_as_sold(draw), front_as_measured(draw), clearance(draw)],
     right=_setback,
     misconceptions=(
+        Misconception(
+            "at-the-edge", lambda g: 0,
+            "That begins at the front edge itself.", "The slide begins behind the front: where does the front stand?",
+            lambda g, off, say: "The front would meet the slide, and stand out by all that belongs before it.",
+        ),
         Misconception(
             "like-overlay", lambda g: g["c"],
             "That is what the sheet of the slide asks for, with no front before it.",
@@ -117,10 +123,12 @@ SETBACK = Exercise(
         "First the front, {t}, then what the sheet of the slide asks for.",
     ),
     working=lambda g, say: (
-        f"setback = front + clearance of the slide; {g.texts['T']} is only the name of the sheet.",
+        f"setback = front + clearance of the slide; {g.texts['T']} is only the name of the sheet, and the "
+        f"{g.texts['D']} of the case stand in no sum.",
         f"setback = {g.texts['t']} + {g.texts['c']} = {say.exact(_setback(g))}",
     ),
     tolerance=RULE,
+    zero=True,
 )
 
 

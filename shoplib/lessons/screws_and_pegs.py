@@ -4,7 +4,7 @@ from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twi
 from shoplib.lessons.hardware_effects import pegs_off, screw_off
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
-from shoplib.lessons.usual_givens import sheet_as_measured, sheet_as_sold
+from shoplib.lessons.usual_givens import sheet_as_sold
 from shoplib.measure import INCH, MM, share
 from shoplib.model.screw_room import room_for_screw
 from shoplib.model.tool_row import tool_row
@@ -17,11 +17,12 @@ RULE = Twin(INCH // 64, MM // 5)
 
 
 def _wood(draw: Draw) -> list[Given]:
-    read = {"inch": ("0.455 in", "0.480 in", "0.001 in"), "mm": ("11.2 mm", "11.8 mm", "0.01 mm")}
+    read = {"inch": ("0.469 in", "0.480 in", "0.001 in"), "mm": ("11.3 mm", "11.8 mm", "0.01 mm")}
+    front = {"inch": ("0.690 in", "0.711 in", "0.001 in"), "mm": ("17.2 mm", "17.5 mm", "0.01 mm")}
     return [
         draw.pick("B", "box sheet, as sold", inch=("1/2 in",), mm=("12 mm",)),
         draw.reading("b", "box front, thinnest reading", **read),
-        sheet_as_sold(draw), sheet_as_measured(draw),
+        sheet_as_sold(draw), draw.reading("t", "front, thinnest reading", **front),
         draw.pick("e", "wood to stay before the point", inch=("1/8 in",), mm=("3 mm",)),
     ]
 
@@ -35,8 +36,9 @@ SCREW = Exercise(
     title="The longest screw",
     rung="two steps",
     question=(
-        "From inside a box, a screw goes through the box front, sold as {B} and {b} by the calipers, into a front sold "
-        "as {T} and {t} by the calipers. {e} of wood is to stay before its point. How long may it be at most?"
+        "From inside a box, a screw goes through the box front, sold as {B} and at its thinnest {b} by the calipers, "
+        "into a front sold as {T} and at its thinnest {t}. {e} of wood is to stay before its point. How long may it "
+        "be at most?"
     ),
     givens=_wood,
     right=_longest,
@@ -62,7 +64,7 @@ SCREW = Exercise(
     fits="Take the next shorter length that is sold.",
     hints=(
         "What wood lies between the head of the screw and the face that is seen?",
-        "Box front and front, as the calipers read. Of that, {e} must stay whole.",
+        "Box front and front, each at its thinnest reading. Of that, {e} must stay whole.",
     ),
     working=lambda g, say: (
         f"{g.texts['B']} and {g.texts['T']} are only the names of the sheets.",

@@ -16,8 +16,13 @@ def case_width(draw: Draw) -> Given:
 
 
 def sheet_as_sold(draw: Draw) -> Given:
-    """`T`, the thickness that a sheet is sold by."""
-    return draw.pick("T", "sheet, sold as", inch=("3/4 in",), mm=("18 mm",))
+    """`T`, the thickness that a sheet is sold by.
+
+    PS 1 would call a sheet of 0.695 to 0.712 in a 23/32 in; but much imported sheet of that thickness is sold as 3/4 in
+    (common practice, no source), and 23/32 is so near to it that no sum could tell which of the two was used.
+    """
+    what = "sheet, sold as (imported, it often measures about 0.70 in)" if draw.unit == "in" else "sheet, sold as"
+    return draw.pick("T", what, inch=("3/4 in",), mm=("18 mm",))
 
 
 def sheet_as_measured(draw: Draw) -> Given:

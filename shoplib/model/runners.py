@@ -19,7 +19,7 @@ def screw_into(board: Blank, use: str, count: int, unit: str, before: int = 0) -
     """The longest screw that keeps its row's spare wood before the point, or None where none does.
 
     `before` is what the screw passes through first: the longest is before + thickness - spare, both at their
-    thinnest readings, for there the point comes through first. `unit` is that of the project: its shop buys such screws.
+    thinnest readings, for there the point comes through first. `unit` is that of the project.
     """
     row = screws(unit)[use]
     length = largest_fitting(row.lengths, room_for_screw(before, board.sheet.thinnest, row.spare))

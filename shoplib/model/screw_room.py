@@ -1,6 +1,6 @@
 """The room that a screw has: how long it may be before its point comes through, and the wood that it fills."""
 
-from shoplib.measure import INCH, MM, read_length, share
+from shoplib.measure import INCH, read_length, share
 from shoplib.model.box import Box
 from shoplib.model.solved import Hardware, Screw
 

@@ -90,4 +90,4 @@ def test_an_exercise_wrong_and_then_right(page):
 
 
 def test_spacers_and_gauge_wrong_and_then_right(page):
-    whole_set_wrong_then_right(page, SPACER_SET, "between-gap-forgotten")
+    whole_set_wrong_then_right(page, SPACER_SET, "second-gap-forgotten")

@@ -22,7 +22,7 @@ from shoplib.documents.project_file import read_project
 from shoplib.documents.riding import riding
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
-from shoplib.measure import INCH, LengthError, read_length
+from shoplib.measure import LengthError
 from shoplib.model.board import Hole
 from shoplib.model.box import Box
 from shoplib.model.cabinet import solve

@@ -15,7 +15,10 @@ def by_hand_06(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[st
             assert high - between == between - low
             return between, {"lowest": low, "step": between - low, "top": high}
         case "06-setback":
-            return g["t"] + g["c"], {"like-overlay": g["c"], "front-only": g["t"], "nominal": g["T"] + g["c"]}
+            return g["t"] + g["c"], {
+                "at-the-edge": Fraction(0), "like-overlay": g["c"], "front-only": g["t"],
+                "nominal": g["T"] + g["c"],
+            }
         case "06-spacer":
             assert g["s"] == g["g"] + (g["f"] - g["h"]) / 2  # alike above and below the slide
             right = g["s"] + 2 * (g["f"] + g["g"])
@@ -59,9 +62,12 @@ def _tess_list(g: dict[str, Fraction]) -> tuple[Fraction, dict[str, Fraction]]:
 def spacer_set(g: dict[str, Fraction]) -> tuple[dict[str, Fraction], dict[str, tuple[str, Fraction]]]:
     """The lengths of the spacers and the gauge, and for each slip the size it is about and what it comes to."""
     rest, step = g["H"] - g["h"], g["f"] + g["g"]
-    return {"lowest": g["v"] + rest / 2, "between": step - g["h"], "gauge": g["t"] + g["c"]}, {
+    low = g["v"] + rest / 2
+    return {"lowest": low, "second": low + step, "third": low + 2 * step, "gauge": g["t"] + g["c"]}, {
         "lowest-middle": ("lowest", g["v"] + g["H"] / 2), "lowest-box": ("lowest", g["v"]),
-        "lowest-not-halved": ("lowest", g["v"] + rest), "between-slide-forgotten": ("between", step),
-        "between-gap-forgotten": ("between", g["f"] - g["h"]), "gauge-overlay": ("gauge", g["c"]),
+        "lowest-not-halved": ("lowest", g["v"] + rest), "second-gap-forgotten": ("second", low + g["f"]),
+        "second-stacked": ("second", step - g["h"]),
+        "third-gaps-forgotten": ("third", low + 2 * g["f"]), "third-one-gap": ("third", low + 2 * step - g["g"]),
+        "third-middle": ("third", low + 2 * step + g["h"] / 2), "gauge-overlay": ("gauge", g["c"]),
         "gauge-front-only": ("gauge", g["t"]), "gauge-nominal": ("gauge", g["T"] + g["c"]),
     }

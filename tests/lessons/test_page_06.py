@@ -1,7 +1,8 @@
 """What the page on hardware layout shows, against sums by hand in exact fractions of a millimetre.
 
 Spacer k = first + (k - 1) (front + gap); setback = front + what the slide's row says; holes (L - p) / 2 and one pitch
-further; longest screw s + f - 1/8 in (3 mm), of a slide t - 1/16 in (1.5 mm); space (W - sum of widths) / (n + 1) (common practice, no source).
+further; longest screw s + f - 1/8 in (3 mm), of a slide t - 1/16 in (1.5 mm); space (W - sum of widths) / (n + 1)
+(common practice, no source).
 """
 
 import base64
@@ -31,7 +32,10 @@ SIZES = {
            "P": "500 mm"},
 }
 TOOLS = {"in": (Fraction(9, 8), 3, Fraction(9, 4), Fraction(3, 2)), "mm": tuple(map(Fraction, (28, 76, 56, 38)))}
-SOLD = {"in": [Fraction(eighths, 8) * Fraction(254, 10) for eighths in (5, 6, 8, 10, 12)], "mm": [16, 20, 25, 30, 35, 40]}
+SOLD = {
+    "in": [Fraction(eighths, 8) * Fraction(254, 10) for eighths in (5, 6, 8, 10, 12)],
+    "mm": [16, 20, 25, 30, 35, 40],
+}
 FOR_SLIDES = {"in": [Fraction(eighths, 8) * Fraction(254, 10) for eighths in (3, 4, 5)], "mm": [10, 12, 16]}
 SPARE = {"in": Fraction(254, 80), "mm": 3}
 SPARE_OF_SLIDES = {"in": Fraction(254, 160), "mm": Fraction(3, 2)}

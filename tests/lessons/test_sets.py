@@ -281,7 +281,7 @@ def test_no_feedback_and_no_hint_holds_a_right_size(whole_set, unit, posed_to):
         posed = posed_to(whole_set, learner, unit)
         given = set(posed.givens.texts.values())
         sizes = {text.split(" (")[0] for text in posed.answer.values()} - given
-        whole = re.compile("|".join(rf"(?<![\d./]){re.escape(size)}(?![\d/.])" for size in sizes))
+        whole = re.compile("|".join(rf"(?<![\d./])(?<!\d ){re.escape(size)}(?![\d/.])" for size in sizes))
         for one in whole_set.asked:
             for wrong in (*(slip.rule(posed.givens) for slip in one.slips), planned(posed)[one.name] + 9 * MM, 3 * MM):
                 feedback = check(posed, **{one.name: wrong})
