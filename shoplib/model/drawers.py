@@ -175,7 +175,7 @@ def _add_drawer(
 ) -> dict[str, Blank]:
     """The box of a drawer and what it runs on; `room` is its x span as built, and its y span."""
     x, y = room
-    place = place_box(project, rule, slide, x, _cell(row, slide, shell.floor, project.step), y, group, key)
+    place = place_box(project, rule, slide, x, _cell(row, slide, shell.floor, project.step, group), y, group, key)
     box = add_box(assembly, project, rule, slide, place, group, key)
     if slide.carries == "hardware":
         pair = slide_pair(bay, box, place, slide, group, project.step, project.style.unit)
@@ -237,15 +237,16 @@ def _front_screws(front: Blank, box_front: Blank, group: str, unit: str) -> Hard
     return Hardware("front screws", box_front.name, group, box_front.box, "", (screw,) if screw else ())
 
 
-def _cell(row: Row, slide: Slide, floor: int, step: int) -> Span:
+def _cell(row: Row, slide: Slide, floor: int, step: int, group: str) -> Span:
     """The height that a box may use: hidden by its front, and inside its opening.
 
-    A box on slides or runners begins whole steps above the bottom, which its spacer is cut to.
+    A box on slides or runners begins whole steps above the bottom, which its spacer is cut to. Both heights are named
+    as they are measured in the case, from the bottom up, so that a working can be followed with a rule in hand.
     """
     if slide.carries == "shelf":
         return row.opening
     front = row.front or row.opening
-    low = thickest([front[0], row.opening[0]])
-    high = narrowest([front[1], row.opening[1]])
-    lowest = floor + to_step(low + slide.below - floor, step, "up") - slide.below
-    return (named(lowest, "height where the box may begin"), named(high, "height where the box must end"))
+    low = thickest([front[0] - floor, row.opening[0] - floor])
+    high = narrowest([front[1] - floor, row.opening[1] - floor])
+    foot = named(to_step(low + slide.below, step, "up"), f"lower edge of the box of {group} above the bottom")
+    return (floor + foot - slide.below, floor + named(high, f"height that the box of {group} must stay below"))

@@ -1,6 +1,7 @@
 """What a drawer runs on: bought slides as hardware, wood runners and kickers as boards, and their screws."""
 
 from shoplib.measure import largest_fitting, share
+from shoplib.measure.traced import named
 from shoplib.model.assembly import Assembly
 from shoplib.model.blank import BOX_SIDE, FLAT_STRIP, Blank
 from shoplib.model.board import BOXES
@@ -34,7 +35,8 @@ def slide_pair(
     Beside it they lie in the middle of its height, down to whole steps above its lower edge. Under it no screw
     goes into a box side: the box lies on them, and their sheet says how it is held.
     """
-    middle = place.z[0] + share(place.z[1] - place.z[0] - slide.height, 2, step)[0]
+    beneath = share(place.z[1] - place.z[0] - slide.height, 2, step)[0]
+    middle = place.z[0] + named(beneath, f"lower edge of the slide of {group} above that of its box")
     low = middle if slide.holds == "outside" else place.z[0] - slide.height
     high = low + slide.height
     length = place.y[1] - place.y[0]

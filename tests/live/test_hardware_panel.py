@@ -295,3 +295,21 @@ def test_no_height_and_number_of_drawers_gives_a_spacer_of_less_than_nothing(uni
                 assert not [row for row in panel.outcome.tables[0].rows if "-" in row[1]], panel.message
                 assert ("Stop" in panel.message) == any(each.level == "stop" for each in panel.outcome.findings)
     assert built > 40
+
+
+@UNITS
+@pytest.mark.parametrize("kind", KINDS)
+def test_the_working_of_a_spacer_begins_with_one_sum_of_two_numbers(unit, kind):
+    """How high the box begins, and how high on it the slide: what a rule in the case can check (no source)."""
+    panel = hardware_panel(unit)
+    panel.enter("kind", kind)
+    step = INCH // 64 if unit == "in" else MM // 2
+    for number, spacer in enumerate(column(panel, 0, 1)):
+        first, *longer = panel.outcome.why(f"spacer/{number}/1")
+        group = f"bay 1 drawer {number + 1}"
+        size = rf"((?:\d+ )?[\d./]+ {unit})"
+        box = re.search(rf"lower edge of the box of {group} above the bottom {size}", first)
+        slide = re.search(rf"lower edge of the slide of {group} above that of its box {size}", first)
+        assert first.count(" + ") == 1 and " - " not in first and "of:" not in first
+        assert read_length(box[1]) + read_length(slide[1]) == spacer and read_length(box[1]) % step == 0
+        assert longer and any(f"case height {panel.controls['height'].text}" in line for line in longer)
