@@ -101,12 +101,17 @@ def _outside(sheet: Sheet, limits: PlywoodLimits, outside: list[int]) -> Finding
 
 
 def _other_name(sheet: Sheet) -> str:
-    """The PS 1 name nearest to the sheet's mean that allows every reading, where there is one."""
+    """The PS 1 name nearest to the sheet's mean that allows every reading, where there is one.
+
+    A sheet is often sold by the round name above its own, 23/32 in as 3/4 in (common practice, no source).
+    """
     may_be = [row for row in plywood_limits().values() if all(row.least <= r <= row.greatest for r in sheet.readings)]
     if not may_be:
         return ""
     nearest = min(may_be, key=lambda row: abs(row.nominal - sheet.thickness))
-    return f"; {write_length(nearest.nominal, INCH_STYLE)} would allow what was read"
+    sold = write_length(sheet.nominal, INCH_STYLE)
+    often = f", and is often sold as {sold}" if nearest.nominal < sheet.nominal else ""
+    return f"; {write_length(nearest.nominal, INCH_STYLE)} would allow what was read{often}"
 
 
 def _inches(ticks: int) -> str:

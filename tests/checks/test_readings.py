@@ -101,7 +101,7 @@ def test_a_reading_outside_is_named_with_its_limits():
 def test_a_sheet_that_keeps_the_limits_of_another_name_is_told_which():
     """0.703 in is the label thickness that PS 1 prints for 23/32 in."""
     (finding,) = found(inches("3/4"), "0.703", "0.699")
-    assert finding.text.endswith("than its name says; 23/32 in would allow what was read.")
+    assert finding.text.endswith("than its name says; 23/32 in would allow what was read, and is often sold as 3/4 in.")
     assert found(inches("23/32"), "0.703", "0.699") == ()
 
 
