@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, Style, to_step, write_length
+from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, Style, to_step, write_brief, write_length
 
 UNIT_WORDS = {"in": "inches", "mm": "millimetres"}
 
@@ -38,8 +38,8 @@ class Say:
         return INCH_STYLE if self.unit == "in" else MM_STYLE
 
     def length(self, ticks: int) -> str:
-        """The length as a rule shows it, with the exact rest in brackets."""
-        return caliper_text(ticks, self.unit) if self.caliper else write_length(ticks, self.style)
+        """The length as a rule shows it; a rest that a shop could still set follows in brackets."""
+        return caliper_text(ticks, self.unit) if self.caliper else write_brief(ticks, self.style)
 
     def exact(self, ticks: int) -> str:
         """A length between two steps of a sum: as the calipers write it where a rule cannot show it."""

@@ -8,13 +8,14 @@ from types import SimpleNamespace
 from shoplib.draw.asking import dimension
 from shoplib.draw.corners import corner_row
 from shoplib.draw.pen import draw
-from shoplib.lists.cut_words import cut_words
+from shoplib.lists.cut_words import channel_ways, cut_words
 from shoplib.lists.writing import Writing
 from shoplib.live.joint_panel import joint_style
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
+from shoplib.live.why import workings
 from shoplib.measure import INCH, MM, Style
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Carcass, ImpossibleProject, JointChoice, Project, Size
@@ -118,6 +119,10 @@ SIZES: tuple[tuple[str, Callable[[Cabinet], int]], ...] = (
 """The sizes that are compared: the boards, and the room inside, which stays."""
 
 
+CUT_BOARDS = ("left side", "bottom")
+"""The boards whose cuts are compared: one of two that are alike."""
+
+
 def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
     """Solve the case four times and set the four side by side; raises CannotBuild in the words of the controls."""
     projects = [corner_project(corner, choices, style) for corner in CORNERS]
@@ -130,7 +135,7 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
     sizes = [(what, *(write.length(size(case)) for case in cases)) for what, size in SIZES]
     head = ("What", *CORNERS)
     cuts = [
-        (corner, *(_cuts(case, name, write) for name in ("left side", "bottom")))
+        (corner, *(_cuts(case, name, write) for name in CUT_BOARDS))
         for corner, case in zip(CORNERS, cases, strict=True)
     ]
     scene = corner_row(list(zip(CORNERS, cases, strict=True)), style)
@@ -142,6 +147,8 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
             if kind == "table":
                 what, size = SIZES[int(number)]
                 return working(size(known[int(place) - 1]), what, style)
+            if kind == "cuts":
+                return workings(_cut_sizes(known[int(number)], CUT_BOARDS[int(place) - 1]), style)
             asked = corner_row(list(zip(CORNERS, known, strict=True)), style)
         except (ValueError, IndexError):
             raise LookupError(f"the panel shows no size {name!r}") from None
@@ -152,11 +159,24 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
         [Drawing(scene.title, draw(scene, PICTURE, "drawing/0/"), scene.alt)],
         [
             Table("The cut list: sizes", head, sizes, (1, 2, 3, 4)),
-            Table("The cut list: cuts, width x depth", ("Corner", "In each side", "In bottom and in top"), cuts),
+            Table(
+                "The cut list: cuts, width x depth", ("Corner", "In each side", "In bottom and in top"), cuts, (1, 2),
+                "cuts/",
+            ),
         ],
         message=f"Same outside, same inside; the bottom is {write.length(shortest)} to {write.length(longest)} long.",
         why=why,
     )
+
+
+def _cut_sizes(case: Cabinet, name: str) -> list[tuple[str, int]]:
+    """Width and depth of each kind of cut in a board, in ticks, each after what it is called."""
+    board, found = case.by_name[name], {}
+    for cut in board.cuts:
+        deep, wide, _ = channel_ways(cut, board)
+        for what, way in (("width", wide), ("depth", deep)):
+            found.setdefault((f"{cut.kind}, {what}", int(cut.high[way] - cut.low[way])), cut.high[way] - cut.low[way])
+    return [(called, size) for (called, _), size in found.items()]
 
 
 def _cuts(case: Cabinet, name: str, write: Writing) -> str:

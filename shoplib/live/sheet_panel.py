@@ -28,7 +28,7 @@ from shoplib.measure import (
 from shoplib.measure.traced import leaf
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Finding
-from shoplib.tables.plywood import plywood_limits
+from shoplib.tables.plywood import PlywoodLimits, plywood_limits
 
 PLACES = ("near left", "near right", "far left", "far right")
 
@@ -87,7 +87,7 @@ def sheet_outcome(values: SimpleNamespace, unit: str) -> Outcome:
         [_readings(sheet, read, style), *_standard(nominal, values.sold)],
         findings=(*doubts_about(sheet, style), *unlike_in(sheet, style), *_no_standard(nominal, values.sold)),
         message=f"Sums use the mean, {mean}; a cut that receives the sheet uses the thickest reading, {most}.",
-        why=why_of(lambda: _asked(read), style),
+        why=why_of(lambda: _asked(nominal, read), style),
     )
 
 
@@ -98,26 +98,36 @@ def _readings(sheet: Sheet, read: list[tuple[str, int]], style: Style) -> Table:
     return Table("Caliper readings", ("Where", "Thickness"), cells, (1,))
 
 
-def _asked(read: list[tuple[str, int]]) -> Sizes:
+def _asked(nominal: int, read: list[tuple[str, int]]) -> Sizes:
     """The same choices on readings that carry the names of their places."""
     readings = tuple(leaf(reading, f"reading {place}", "measured") for place, reading in read)
     sheet = Sheet("the sheet", "plywood", readings[0], readings)
     sizes = [*((f"reading {place}", size) for (place, _), size in zip(read, readings, strict=True)),
              ("mean", sheet.thickness), ("thickest", sheet.thickest),
              ("thickest less thinnest", thickest(readings) - narrowest(readings))]
-    return {f"table/{row}/1": size for row, size in enumerate(sizes)}
+    found = {f"table/{row}/1": size for row, size in enumerate(sizes)}
+    for number, (called, row) in enumerate(_rows_of_standard(nominal)):
+        for column, what, limit in ((1, "least", row.least), (2, "greatest", row.greatest)):
+            looked_up = leaf(limit, f"{what} thickness, {called}, in PS 1", "table")
+            found[f"standard/{number}/{column}"] = (what, looked_up)
+    return found
+
+
+def _rows_of_standard(nominal: int) -> list[tuple[str, PlywoodLimits]]:
+    """The limits of PS 1 for a sheet of this name, by how it is finished; none where it has none of that name."""
+    surfaces = (("unsanded", "unsanded, touch-sanded, overlaid"), ("sanded", "sanded"))
+    rows = [(called, plywood_limits(surface).get(nominal)) for surface, called in surfaces]
+    return [(called, row) for called, row in rows if row]
 
 
 def _standard(nominal: int, sold: str) -> list[Table]:
-    """What PS 1 lets a sheet of this name be, by how it is finished; nothing where it has none of that name."""
+    """What PS 1 lets a sheet of this name be."""
     rows = []
-    for surface, called in (("unsanded", "unsanded, touch-sanded, overlaid"), ("sanded", "sanded")):
-        row = plywood_limits(surface).get(nominal)
-        if row:
-            called += "" if row.confidence == "read" else " (worked out from its rule)"
-            rows.append((called, write_measured(row.least, INCH_STYLE), write_measured(row.greatest, INCH_STYLE)))
+    for called, row in _rows_of_standard(nominal):
+        called += "" if row.confidence == "read" else " (worked out from its rule)"
+        rows.append((called, write_measured(row.least, INCH_STYLE), write_measured(row.greatest, INCH_STYLE)))
     head, title = ("Surface", "Least", "Greatest"), f"What PS 1, a plywood standard, allows a sheet called {sold}"
-    return [Table(title, head, rows, name="standard/")] if rows else []
+    return [Table(title, head, rows, (1, 2), "standard/")] if rows else []
 
 
 def _no_standard(nominal: int, sold: str) -> tuple[Finding, ...]:

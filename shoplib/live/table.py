@@ -15,8 +15,8 @@ LEVELS = {"stop": ("■", "Stop"), "warn": ("▲", "Look"), "note": ("●", "Not
 class Table:
     """A table of text: the first cell of each row names the row.
 
-    The cells of the columns `asked` can be picked to ask why; the name of a cell is the row and the column,
-    counted from 0, after `name`.
+    The cells of the columns `asked` that hold a number can be picked to ask why; the name of a cell is the row and
+    the column, counted from 0, after `name`.
     """
 
     caption: str
@@ -40,7 +40,7 @@ class Table:
         )
 
     def _cell(self, row: int, column: int, text: str) -> str:
-        if column not in self.asked:
+        if column not in self.asked or not any(sign.isdigit() for sign in text):
             return escape(text)
         said = f"{text}, {self.head[column].lower()} of {self.rows[row][0]}: why?"
         ask = f"{self.name}{row}/{column}"

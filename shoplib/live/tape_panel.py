@@ -53,7 +53,7 @@ def tape_panel(unit: str = "in") -> Panel:
 
 def tape_outcome(values: SimpleNamespace, unit: str) -> Outcome:
     """What the panel shows: `pointer` in ticks, `marks` and `halves` as their controls offer them."""
-    style = Style.of(unit, values.marks)
+    style, whole = Style.of(unit, values.marks), [INCH_STYLE, MM_STYLE] if unit == "in" else [MM_STYLE, INCH_STYLE]
     scenes = [tape(values.pointer, style, "pointer")]
     tables: list[Table] = []
     if len(values.opened) > 1:
@@ -64,8 +64,13 @@ def tape_outcome(values: SimpleNamespace, unit: str) -> Outcome:
         [_drawing(number, scene) for number, scene in enumerate(scenes)],
         tables,
         message=tape_words(values.pointer, style),
-        why=why_of(lambda: _asked(values, scenes, style), INCH_STYLE if unit == "in" else MM_STYLE),
+        why=lambda name: why_of(lambda: _asked(values, scenes, style), whole[_in_other_unit(name)])(name),
     )
+
+
+def _in_other_unit(name: str) -> bool:
+    """Whether the size of that name stands in the column of the other unit."""
+    return name.startswith("table/") and name.endswith("/2")
 
 
 def halved(ticks: int, times: int) -> list[tuple[str, int]]:
@@ -82,7 +87,7 @@ def halved(ticks: int, times: int) -> list[tuple[str, int]]:
 
 def _asked(values: SimpleNamespace, scenes: list[Scene], style: Style) -> Sizes:
     rows = halved(leaf(values.pointer, "pointer"), _TIMES[values.halves])
-    found = {f"table/{number}/1": row for number, row in enumerate(rows)}
+    found = {f"table/{number}/{column}": row for number, row in enumerate(rows) for column in (1, 2)}
     drawn = [rows[0], rows[-1]]
     for number, scene in enumerate(scenes):
         found |= dimensions(scene, number, _steps(to_step(int(drawn[number][1]), style.step), style))
@@ -101,7 +106,7 @@ def _table(rows: list[tuple[str, int]], unit: str) -> Table:
     columns = [("In inches", _inches), ("In millimetres", _millimetres)]
     (first, own), (second, other) = columns if unit == "in" else columns[::-1]
     cells = [(name, own(ticks), other(ticks)) for name, ticks in rows]
-    return Table("Halves, in both units", ("Length", first, second), cells, (1,))
+    return Table("Halves, in both units", ("Length", first, second), cells, (1, 2))
 
 
 def _inches(ticks: int) -> str:
