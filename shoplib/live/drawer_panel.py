@@ -94,7 +94,7 @@ def drawer_panel(unit: str = "in", folder: Path | None = None) -> Panel:
         Group(DEPTH, {
             "depth": length("Inside depth, front edge to back", start.depth, ("8 in", "32 in"), ("200 mm", "800 mm")),
             "fronts": choose_one("Front", FRONTS),
-        }, "An inset front takes its thickness off the depth. A slide begins a little behind it, and wants room behind."),
+        }, "An inset front takes its thickness off the depth. A slide begins a bit behind it, and wants room behind."),
         Group(SECOND, {
             "drawers": choose_one("Drawers in the opening", (1, 2)),
             "upper_front": opening("At the height of the upper one, at the front"),
