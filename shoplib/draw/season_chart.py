@@ -33,7 +33,7 @@ def season_chart(season: Season, style: Style) -> str:
     grown = [season.grown(humid) for humid in HUMIDITIES]
     for axes, name, sizes in (
         (above, "height of front", [season.height + more for more in grown]),
-        (below, "gap beside it", [season.gap - more for more in grown]),
+        (below, "gap beside it", [season.gap_at(humid) for humid in HUMIDITIES]),
     ):
         values = [float(Fraction(int(size), one)) for size in sizes]
         axes.plot(list(HUMIDITIES), values, color=_INK, linewidth=2)

@@ -21,7 +21,7 @@ def season_view(season: Season, style: Style) -> Scene:
     """
     grown = [season.grown(humid) for humid in HUMIDITIES]
     heights = [season.height + more for more in grown]
-    gaps = [season.gap - more for more in grown]
+    gaps = [season.gap_at(humid) for humid in HUMIDITIES]
     unit = "inches" if style.unit == "in" else "mm"
     items = [
         *_chart(season, style, HIGH + BAND, heights, [], f"height of the front, {unit}"),
@@ -34,7 +34,7 @@ def season_view(season: Season, style: Style) -> Scene:
         season_alt(season, style),
         (0, 0, WIDE, 2 * (HIGH + BAND)),
         tuple(items),
-        ("Across: relative humidity of the room, %. Under the dashed line the fronts touch.",),
+        ("Across: relative humidity of the room, %. Under the dashed line the gap is closed.",),
     )
 
 
@@ -100,7 +100,7 @@ def season_alt(season: Season, style: Style) -> str:
     ends = []
     for name, humid in (("driest", season.driest), ("dampest", season.dampest)):
         more = season.grown(humid)
-        gap = season.gap - more
+        gap = season.gap_at(humid)
         told = f"{_sized(gap, style)} wide" if gap > 0 else "closed"
         ends.append(f"At its {name}, {humid} %, the front is {_sized(season.height + more, style)} high and "
                     f"the gap {told}.")

@@ -8,7 +8,7 @@ def reading_off(_givens: Givens, off: int, say: Say) -> str:
     """An opening taken to be `off` wider (minus: narrower) than where it is narrowest."""
     by = say.amount(off)
     if off > 0:
-        return f"The front would be {by} too wide where the opening is narrowest: its gaps there would be gone."
+        return f"The front would be {by} too wide where the opening is narrowest: its gaps there would lack as much."
     return f"The front would be {by} narrower than it need be, and that would stand open beside it."
 
 

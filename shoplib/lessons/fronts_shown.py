@@ -50,9 +50,9 @@ def face(chosen: FrontChoices, unit: str) -> Face:
 
 
 def solid_front(unit: str) -> Season:
-    """One solid front of the worked example, through the year."""
+    """A solid front of the worked example and the gap to another like it, through the year."""
     height = read_length("8 in" if unit == "in" else "200 mm")
-    return season_for(ROOM, height, starting_fronts(unit).gap)
+    return season_for(ROOM, starting_fronts(unit).gap, height, height)
 
 
 def edges() -> Figure:

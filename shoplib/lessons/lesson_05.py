@@ -24,14 +24,16 @@ def _readings(givens: Givens) -> list[int]:
 
 def _card(draw: Draw) -> list[Given]:
     least = draw.tape("least", "", inch=("14 1/32 in", "22 in", "1/16 in"), mm=("360.5 mm", "560 mm", "1 mm")).value
-    more = draw.pick("more", "", inch=("1/16 in",), mm=("1.5 mm",)).value
-    most = draw.pick("most", "", inch=("5/16 in",), mm=("7.5 mm",)).value
+    # So little apart that the case need not be straightened; the mean of the three lies on a mark of the rule too.
+    more = draw.pick("more", "", inch=("1/64 in", "1/16 in"), mm=("0.5 mm", "2 mm")).value
+    most = draw.pick("most", "", inch=("5/64 in",), mm=("2.5 mm",))
     turn = draw.count("turn", "", 0, 2).value
-    sizes = [least, least + more, least + most]
+    sizes = [least, least + more, least + most.value]
     names = ("top", "middle", "bottom")
     return [
-        draw.derived(name, f"opening, width at the {name}", sizes[(number + turn) % 3])
-        for number, name in enumerate(names)
+        *(draw.derived(name, f"opening, width at the {name}", sizes[(number + turn) % 3])
+          for number, name in enumerate(names)),
+        most,
     ]
 
 
@@ -45,19 +47,20 @@ READING = Exercise(
     title="The reading that decides",
     rung="read a number off",
     question=(
-        "One inset front is to close an opening that reads {top} at the top, {middle} in the middle and {bottom} at "
-        "the bottom. From which width do you take the gaps off?"
+        "One inset front, cut square, is to close an opening that reads {top} at the top, {middle} in the middle and "
+        "{bottom} at the bottom. From which width do you take the gaps off?"
     ),
     givens=_card,
     right=_governing,
     misconceptions=(
         Misconception(
             "widest", lambda g: thickest(_readings(g)),
-            "That is the widest of the three readings.", "The front must pass all three places.",
+            "That is the widest of the three readings.", "The front must pass all three places, and leave gaps there.",
         ),
         Misconception(
             "mean", lambda g: share(sum(_readings(g)), 3, 1)[0],
-            "That is the mean of the three readings.", "A front does not bend to a mean: where would it strike?",
+            "That is the mean of the three readings.",
+            "A front does not bend to a mean: where would its gaps be too narrow?",
         ),
         Misconception(
             "between", lambda g: sorted(_readings(g))[1],
@@ -65,7 +68,10 @@ READING = Exercise(
         ),
     ),
     effect=reading_off,
-    fits="The front passes all three places; wider gaps elsewhere can be planed even.",
+    fits=(
+        "The front passes all three places, and where the opening is widest {most} more stands open. Is that too much "
+        "for the eye, square the case first, or leave the front full and plane it to the opening."
+    ),
     hints=(
         "Think of the finished front: it is equally wide from top to bottom.",
         "Of the three, take the one that leaves least room.",
@@ -76,7 +82,8 @@ READING = Exercise(
         f"widest less narrowest = {say.length(thickest(_readings(g)))} - {say.length(_governing(g))} = "
         f"{say.length(thickest(_readings(g)) - _governing(g))}",
     ),
-    tolerance=RULE,
+    tolerance=Twin(INCH // 250, MM // 10),
+    version=2,
 )
 
 

@@ -1,15 +1,17 @@
 """What the page on fronts and gaps shows beside its exercises: worked sums and the panel."""
 
+from dataclasses import replace
+
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.fronts_shown import OFF, ROOM, choices, face, solid_front
 from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
-from shoplib.live.front_panel import DIVIDER, TOO_HIGH, TOO_WIDE, front_panel, spoilt
+from shoplib.live.front_panel import DIVIDER, TOO_HIGH, TOO_WIDE, front_panel, front_style, spoilt
 from shoplib.live.front_project import KINDS, RULES
 from shoplib.live.panel import Panel
-from shoplib.measure import read_length
-from shoplib.model.front_face import gaps_of
+from shoplib.measure import read_length, to_step
+from shoplib.model.front_face import front_too_high, gaps_of
 from shoplib.model.season import moisture
 
 COUNT = 4
@@ -55,6 +57,8 @@ def overlay_worked(unit: str) -> Worked:
     lines.append((
         "front, two bays", f"{opening} + {say.exact(side)} + {say.exact(share)}", say.exact(first.width)
     ))
+    mark = to_step(first.width, front_style(unit).step, "down")
+    lines.append(("the same, down to a mark", "the gap takes the rest", say.length(mark)))
     title = f"Overlay fronts before an opening {opening} wide, reveal {reveal}, gap {say.exact(chosen.gap)}"
     return Worked(title, lines)
 
@@ -69,6 +73,18 @@ def heights_worked(unit: str) -> Worked:
         sizes = [say.length(piece.height) for piece in reversed(column)]
         lines.append((named, ", ".join(sizes[:-1]), f"lowest {sizes[-1]}"))
     return Worked(f"{COUNT} inset fronts in {say.length(chosen.height)}, from the top down", lines)
+
+
+def rows_worked(unit: str) -> Worked:
+    """The rows of two bays with the same heights, where the lowest front of bay 2 came out too high."""
+    say, over = Say(unit), read_length(OFF[unit])
+    spoilt_face = front_too_high(face(choices(unit, bays=2), unit), 2, 1, over)
+    lines, floor = [], spoilt_face.floor[1]
+    for one, other in zip(spoilt_face.bay(1), spoilt_face.bay(2), strict=True):
+        off = other.z[0] - one.z[0]
+        edges = f"bay 1: {say.length(one.z[0] - floor)}, bay 2: {say.length(other.z[0] - floor)}"
+        lines.append((f"row {one.number}, lower edges", edges, f"{say.length(off)} off" if off else "in line"))
+    return Worked(f"Two bays, up from the bottom; in bay 2 the lowest front is {say.length(over)} too high", lines)
 
 
 def errors_worked(unit: str) -> Worked:
@@ -87,7 +103,7 @@ def errors_worked(unit: str) -> Worked:
 
 
 def season_worked(unit: str) -> Worked:
-    """A solid front through the year; moisture and movement as the model has them."""
+    """A solid front through the year, and its gaps; moisture and movement as the model has them."""
     say, season = Say(unit), solid_front(unit)
     lines = [
         (f"moisture content at {humid} % humidity", when, f"{moisture(humid):.1f} %")
@@ -98,9 +114,12 @@ def season_worked(unit: str) -> Worked:
         change = abs(moisture(humid) - moisture(season.made))
         moves = say.exact(abs(season.grown(humid)))
         lines.append((name, f"{height} x {factor} x {change:.2f}", moves))
-    gap = say.exact(season.gap)
+    gap, grows = say.exact(season.gap), say.exact(season.grown(season.dampest))
+    to_case = replace(season, beside=0).narrowest_gap()
     lines += [
-        ("gap, driest", f"{gap} + {say.exact(-season.grown(season.driest))}", say.exact(season.widest_gap())),
-        ("gap, dampest", f"{gap} - {say.exact(season.grown(season.dampest))}", say.exact(season.narrowest_gap())),
+        ("gap to one like it, driest", f"{gap} + {say.exact(-season.grown(season.driest))}",
+         say.exact(season.widest_gap())),
+        ("gap to one like it, dampest", f"{gap} - {grows}", say.exact(season.narrowest_gap())),
+        ("gap to the case, dampest", f"{gap} - {grows} / 2", say.exact(to_case)),
     ]
     return Worked(f"A front of {ROOM.cut} white oak, {height} high, gap {gap}", lines)

@@ -12,7 +12,7 @@ from shoplib.live.choose_one import choose_one
 from shoplib.live.front_choices import front_choices
 from shoplib.live.front_project import IN_LINE, KINDS, ONE_MORE, RULES, FrontChoices, front_project, starting_fronts
 from shoplib.live.front_says import findings, gap_rows, message, sums
-from shoplib.live.front_season import SOLID, Room, room_table, season_findings, season_of
+from shoplib.live.front_season import SOLID, Room, room_table, season_findings, tightest
 from shoplib.live.front_why import why_of_fronts
 from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
@@ -20,7 +20,7 @@ from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.percent_control import PercentControl
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
-from shoplib.measure import INCH_STYLE, MM_STYLE, Style, share, write_brief, write_length, write_measured
+from shoplib.measure import INCH_STYLE, Style, share, write_brief, write_length, write_measured
 from shoplib.model.cabinet import solve
 from shoplib.model.front_face import Face, divider_off, face_of, front_too_high, front_too_wide
 from shoplib.model.project import ImpossibleProject
@@ -47,8 +47,12 @@ class Wrong:
 
 
 def front_style(unit: str) -> Style:
-    """How the front panel shows lengths."""
-    return INCH_STYLE if unit == "in" else MM_STYLE
+    """How the front panel shows lengths, and the step that fronts are cut to: 1/64 in, or 0.5 mm, a rule's finest mark.
+
+    >>> front_style("mm")
+    Style('mm', '0.5 mm')
+    """
+    return INCH_STYLE if unit == "in" else Style.of("mm", "0.5 mm")
 
 
 def front_panel(unit: str = "in", folder: Path | None = None) -> Panel:
@@ -98,7 +102,7 @@ def front_panel(unit: str = "in", folder: Path | None = None) -> Panel:
         Group(WRONG, {
             "part": choose_one("Off", (NO_PART, TOO_HIGH, TOO_LOW, TOO_WIDE, DIVIDER), NO_PART),
             "over": length("By", share(start.gap, 2, 1)[0], ("1/64 in", "1/2 in", "1/64 in"),
-                           ("0.1 mm", "12 mm", "0.1 mm")),
+                           ("0.5 mm", "12 mm", "0.5 mm")),
         }, "The fronts are set from the bottom up, each with a spacer on the one below and at its left."),
         Group(SEASON, {
             "wood": choose_one("Fronts of", (SOLID, *woods()), "white oak, commercial"),
@@ -106,7 +110,9 @@ def front_panel(unit: str = "in", folder: Path | None = None) -> Panel:
             "made": PercentControl("Humidity when they were made", 45, HUMIDITIES[0], HUMIDITIES[-1]),
             "driest": PercentControl("Humidity of the room, driest", 35, HUMIDITIES[0], HUMIDITIES[-1]),
             "dampest": PercentControl("Humidity of the room, dampest", 60, HUMIDITIES[0], HUMIDITIES[-1]),
-        }, "Wood moves across its grain; in a drawer front that is its height. The room is at 70 °F (21 °C)."),
+        }, "Wood moves across its grain; in a drawer front that is its height. Each front is fixed along the middle of "
+           "its height and grows half up, half down; the case stands still. The room is at 70 °F (21 °C), and its "
+           f"humidity ends at {HUMIDITIES[-1]} %: above, wood takes up more than the 14 % to which the sum holds."),
     ]
     controls = {name: control for group in groups for name, control in group.controls.items()}
 
@@ -170,11 +176,11 @@ def outcome_of(choices: FrontChoices, wrong: Wrong, room: Room | None, style: St
     tables = [_fronts(face, style), Table("Gaps", ("Gap", "Width"), gap_rows(face, style), (1,), "gap/")]
     found = findings(face, planned, choices, wrong.part, wrong.over if wrong.part != NO_PART else 0, style)
     if room is not None:
-        season = season_of(room, planned, choices.gap)
-        year = season_view(season, style)
+        tight = tightest(room, planned, choices.gap)
+        year = season_view(tight.season, style)
         drawings.append(Drawing(year.title, draw(year, PICTURE), year.alt))
-        tables.append(room_table(season, style))
-        found += season_findings(season, planned, style)
+        tables.append(room_table(tight, style))
+        found += season_findings(tight, style)
     return Outcome(
         drawings, tables, sums(planned, choices, style), found, message(face, style),
         why_of_fronts(project, choices, shown, wrong.over, style, room), sums_asked=True,

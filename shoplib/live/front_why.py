@@ -7,7 +7,7 @@ from shoplib.draw.asking import sizes
 from shoplib.draw.front_view import front_view
 from shoplib.live.front_project import FrontChoices
 from shoplib.live.front_says import sum_lengths
-from shoplib.live.front_season import Room, season_of
+from shoplib.live.front_season import Room, tightest
 from shoplib.live.why import workings
 from shoplib.measure import Style, write_brief
 from shoplib.measure.traced import leaf
@@ -43,7 +43,7 @@ def why_of_fronts(
                 gap = gaps_of(face)[row]
                 return working(gap.size, "this gap", style)
             if kind == "season" and room is not None:
-                return _in_season(season_of(room, planned, choices.gap), row, place, style)
+                return _in_season(tightest(room, planned, choices.gap).season, row, place, style)
         except (ValueError, IndexError, KeyError):
             pass
         raise LookupError(f"the panel shows no size {name!r}")
@@ -59,18 +59,27 @@ def _named(choices: FrontChoices) -> FrontChoices:
 
 def _in_season(season: Season, row: int, place: str, style: Style) -> tuple[str, ...]:
     """The sum of the handbook for one row of the table of the year, and what it rests on."""
+    def told(ticks: int) -> str:
+        return write_brief(ticks, style, decimal=True)
+
     humid = (season.made, season.driest, season.dampest)[row]
-    season = replace(season, height=int(season.height))
     before, after = moisture(season.made), moisture(humid)
-    more = season.grown(humid)
-    sized = {
-        "2": ("height", season.height, season.height + more, "+"), "3": ("gap", season.gap, season.gap - more, "-"),
-    }
-    called, first, comes_to, sign = sized[place]
+    moves = {season.height: season.grown(humid)}
+    if place not in ("2", "3"):
+        raise KeyError(place)
+    if place == "2":
+        first = f"height {told(season.height + season.grown(humid))} = {told(season.height)} as made"
+        first += f" + the movement {told(season.grown(humid))}"
+    else:
+        first = f"gap {told(season.gap_at(humid))} = {told(season.gap)} as made - {told(season.grown(humid))} / 2"
+        if season.beside:
+            moves[season.beside] = season.beside_grown(humid)
+            first += f" - {told(season.beside_grown(humid))} / 2, half the movement of each front"
+        else:
+            first += ", half the movement of the front; the case stands still"
+    change = f"{float(season.coefficient):.5f} x ({after:.2f} - {before:.2f})"
     return (
-        f"{called} {write_brief(comes_to, style, decimal=True)} = {write_brief(first, style, decimal=True)} as made "
-        f"{sign} the movement {write_brief(more, style, decimal=True)}",
-        f"movement {write_brief(more, style, decimal=True)} = height {write_brief(season.height, style, decimal=True)} "
-        f"x {float(season.coefficient):.5f} x ({after:.2f} - {before:.2f})",
+        first,
+        *(f"movement {told(more)} = height {told(height)} x {change}" for height, more in moves.items()),
         f"{after:.2f} % of moisture at {humid} % humidity, {before:.2f} % at {season.made} %, where it was made",
     )

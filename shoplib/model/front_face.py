@@ -77,11 +77,16 @@ def face_of(cabinet: Cabinet, inset: bool) -> Face:
 
 @dataclass(frozen=True, slots=True)
 class FrontGap:
-    """One gap beside a front: between what (in words), along "x" or "z", and how wide; less than nothing: a clash."""
+    """One gap beside a front: between what (in words), along "x" or "z", and how wide; less than nothing: a clash.
+
+    `fronts` are the heights of the fronts above and below it, which swell into it where they are of solid wood; a gap
+    along x has none, since fronts hardly move along their grain.
+    """
 
     between: tuple[str, str]
     along: str
     size: int
+    fronts: tuple[int, ...] = ()
 
 
 def gaps_of(face: Face) -> tuple[FrontGap, ...]:
@@ -93,11 +98,13 @@ def gaps_of(face: Face) -> tuple[FrontGap, ...]:
     for bay in range(1, face.bays + 1):
         column = face.bay(bay)
         if face.inset:
-            found.append(_gap("bottom", _name(column[0], face), "z", column[0].z[0] - face.floor[1]))
+            low = column[0]
+            found.append(_gap("bottom", _name(low, face), "z", low.z[0] - face.floor[1], low))
         for below, above in pairwise(column):
-            found.append(_gap(_name(below, face), _name(above, face), "z", above.z[0] - below.z[1]))
+            found.append(_gap(_name(below, face), _name(above, face), "z", above.z[0] - below.z[1], below, above))
         if face.inset:
-            found.append(_gap(_name(column[-1], face), "top", "z", face.ceiling[0] - column[-1].z[1]))
+            high = column[-1]
+            found.append(_gap(_name(high, face), "top", "z", face.ceiling[0] - high.z[1], high))
             for piece in column:
                 left, right = face.uprights[bay - 1][1], face.uprights[bay][0]
                 found.append(_gap("left of", _name(piece, face), "x", piece.x[0] - left))
@@ -114,9 +121,9 @@ def _name(piece: Piece, face: Face) -> str:
     return f"front {piece.number}" if face.bays == 1 else f"bay {piece.bay} front {piece.number}"
 
 
-def _gap(one: str, other: str, along: str, size: int) -> FrontGap:
+def _gap(one: str, other: str, along: str, size: int, *fronts: Piece) -> FrontGap:
     told = f"{one} {other}" if one.endswith(" of") else f"gap between {one} and {other}"
-    return FrontGap((one, other), along, named(size, told))
+    return FrontGap((one, other), along, named(size, told), tuple(front.height for front in fronts))
 
 
 def front_too_high(face: Face, bay: int, number: int, over: int) -> Face:
@@ -155,22 +162,3 @@ def divider_off(face: Face, number: int, over: int) -> Face:
     low, high = uprights[number]
     uprights[number] = (low + over, high + over)
     return replace(face, uprights=tuple(uprights))
-
-
-def moved_gaps(face: Face, grown: tuple[int, ...]) -> tuple[int, ...]:
-    """The gaps of bay 1 in height, from the bottom up, once its fronts have grown by `grown` (minus: shrunk).
-
-    Each front is held in its middle and grows half upward and half downward (common practice, no source), so a gap
-    loses half of what each front beside it gains; a case of sheet goods stands still. An overlay column has gaps
-    only between fronts.
-
-    >>> two = Piece(1, 1, (3, 11), (3, 11)), Piece(1, 2, (3, 11), (12, 21))
-    >>> moved_gaps(Face(((0, 2), (12, 14)), (0, 2), (22, 24), two, True), (2, 2))
-    (0, -1, 0)
-    """
-    column = face.bay(1)
-    spans = [(piece.z[0] - more // 2, piece.z[1] + more - more // 2) for piece, more in zip(column, grown, strict=True)]
-    found = [above[0] - below[1] for below, above in pairwise(spans)]
-    if face.inset:
-        found = [spans[0][0] - face.floor[1], *found, face.ceiling[0] - spans[-1][1]]
-    return tuple(found)

@@ -1,5 +1,6 @@
-"""Wood that moves with the season: moisture content by the air of the room, and change of width by moisture."""
+"""Wood that moves with the season: moisture by the air of the room, change of width by moisture, gaps by both."""
 
+from collections.abc import Iterable
 from fractions import Fraction
 
 DRIEST, DAMPEST = 6, 14
@@ -46,3 +47,16 @@ def movement(width: int, coefficient: Fraction, before: float, after: float) -> 
                 f"the change of width holds from {DRIEST} to {DAMPEST} % of moisture; {content:.1f} % is outside."
             )
     return round(int(width) * coefficient * (Fraction(after) - Fraction(before)))
+
+
+def gap_left(gap: int, grown: Iterable[int]) -> int:
+    """What is left of a gap, in ticks, when each front beside it has grown by so much (minus: shrunk).
+
+    A front that is fixed along the middle of its height grows half upward and half downward (common practice, no
+    source), so each front beside a gap takes half of its growth from it. A case of sheet goods stands still and takes
+    nothing: beside it there is one front only. Less than nothing is left where they would press on each other.
+
+    >>> gap_left(30, [20]), gap_left(30, [20, 16])
+    (20, 12)
+    """
+    return gap - sum(grown) // 2

@@ -4,30 +4,31 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from shoplib.measure import narrowest, thickest
-from shoplib.model.movement import moisture_content, movement
+from shoplib.model.movement import gap_left, moisture_content, movement
 
 FAHRENHEIT = 70
 """The room of the lesson: 70 degrees Fahrenheit (21 Celsius). A few degrees change little."""
 
-HUMIDITIES = range(30, 71)
-"""Relative humidity in percent. At 70 degrees these are moisture contents within 6 to 14 %, where the sum holds."""
+HUMIDITIES = range(30, 74)
+"""Relative humidity in percent. At 70 degrees these are moisture contents within 6 to 14 %, where the sum holds: 73 %
+comes to 13.9 %, and 74 % to 14.1 %."""
 
 
 @dataclass(frozen=True, slots=True)
 class Season:
-    """A solid front `height` high across the grain with its `gap` (ticks), both as they were at humidity `made`.
+    """A solid front `height` high across the grain and a `gap` above or below it (ticks), as they were at `made`.
 
-    `coefficient` is the wood's; the room goes from `driest` to `dampest`, relative humidity in percent. Of a gap
-    between two such fronts each takes half of what it grows, since it is held in its middle (common practice, no
-    source): together one whole movement.
+    At the other side of the gap is a front of the same wood, `beside` high; 0 where it is the case, which stands
+    still. `coefficient` is the wood's; the room goes from `driest` to `dampest`, relative humidity in percent.
 
     >>> from shoplib.measure import MM
-    >>> season = Season(200 * MM, 3 * MM, Fraction("0.00365"), 45, 35, 65)
+    >>> season = Season(200 * MM, 200 * MM, 3 * MM, Fraction("0.00365"), 45, 35, 65)
     >>> [round(gap / MM, 2) for gap in (season.narrowest_gap(), season.widest_gap())]
     [0.44, 4.11]
     """
 
     height: int
+    beside: int
     gap: int
     coefficient: Fraction
     made: int
@@ -36,16 +37,26 @@ class Season:
 
     def grown(self, humidity: int) -> int:
         """By how much the front has grown (minus: shrunk) at that humidity, in ticks; ValueError outside the sum."""
-        before, after = moisture(self.made), moisture(humidity)
-        return movement(self.height, self.coefficient, before, after)
+        return self._grown(self.height, humidity)
+
+    def beside_grown(self, humidity: int) -> int:
+        """The same of what is at the other side of the gap."""
+        return self._grown(self.beside, humidity)
+
+    def _grown(self, height: int, humidity: int) -> int:
+        return movement(height, self.coefficient, moisture(self.made), moisture(humidity))
+
+    def gap_at(self, humidity: int) -> int:
+        """The gap at that humidity, in ticks; less than nothing where they would press on each other."""
+        return gap_left(self.gap, (self.grown(humidity), self.beside_grown(humidity)))
 
     def narrowest_gap(self) -> int:
-        """The gap when the room is dampest, in ticks; less than nothing where the fronts would press on each other."""
-        return self.gap - thickest([self.grown(self.driest), self.grown(self.dampest)])
+        """The gap when the room is dampest, in ticks; less than nothing where they would press on each other."""
+        return narrowest([self.gap_at(self.driest), self.gap_at(self.dampest)])
 
     def widest_gap(self) -> int:
         """The gap when the room is driest, in ticks."""
-        return self.gap - narrowest([self.grown(self.driest), self.grown(self.dampest)])
+        return thickest([self.gap_at(self.driest), self.gap_at(self.dampest)])
 
 
 def moisture(humidity: int) -> float:

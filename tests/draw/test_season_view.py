@@ -20,7 +20,8 @@ def seasons(number):
         style, one = random.choice([(INCH_STYLE, INCH), (MM_STYLE, MM)])
         size = MM * random.randint(60, 1200)
         driest, dampest = sorted(random.sample(HUMIDITIES, 2))
-        season = Season(size, MM * random.randint(1, 12), Fraction(random.randint(80, 400), 100_000),
+        beside = random.choice([0, size, size * 2 // 3])
+        season = Season(size, beside, MM * random.randint(1, 12), Fraction(random.randint(80, 400), 100_000),
                         random.choice(HUMIDITIES), driest, dampest)
         yield season, style, one
 
@@ -43,7 +44,7 @@ def test_read_off_its_axes_it_tells_the_season(number):
         curve = [item for item in kind(scene, Line) if item.kind == "curve"]
         assert len(curve) == 2 * (len(HUMIDITIES) - 1)
         for foot, true in ((HIGH + BAND, lambda h, s=season: s.height + s.grown(h)),
-                           (0, lambda h, s=season: s.gap - s.grown(h))):
+                           (0, lambda h, s=season: s.gap - (s.grown(h) + s.beside_grown(h)) // 2)):
             marks = [(item.point[1], Fraction(item.text)) for item in kind(scene, Leader)
                      if foot <= item.point[1] <= foot + HIGH]
             assert 2 <= len(marks) <= 6

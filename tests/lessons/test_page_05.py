@@ -5,15 +5,26 @@ source). Movement = D C (M_F - M_I), Wood Handbook chapter 13.
 """
 
 import base64
+import json
 import re
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 
 from shoplib.draw.pen import draw
 from shoplib.lessons import fronts_shown
-from shoplib.lessons.page_05 import errors_worked, heights_worked, inset_worked, overlay_worked, season_worked
+from shoplib.lessons.page_05 import (
+    errors_worked,
+    heights_worked,
+    inset_worked,
+    overlay_worked,
+    rows_worked,
+    season_worked,
+)
 from shoplib.lessons.words_05 import WORDS
+from shoplib.model.season import HUMIDITIES
+from shoplib.tables.wood import woods
 from tests.draw.test_pen import outside, overlaps
 from tests.lessons.answers import millimetres
 
@@ -21,6 +32,7 @@ SIZES = {
     "in": {"O": "24 in", "W": "18 in", "g": "1/8 in", "t": "0.703 in", "step": "1 in", "h": "8 in", "off": "1/16 in"},
     "mm": {"O": "600 mm", "W": "450 mm", "g": "3 mm", "t": "17.5 mm", "step": "25 mm", "h": "200 mm", "off": "1.5 mm"},
 }
+PAGE = Path(__file__).parents[2] / "notebooks" / "05_fronts_and_gaps.ipynb"
 FIGURES = ("edges", "inset_edge", "order", "leaning", "gap_forgotten", "one_too_high")
 
 
@@ -38,7 +50,7 @@ def last(worked):
 
 
 def mark(unit):
-    return Fraction(254, 640) if unit == "in" else Fraction(1, 10)
+    return Fraction(254, 640) if unit == "in" else Fraction(1, 2)
 
 
 def test_inset_fronts(unit):
@@ -56,6 +68,8 @@ def test_overlay_fronts(unit):
     side, divider, near = g["t"] - g["g"], (g["t"] - g["g"]) / 2, Fraction(254, 20_000)
     should = {"overlay on a side": side, "front, one bay": g["W"] + 2 * side, "overlay on a divider": divider,
               "front, two bays": g["W"] + side + divider}
+    cut = found.pop("the same, down to a mark")[0]
+    assert cut % mark(unit) == 0 and 0 <= should["front, two bays"] - cut < mark(unit)
     assert found.keys() == should.keys()
     assert all(abs(found[name][0] - size) <= near for name, size in should.items())
 
@@ -94,7 +108,31 @@ def test_the_solid_front(unit):
     for name, content in (("shrinks, driest", contents[1]), ("grows, dampest", contents[2])):
         moves = g["h"] * Fraction("0.00365") * abs(content - contents[0])
         assert abs(found[name][0] - moves) < g["h"] * Fraction("0.00365") / 9
-    assert abs(found["gap, dampest"][0] - (g["g"] - found["grows, dampest"][0])) < Fraction(1, 20)
+    grows = found["grows, dampest"][0]
+    assert abs(found["gap to one like it, dampest"][0] - (g["g"] - grows)) < Fraction(1, 20)
+    assert abs(found["gap to the case, dampest"][0] - (g["g"] - grows / 2)) < Fraction(1, 20)
+
+
+def test_how_much_less_quartersawn_moves_is_told_truly():
+    """Radial by tangential factors of all woods here (Table 13-5), as the page says it in words."""
+    parts = {name: wood.radial / wood.tangential for name, wood in woods().items()}
+    least, most = min(parts, key=parts.get), max(parts, key=parts.get)
+    assert abs(parts[least] - Fraction(1, 3)) < Fraction(1, 50) and abs(parts[most] - Fraction(3, 4)) < Fraction(1, 50)
+    assert Fraction(1, 2) < sum(parts.values()) / len(parts) < Fraction(3, 5)
+    told = "".join("".join(cell["source"]) for cell in json.loads(PAGE.read_text("utf-8"))["cells"])
+    assert f"a third as much ({least}) to three quarters ({most})" in told
+    assert f"between {HUMIDITIES[0]} and {HUMIDITIES[-1]} % humidity" in told
+
+
+def test_one_front_too_high_puts_every_row_above_it_out_of_line(unit):
+    g, lines = by_hand(unit), rows_worked(unit).lines
+    each = (g["O"] - 4 * g["g"]) / 3 // mark(unit) * mark(unit)
+    lowest = g["O"] - 4 * g["g"] - 2 * each
+    should = [g["g"], 2 * g["g"] + lowest, 3 * g["g"] + lowest + each]
+    for number, ((_, edges, told), edge) in enumerate(zip(lines, should, strict=True)):
+        off = g["off"] if number else 0
+        assert amounts(edges) == [edge, edge + off]
+        assert amounts(told) == ([off] if off else []) and (off or told == "in line")
 
 
 @pytest.mark.parametrize("name", FIGURES)

@@ -100,7 +100,7 @@ def test_equal_inset_fronts_by_hand(unit, count):
     """(O - (n + 1) g) / n, to the step below; the lowest takes what is left (common practice, no source)."""
     panel = opened(unit, count=count)
     opening, gap = (panel.controls[name].ticks for name in ("height", "gap"))
-    step = INCH // 64 if unit == "in" else MM // 10
+    step = INCH // 64 if unit == "in" else MM // 2
     each = (opening - (count + 1) * gap) // count // step * step
     found = [read_length(row[2]) for row in panel.outcome.tables[0].rows]
     assert found[1:] == [each] * (count - 1)
@@ -185,6 +185,64 @@ def test_solid_fronts_touch_in_a_damp_room_and_plywood_is_not_asked():
     assert not [each for each in panel.outcome.findings if each.level == "stop"]
     panel.enter("wood", SOLID)
     assert len(panel.outcome.drawings) == 1
+
+
+def stops(panel):
+    return [each.text for each in panel.outcome.findings if each.level == "stop"]
+
+
+@pytest.mark.parametrize(("unit", "height", "dampest", "left"), [
+    # 11.75 x .00365 x 3.50 = 0.150, half of it from 1/8; 23.75 x .00365 x 2.51 = 0.2175; 294 x .00365 x 3.50 = 3.76
+    ("in", "12", 65, "0.050"), ("in", "24", 60, "0.016"), ("mm", "300", 65, "1.12"),
+])
+def test_one_front_loses_half_of_its_growth_at_each_of_its_two_gaps(unit, height, dampest, left):
+    """Movement as in Wood Handbook, chapter 13; half at each side: common practice, no source."""
+    panel = opened(unit, wood="white oak, commercial", count=1, height=height, dampest=dampest)
+    assert not stops(panel)
+    assert "between bottom and front 1" in text_of(panel)
+    told = panel.outcome.tables[2].rows[2][3].split()[0]
+    assert abs(Fraction(told) - Fraction(left)) <= Fraction("0.0006" if unit == "in" else "0.02")
+
+
+def test_of_several_fronts_the_tightest_gap_is_told():
+    """Stepped, 1/8 in: fronts of 8 27/32 and 7 53/64 in, .113 / 2 + .100 / 2 from .125 leave .0185 (as above)."""
+    oak = {"wood": "white oak, commercial", "rule": "stepped", "dampest": 65}
+    panel = opened("in", **oak)
+    assert panel.outcome.tables[2].head[3] == "Gap, front 1 to front 2"
+    assert panel.outcome.tables[2].rows[2][3] == "0.0185 in" and not stops(panel)
+    panel = opened("in", **oak, around="1/32", gap="1/4")
+    assert panel.outcome.tables[2].head[3] == "Gap, bottom to front 1"
+    assert "bottom and front 1 touch: the gap of 1/32 in is used up" in stops(panel)[0]
+
+
+@pytest.mark.parametrize(("unit", "choices"), [
+    ("in", {"count": 1, "height": "36"}), ("in", {"count": 2, "height": "30"}), ("mm", {"count": 1, "height": "900"}),
+    ("mm", {"count": 3, "height": "900", "rule": "stepped"}), ("mm", {"count": 2, "height": "900", "kind": OVERLAY}),
+])
+def test_the_gap_that_is_advised_does(unit, choices):
+    panel = opened(unit, wood="American beech", dampest=73, **choices)
+    (told,) = stops(panel)
+    gap = re.search(r"Leave (.+?) when", told)[1]
+    for name in ("gap", "around"):
+        panel.enter(name, gap)
+    assert not stops(panel), (told, text_of(panel))
+
+
+@UNITS
+def test_one_front_before_the_case_has_no_gap_to_lose(unit):
+    panel = opened(unit, wood="American beech", count=1, kind=OVERLAY, dampest=73)
+    assert not stops(panel) and "no gap to lose" in text_of(panel)
+    assert panel.outcome.tables[2].head[3] == "Gap, to one like it"
+
+
+@pytest.mark.parametrize("rule", RULES)
+def test_in_millimetres_every_height_is_on_a_mark(rule):
+    """0.5 mm is the finest mark of a rule that the first lesson teaches."""
+    for count in range(2, 6):
+        panel = opened("mm", rule=rule, count=count)
+        heights = [amounts(row[2])[0] for row in panel.outcome.tables[0].rows]
+        assert all(height % Fraction(1, 2) == 0 for height in heights), heights
+        assert sum(heights) + (count + 1) * 3 == 600
 
 
 def test_a_movement_by_hand():
