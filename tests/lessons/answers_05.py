@@ -15,7 +15,7 @@ def by_hand_05(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[st
     match exercise:
         case "05-reading":
             low, between, high = sorted([g["top"], g["middle"], g["bottom"]])
-            return low, {"widest": high, "mean": (low + between + high) / 3, "between": between}
+            return low, {"widest": high, "mean": (low + between + high) / 3, "gaps-off": low - 2 * g["g"]}
         case "05-overlay":
             return g["W"] + 2 * g["a"], {"one-side": g["W"] + g["a"], "inset": g["W"] - 2 * g["g"], "opening": g["W"]}
         case "05-inset":
