@@ -4,9 +4,9 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
+from shoplib.checks.misfits import BARE, CLASH, GAP, Misfit, outside
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through, is_cut
-from shoplib.draw.misfits import BARE, CLASH, GAP, Misfit, outside
 from shoplib.draw.scene import Chain, Item, Label, Leader, Line, Rect, Scene, Shape
 from shoplib.model.board import Board
 from shoplib.model.box import around

@@ -12,16 +12,6 @@ Point = tuple[int, int]
 Rect = tuple[int, int, int, int]
 """Left, bottom, right, top."""
 
-FILLS = (
-    "case", "box", "front", "back", "edging", "hardware",
-    "cut", "cut case", "cut box", "cut front", "cut back", "air", "clash",
-    "span", "mark",
-)
-"""What a shape may stand for. The pen gives each a colour and a line; "air" has a dashed one.
-
-"span" and "mark" are of charts: a stretch of an axis that is shaded, and a point that is picked out.
-"""
-
 SIDES = ("below", "above", "left", "right")
 
 

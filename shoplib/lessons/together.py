@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from shoplib.checks import check
-from shoplib.draw.misfits import BARE, CLASH, SLIDE, Misfit, misfits, outside
+from shoplib.checks.misfits import BARE, CLASH, SLIDE, Misfit, misfits, outside
 from shoplib.lessons.exercise import Twin
 from shoplib.lessons.set_exercise import Asked
 from shoplib.lists.consequences import consequences

@@ -142,17 +142,13 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
 
     def why(name: str) -> tuple[str, ...]:
         known = [solve(traced(project)) for project in projects]
-        try:
-            kind, number, place = name.split("/")
-            if kind == "table":
-                what, size = SIZES[int(number)]
-                return working(size(known[int(place) - 1]), what, style)
-            if kind == "cuts":
-                return workings(_cut_sizes(known[int(number)], CUT_BOARDS[int(place) - 1]), style)
-            asked = corner_row(list(zip(CORNERS, known, strict=True)), style)
-        except (ValueError, IndexError):
-            raise LookupError(f"the panel shows no size {name!r}") from None
-        return working(dimension(asked, place), "this size", style)
+        kind, number, place = name.split("/")
+        if kind == "table":
+            what, size = SIZES[int(number)]
+            return working(size(known[int(place) - 1]), what, style)
+        if kind == "cuts":
+            return workings(_cut_sizes(known[int(number)], CUT_BOARDS[int(place) - 1]), style)
+        return working(dimension(corner_row(list(zip(CORNERS, known, strict=True)), style), place), "this size", style)
 
     longest, shortest = (pick(case.by_name["bottom"].length for case in cases) for pick in (max, min))
     return Outcome(

@@ -28,24 +28,21 @@ def why_of_fronts(
     def explain(name: str) -> tuple[str, ...]:
         planned = face_of(solve(traced(project)), choices.inset)
         face = shown(planned, leaf(over, "what the part is off", "measured"))
-        try:
-            kind, one, place = name.split("/")
-            if kind == "drawing":
-                return workings(sizes(front_view(face, choices.gap, style), place), style)
-            if kind == "sum":
-                return workings([sum_lengths(planned, _named(choices))[int(one)][int(place)]], style)
-            row = int(one)
-            if kind == "front":
-                piece = face.pieces[row]
-                side = {"1": "width", "2": "height"}[place]
-                return working(getattr(piece, side), f"front {piece.number}, {side}", style)
-            if kind == "gap":
-                gap = gaps_of(face)[row]
-                return working(gap.size, "this gap", style)
-            if kind == "season" and room is not None:
-                return _in_season(tightest(room, planned, choices.gap).season, row, place, style)
-        except (ValueError, IndexError, KeyError):
-            pass
+        kind, one, place = name.split("/")
+        if kind == "drawing":
+            return workings(sizes(front_view(face, choices.gap, style), place), style)
+        if kind == "sum":
+            return workings([sum_lengths(planned, _named(choices))[int(one)][int(place)]], style)
+        row = int(one)
+        if kind == "front":
+            piece = face.pieces[row]
+            side = {"1": "width", "2": "height"}[place]
+            return working(getattr(piece, side), f"front {piece.number}, {side}", style)
+        if kind == "gap":
+            gap = gaps_of(face)[row]
+            return working(gap.size, "this gap", style)
+        if kind == "season" and room is not None:
+            return _in_season(tightest(room, planned, choices.gap).season, row, place, style)
         raise LookupError(f"the panel shows no size {name!r}")
 
     return explain

@@ -187,20 +187,17 @@ def _why(
         if choices.tools:
             widths = [leaf(tool.width, f"width of {tool.name}", "measured") for tool in choices.tools]
             row = _row(choices, widths, style, leaf(choices.panel, "width of the panel"))
-        try:
-            kind, one, place = name.split("/")
-            if kind == "drawing":
-                scene = scenes(cabinet, choices, row, opened, style)[int(one)]
-                return working(dimension(scene, place), "this size", style)
-            if kind == "sum":
-                return workings([sum_lengths(cabinet, row)[int(one)][int(place)]], style)
-            shown = next(each for each in tables(cabinet, choices, row, opened) if each.name == f"{kind}/")
-            called, sizes = shown.rows[int(one)]
-            size, column = sizes[int(place) - 1], shown.head[int(place)].lower()
-            if size is not None:
-                return working(size, f"{called}, {column}", style)
-        except (ValueError, IndexError, StopIteration):
-            pass
+        kind, one, place = name.split("/")
+        if kind == "drawing":
+            scene = scenes(cabinet, choices, row, opened, style)[int(one)]
+            return working(dimension(scene, place), "this size", style)
+        if kind == "sum":
+            return workings([sum_lengths(cabinet, row)[int(one)][int(place)]], style)
+        shown = next(each for each in tables(cabinet, choices, row, opened) if each.name == f"{kind}/")
+        called, sizes = shown.rows[int(one)]
+        size, column = sizes[int(place) - 1], shown.head[int(place)].lower()
+        if size is not None:
+            return working(size, f"{called}, {column}", style)
         raise LookupError(f"the panel shows no size {name!r}")
 
     return explain

@@ -162,15 +162,11 @@ def outcome_of(choices: JointChoices, style: Style) -> Outcome:
 
     def why(name: str) -> tuple[str, ...]:
         case, one = _solved(traced(project), choices.kind)
-        try:
-            kind, number, place = name.split("/")
-            if kind == "table":
-                row = rows(case, one)[int(number)]
-                return working(row.ticks, row.what, style)
-            scene = views[int(number)](case, one)
-        except (ValueError, IndexError):
-            raise LookupError(f"the panel shows no size {name!r}") from None
-        return working(dimension(scene, place), "this size", style)
+        kind, number, place = name.split("/")
+        if kind == "table":
+            row = rows(case, one)[int(number)]
+            return working(row.ticks, row.what, style)
+        return working(dimension(views[int(number)](case, one), place), "this size", style)
 
     sizes = [(row.what, row.text(style)) for row in told]
     return Outcome(

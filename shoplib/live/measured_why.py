@@ -30,7 +30,7 @@ def dimensions(scene: Scene, number: int, sizes: Iterable[tuple[str, int]]) -> S
 def why_of(sizes: Callable[[], Sizes], style: Style) -> Callable[[str], tuple[str, ...]]:
     """An answer to "why" for a panel: `sizes` works all of them out anew, on numbers that carry their names.
 
-    It is called only when a size is picked. The answer raises LookupError for a name that is not there.
+    It is called only when a size is picked.
 
     >>> from shoplib.measure import INCH, INCH_STYLE, share
     >>> from shoplib.measure.traced import leaf

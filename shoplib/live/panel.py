@@ -20,7 +20,7 @@ from shoplib.live.picture import Drawing, Picture
 from shoplib.live.settle import settle
 from shoplib.live.table import Table, findings_html, sums_html
 from shoplib.live.wake import still_html
-from shoplib.live.working_box import WorkingBox
+from shoplib.live.working_box import NotShown, WorkingBox
 from shoplib.model.solved import Finding
 
 
@@ -49,8 +49,9 @@ class Group:
 class Outcome:
     """What a panel shows for one set of values: `sums` are the closing sums, each written out.
 
-    `why` gives the working of a size by the name that it carries in a drawing or table, or LookupError; without
-    it nothing can be asked. `sums_asked` says that it answers for the lengths of the closing sums too.
+    `why` gives the working of a size by the name that it carries where it is shown, in a drawing, table or closing
+    sum, and is asked for no other; without it nothing can be asked. `sums_asked` says that it answers for the lengths
+    of the closing sums too.
     """
 
     drawings: Sequence[Drawing]
@@ -221,10 +222,18 @@ class Panel:
         self.working.follow()
 
     def _explain(self, name: str) -> tuple[str, ...]:
-        """The working of a size that is shown; raises LookupError where it is not."""
-        if self.outcome is None or self.outcome.why is None:
-            raise LookupError(name)
+        """The working of a size that is shown; raises NotShown where it is not.
+
+        That is looked up here, so that whatever goes wrong in the working itself is heard of.
+        """
+        if self.outcome is None or self.outcome.why is None or f'data-ask="{name}"' not in self._shown():
+            raise NotShown(f"the panel shows no size {name!r}")
         return self.outcome.why(name)
+
+    def _shown(self) -> str:
+        """What stands on the panel, as text that names the sizes that can be picked."""
+        drawn = "".join(drawing.svg for drawing in self.outcome.drawings)
+        return drawn + self._tables.value + self._sums.value
 
     def _ipython_display_(self) -> None:
         """Show the living panel, and leave a still picture of it in the notebook."""

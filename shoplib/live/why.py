@@ -49,19 +49,12 @@ class Why:
     sums: Callable[[Cabinet], Sequence[Sequence[tuple[str, int]]]] = lambda cabinet: ()
 
     def ask(self, name: str) -> tuple[str, ...]:
-        """The working of the size of that name: "table/ROW/COLUMN", "drawing/NUMBER/DIMENSION" or "sum/NUMBER/LENGTH".
-
-        Raises LookupError where the panel shows no such size.
-        """
+        """Why a size that is shown is so: "table/ROW/COLUMN", "drawing/NUMBER/DIMENSION" or "sum/NUMBER/LENGTH"."""
         cabinet = solve(traced(self.project))
-        try:
-            kind, number, place = name.split("/")
-            if kind == "sum":
-                return workings([self.sums(cabinet)[int(number)][int(place)]], cabinet.style)
-            if kind == "table":
-                board, side = self.rows(cabinet)[int(number)].boards[0], SIDES[int(place)]
-                return working(getattr(board, side), f"{board.name}, {side}", cabinet.style)
-            scene = self.views[int(number)](cabinet)
-        except (ValueError, IndexError, KeyError):
-            raise LookupError(f"the panel shows no size {name!r}") from None
-        return workings(sizes(scene, place), cabinet.style)
+        kind, number, place = name.split("/")
+        if kind == "sum":
+            return workings([self.sums(cabinet)[int(number)][int(place)]], cabinet.style)
+        if kind == "table":
+            board, side = self.rows(cabinet)[int(number)].boards[0], SIDES[int(place)]
+            return working(getattr(board, side), f"{board.name}, {side}", cabinet.style)
+        return workings(sizes(self.views[int(number)](cabinet), place), cabinet.style)

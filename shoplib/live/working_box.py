@@ -7,8 +7,12 @@ import anywidget
 from traitlets import List, Unicode
 
 
+class NotShown(LookupError):
+    """A size was asked that the panel does not show, or no longer."""
+
+
 class WorkingBox(anywidget.AnyWidget):
-    """The working of the size that was picked last; `explain` gives its lines, or LookupError.
+    """The working of the size that was picked last; `explain` gives its lines, or NotShown.
 
     It listens to the whole panel that it stands in: whatever carries a `data-ask` can be picked, by the
     pointer or from the keyboard.
@@ -30,10 +34,10 @@ class WorkingBox(anywidget.AnyWidget):
         self.on_msg(self._hear)
 
     def ask(self, name: str) -> None:
-        """Say why; a size that is no longer shown closes the box."""
+        """Say why; a size that is no longer shown closes the box, and only that: a fault of ours stays one."""
         try:
             lines = list(self._explain(name))
-        except LookupError:
+        except NotShown:
             name, lines = "", []
         with self.hold_sync():
             self.asked, self.lines = name, lines

@@ -7,9 +7,9 @@ from random import Random
 
 import pytest
 
+from shoplib.checks.misfits import CLASH, misfits, outside
 from shoplib.documents.examples import example
 from shoplib.documents.project_file import read_project
-from shoplib.draw.misfits import CLASH, misfits, outside
 from shoplib.lessons.bay_fronts import BAY_FRONTS, LOWEST, MIDDLE, TOP
 from shoplib.lessons.box_boards import BOX_BOARDS
 from shoplib.lessons.posed_set import PosedSet, pose_set

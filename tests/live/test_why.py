@@ -8,8 +8,10 @@ from shoplib.documents.examples import example
 from shoplib.live.carcass_panel import carcass_panel, width_panel
 from shoplib.live.drawer_panel import drawer_panel
 from shoplib.live.front_panel import front_panel
+from shoplib.live.panel import Outcome, Panel
 from shoplib.live.project_panel import project_panel
 from shoplib.live.saw_panel import saw_panel
+from shoplib.live.table import Table
 from shoplib.live.why import lengths
 from shoplib.measure import read_length
 from shoplib.model.solved import ClosingSum
@@ -59,6 +61,16 @@ def test_what_is_not_shown_closes_the_box(name):
     panel.working.ask("table/0/2")
     panel.working.ask(name)
     assert (panel.working.asked, panel.working.lines) == ("", [])
+
+
+def test_a_fault_of_ours_in_a_working_is_heard_of():
+    def fails(name):
+        raise KeyError(name)
+
+    table = Table("Boards", ("Board", "Length"), [("side", "9 in")], (1,))
+    panel = Panel("Case", [], lambda _: Outcome([], [table], why=fails))
+    with pytest.raises(KeyError):
+        panel.working.ask("table/0/1")
 
 
 def test_a_press_in_the_browser_asks():
