@@ -4,6 +4,8 @@ from collections.abc import Iterator, Sequence
 
 from shoplib.checks.as_built import AsBuilt
 from shoplib.checks.geometry import common_boxes, deepest, direction
+from shoplib.checks.seat import Seat, seat_of
+from shoplib.measure import Style
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding, Joint
@@ -88,14 +90,37 @@ def _finding(cabinet: Cabinet, one: Board, other: Board, shared: list[Box], join
         box = next((board for board in (one, other) if board.role == "box side" and axis == 0), None)
         mend = f"Make the box of {box.group} {size} narrower." if box else give_way((one, other), axis, size)
     else:
-        enters, receives = cabinet.by_name[joint.enters], cabinet.by_name[joint.receives]
+        enters, receives = (one, other) if one.name == joint.enters else (other, one)
         if axis == direction(joint.axis)[0]:
-            less = shorter(enters, axis)
-            mend = f"Cut {receives.name} {size} deeper there, or make {enters.name} {size} {less}."
+            mend = _mend_along(seat_of(joint, enters, receives), shared, size, cabinet.style)
         else:
             mend = f"Cut {receives.name} {size} wider there, or move the cut by {size}."
     text = f"{one.name} and {other.name} want the same wood: {size} {ALONG[axis]}. {mend}"
     return Finding("overlap", "stop", (one.name, other.name), text, amount)
+
+
+def _mend_along(seat: Seat, shared: list[Box], size: str, style: Style) -> str:
+    """What ends a clash along a joint: the wood struck may be less than what the board is too long by.
+
+    Nobody is told to shorten a board that is as long as it should be, or to cut right through another.
+    """
+    enters, receives = seat.enters.name, seat.receives.name
+    too_long = seat.entered - (seat.joint.depth - seat.joint.end_gap)
+    if seat.room is not None and too_long <= 0 and not any(_behind(seat, box) for box in shared):
+        return f"{enters} is long enough: it is the {seat.cut.kind} in {receives} that lies elsewhere."
+    if seat.room is None or seat.entered >= seat.receives.box.size[seat.axis]:
+        if too_long <= 0:
+            return f"Cut the {seat.joint.kind} for {enters} in {receives}."
+        return f"Make {enters} {how_much(too_long, style)} {shorter(seat.enters, seat.axis)}."
+    less = how_much(too_long, style) if too_long > 0 else size
+    return f"Cut {receives} {size} deeper there, or make {enters} {less} {shorter(seat.enters, seat.axis)}."
+
+
+def _behind(seat: Seat, box: Box) -> bool:
+    """Whether this wood lies behind the floor of the cut, or before its mouth, and not beside it."""
+    return all(
+        box.low[a] < seat.room.high[a] and seat.room.low[a] < box.high[a] for a in range(3) if a != seat.axis
+    )
 
 
 def _ways_apart(one: Box, other: Box) -> list[int]:

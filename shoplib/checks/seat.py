@@ -16,8 +16,8 @@ class Seat:
     `axis` and `sign` are the direction of entry, `across` the world axis of the entering board's
     thickness, `face` where the receiving board's uncut box begins for it. `inside` is the wood that
     stands inside the receiving board's uncut box, `entering` the box around it, `entered` how far
-    past the face it reaches (negative where it stops short), `cut` the cut that takes it (None where
-    there is none), `room` that cut in the cabinet.
+    past the face it reaches (negative where it stops short; more than the receiving board is thick where
+    it comes out behind), `cut` the cut that takes it (None where there is none), `room` that cut in the cabinet.
     """
 
     joint: Joint
@@ -47,7 +47,8 @@ def seat_of(joint: Joint, enters: Board, receives: Board) -> Seat:
     inside = common_boxes(enters.pieces, [receives.box])
     face = near(receives.box, axis, sign)
     entering = around(inside) if len(inside) > 1 else inside[0] if inside else None
-    entered = sign * (far(entering or enters.box, axis, sign) - face)
+    reaching = [piece for piece in enters.pieces if piece.overlaps(receives.box)] or [enters.box]
+    entered = max(sign * (far(piece, axis, sign) - face) for piece in reaching)
     across = directions(enters.placement.axes)[2][0]
     cut, room = _cut_for(enters, receives, inside)
     return Seat(joint, enters, receives, axis, sign, across, face, inside, entering, entered, cut, room)

@@ -240,10 +240,13 @@ def _place(cabinet: Cabinet, seat: Seat, clearance: list[Finding]) -> list[Findi
         )
         if over:
             size = how_much(over, cabinet.style)
-            wrong = "wall" if axis == seat.across else "end"
-            what = (
-                f"{seat.enters.name} stands {size} over the {wrong} of the {seat.cut.kind} "
-                f"in {seat.receives.name}. Move the cut, or let it run {size} further."
+            name, cut = seat.receives.name, seat.cut.kind
+            wrong, mend = (
+                ("wall", f"Move the {cut} by {size}; if it is cut already, glue a strip into it and cut it again, or "
+                         f"make {name} anew.")
+                if axis == seat.across
+                else ("end", f"Move the cut, or let it run {size} further.")
             )
+            what = f"{seat.enters.name} stands {size} over the {wrong} of the {cut} in {name}. {mend}"
             found.append(_finding(seat, "stop", what, over))
     return found

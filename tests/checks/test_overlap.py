@@ -75,6 +75,37 @@ def test_a_dado_too_narrow_is_mended_across_the_joint():
     assert found.text.endswith("Cut side 0.4 mm wider there, or move the cut by 0.4 mm.")
 
 
+def side_with_dado_at(low):
+    return board("side", (0, 0, 0), (18, 300, 400), "x", ("dado", (12, 0, low), (18, 300, low + 18), "shelf"))
+
+
+def overlap_with_shelf_to(end, low=100, depth=6):
+    shelf = board("shelf", (end, 0, 100), (400, 300, 118), "z")
+    return find_overlaps(cabinet([side_with_dado_at(low), shelf], [joint("dado", "shelf", "side", "-x", depth)]))
+
+
+def test_a_board_right_through_another_gives_way_by_all_that_it_is_too_long():
+    """It strikes 12 mm of wood and comes out 5 mm behind: shortened by 12 it would still be 5 too long."""
+    (found,) = overlap_with_shelf_to(-5)
+    assert found.amount == ticks(12)
+    assert found.text == "side and shelf want the same wood: 12 mm from side to side. Make shelf 17 mm shorter."
+
+
+def test_a_board_just_to_the_outer_face_is_not_let_in_through_it():
+    (found,) = overlap_with_shelf_to(0)
+    assert found.text.endswith("Make shelf 12 mm shorter.")
+    (found,) = overlap_with_shelf_to(1)
+    assert found.text.endswith("Cut side 11 mm deeper there, or make shelf 11 mm shorter.")
+
+
+def test_a_board_whose_cut_lies_elsewhere_is_not_to_be_shortened():
+    """Shortened it would end at the face, and nothing would hold it (a cabinetmaker's find)."""
+    (found,) = overlap_with_shelf_to(12, low=118)
+    assert found.text.endswith(" shelf is long enough: it is the dado in side that lies elsewhere.")
+    (found,) = overlap_with_shelf_to(10, low=118)
+    assert "shelf 2 mm shorter" in found.text
+
+
 def test_wood_on_both_walls_of_a_cut_is_measured_wall_by_wall():
     side = board("side", (0, 0, 0), (18, 300, 400), "x", ("dado", (12, 0, 100.5), (18, 300, 117), "shelf"))
     shelf = board("shelf", (12, 0, 100), (400, 300, 118), "z")

@@ -80,6 +80,13 @@ def test_a_board_too_long_for_its_cut():
     )
 
 
+def test_a_board_that_comes_out_behind_is_told_by_all_that_it_is_too_long():
+    """6 deep, and it sticks out 5 mm beyond the outer face: 12 + 5 must come off, not the 12 of wood that it struck."""
+    (found,) = findings(side(dado()), shelf(-5), joint("dado", "shelf", "side", "-x", 6, 0.1))
+    assert (found.level, found.amount) == ("stop", ticks(17))
+    assert found.text.endswith("Make it 17 mm shorter.")
+
+
 def test_no_cut_at_all():
     (found,) = findings(side(), shelf())
     assert (found.level, found.amount) == ("stop", ticks(6))
@@ -121,7 +128,8 @@ def test_a_groove_laid_too_low():
     (found,) = findings(side(dado(low=97)), shelf())
     assert (found.level, found.amount) == ("stop", ticks(2.8))
     assert found.text == (
-        "shelf stands 2.8 mm over the wall of the dado in side. Move the cut, or let it run 2.8 mm further."
+        "shelf stands 2.8 mm over the wall of the dado in side. Move the dado by 2.8 mm; if it is cut already, glue a "
+        "strip into it and cut it again, or make side anew."
     )
 
 
