@@ -2,14 +2,11 @@
 
 from shoplib.checks.geometry import direction
 from shoplib.checks.seat import seat_of
-from shoplib.measure import INCH, write_brief
+from shoplib.measure import INCH, MM, write_brief
 from shoplib.model.board import Board, BoxCut
 from shoplib.model.placement import directions
 from shoplib.model.solved import Cabinet, Finding, Joint
 from shoplib.words.naming import and_list, in_short, plural
-
-USUAL_FIT = INCH // 250
-"""0.004 in, 0.1 mm: what a dado is commonly cut wider than the thickest reading. Common practice, no source."""
 
 _TWO_WALLS = {"dado", "groove", "tongue"}
 
@@ -59,6 +56,15 @@ def _weak(cabinet: Cabinet, level: str, held: int, whole: int, kind: str, joints
     return Finding("joints", level, (*boards, *receivers), text, held)
 
 
+def usual_fit(unit: str) -> int:
+    """0.004 in, 0.1 mm: what a dado is commonly cut wider than the thickest reading. Common practice, no source.
+
+    >>> usual_fit("mm") * 10 == MM
+    True
+    """
+    return INCH // 250 if unit == "in" else MM // 10
+
+
 def find_joints_without_clearance(cabinet: Cabinet) -> tuple[Finding, ...]:
     """One "note" for each kind of cut with two walls that is planned exactly as wide as what enters it.
 
@@ -71,7 +77,7 @@ def find_joints_without_clearance(cabinet: Cabinet) -> tuple[Finding, ...]:
     found = []
     for kind, joints in tight.items():
         boards = tuple(dict.fromkeys(joint.enters for joint in joints))
-        usual = write_brief(USUAL_FIT, cabinet.style, decimal=True)
+        usual = write_brief(usual_fit(cabinet.style.unit), cabinet.style, decimal=True)
         text = (
             f"The {plural(kind)} for {and_list(in_short(boards))} are planned with no clearance (fit 0), and what "
             f"enters must be forced in, all the more once glue swells it. A fit of {usual} over the thickest reading "

@@ -1,7 +1,7 @@
 """The screws of a pull go through the front and what carries it: nowhere else."""
 
 from shoplib.checks.geometry import has_wood_in
-from shoplib.measure import narrowest, share, to_step, write_brief
+from shoplib.measure import Style, narrowest, share, to_step, write_brief
 from shoplib.model.board import Board, Hole
 from shoplib.model.box import Box
 from shoplib.model.solved import Cabinet, Finding
@@ -48,7 +48,7 @@ def _fault(cabinet: Cabinet, front: Board, holes: list[Hole]) -> tuple[int, bool
         return (max(high for _, high in over), False, None, case)
     middle = share(front.box.low[0] + front.box.high[0], 2, 1)[0]
     room = narrowest([middle - carrier.low[0], carrier.high[0] - middle])
-    return (wide[0], True, to_step(2 * room - holes[0].diameter - 1, cabinet.style.step, "down"), case)
+    return (wide[0], True, 2 * room - holes[0].diameter - 1, case)
 
 
 def _clear_of_the_sides(group: tuple[Board, ...]) -> Box | None:
@@ -91,7 +91,7 @@ def _finding(cabinet: Cabinet, over: int, sideways: bool, most: int | None, met:
     elif sideways:
         text = (
             f"{whose}: holes of the pull reach {how_much(over, style)} past the inside of the box{beside}. "
-            f"Choose a pull whose holes are at most {write_brief(most, style)} apart, or with one hole."
+            f"{_mend(most, fronts[0], style)}"
         )
     else:
         text = (
@@ -99,3 +99,15 @@ def _finding(cabinet: Cabinet, over: int, sideways: bool, most: int | None, met:
             "Make the front lower, or leave less room above the box."
         )
     return Finding("pulls", "stop", tuple(front.name for front in fronts), text, over)
+
+
+def _mend(most: int, front: Board, style: Style) -> str:
+    """What to choose where the holes may be `most` ticks apart: no distance where none leaves wood between them."""
+    wider = "make the bay wider, with fewer bays or a wider case"
+    hole = _pull_holes(front)[0].diameter
+    if most >= 2 * hole:  # as much wood between the two as one is wide: common practice, no source
+        apart = write_brief(to_step(most, style.step, "down"), style)
+        return f"Choose a pull whose holes are at most {apart} apart, or with one hole."
+    if most >= 0:
+        return f"The box is too narrow for a pull with two holes. Choose one with one hole, or {wider}."
+    return f"The box is too narrow for any pull in the middle of its front: {wider}."

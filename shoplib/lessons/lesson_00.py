@@ -76,6 +76,7 @@ FOLLOWS = Exercise(
     ),
     working=_working,
     tolerance=Twin(INCH // 64, MM // 5),
+    version=2,
 )
 
 EXERCISES = (FOLLOWS,)

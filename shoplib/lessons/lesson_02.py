@@ -139,6 +139,7 @@ BACK = Exercise(
     ),
     working=_back_working,
     tolerance=RULE,
+    version=2,
 )
 
 
@@ -214,7 +215,7 @@ BOTTOM = Exercise(
     ),
     working=_bottom_working,
     tolerance=RULE,
-    version=2,
+    version=3,
 )
 
 

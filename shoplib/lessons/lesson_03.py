@@ -75,7 +75,7 @@ PAIR = Exercise(
 def _tongue_givens(draw: Draw) -> list[Given]:
     return [
         case_width(draw), by_the_rule(draw, "sides, thickness as measured"),
-        draw.pick("d", "dadoes, depth", inch=("5/16 in", "3/8 in"), mm=("8 mm", "9 mm")),
+        draw.pick("d", "dadoes, depth", inch=("1/4 in", "5/16 in"), mm=("7 mm", "8 mm")),
         draw.pick("k", "tongues, thickness", inch=("3/16 in", "1/4 in"), mm=("5 mm", "6 mm")),
         draw.pick("e", "left open under each tongue", inch=("1/32 in", "1/16 in"), mm=("1 mm", "1.5 mm")),
     ]
@@ -144,6 +144,7 @@ TONGUES = Exercise(
     ),
     working=_tongue_working,
     tolerance=RULE,
+    version=2,
 )
 
 EXERCISES = (PLACE, WIDTH, WOOD, PAIR, TONGUES, ANOTHERS_MARKS)

@@ -126,5 +126,5 @@ ANOTHERS_LIST = Exercise(
     ),
     working=_working,
     tolerance=Twin(INCH // 64, MM // 4),
-    version=2,
+    version=3,
 )

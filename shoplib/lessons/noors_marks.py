@@ -32,7 +32,7 @@ def _givens(draw: Draw) -> list[Given]:
     dado = draw.pick("d", "dadoes, depth", inch=("1/4 in", "5/16 in"), mm=("6 mm", "7 mm"))
     upper = draw.tape("q", "upper face of the shelf above the lower ends",
                       inch=("9 in", "15 in", "1/8 in"), mm=("230 mm", "380 mm", "1 mm"))
-    groove = draw.pick("b", "grooves for the back, depth", inch=("3/16 in", "3/8 in"), mm=("5 mm", "9 mm"))
+    groove = draw.pick("b", "grooves for the back, depth", inch=("3/16 in", "11/32 in"), mm=("5 mm", "8.5 mm"))
     line, slip = draw.count("line", "", 0, 2), draw.count("slip", "", 0, 1)
     values = (width.value, side.value, dado.value, upper.value, groove.value)
     listed = list(_rows(*values))
@@ -128,4 +128,5 @@ ANOTHERS_MARKS = Exercise(
     ),
     working=_working,
     tolerance=Twin(INCH // 64, MM // 4),
+    version=2,
 )

@@ -20,7 +20,7 @@ def _givens(draw: Draw) -> list[Given]:
     high = draw.pick("H", "case, outside height", inch=("24 in",), mm=("600 mm",))
     return [
         case_width(draw), high, deep, sheet_as_sold(draw), sheet_as_measured(draw),
-        draw.pick("d", "tongues of top and bottom: dadoes, depth", inch=("5/16 in", "3/8 in"), mm=("8 mm", "9 mm")),
+        draw.pick("d", "tongues of top and bottom: dadoes, depth", inch=("1/4 in", "5/16 in"), mm=("7 mm", "8 mm")),
         draw.pick("e", "left open under each tongue", inch=("1/16 in",), mm=("1.5 mm", "2 mm")),
         draw.pick("k", "shelf: dadoes, depth", inch=("3/16 in", "1/4 in"), mm=("5 mm", "6 mm")),
         draw.pick("b", "back: grooves, depth", inch=("1/8 in", "5/16 in"), mm=("4 mm", "7 mm")),
@@ -142,4 +142,5 @@ TONGUE_SET = SetExercise(
         "Each board then gains at both ends what its own joint lets in.",
         "Under the tongues {e} stays open; shelf and back go to the floors of their cuts.",
     ),
+    version=2,
 )

@@ -38,11 +38,14 @@ def side_by_the_rule(draw: Draw) -> Given:
 
 
 def dado_depth(draw: Draw) -> Given:
-    """`d`, well under the thickness of a side."""
-    return draw.pick("d", "dadoes, depth", inch=("1/4 in", "3/8 in"), mm=("6 mm", "8 mm"))
+    """`d`, which leaves at least half of the thinnest side.
+
+    None is 5 mm: with that, answers are round numbers, such as messages show.
+    """
+    return draw.pick("d", "dadoes, depth", inch=("3/16 in", "1/4 in", "5/16 in"), mm=("6 mm", "7 mm", "8 mm"))
 
 
 def rabbet_width(draw: Draw) -> Given:
-    """`b`, the width of the rabbets for a back."""
-    sizes = {"inch": ("1/4 in", "3/8 in", "1/2 in"), "mm": ("8 mm", "10 mm", "12 mm")}
+    """`b`, the width of the rabbets for a back, which leave at least half of the thinnest side beside them."""
+    sizes = {"inch": ("1/4 in", "9/32 in", "5/16 in"), "mm": ("6 mm", "7 mm", "8 mm")}
     return draw.pick("b", "rabbets, width", **sizes)

@@ -153,4 +153,5 @@ WHOLE_CASE = SetExercise(
         "From left to right, begin with {W} and take off two sides of {t}. What goes into the rabbets comes on again.",
         "The back does the same both ways, with its own rabbets of {b}: once from {W}, once from {H}.",
     ),
+    version=2,
 )

@@ -60,13 +60,17 @@ def tongue_worked(unit: str) -> Worked:
     (case, joint), write = shown(unit, "tongue in a narrower dado"), Writing(joint_style(unit))
     found, bottom, fit = allowance(case, joint), case.by_name["bottom"], size("fit", unit)
     thick, tongue = write.measured(bottom.thickness), write.setting(joint.tongue)
+    rabbet, most = bottom.thickness - joint.tongue, READINGS[unit][-1]
+    left = read_length(most) - rabbet
     return Worked(
         f"A tongue {tongue} thick at the ends of the bottom",
         [
             ("dado, width", f"{tongue} + {write.measured(fit)}", write.measured(found.width)),
             ("dado, depth", "chosen", write.setting(found.depth)),
             ("near wall, from the lower end", f"{thick} - {tongue}", write.measured(found.near_wall)),
-            ("rabbet in the bottom, depth", f"{thick} - {tongue}", write.measured(bottom.thickness - joint.tongue)),
+            ("rabbet in the bottom, depth by the mean", f"{thick} - {tongue}", write.measured(rabbet)),
+            (f"where it reads {most}, that depth leaves", f"{most} - {write.measured(rabbet)}",
+             f"{write.measured(left)}: {write.measured(left - found.width)} too thick"),
             ("tongue, length = gain", f"{write.setting(found.depth)} - {write.setting(size('end_gap', unit))}",
              write.setting(found.gain)),
         ],

@@ -51,7 +51,7 @@ def dry_fit(cabinet: Cabinet, slip: str, nominal: int) -> DryFit:
 def picture(fit: DryFit) -> Scene:
     """Both lower corners of the case cut through, with the run between them left out.
 
-    Where the bottom stops short the empty part of the joint is marked; where it is too long, the clash.
+    Where the bottom stops short the empty part of the joint is marked; where it is too long, all that goes too far.
     """
     cabinet, style = fit.cabinet, fit.cabinet.style
     bottom, side = cabinet.by_name["bottom"], cabinet.by_name["right side"]
@@ -70,8 +70,8 @@ def picture(fit: DryFit) -> Scene:
                     items.append(Label(rects[-1], (shape.name, shape.name.replace(" ", "\n")), plate=True))
     items.append(Label((SEEN // 2, 0, SEEN, bottom.thickness), ("bottom",), plate=True))
     floor = side.box.low[0] + next(joint.depth for joint in cabinet.joints if joint.receives == "right side")
-    word = "clash" if fit.by > 0 else "gap"
-    left, right = sorted((min(bottom.box.high[0], side.box.high[0]), floor))
+    word = "too long" if fit.by > 0 else "gap"
+    left, right = sorted((bottom.box.high[0], floor))
     mark = _moved((left, 0, right, bottom.thickness), shift)
     items.append(Shape((mark,), "clash" if fit.by > 0 else "air", word, "x"))
     point = ((mark[0] + mark[2]) // 2, bottom.thickness // 2)
@@ -80,11 +80,13 @@ def picture(fit: DryFit) -> Scene:
     items.append(Chain("below", 0, ends, (bare(fit.length, style),), 0))
     outside = bare(side.box.high[0], style)
     items.append(Chain("below", 1, (0, side.box.high[0] + shift), (outside,), 0))
+    amount = write_brief(right - left, style)
+    told = f"what is {amount} too long" if fit.by > 0 else f"a gap of {amount}"
     return Scene(
         f"The bottom as it was cut: {bare(fit.length, style)}",
         unit_note(style, "The run between the two ends is left out."),
         f"Both lower corners of the case, cut and seen from the front. The bottom, {write_brief(fit.length, style)} "
-        f"long, is home in the left side. At the right side a {word} of {write_brief(right - left, style)} is marked.",
+        f"long, is home in the left side. At the right side {told} is marked.",
         (0, 0, 2 * SEEN + _BREAK, high),
         tuple(items),
     )

@@ -122,7 +122,20 @@ class _Teller:
             for side, rest in ((-1, cut.low[run]), (1, self.board.size[run] - cut.high[run]))
             if rest > 0
         ]
-        return _Phrase(cut.kind, size, place, reference, ", ".join(stops))
+        return _Phrase(cut.kind, size, place, reference, ", ".join([*stops, *self._leaves(cut)]))
+
+    def _leaves(self, cut: BoxCut) -> list[str]:
+        """The tongue that this rabbet leaves: it is what the dado takes, and so what the cut is set up by.
+
+        One between two shoulders is left by two cuts, and said of neither.
+        """
+        left = self.board.thickness - (cut.high[2] - cut.low[2])
+        tongues = {
+            joint.tongue
+            for joint in self.cabinet.joints
+            if (joint.enters, joint.receives) == (self.board.name, cut.for_board) and joint.tongue
+        }
+        return [f"leaving a tongue {self.writing.setting(left)} thick"] if left in tongues else []
 
     def _notch(self, cut: BoxCut, spans: list[str]) -> _Phrase:
         """Wood taken out through the whole thickness: at a corner, out of one side, or inside."""

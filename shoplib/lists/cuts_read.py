@@ -55,7 +55,7 @@ class _Phrase:
 
     def __init__(self, text: str, board: Board, cabinet: Cabinet) -> None:
         self._text, self._left = text, " ".join(text.lower().split())
-        self._board, self._unit = board, cabinet.style.unit
+        self._board, self._unit, self._step = board, cabinet.style.unit, cabinet.style.step
         outline = outline_of(board, cabinet)
         self._sides: dict[str, Side] = {}
         for own in (2, 1, 0):
@@ -102,7 +102,11 @@ class _Phrase:
     def _channels(self, kind: str) -> tuple[Cut, ...]:
         """Dadoes, grooves, rabbets: sunk into one side, so wide, along or across the board."""
         wide = self._length(self._take(rf"({_LENGTH}) wide")[1])
-        deep = self._length(self._take(rf"({_LENGTH}) deep")[1])
+        leaves = self._take(rf"leaving a tongue ({_LENGTH}) thick", needed=False)
+        sunk = self._take(rf"({_LENGTH}) deep", needed=leaves is None)
+        deep = self._length(sunk[1]) if sunk else self._board.thickness - self._length(leaves[1])
+        if leaves and abs(self._board.thickness - deep - self._length(leaves[1])) > self._step:
+            raise NotRead(self._text)
         stops = []
         while stop := self._take(rf"stopped ({_LENGTH}) from {_SIDE}", needed=False):
             stops.append((self._side(stop[2]), self._length(stop[1])))

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, replace
 
+from shoplib.checks.joint_choice import usual_fit
 from shoplib.measure import INCH, MM, Style, read_length
 from shoplib.model.marks import usually
 from shoplib.model.project import (
@@ -85,10 +86,14 @@ def case_project(choices: CaseChoices, style: Style) -> Project:
         "box sheet": Sheet("box sheet", "plywood", INCH // 2 if inch else 12 * MM, (box, box), *square),
         "thin sheet": Sheet("thin sheet", "plywood", thin_name, (thin, thin), *whole, grain="none"),
     }
-    joint = JointChoice("rabbet", choices.joint_depth)
+    fit = usual_fit(style.unit)
+    joint = JointChoice("rabbet", choices.joint_depth, fit)
     kind = BACKS[choices.back]
     depth = (INCH // 4 if inch else 6 * MM) if kind in ("rabbet", "groove") else None
-    back = usually(Back, style.unit, kind=kind, sheet="" if kind == "none" else "thin sheet", depth=depth)
+    back = usually(
+        Back, style.unit, kind=kind, sheet="" if kind == "none" else "thin sheet", depth=depth,
+        fit=fit if kind == "groove" else 0,
+    )
     fronts = usually(
         Fronts, style.unit, kind=choices.fronts, sheet="" if choices.fronts == "none" else "case sheet"
     )
@@ -120,7 +125,7 @@ def _bays(choices: CaseChoices, unit: str) -> tuple[Bay, ...]:
     slide = "side-mount ball-bearing" if unit == "in" else "side-mount ball-bearing, metric lengths"
     drawers = usually(
         Drawers, unit, count=choices.drawers, slide=slide, box_sheet="box sheet", bottom_sheet="thin sheet",
-        bottom_depth=INCH * 7 // 32 if unit == "in" else 5 * MM,
+        bottom_depth=INCH * 7 // 32 if unit == "in" else 5 * MM, bottom_fit=usual_fit(unit),
     )
     kinds = {
         "nothing yet": Bay("open"),

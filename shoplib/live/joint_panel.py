@@ -121,7 +121,8 @@ def joint_panel(unit: str = "in") -> Panel:
                 "end_gap": length("End gap: deeper than it enters", "end_gap", ("0 in", "1/8 in", "1/64 in"),
                                   ("0 mm", "3 mm", "0.5 mm")),
             },
-            "Room for glue and for a hand to push the board in. They are drawn larger than they are.",
+            "Room for glue and for a hand to push the board in. They are drawn larger than they are. With an end gap "
+            "only a shoulder, or other boards home in their joints, keeps the clamps from drawing the case narrow.",
         ),
     ]
     controls = {name: control for group in groups for name, control in group.controls.items()}

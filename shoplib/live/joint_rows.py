@@ -47,7 +47,12 @@ def rows(cabinet: Cabinet, joint: Joint) -> tuple[Row, ...]:
     if found.stop:
         told.append(Row("it begins behind the front edge by", found.stop))
     if joint.tongue:
-        told.append(Row("rabbet that leaves the tongue, depth", enters.thickness - joint.tongue, "measured"))
+        thickest = cabinet.sheets[enters.sheet].thickest
+        told.append(Row("tongue, as thick everywhere", joint.tongue))
+        by_the_mean = enters.thickness - joint.tongue
+        told.append(Row("rabbet that leaves the tongue, depth by the mean", by_the_mean, "measured"))
+        if thickest != enters.thickness:
+            told.append(Row("the same where the sheet is thickest", thickest - joint.tongue, "measured"))
         told.append(Row("rabbet that leaves the tongue, width", found.gain))
     return tuple(told)
 

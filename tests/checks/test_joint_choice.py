@@ -8,6 +8,8 @@ import pytest
 from shoplib.checks.gaps import find_tight_gaps
 from shoplib.checks.joint_choice import find_joints_without_clearance, find_weak_joints
 from shoplib.documents.project_file import read_project
+from shoplib.live.carcass_panel import style_for
+from shoplib.live.carcass_project import BACKS, HOLDS, case_project, starting_case
 from shoplib.measure import INCH, MM
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Gap
@@ -46,6 +48,17 @@ def test_a_joint_with_no_clearance_is_a_note_that_says_what_is_usual():
     (found,) = find_joints_without_clearance(solve(tight))
     assert (found.level, found.boards) == ("note", ("divider 1",))
     assert "no clearance (fit 0)" in found.text and "0.1 mm over the thickest reading is usual" in found.text
+
+
+@pytest.mark.parametrize("unit", ["in", "mm"])
+@pytest.mark.parametrize("holds", HOLDS)
+@pytest.mark.parametrize("back", BACKS)
+def test_the_carcass_panel_asks_no_fit_and_has_the_usual_one(unit, holds, back):
+    choices = replace(starting_case(unit), bays=3, holds=holds, back=back, base="toe space")
+    case = solve(case_project(choices, style_for(unit)))
+    assert find_joints_without_clearance(case) == ()
+    usual = {"in": INCH * 4 // 1000, "mm": MM // 10}[unit]  # common practice, no source
+    assert {joint.fit for joint in case.joints if joint.kind == "dado"} == {usual}
 
 
 def test_a_rabbet_and_a_butt_need_no_clearance():

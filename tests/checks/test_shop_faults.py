@@ -7,7 +7,8 @@ import pytest
 
 from shoplib.checks import check
 from shoplib.documents.project_file import read_project
-from shoplib.measure import INCH, MM, read_length
+from shoplib.live.carcass_project import case_project, starting_case
+from shoplib.measure import INCH, MM, Style, read_length
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Base, Measured, Opening, PartSize, Pulls
 
@@ -40,6 +41,22 @@ def test_pulls_wider_than_the_box_front_stop(pitch):
     most = read_length(text.split("at most ")[1].split(" apart")[0])
     assert told(replace(STAND, pulls=Pulls(most, 30 * MM, 5 * MM)), "pull reach") == []
     assert told(replace(STAND, pulls=Pulls(most + MM, 30 * MM, 5 * MM)), "pull reach") != []
+
+
+@pytest.mark.parametrize(
+    ("wide", "pitch", "says"),
+    [
+        ("300 mm", 0, "The box is too narrow for any pull in the middle of its front: make the bay wider"),
+        ("315 mm", 32, "The box is too narrow for a pull with two holes. Choose one with one hole, or make the bay"),
+        ("400 mm", 64, "Choose a pull whose holes are at most"),
+    ],
+)
+def test_a_box_too_narrow_for_a_pull_is_told_no_distance_that_cannot_be(wide, pitch, says):
+    """The panel's narrowest case with four bays once said: holes at most -1.5 mm apart (a cabinetmaker's find)."""
+    style = Style("mm", MM // 2)
+    plan = case_project(replace(starting_case("mm"), width=read_length(wide), holds="drawers", bays=4), style)
+    texts = [text for _, _, text in told(replace(plan, pulls=Pulls(pitch * MM, 30 * MM, 5 * MM)), "pull reach")]
+    assert texts and all(says in text and "-" not in text.replace("pull-out", "") for text in texts)
 
 
 def test_a_pull_above_its_box_stops():

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from shoplib.documents.cut_list_file import cut_list_text
-from shoplib.documents.cut_notes import ENDS, WIDTHS, cut_notes
+from shoplib.documents.cut_notes import ENDS, TONGUES, WIDTHS, cut_notes
 from shoplib.documents.fixings import YOURS, fixings, hanging
 from shoplib.documents.hardware_page import hardware_page
 from shoplib.documents.project_file import read_project
@@ -129,7 +129,7 @@ def test_the_pad_of_a_caster_is_called_assumed():
 
 
 def test_notes_on_cuts_stand_where_there_are_such_cuts():
-    assert cut_notes(shipped("rolling_stand")) == (WIDTHS, ENDS)  # its shelves stop 20 mm from the front
+    assert cut_notes(shipped("rolling_stand")) == (WIDTHS, TONGUES, ENDS)  # tongued boxes, stopped shelves
     assert cut_notes(shipped("under_bench_case")) == (WIDTHS,)
     assert cut_notes(solve(stand(carcass=Carcass("birch 18"), bays=(Bay(),)))) == ()
     assert ENDS in " ".join(cut_list_text(shipped("rolling_stand")).split())

@@ -10,13 +10,15 @@ from pathlib import Path
 import pytest
 
 from shoplib.lessons.exercise import Given, Givens
-from shoplib.lessons.lesson_02 import BACK, BOTTOM
+from shoplib.lessons.lesson_00 import FOLLOWS
+from shoplib.lessons.lesson_02 import ANOTHERS_LIST, BACK, BOTTOM, WHOLE_CASE
+from shoplib.lessons.lesson_03 import ANOTHERS_MARKS, TONGUE_SET, TONGUES, WOOD
 from shoplib.lessons.numbers import Draw, givens_for, seed_of
 from shoplib.measure import INCH, MM
 
 ROOT = Path(__file__).parents[2]
-NOORS_INCHES = {"W": "39 1/2 in", "T": "3/4 in", "t": "0.706 in", "d": "1/4 in"}
-NOORS_MILLIMETRES = {"W": "730 mm", "T": "18 mm", "t": "17.45 mm", "d": "6 mm"}
+NOORS_INCHES = {"W": "42 in", "T": "3/4 in", "t": "0.697 in", "d": "1/4 in"}
+NOORS_MILLIMETRES = {"W": "900 mm", "T": "18 mm", "t": "17.4 mm", "d": "6 mm"}
 PRINT = """
 from shoplib.lessons import lesson_00, lesson_02
 from shoplib.lessons.posed import pose
@@ -43,6 +45,23 @@ def test_numbers_once_given_stay():
     """A change of the draw needs a new content version, or learners' numbers change under their hands."""
     assert givens_for(BOTTOM, "Noor", "in").texts == NOORS_INCHES
     assert givens_for(BOTTOM, "Noor", "mm").texts == NOORS_MILLIMETRES
+
+
+CUTS = {
+    FOLLOWS: "d", BACK: "b", BOTTOM: "d", ANOTHERS_LIST: "db", WHOLE_CASE: "db",
+    WOOD: "d", TONGUES: "d", ANOTHERS_MARKS: "db", TONGUE_SET: "dkb",
+}
+
+
+@pytest.mark.parametrize("asked", CUTS, ids=lambda asked: asked.id)
+def test_no_exercise_leaves_less_than_half_of_a_side(asked, unit):
+    """The pages call that weak; only where dadoes lie back to back is it the very question."""
+    drawn = set()
+    for number in range(40):
+        givens = givens_for(asked, f"learner {number}", unit)
+        drawn.add(tuple(givens[cut] for cut in CUTS[asked]))
+        assert all(2 * (givens["t"] - givens[cut]) >= givens["t"] for cut in CUTS[asked])
+    assert len(drawn) >= 2
 
 
 def test_the_seed_is_the_sha256_of_its_four_parts():

@@ -67,8 +67,12 @@ def test_three_widths_of_a_dado(unit):
 def test_the_tongue_line_by_line(unit):
     g, found = by_hand(unit), last(tongue_worked(unit))
     assert found["dado, width"] == g["tongue"] + g["fit"]
-    assert found["near wall, from the lower end"] == found["rabbet in the bottom, depth"] == g["mean"] - g["tongue"]
+    rabbet = g["mean"] - g["tongue"]
+    assert found["near wall, from the lower end"] == found["rabbet in the bottom, depth by the mean"] == rabbet
     assert found["tongue, length = gain"] == g["depth"] - g["gap"]
+    # Cut to one depth everywhere, the tongue at the thick corner would be too thick for its dado.
+    (thick,) = [amounts(comes_to) for what, _, comes_to in tongue_worked(unit).lines if "that depth leaves" in what]
+    assert thick == [g["thick"] - rabbet, g["thick"] - rabbet - g["tongue"] - g["fit"]] and thick[1] > 0
 
 
 def test_what_one_and_two_dadoes_leave(unit):

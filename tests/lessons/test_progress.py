@@ -94,7 +94,7 @@ def test_a_whole_set_is_kept_like_any_other(own_folder):
     assert read_progress() == {}
     box.check(box.posed.answer | {"side": "3 in"})
     box.check(box.posed.answer)
-    assert read_progress() == {"02-whole-case": Tried(2, True)}
+    assert read_progress() == {"02-whole-case": Tried(2, True, WHOLE_CASE.version)}
     assert ask(WHOLE_CASE).face.standing == "right, tried 2 times"
 
 

@@ -9,6 +9,7 @@ from shoplib.model.board import Board, BoxCut, Hole
 from shoplib.model.box import Box
 from shoplib.model.cabinet import solve
 from shoplib.model.placement import standing_in
+from shoplib.model.project import Carcass, JointChoice, Project, Size
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
 from tests.lists.projects import chest, stand
@@ -43,6 +44,18 @@ def test_a_stopped_dado_says_from_which_edge():
     assert words(LEFT, cut)[0].endswith("100 mm from the bottom end, stopped 25 mm from the front edge")
     # In a right side v runs forward: the same cut is stopped at the back.
     assert words(RIGHT, cut)[0].endswith("100 mm from the bottom end, stopped 25 mm from the back edge")
+
+
+def test_a_rabbet_that_leaves_a_tongue_says_how_thick_it_is():
+    """17.6 in the mean; where it reads 18 a rabbet 11.6 deep would leave 6.4, too much for a dado of 6.1."""
+    sheet = Sheet("case", "plywood", 18 * MM, mm(17.3, 17.5, 18))
+    corner = JointChoice("tongue", 6 * MM, MM // 10, tongue=6 * MM)
+    size = Size("outside", *mm(600, 500, 300))
+    case = solve(Project("case", MM_STYLE, {"case": sheet}, size, Carcass("case", corner=corner)))
+    bottom = case.by_name["bottom"]
+    told = cut_words(bottom, case, Writing(MM_STYLE))
+    assert len(told) == 2 and all(text.endswith(", leaving a tongue 6 mm thick") for text in told)
+    assert not any("tongue" in text for text in cut_words(case.by_name["left side"], case, Writing(MM_STYLE)))
 
 
 def test_a_rabbet_names_the_edge_that_it_runs_out_of():

@@ -1,5 +1,6 @@
 """Cuts read from words: what the plan writes reads back the same, what is not understood is not believed."""
 
+import re
 from pathlib import Path
 
 import pytest
@@ -118,3 +119,20 @@ def test_a_number_without_a_unit_is_in_the_projects():
     side = cabinet.by_name["left side"]
     (cut,) = read_phrase("dado 3/4 wide, 3/8 deep, in the inside face, 4 1/2 from the bottom end", side, cabinet).cuts
     assert sorted(high - low for low, high in zip(cut.low, cut.high, strict=True))[:2] == [3 * INCH // 8, 3 * INCH // 4]
+
+
+def test_a_rabbet_is_read_by_the_tongue_that_it_leaves():
+    case = solve(read_project(next(path for path in PROJECTS if path.stem == "rolling_stand")))
+    board, text = next(
+        (board, text) for board in case.boards for text in cut_words(board, case, Writing(case.style))
+        if "leaving a tongue" in text
+    )
+    depth, tongue = (re.search(pattern, text) for pattern in (r"[\d.]+ mm deep", r"a tongue ([\d.]+) mm"))
+    (whole,), (by_tongue,) = (
+        read_phrase(each, board, case).cuts for each in (text, text.replace(f"{depth[0]} ", ""))
+    )
+    left = board.thickness - (by_tongue.high[2] - by_tongue.low[2])
+    assert left == round(float(tongue[1]) * MM)
+    assert abs((whole.high[2] - whole.low[2]) - (by_tongue.high[2] - by_tongue.low[2])) < case.style.step
+    with pytest.raises(NotRead):  # two sizes that cannot both be
+        read_phrase(text.replace(tongue[0], "a tongue 2 mm"), board, case)

@@ -125,6 +125,17 @@ def test_what_is_not_shown_closes_the_box(nothing):
     assert (panel.working.asked, panel.working.lines) == ("", [])
 
 
+def test_a_tongue_is_as_thick_where_the_sheet_is_thicker():
+    """17.6 in the mean, 18 at its thickest: it is the rabbet that must follow, 12 deep there, and not the tongue."""
+    panel = open_all(joint_panel("mm"))
+    panel.enter("kind", "tongue in a narrower dado")
+    panel.enter("reading_3", "18 mm")
+    rows = dict(panel.outcome.tables[0].rows)
+    assert rows["tongue, as thick everywhere"] == "6 mm" and rows["dado in left side, width"] == "6.1 mm"
+    assert rows["rabbet that leaves the tongue, depth by the mean"] == "11.6 mm"
+    assert rows["the same where the sheet is thickest"] == "12 mm"
+
+
 def test_further_readings_and_clearances_count_once_they_are_open():
     panel = joint_panel("in")
     rows = dict(panel.outcome.tables[0].rows)
