@@ -9,7 +9,7 @@ from shoplib.measure import Style
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding, Joint
-from shoplib.words.amounts import ALONG, give_way, how_much, shorter
+from shoplib.words.amounts import ALONG, give_way, how_much, setting, shorter
 
 
 def overlapping(boards: Sequence[Board]) -> list[tuple[Board, Board, list[Box]]]:
@@ -107,12 +107,12 @@ def _mend_along(seat: Seat, shared: list[Box], size: str, style: Style) -> str:
     enters, receives = seat.enters.name, seat.receives.name
     too_long = seat.entered - (seat.joint.depth - seat.joint.end_gap)
     if seat.room is not None and too_long <= 0 and not any(_behind(seat, box) for box in shared):
-        return f"{enters} is long enough: it is the {seat.cut.kind} in {receives} that lies elsewhere."
+        return f"It is not the length of {enters}: the {seat.cut.kind} for it in {receives} lies elsewhere."
     if seat.room is None or seat.entered >= seat.receives.box.size[seat.axis]:
         if too_long <= 0:
             return f"Cut the {seat.joint.kind} for {enters} in {receives}."
-        return f"Make {enters} {how_much(too_long, style)} {shorter(seat.enters, seat.axis)}."
-    less = how_much(too_long, style) if too_long > 0 else size
+        return f"Make {enters} {setting(too_long, style)} {shorter(seat.enters, seat.axis)}."
+    less = setting(too_long, style) if too_long > 0 else size
     return f"Cut {receives} {size} deeper there, or make {enters} {less} {shorter(seat.enters, seat.axis)}."
 
 

@@ -128,7 +128,7 @@ def _reach(cabinet: Cabinet, seat: Seat) -> list[Finding]:
     short = meant - seat.entered
     if short == 0:
         return []
-    size = how_much(abs(short), style)
+    size = setting(abs(short), style)  # not to the nearest step: a board that is cut by it must come home
     if short > 0:
         what = f"{enters.name} stands {size} short of its place in the {seat.cut.kind} of {seat.receives.name}"
         inside = setting(seat.entered, style) if seat.entered > 0 else "nothing"

@@ -10,8 +10,10 @@ from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FRONT, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Rect, Scene, Shape
 from shoplib.lessons.lesson_02 import BOTTOM
+from shoplib.lists.writing import Writing
 from shoplib.measure import MM, write_brief
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.words.amounts import setting
 
 SEEN = 75 * MM
 """How much of the case is drawn at each end, about 3 in."""
@@ -75,12 +77,12 @@ def picture(fit: DryFit) -> Scene:
     mark = _moved((left, 0, right, bottom.thickness), shift)
     items.append(Shape((mark,), "clash" if fit.by > 0 else "air", word, "x"))
     point = ((mark[0] + mark[2]) // 2, bottom.thickness // 2)
-    items.append(Leader(point, "right", f"{word} {bare(right - left, style)}"))
+    items.append(Leader(point, "right", f"{word} {Writing(style, units=False).setting(right - left)}"))
     ends = (bottom.box.low[0], bottom.box.high[0] + shift)
     items.append(Chain("below", 0, ends, (bare(fit.length, style),), 0))
     outside = bare(side.box.high[0], style)
     items.append(Chain("below", 1, (0, side.box.high[0] + shift), (outside,), 0))
-    amount = write_brief(right - left, style)
+    amount = setting(right - left, style)
     told = f"what is {amount} too long" if fit.by > 0 else f"a gap of {amount}"
     return Scene(
         f"The bottom as it was cut: {bare(fit.length, style)}",

@@ -101,7 +101,7 @@ def test_a_board_just_to_the_outer_face_is_not_let_in_through_it():
 def test_a_board_whose_cut_lies_elsewhere_is_not_to_be_shortened():
     """Shortened it would end at the face, and nothing would hold it (a cabinetmaker's find)."""
     (found,) = overlap_with_shelf_to(12, low=118)
-    assert found.text.endswith(" shelf is long enough: it is the dado in side that lies elsewhere.")
+    assert found.text.endswith(". It is not the length of shelf: the dado for it in side lies elsewhere.")
     (found,) = overlap_with_shelf_to(10, low=118)
     assert "shelf 2 mm shorter" in found.text
 
