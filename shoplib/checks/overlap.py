@@ -9,7 +9,7 @@ from shoplib.measure import Style
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding, Joint
-from shoplib.words.amounts import ALONG, give_way, how_much, setting, shorter
+from shoplib.words.amounts import ALONG, give_way, how_much, shorter, true_amount
 
 
 def overlapping(boards: Sequence[Board]) -> list[tuple[Board, Board, list[Box]]]:
@@ -111,8 +111,8 @@ def _mend_along(seat: Seat, shared: list[Box], size: str, style: Style) -> str:
     if seat.room is None or seat.entered >= seat.receives.box.size[seat.axis]:
         if too_long <= 0:
             return f"Cut the {seat.joint.kind} for {enters} in {receives}."
-        return f"Make {enters} {setting(too_long, style)} {shorter(seat.enters, seat.axis)}."
-    less = setting(too_long, style) if too_long > 0 else size
+        return f"Make {enters} {true_amount(too_long, style)} {shorter(seat.enters, seat.axis)}."
+    less = true_amount(too_long, style) if too_long > 0 else size
     return f"Cut {receives} {size} deeper there, or make {enters} {less} {shorter(seat.enters, seat.axis)}."
 
 

@@ -7,7 +7,7 @@ from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, what_remains
 from shoplib.model.solved import Cabinet, Finding, Joint
-from shoplib.words.amounts import how_much, longer, setting, shorter
+from shoplib.words.amounts import how_much, longer, setting, shorter, true_amount
 
 
 def find_unseated(cabinet: Cabinet) -> tuple[Finding, ...]:
@@ -128,7 +128,7 @@ def _reach(cabinet: Cabinet, seat: Seat) -> list[Finding]:
     short = meant - seat.entered
     if short == 0:
         return []
-    size = setting(abs(short), style)  # not to the nearest step: a board that is cut by it must come home
+    size = true_amount(abs(short), style)  # not to the nearest step: a board that is cut by it must come home
     if short > 0:
         what = f"{enters.name} stands {size} short of its place in the {seat.cut.kind} of {seat.receives.name}"
         inside = setting(seat.entered, style) if seat.entered > 0 else "nothing"

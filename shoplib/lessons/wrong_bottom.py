@@ -10,10 +10,9 @@ from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FRONT, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Rect, Scene, Shape
 from shoplib.lessons.lesson_02 import BOTTOM
-from shoplib.lists.writing import Writing
 from shoplib.measure import MM, write_brief
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.words.amounts import setting
+from shoplib.words.amounts import true_amount
 
 SEEN = 75 * MM
 """How much of the case is drawn at each end, about 3 in."""
@@ -72,17 +71,16 @@ def picture(fit: DryFit) -> Scene:
                     items.append(Label(rects[-1], (shape.name, shape.name.replace(" ", "\n")), plate=True))
     items.append(Label((SEEN // 2, 0, SEEN, bottom.thickness), ("bottom",), plate=True))
     floor = side.box.low[0] + next(joint.depth for joint in cabinet.joints if joint.receives == "right side")
-    word = "too long" if fit.by > 0 else "gap"
+    amount, word = true_amount(abs(fit.by), style), "too long" if fit.by > 0 else "gap"
     left, right = sorted((bottom.box.high[0], floor))
     mark = _moved((left, 0, right, bottom.thickness), shift)
     items.append(Shape((mark,), "clash" if fit.by > 0 else "air", word, "x"))
     point = ((mark[0] + mark[2]) // 2, bottom.thickness // 2)
-    items.append(Leader(point, "right", f"{word} {Writing(style, units=False).setting(right - left)}"))
+    items.append(Leader(point, "right", f"{word} {amount.removesuffix(f' {style.unit}')}"))
     ends = (bottom.box.low[0], bottom.box.high[0] + shift)
     items.append(Chain("below", 0, ends, (bare(fit.length, style),), 0))
     outside = bare(side.box.high[0], style)
     items.append(Chain("below", 1, (0, side.box.high[0] + shift), (outside,), 0))
-    amount = setting(right - left, style)
     told = f"what is {amount} too long" if fit.by > 0 else f"a gap of {amount}"
     return Scene(
         f"The bottom as it was cut: {bare(fit.length, style)}",

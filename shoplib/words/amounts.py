@@ -31,6 +31,17 @@ def setting(ticks: int, style: Style) -> str:
     return write_brief(ticks, style, decimal=ticks % style.step != 0)
 
 
+def true_amount(ticks: int, style: Style) -> str:
+    """What must come off or on: a mark where it is one as far as a shop can set, anything else a decimal.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> true_amount(94 * INCH // 1000, INCH_STYLE), true_amount(INCH // 128, INCH_STYLE)
+    ('3/32 in', '0.008 in')
+    """
+    brief = write_brief(ticks, style)
+    return brief if "(" not in brief else write_brief(ticks, style, decimal=True)
+
+
 def longer(board: Board, axis: int) -> str:
     """The word for more of this board along a world axis: longer, wider or thicker."""
     return ("longer", "wider", "thicker")[board.placement.own_axis(axis)]
