@@ -26,11 +26,12 @@ from shoplib.live.carcass_project import (
     first_case,
     starting_case,
 )
+from shoplib.live.carcass_refusals import refusal
 from shoplib.live.case_choices import case_choices
 from shoplib.live.choose_one import choose_one
 from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
-from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
+from shoplib.live.panel import Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
 from shoplib.live.why import SIDES, Why, lengths
@@ -173,7 +174,7 @@ def outcome_of(project: Project, beside: str = "", fit: tuple[float, float] = PI
     try:
         cabinet = solve(project)
     except ImpossibleProject as reason:
-        raise CannotBuild(_in_panel_words(reason)) from None
+        raise refusal(reason) from None
     style = project.style
     findings = tuple(_under_a_slider(finding) for finding in check(cabinet))
     roles = {board.role for board in cabinet.boards}
@@ -221,29 +222,10 @@ def _standing(cabinet: Cabinet) -> list[tuple[tuple[str, int], ...]]:
     return [((what, whole - boards), ("case", boards), ("height over all", whole))] if what else []
 
 
-_CONTROLS = {
-    "size.width": "Width",
-    "size.height": "Height",
-    "size.depth": "Depth",
-    "carcass.back": "Back",
-    "carcass": "Depth of the joint",
-    "base": "Base",
-    "fronts": "Fronts",
-    "bays": "Bays",
-}
-"""What a learner calls the values of a project file, by the beginning of their keys."""
-
-
 def _under_a_slider(finding: Finding) -> Finding:
     """A finding that names the key of a size, with the words of whoever moves a slider instead."""
     text = re.sub(r"\bsize\.(width|height|depth)\b", r"the \1 set here", finding.text)
     return finding if text == finding.text else replace(finding, text=text)
-
-
-def _in_panel_words(reason: ImpossibleProject) -> str:
-    """The solver's sentence under the name of a control, not of a key."""
-    label = next((label for key, label in _CONTROLS.items() if reason.key.startswith(key)), "Not to be built")
-    return f"{label}: {reason.sentence.removesuffix('.')}."
 
 
 def part_table(cabinet: Cabinet) -> Table:
