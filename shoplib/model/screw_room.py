@@ -20,6 +20,7 @@ def room_for_screw(before: int, into: int, spare: int) -> int:
 def shank(gauge: str) -> int:
     """The diameter of a wood screw: 0.060 in and 0.013 in a number (ASME B18.6.1), or as its metric gauge says.
 
+    >>> from shoplib.measure import MM
     >>> shank("No. 6") == 138 * INCH // 1000, shank("3.5 mm") == 7 * MM // 2
     (True, True)
     """
