@@ -128,7 +128,7 @@ def test_few_draws_are_refused_and_none_often_for_one_key(run, capsys):
     assert {key: n for key, n in keys.items() if n > REFUSED * draws} == {}
 
 
-@pytest.mark.parametrize("seed", [1946, 2216, 2528, 4088])
+@pytest.mark.parametrize("seed", [2216, 4088])
 def test_slides_higher_than_their_boxes_are_told_by_both(seed):
     """Rare among the random projects: boxes so low that their slides stand in the shelf or strip beside them."""
     cabinet = solve(project_and_refusals(seed)[0])
