@@ -145,11 +145,12 @@ def in_the_other_unit(given: int, right: int, near: int, gave: str) -> Feedback 
 def coarse(off: int, step: int) -> tuple[int, bool]:
     """How far off a number is: exactly where it is near, down to a whole step where it is far.
 
-    A number out of the air, told its exact difference, would give the answer away.
+    A number out of the air, told its exact difference, would give the answer away. It is off by more than what is
+    told, so one that is off by whole steps is told the step before.
     """
     if abs(off) <= step:
         return off, False
-    size = abs(off) // step * step
+    size = (abs(off) - 1) // step * step
     return (size if off > 0 else -size), True
 
 

@@ -89,6 +89,13 @@ def test_planned_sets_are_right_however_they_are_given(whole_set, unit, posed_to
     assert posed.check({name: text.removesuffix(f" {unit}") for name, text in rounded.items()}, unit).right
 
 
+def test_a_right_case_is_told_as_wide_as_high_and_as_deep_as_was_asked(unit, posed_to):
+    for learner in FEW:
+        posed = posed_to(WHOLE_CASE, learner, unit)
+        wide, high, deep = (posed.givens.texts[name] for name in "WHD")
+        assert f"the case is {wide} wide, {high} high and {deep} deep;" in posed.check(posed.answer).summary[0]
+
+
 def test_sets_rounded_to_a_mark_of_the_rule_are_right(whole_set, unit, posed_to):
     """Each size is rounded to the nearest 1/64 in or 0.1 mm, so that two that meet may press by one mark."""
     mark = INCH // 64 if unit == "in" else MM // 10
@@ -219,6 +226,9 @@ def test_a_size_out_of_the_air_is_told_without_its_exact_difference(whole_set, u
         assert (feedback.kind, feedback.name, feedback.picture) == ("other", "other", None)
         (item,) = feedback.items
         assert item.label == one.label and "more than " in item.said.does
+        least, too = re.search(r"more than (.+? (?:in|mm)) too (\w+) ", item.said.does).groups()
+        off = 2000 * MM - one.right(posed.case)
+        assert too == {"length": "long", "width": "wide"}[one.size] and 0 < millimetres(least) * MM < off
 
 
 def test_the_right_figure_in_the_other_unit_is_told(whole_set, posed_to):
