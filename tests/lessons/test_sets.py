@@ -25,6 +25,7 @@ from tests.lessons.sets import set_by_hand
 from tests.lessons.test_exercises import LEARNERS, MALFORMED, read_on_page, typed
 
 FEW = LEARNERS[:6]
+OVER = {"length": "long", "width": "wide", "height": "high", "depth": "deep"}
 THIRTYSECOND = Fraction(254, 320)
 """1/32 in, in mm: what the outside may be off and a joint may be open."""
 
@@ -228,7 +229,7 @@ def test_a_size_out_of_the_air_is_told_without_its_exact_difference(whole_set, u
         assert item.label == one.label and "more than " in item.said.does
         least, too = re.search(r"more than (.+? (?:in|mm)) too (\w+) ", item.said.does).groups()
         off = 2000 * MM - one.right(posed.case)
-        assert too == {"length": "long", "width": "wide"}[one.size] and 0 < millimetres(least) * MM < off
+        assert too == OVER[one.size] and 0 < millimetres(least) * MM < off
 
 
 def test_the_right_figure_in_the_other_unit_is_told(whole_set, posed_to):
