@@ -162,7 +162,7 @@ def _pdf(cabinet: Cabinet, findings: tuple[Finding, ...], views: Iterable[Scene]
 
 def _half(scene: Scene, room: tuple[float, float]) -> float:
     """Height in mm for a board's drawing, so that two of them and their words stand on a page, where they can."""
-    said = [scene.note, *(alarm for alarm in scene.alarms for _ in "ab"), *scene.legend]
+    said = [scene.noted, *(alarm for alarm in scene.alarms for _ in "ab"), *scene.legend]
     lines = sum(len(wrapped(text, _LETTER, room[0])) for text in said)
     words = _LINE * lines + 18
     half = room[1] / 2 - words
@@ -202,7 +202,7 @@ def _entry(scene: Scene, room: tuple[float, float], unit: str, said: str = "") -
     shrink = min(1.0, room[0] / width, room[1] / height)
     scale = f"Scale 1 : {ratio} when printed at full size." if shrink == 1.0 else "Not to scale."
     return {
-        "title": scene.title, "note": scene.note.removeprefix(said).strip(), "alt": scene.alt, "scale": scale,
+        "title": scene.title, "note": scene.noted.removeprefix(said).strip(), "alt": scene.alt, "scale": scale,
         "svg": drawn.svg, "width": round(width * shrink, 4), "legend": scene.legend, "alarms": scene.alarms,
     }
 

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 from shoplib.draw.scene import Chain, Rect
 from shoplib.lists.writing import Writing
-from shoplib.measure import Style
+from shoplib.measure import Style, to_step
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 
@@ -20,21 +20,26 @@ def unit_note(style: Style, more: str = "") -> str:
 
     >>> from shoplib.measure import INCH_STYLE
     >>> unit_note(INCH_STYLE)
-    'All sizes in inches; in brackets: true size less printed size, from 0.002 up.'
+    'All sizes in inches.'
     """
-    unit, least = ("inches", "0.002") if style.unit == "in" else ("millimetres", "0.05")
-    text = f"All sizes in {unit}; in brackets: true size less printed size, from {least} up."
+    text = f"All sizes in {'inches' if style.unit == 'in' else 'millimetres'}."
     return f"{text} {more}" if more else text
 
 
 def bare(ticks: int, style: Style) -> str:
     """The length for a drawing that states its unit: no unit behind it, nor behind the rest in brackets.
 
+    Where the rest is more than a quarter of a step the mark would mislead the eye: then it is a decimal.
+
     >>> from shoplib.measure import INCH, INCH_STYLE
-    >>> bare(INCH // 2 + 508, INCH_STYLE), bare(INCH // 2 + 10160, INCH_STYLE)
-    ('1/2', '1/2 (+0.005)')
+    >>> [bare(INCH // 2 + more, INCH_STYLE) for more in (508, 6 * 1016, 5 * 2032)]
+    ['1/2', '1/2 (+0.003)', '0.505']
     """
-    return Writing(style, units=False).length(ticks)
+    page = Writing(style, units=False)
+    text = page.length(ticks)
+    if "(" in text and 4 * abs(ticks - to_step(ticks, style.step)) > style.step:
+        return page.measured(ticks)
+    return text
 
 
 def stacked(text: str) -> str:
@@ -62,7 +67,7 @@ def chain(side: str, stations: Iterable[int], style: Style, thick: Set[int] = fr
         return None
     page = Writing(style, units=False)
     spans = [high - low for low, high in pairwise(at)]
-    return Chain(side, 0, at, tuple(stacked((page.measured if s in thick else page.length)(s)) for s in spans))
+    return Chain(side, 0, at, tuple(stacked(page.measured(s) if s in thick else bare(s, style)) for s in spans))
 
 
 def rows(side: str, chains: Iterable[Iterable[int]], style: Style, thick: Set[int]) -> list[Chain]:

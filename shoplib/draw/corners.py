@@ -4,8 +4,10 @@ from collections.abc import Sequence
 
 from shoplib.draw.chains import unit_note
 from shoplib.draw.clip import within
+from shoplib.draw.letters import ORDINARY, letters
 from shoplib.draw.look import FRONT, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Line, Scene, Shape
+from shoplib.draw.spilled import largest_rooms
 from shoplib.lists.writing import Writing
 from shoplib.measure import MM, Style
 from shoplib.model.solved import Cabinet
@@ -15,7 +17,7 @@ SEEN = 60 * MM
 """How much of the corner is drawn each way, about 2 3/8 in."""
 
 _APART = 22 * MM
-_TITLE = 13 * MM
+_TITLE = 30 * MM
 
 
 def corner_row(cases: Sequence[tuple[str, Cabinet]], style: Style) -> Scene:
@@ -26,7 +28,7 @@ def corner_row(cases: Sequence[tuple[str, Cabinet]], style: Style) -> Scene:
     """
     items: list[Item] = []
     page = Writing(style, units=False)
-    told = []
+    told, named = [], letters() == ORDINARY
     for number, (name, case) in enumerate(cases):
         shift = number * (SEEN + _APART)
         boards = [case.by_name["left side"], case.by_name["bottom"]]
@@ -38,9 +40,11 @@ def corner_row(cases: Sequence[tuple[str, Cabinet]], style: Style) -> Scene:
             if shape.hatch and rects:
                 moved = tuple((a + shift, b, c + shift, d) for a, b, c, d in rects)
                 items.append(Shape(moved, shape.fill, shape.name, shape.hatch))
-                largest = max(moved, key=lambda rect: (rect[2] - rect[0]) * (rect[3] - rect[1]))
-                items.append(Label(largest, (shape.name, shape.name.replace(" ", "\n")), plate=True))
-        items.append(Label((shift, SEEN, shift + SEEN, SEEN + _TITLE), (name, name.replace(" in ", "\nin "))))
+                largest, *others = largest_rooms(moved)
+                texts = (shape.name, shape.name.replace(" ", "\n"))
+                items += [Label(largest, texts, plate=True, rooms=tuple(others))] if named else []
+        over = (shift - _APART // 2, SEEN, shift + SEEN + _APART // 2, SEEN + _TITLE)
+        items.append(Label(over, (name.replace(" in ", "\nin "), name), about=(shift, 0, shift + SEEN, SEEN)))
         face, upper = side.box.high[0], bottom.box.high[2]
         if side.box.low[2] < upper and not bottom.box.low[0]:
             items.append(Line((shift, upper), (face + shift, upper), "hidden"))
@@ -54,8 +58,10 @@ def corner_row(cases: Sequence[tuple[str, Cabinet]], style: Style) -> Scene:
     return Scene(
         "The same case, four corner joints", unit_note(style, note),
         f"The same corner with {and_list([name for name, _ in cases])}, side by side. {'; '.join(told)}.",
-        (0, 0, (len(cases) - 1) * (SEEN + _APART) + SEEN, SEEN + _TITLE),
+        (-_APART // 2, 0, len(cases) * (SEEN + _APART) - _APART // 2, SEEN + _TITLE),
         tuple(items), (
+            # Larger letters find no room on boards as small as these: their names are told once for all.
+            *(() if named else ("Upright: the left side. Level: the bottom.",)),
             "Dashed: where the board that enters would end if it were butted.",
             "Below: from the outer face of the side to the end of the bottom.",
         ),

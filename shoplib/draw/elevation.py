@@ -12,7 +12,7 @@ from shoplib.draw.chains import (
     uprights,
 )
 from shoplib.draw.look import FRONT, seen, visible
-from shoplib.draw.scene import Chain, EdgeText, Item, Label, Scene
+from shoplib.draw.scene import Chain, EdgeText, Item, Label, Rect, Scene
 from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
@@ -32,7 +32,7 @@ def front_elevation(cabinet: Cabinet, style: Style, fronts: bool = True) -> Scen
     items: list[Item] = [*seen(boards, fittings, FRONT)]
     named = [b for b in boards if b.role == ("front" if fronts else "box front")]
     pulls = [h for h in fittings if h.what == "pull"]
-    items += [_label(b, [h for h in pulls if h.group == b.group], style) for b in named]
+    items += [_label(b, [h for h in pulls if h.group == b.group], style, bounds) for b in named]
     for number, (low, high) in enumerate(spaces, 1):
         if len(spaces) > 1:
             items.append(EdgeText((low, bounds[1], high, bounds[3]), "above", f"bay {number}"))
@@ -45,7 +45,7 @@ def front_elevation(cabinet: Cabinet, style: Style, fronts: bool = True) -> Scen
     )
 
 
-def _label(board: Board, pulls: list[Hardware], style: Style) -> Label:
+def _label(board: Board, pulls: list[Hardware], style: Style, bounds: Rect) -> Label:
     room = FRONT.flat(board.box)
     size = size_text(room, style)
     tall = size.replace(" × ", "\n× ")
@@ -58,9 +58,12 @@ def _label(board: Board, pulls: list[Hardware], style: Style) -> Label:
     name = board.group if board.group != "case" else board.name
     short = name.split(" ", 2)[-1] if name.startswith("bay ") else name
     left, bottom, right, top = FRONT.flat(board.box)
+    off = left + right - bounds[0] - bounds[2]
+    beside = "above" if abs(off) < right - left else "left" if off < 0 else "right"
     return Label(
         room, (f"{name}\n{size}", f"{short}\n{size}", f"{short}\n{tall}", f"{short}: {size}", short),
         sizes=((f"{board.name}, width", right - left), (f"{board.name}, height", top - bottom)),
+        sides=(beside,),
     )
 
 

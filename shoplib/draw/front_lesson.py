@@ -110,7 +110,7 @@ def edge(thick: int, gap: int, style: Style, inset: bool, sizes: bool = True) ->
         Label(front, (f"front, {'inset' if inset else 'overlay'}", "front"), plate=True),
     ]
     start = (thick if inset else 0) + gap // 2
-    items.append(Leader((start, front[1] + thick // 2 if inset else 0), "below", words))
+    items.append(Leader((start, thick // 2), "below", words) if inset else Leader((start, 0), "left", words))
     if sizes:
         items.append(Chain("above", 0, at, bare, None))
     note = f"Sizes in {_UNITS[style.unit]}." if sizes else "A sketch without sizes."

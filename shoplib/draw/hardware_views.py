@@ -94,13 +94,15 @@ def screw_view(fixed: FrontScrew, style: Style) -> Scene:
 
 def tools_view(row: ToolRow, names: Sequence[str], style: Style) -> Scene:
     """Tools as wide as they are, side by side on a panel, with their even spaces and the places of their pegs."""
-    high = max(row.width // 3, 1)
-    tall = high * 2 // 3
+    high = max(row.width * 2 // 5, 1)
+    low, tall = high * 2 // 5, high * 4 // 5
     items: list[Item] = [Shape(((0, 0, row.width, high),), "case", "panel")]
+    half = row.space // 2
     for name, left, wide, middle in zip(names, row.lefts, row.tools, row.middles, strict=True):
-        rect = (left, high // 12, left + wide, tall)
+        rect = (left, low, left + wide, tall)
         items.append(Shape((rect,), "box", name))
-        items.append(Label(rect, (name, name.replace(" ", "\n")), plate=True))
+        under = (left - half, 0, left + wide + half, low)
+        items.append(Label(under, (name.replace(" ", "\n"), name), rooms=(rect,), about=rect))
         items.append(Disc((middle, (tall + high) // 2), row.width // 60, "hardware", f"peg of {name}"))
     page = Writing(style, units=False)
     stations, texts = [0], []

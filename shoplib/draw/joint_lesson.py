@@ -7,6 +7,7 @@ from shoplib.draw.clip import within
 from shoplib.draw.joint_section import joint_section
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Line, Rect, Scene, Shape
+from shoplib.draw.spilled import largest_rooms
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style
 from shoplib.model.allowance import allowance, cut_for
@@ -149,6 +150,6 @@ def _cut_pair(
 
 
 def _name(name: str, rects: list[Rect]) -> Label:
-    largest = max(rects, key=lambda rect: (rect[2] - rect[0]) * (rect[3] - rect[1]))
+    largest, *others = largest_rooms(rects)
     short = name.split(" ", 2)[-1] if name.startswith("bay ") else name
-    return Label(largest, (name, short, short.replace(" ", "\n")), plate=True)
+    return Label(largest, (name, short, short.replace(" ", "\n")), plate=True, rooms=tuple(others))

@@ -6,6 +6,7 @@ from shoplib.draw.chains import stacked, unit_note
 from shoplib.draw.clip import within
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Rect, Scene, Shape
+from shoplib.draw.spilled import largest_rooms
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style
 from shoplib.model.allowance import cut_for
@@ -134,9 +135,9 @@ def _shifted(rect: Rect, look: Look, moved: dict[tuple[int, int], int]) -> Rect:
 def _name(board: Board, rects: list[Rect]) -> Label:
     """The name, without that of its group (and of its bay where room is short), in the largest part of the board."""
     name = board.name.removeprefix(f"{board.group} ")
-    largest = max(rects, key=lambda r: (r[2] - r[0]) * (r[3] - r[1]))
+    largest, *others = largest_rooms(rects)
     short = name.split(" ", 2)[-1] if name.startswith("bay ") else name
-    return Label(largest, (name, short, short.replace(" ", "\n")), plate=True)
+    return Label(largest, (name, short, short.replace(" ", "\n")), plate=True, rooms=tuple(others))
 
 
 def _dimensions(cut: Box, inside: Box, enters: Board, receives: Board, along: int, across: int, look: Look,
@@ -146,12 +147,18 @@ def _dimensions(cut: Box, inside: Box, enters: Board, receives: Board, along: in
     near, far = side[across]
     low, high = cut.low[across], cut.high[across]
     drawn = [moved.get((across, t), t) for t in (inside.low[across], inside.high[across])]
-    items: list[Item] = [
-        Chain(near, 0, (low, high), (page.measured(high - low),)),
-        Chain(far, 0, tuple(drawn), (page.measured(inside.size[across]),), sizes=(inside.size[across],)),
-    ]
     wood = receives.box
     stations = sorted({cut.low[along], cut.high[along], wood.low[along], wood.high[along]})
+    deep = {b - a for a, b in pairwise(stations)}
+
+    def wide(size: int) -> str:
+        """As measured, but in one form with a depth of the same size."""
+        return page.setting(size) if size in deep else page.measured(size)
+
+    items: list[Item] = [
+        Chain(near, 0, (low, high), (wide(high - low),)),
+        Chain(far, 0, tuple(drawn), (wide(inside.size[across]),), sizes=(inside.size[across],)),
+    ]
     if wood.size[along] <= 3 * max(enters.thickness, receives.thickness):
         texts = tuple(stacked(page.setting(b - a)) for a, b in pairwise(stations))
         items.append(Chain(side[along][0], 0, tuple(stations), texts))

@@ -7,6 +7,7 @@ from shoplib.draw.clip import within
 from shoplib.draw.joint_lesson import joint_lesson
 from shoplib.draw.look import FRONT, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Rect, Scene, Shape
+from shoplib.draw.spilled import largest_rooms
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style
 from shoplib.model.allowance import cut_for
@@ -51,6 +52,8 @@ def unlike_sides(cabinet: Cabinet, name: str, style: Style) -> Scene:
     for piece in sides[1].pieces:
         if piece.overlaps(shelf.box):
             items.append(Shape((_shifted(FRONT.flat(piece.common(shelf.box)), shift),), "clash", "clash", "x"))
+    struck = [item.rects[0] for item in items if isinstance(item, Shape) and item.fill == "clash"]
+    items = [_clear(item, struck) if isinstance(item, Label) else item for item in items]
     walls = [
         next(side.placement.to_world(cut.box).low[2] for cut in side.cuts if cut.for_board == name) for side in sides
     ]
@@ -95,16 +98,22 @@ def _cut(boards: list[Board], frame: Rect, at: int) -> list[Shape | Label]:
         rects = tuple(rect for rect in (within(rect, frame) for rect in shape.rects) if rect)
         if shape.hatch and rects:
             items.append(Shape(rects, shape.fill, shape.name, shape.hatch))
-            largest = max(rects, key=lambda rect: (rect[2] - rect[0]) * (rect[3] - rect[1]))
+            largest, *others = largest_rooms(rects)
             name = "shelf" if "shelf" in shape.name else shape.name.removesuffix(" 1")
-            items.append(Label(largest, (name, name.replace(" ", "\n")), plate=True))
+            items.append(Label(largest, (name, name.replace(" ", "\n")), plate=True, rooms=tuple(others)))
     return items
+
+
+def _clear(label: Label, marks: list[Rect]) -> Label:
+    """The name in a room that has none of the marks in it, where there is one."""
+    rooms = [rect for rect in (label.room, *label.rooms) if not any(within(rect, mark) for mark in marks)]
+    return replace(label, room=rooms[0], rooms=tuple(rooms[1:])) if rooms else label
 
 
 def _moved(item: Shape | Label, by: int) -> Shape | Label:
     if isinstance(item, Shape):
         return replace(item, rects=tuple(_shifted(rect, by) for rect in item.rects))
-    return replace(item, room=_shifted(item.room, by))
+    return replace(item, room=_shifted(item.room, by), rooms=tuple(_shifted(rect, by) for rect in item.rooms))
 
 
 def _shifted(rect: Rect, by: int) -> Rect:

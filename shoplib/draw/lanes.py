@@ -16,6 +16,10 @@ _ARROW = 8.0
 _HALF_HEAD = 2.3
 _LINE_OF_TEXT = NORMAL * 1.2
 _DRIFT = 30.0
+_OFF = 2.0
+"""How far a level text stands off its line: arrowheads that lie under it stay clear of it."""
+_CLOSE, _ALIKE = 10.0, 1.3
+"""A text just fits a stretch that is no longer than itself and the first, or the second times one that is too short."""
 
 
 def _block(text: str) -> tuple[float, float]:
@@ -24,6 +28,22 @@ def _block(text: str) -> tuple[float, float]:
     if not second:
         return text_width(first, NORMAL), _LINE_OF_TEXT
     return max(text_width(first, NORMAL), text_width(second, SMALL)), _LINE_OF_TEXT + SMALL * 1.2
+
+
+def _staggered(centres: list[float], lengths: list[float]) -> list[int]:
+    """Row 0 or 1 for each text of a line: every other one of three or more that touch stands in row 1.
+
+    >>> _staggered([0, 10, 20, 90, 100], [10] * 5)
+    [0, 1, 0, 0, 0]
+    """
+    rows, run = [0] * len(centres), 0
+    for k in range(1, len(centres) + 1):
+        touches = k < len(centres) and centres[k] - centres[k - 1] < (lengths[k] + lengths[k - 1]) / 2 + 0.5
+        if not touches:
+            if k - run >= 3:
+                rows[run:k] = [number % 2 for number in range(k - run)]
+            run = k
+    return rows
 
 
 class Lanes:
@@ -106,10 +126,16 @@ class Lanes:
                 wide, tall = _block(text[0])
                 need = wide + 4 if flat else tall + 1
                 (fits if need <= high - low else tight).append((text, low, high, wide, tall))
-        band = max((f[4] if flat else f[3] + 6 for f in fits), default=0.0)
+        if flat and tight:
+            # A text that just fits would stand on one side of the line, and one that just does not on the other.
+            widest = _ALIKE * max(t[2] - t[1] for t in tight)
+            tight += [t for t in fits if t[2] - t[1] < max(widest, t[3] + _CLOSE)]
+            fits = [t for t in fits if t not in tight]
+            tight.sort(key=lambda t: t[1])
+        band = max((f[4] + _OFF if flat else f[3] + 6 for f in fits), default=0.0)
         line = out + (band if fits else 4.0)
         for text, low, high, wide, tall in fits:
-            gap = tall / 2 if flat else wide / 2 + 4
+            gap = tall / 2 + _OFF if flat else wide / 2 + 4
             self._block_at(self.place(side, (low + high) / 2, line - gap), *text)
         for _, low, high, _, _ in fits + tight:
             self._stroke(self.place(side, low, line), self.place(side, high, line))
@@ -119,14 +145,34 @@ class Lanes:
             else:
                 self.dots += [self.place(side, low, line), self.place(side, high, line)]
         self._extend(side, stations, feet, line + 4)
-        if not tight:
-            return line + 5
+        return self._outside(side, line, tight) if tight else line + 5
+
+    def _outside(self, side: str, line: float, tight: list) -> float:
+        """Texts too long for their stretches, outside the line and tied to it; give back where they end.
+
+        Where they would stand close one behind the other along a level line, every other one stands a row lower:
+        `1/8 0.703 1/8` would read as one size.
+        """
+        flat = side in ("below", "above")
+        wanted = [(low + high) / 2 for _, low, high, _, _ in tight]
         lengths = [wide + 8 if flat else tall + 2 for _, _, _, wide, tall in tight]
-        centres = spread([(low + high) / 2 for _, low, high, _, _ in tight], lengths)
-        for (text, low, high, wide, tall), centre in zip(tight, centres, strict=True):
+        centres, rows = spread(wanted, lengths), [0] * len(tight)
+        if flat:
+            rows = _staggered(centres, lengths)
+            if any(rows):
+                lower = max(length for length, row in zip(lengths, rows, strict=True) if row)
+                # In the first row only the line of a lower text takes room; the lower texts are kept apart by it.
+                lengths = [8.0 if row else max(length, lower - 8) for length, row in zip(lengths, rows, strict=True)]
+                centres = spread(wanted, lengths)
+        deep = [max((t[4] if flat else t[3] for t, row in zip(tight, rows, strict=True) if row == k), default=0.0)
+                for k in (0, 1)]
+        for (text, low, high, wide, tall), centre, row in zip(tight, centres, rows, strict=True):
+            start = line + 9 + (deep[0] if row else 0.0)
             self._stroke(self.place(side, (low + high) / 2, line), self.place(side, centre, line + 9))
-            self._block_at(self.place(side, centre, line + (9 + tall / 2 if flat else 11 + wide / 2)), *text)
-        return line + (10 + max(t[4] for t in tight) if flat else 13 + max(t[3] for t in tight))
+            if row:
+                self._stroke(self.place(side, centre, line + 9), self.place(side, centre, start))
+            self._block_at(self.place(side, centre, start + (tall / 2 if flat else 2 + wide / 2)), *text)
+        return line + 10 + sum(deep) if flat else line + 13 + deep[0]
 
     def _block_at(self, middle: tuple[float, float], text: str, ask: str, turned: bool = False) -> None:
         """A text of one or two lines centred on a point, the second line smaller."""

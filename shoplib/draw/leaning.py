@@ -26,7 +26,7 @@ def leaning_opening(width: int, depth: int, longer: int, shorter: int, style: St
         Line((0, 0), (width + shown, depth), "hidden"),
         Line((width, 0), (shown, depth), "centre"),
         _at(width * 3 // 4 + shown * 3 // 4, depth * 3 // 4, width, bare(longer, style)),
-        _at(width // 4 + shown * 3 // 4, depth * 3 // 4, width, bare(shorter, style)),
+        _at(width * 3 // 4 + shown // 4, depth // 4, width, bare(shorter, style)),
         Chain("below", 0, (0, width), (bare(width, style),), sizes=(width,)),
         Line((0, 0), (0, depth + board // 2), "thin"),
         Chain("above", 0, (0, shown), (Writing(style, units=False).setting(lean),), sizes=(lean,)),
@@ -42,5 +42,5 @@ def leaning_opening(width: int, depth: int, longer: int, shorter: int, style: St
 
 
 def _at(x: int, y: int, width: int, text: str) -> Label:
-    half = width // 6
+    half = width // 4
     return Label((x - half, y - half // 2, x + half, y + half // 2), (text,), plate=True)

@@ -41,7 +41,7 @@ def lying_case(cabinet: Cabinet, style: Style) -> Scene:
         lowest = top - strip
         rect = (floor, lowest, floor + place.spacer, top)
         items.append(Shape((rect,), "box", f"spacer {number}"))
-        items.append(Label(rect, _named("spacer", number), plate=False))
+        items.append(Label(rect, _named("spacer", number)))
         edge = floor + place.spacer
         items.append(Line((edge, top), (edge, place.fitting.box.low[1]), "hidden"))
     items.append(Line((floor, lowest), (floor, side.low[1]), "hidden"))
@@ -51,7 +51,7 @@ def lying_case(cabinet: Cabinet, style: Style) -> Scene:
     first = places[0]
     back = first.setback
     items.append(Chain(
-        "right", 0, (side.low[1], side.low[1] + back), (Writing(style, units=False).setting(back),),
+        "right", 0, (side.low[1], side.low[1] + back), (f"setback {Writing(style, units=False).setting(back)}",),
         places[-1].fitting.box.high[2],
     ))
     told = and_list([Writing(style).length(place.spacer) for place in places])
@@ -81,15 +81,17 @@ def _names(cabinet: Cabinet, places: tuple[SlidePlace, ...]) -> list[Item]:
         Leader(_middle(_lying(boards["bottom"].box)), "above", "bottom"),
         Leader(_middle(_lying(boards["top"].box)), "above", "top"),
     ]
-    for number, place in enumerate(places, 1):
-        rect = _lying(place.fitting.box)
-        found.append(Label((rect[2], rect[1], 2 * rect[2] - rect[0], rect[3]), _named("slide", number)))
+    rects = [_lying(place.fitting.box) for place in places]
+    ends = [*(rect[0] for rect in rects[1:]), boards["top"].box.low[2]]
+    for number, (rect, end) in enumerate(zip(rects, ends, strict=True), 1):
+        room = rect[2], rect[1], max(end, rect[2] + 1), rect[3]
+        found.append(Label(room, _named("slide", number), about=rect))
     return found
 
 
 def _named(what: str, number: int) -> tuple[str, ...]:
-    """The number alone where the whole does not fit; the whole beside the drawing, where a number could be either's."""
-    return f"{what} {number}", f"{number}", f"{what} {number}"
+    """Never the number alone: it could be that of a slide or of a spacer, or a size."""
+    return f"{what} {number}", f"{what}\n{number}", f"{what} {number}"
 
 
 def _middle(rect: Rect) -> tuple[int, int]:

@@ -28,11 +28,13 @@ from shoplib.draw.scene import (
     Label,
     Leader,
     Line,
+    Rect,
     Running,
     Scene,
     Shape,
     Slanted,
 )
+from shoplib.draw.spilled import nearest
 from shoplib.measure import MM
 
 UNIT_MM = 0.25
@@ -42,6 +44,14 @@ _LEAST_WIDTH = 420.0
 
 _LESS = (1.0, 1.3, 1.7)
 """How much smaller than larger letters ask for a thing is drawn, one after another, to make room for them."""
+
+_NEARLY = 0.95
+"""What part of the wanted size will do: the edge of a page alone takes that much, and the thing is not drawn small
+for it."""
+
+
+Fit = tuple[int, Rect, bool, float]
+"""Which text of a label fits, in which room, whether it is turned, and how large its letters are."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +89,7 @@ def draw(scene: Scene, fit: tuple[float, float] = (640.0, 440.0), asked: str = "
         grown = max(page.width, page.height) / max(tried.width, tried.height)  # on a place as wide as it is high
         if grown > most:
             best, most = tried, grown
-        if grown >= larger:
+        if grown >= _NEARLY * larger:
             break
     return best.svg
 
@@ -99,6 +109,8 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
     words: list[str] = []
     leaders: dict[str, list[Leader]] = {}
     rows: list[tuple[int, Chain | Running]] = []
+    spilled: list[Label] = []
+    fits = _alike(scene, scale)
     for number, item in enumerate(scene.items):
         kind = type(item)
         if kind is Shape:
@@ -110,18 +122,24 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
         elif kind is Disc:
             body.append(_disc(item, left, top, scale))
         elif kind is Label:
-            spare = _label(item, left, top, scale, words, f"{asked}{number}.0" if asked and item.sizes else "")
-            if spare is not None:
-                leaders.setdefault(spare.side, []).append(spare)
+            ask = f"{asked}{number}.0" if asked and item.sizes else ""
+            if not _label(item, left, top, scale, words, ask, fits[number] if item.sizes else _fitting(item, scale)):
+                spilled.append(item)
         elif kind is EdgeText:
             _edge_text(item, left, top, scale, lanes)
         elif kind is Leader:
             leaders.setdefault(item.side, []).append(item)
         else:
             rows.append((number, item))
+    points = {
+        side: [((i.point[0] - left) * scale, (top - i.point[1]) * scale) for i in items]
+        for side, items in leaders.items()
+    }
+    for leader, point in _spilled(spilled, scene, scale):
+        leaders.setdefault(leader.side, []).append(leader)
+        points.setdefault(leader.side, []).append(point)
     for side, items in leaders.items():
-        points = [((i.point[0] - left) * scale, (top - i.point[1]) * scale) for i in items]
-        lanes.leaders(side, points, items)
+        lanes.leaders(side, points[side], items)
     _rows(rows, scene, scale, lanes)
     return _finish(scene, lanes, body, words, on_paper, asked, larger)
 
@@ -197,7 +215,7 @@ def _heading(scene: Scene, words: list[str], left: float, right: float, top: flo
                      f'fill="#ffffff" stroke="{INK}" stroke-width="2"/>')
         for k, line in enumerate(lines):
             words.append(text_element(left + 6, top + 4 + NORMAL * (0.7 + 1.4 * k), line, NORMAL, "start", False, True))
-    note = wrapped(scene.note, SMALL, right - left)
+    note = wrapped(scene.noted, SMALL, right - left)
     title = wrapped(scene.title, TITLE * 1.12, right - left)
     top -= 8 + len(note) * SMALL * 1.4
     for k, line in enumerate(note):
@@ -280,35 +298,90 @@ def _disc(item: Disc, left: int, top: int, scale: float) -> str:
     return f"{start}><title>{escape(item.name, quote=False)}</title></circle>" if item.name else f"{start}/>"
 
 
-def _label(item: Label, left: int, top: int, scale: float, words: list[str], ask: str) -> Leader | None:
-    """Write the first text that fits; give back a leader to write beside the drawing where none does.
+def _label(item: Label, left: int, top: int, scale: float, words: list[str], ask: str, found: Fit | None) -> bool:
+    """Write the text that was `found` to fit; False where none does, and it must stand outside.
 
     A text that tells its sizes is one thing to pick, by the name `ask`.
     """
-    a, b, c, d = item.room
-    wide, high = (c - a) * scale - 5, (d - b) * scale - 3
+    if found is None:
+        return False
+    number, (a, b, c, d), turned, size = found
     x, y = ((a + c) / 2 - left) * scale, (top - (b + d) / 2) * scale
+    words += _words(x, y, item.texts[number].split("\n"), size, turned, item.plate,
+                    ask if number < len(item.texts) - 1 else "")
+    return True
+
+
+def _fitting(item: Label, scale: float, first: int = 0) -> Fit | None:
+    """The first text, from number `first` on, that fits."""
     blocks = [text.split("\n") for text in item.texts]
-    measured = [(lines, max(text_width(line, 1.0) for line in lines)) for lines in blocks]
-    for turned, along, across in ((False, wide, high), (True, high, wide)):
-        for lines, widest in measured:
-            for size in (NORMAL, SMALL):
-                if widest * size <= along and len(lines) * size * 1.2 <= across:
-                    if item.plate:
-                        p, q = widest * size / 2 + 2, len(lines) * size * 0.6
-                        p, q = (q, p) if turned else (p, q)
-                        words.append(f'<path d="M{x - p:.2f} {y - q:.2f}h{2 * p:.2f}v{2 * q:.2f}'
-                                     f'h{-2 * p:.2f}z" fill="#ffffff"/>')
-                    first = -(len(lines) - 1) * size * 0.6
-                    told = ask and lines is not blocks[-1]
-                    words.append(f'<g data-ask="{ask}">' if told else "")
-                    for k, line in enumerate(lines):
-                        shift = first + k * size * 1.2
-                        p, q = (x + shift, y) if turned else (x, y + shift)
-                        words.append(text_element(p, q, line, size, "middle", turned))
-                    words.append("</g>" if told else "")
-                    return None
-    return Leader(((a + c) // 2, (b + d) // 2), "right", item.texts[-1].replace("\n", " "))
+    measured = [(len(lines), max([text_width(line, 1.0) for line in lines])) for lines in blocks]
+    for room in (item.room, *item.rooms):
+        wide, high = (room[2] - room[0]) * scale - 5, (room[3] - room[1]) * scale - 3
+        for turned, along, across in ((False, wide, high), (True, high, wide)):
+            for number in range(first, len(blocks)):
+                lines, widest = measured[number]
+                if widest * SMALL <= along and lines * SMALL * 1.2 <= across:
+                    size = NORMAL if widest * NORMAL <= along and lines * NORMAL * 1.2 <= across else SMALL
+                    return number, room, turned, size
+    return None
+
+
+def _alike(scene: Scene, scale: float) -> dict[int, Fit | None]:
+    """How each label with sizes fits, by the number of its item: where one has room for its last text alone, which
+    tells none, the others of the drawing tell none either."""
+    fits = {
+        number: _fitting(item, scale) for number, item in enumerate(scene.items) if type(item) is Label and item.sizes
+    }
+    last = {number: len(scene.items[number].texts) - 1 for number in fits}
+    if all(fit and fit[0] < last[number] for number, fit in fits.items()):
+        return fits
+    return {number: fit and _fitting(scene.items[number], scale, last[number]) for number, fit in fits.items()}
+
+
+def _words(x: float, y: float, lines: list[str], size: float, turned: bool, plate: bool, ask: str) -> list[str]:
+    """Lines of text about a point, on white where `plate` is set."""
+    found = []
+    if plate:
+        widest = max(text_width(line, 1.0) for line in lines)
+        p, q = widest * size / 2 + 2, len(lines) * size * 0.6
+        p, q = (q, p) if turned else (p, q)
+        found.append(f'<path d="M{x - p:.2f} {y - q:.2f}h{2 * p:.2f}v{2 * q:.2f}h{-2 * p:.2f}z" fill="#ffffff"/>')
+    first = -(len(lines) - 1) * size * 0.6
+    found.append(f'<g data-ask="{ask}">' if ask else "")
+    for k, line in enumerate(lines):
+        shift = first + k * size * 1.2
+        p, q = (x + shift, y) if turned else (x, y + shift)
+        found.append(text_element(p, q, line, size, "middle", turned))
+    found.append("</g>" if ask else "")
+    return found
+
+
+def _spilled(labels: list[Label], scene: Scene, scale: float) -> list[tuple[Leader, tuple[float, float]]]:
+    """Leaders for the names that fit nowhere on what they name, each with its point on the page."""
+    if not labels:
+        return []
+    left, _, _, top = scene.bounds
+
+    def page(rect: Rect) -> tuple[float, float, float, float]:
+        a, b, c, d = rect
+        return (a - left) * scale, (top - d) * scale, (c - left) * scale, (top - b) * scale
+
+    size = scene.size[0] * scale, scene.size[1] * scale
+    others = [page(rect) for item in scene.items if type(item) is Shape for rect in item.rects]
+    spans: dict[str, list[tuple[float, float]]] = {}
+    for item in scene.items:
+        if type(item) is Chain or type(item) is Running:
+            flat = item.side in ("below", "above")
+            at = sorted((t - left) * scale if flat else (top - t) * scale for t in item.at)
+            spans.setdefault(item.side, []).append((at[0], at[-1]))
+    found = []
+    for label in labels:
+        rect = label.about or label.room
+        side, point = nearest(page(rect), size, spans, others, label.sides)
+        middle = (rect[0] + rect[2]) // 2, (rect[1] + rect[3]) // 2
+        found.append((Leader(middle, side, label.texts[-1].replace("\n", " ")), point))
+    return found
 
 
 def _edge_text(item: EdgeText, left: int, top: int, scale: float, lanes: Lanes) -> None:

@@ -12,6 +12,8 @@ Point = tuple[int, int]
 Rect = tuple[int, int, int, int]
 """Left, bottom, right, top."""
 
+BRACKETS = "In brackets: true size less printed size."
+
 SIDES = ("below", "above", "left", "right")
 
 
@@ -70,13 +72,18 @@ class Label:
 
     Each text may hold line breaks. Where none fits, the last is written beside the drawing with a leader, so
     that nothing is lost. `plate` puts white behind the words, where they stand on a hatch. `sizes` are those that
-    all texts but the last tell, each with what it is called, for whoever asks.
+    all texts but the last tell, each with what it is called, for whoever asks. `rooms` are others to try where none
+    fits `room`; `about` is the thing that is named, where that is not `room` itself: a leader begins in it,
+    and goes to the nearest of `sides`.
     """
 
     room: Rect
     texts: tuple[str, ...]
     plate: bool = False
     sizes: tuple[tuple[str, int], ...] = ()
+    rooms: tuple[Rect, ...] = ()
+    about: Rect | None = None
+    sides: tuple[str, ...] = SIDES
 
 
 @dataclass(frozen=True, slots=True)
@@ -155,6 +162,23 @@ class Scene:
         """Width and height of the drawn thing, in ticks."""
         left, bottom, right, top = self.bounds
         return right - left, top - bottom
+
+    @property
+    def noted(self) -> str:
+        """The note, and what brackets mean where a text has a rest in them.
+
+        >>> Scene("Bench", "All sizes in inches.", "A bench.", (0, 0, 9, 9), (Leader((0, 0), "left", "9"),)).noted
+        'All sizes in inches.'
+        >>> Scene("Bench: 9 (+0.003)", "All sizes in inches.", "A bench.", (0, 0, 9, 9)).noted
+        'All sizes in inches. In brackets: true size less printed size.'
+        """
+        texts = [self.title, *self.legend, *self.alarms]
+        for item in self.items:
+            if isinstance(item, Chain | Running | Label):
+                texts += item.texts
+            elif isinstance(item, Leader | EdgeText):
+                texts.append(item.text)
+        return f"{self.note} {BRACKETS}" if any("(+" in text or "(-" in text for text in texts) else self.note
 
     def with_items(self, *items: Item, legend: tuple[str, ...] = (), alt: str = "") -> Self:
         """The same drawing with more on top of it, more lines under it, and more said of it."""

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 from itertools import count, pairwise
 
+from shoplib.draw.letters import ORDINARY, letters
 from shoplib.draw.scene import Disc, EdgeText, Item, Label, Leader, Line, Scene, Shape, Slanted
 from shoplib.measure import INCH, MM, Style, write_brief
 from shoplib.model.season import HUMIDITIES, Season
@@ -11,7 +12,8 @@ from shoplib.model.season import HUMIDITIES, Season
 WIDE, HIGH, BAND = 40_000, 10_500, 3_400
 """One of the two charts, and the room for words over it, in hundredths of the unit of the drawing."""
 _MARK = 400
-_MOST_STEPS = 5
+_MOST_STEPS = {False: 5, True: 4}
+"""Lines of the grid above the first: larger letters need more room between two of them."""
 
 
 def season_view(season: Season, style: Style) -> Scene:
@@ -86,7 +88,7 @@ def _steps(low: int, high: int, style: Style) -> list[tuple[int, str]]:
         (times * 10**power, power)
         for power in count()
         for times in (1, 2, 5)
-        if high - low <= _MOST_STEPS * times * 10**power * finest
+        if high - low <= _MOST_STEPS[letters() > ORDINARY] * times * 10**power * finest
     )
     step, digits = apart * finest, max(places - power, 0)
     return [

@@ -145,7 +145,8 @@ def _group_labels(cut: list[Board], look: Look) -> list[Item]:
 def _leaders(cut: list[Board], look: Look, side: str) -> list[Leader]:
     """Names of the cut boards of the case and of the parts of one drawer; from above, one of a role is enough.
 
-    From above, what stands at the front is named of the last drawer, on the right, where its leader is short.
+    What stands at the front is named of the last drawer, where its leader is short: from above on the right, from
+    the side over the drawing.
     """
     groups = list(dict.fromkeys(b.group for b in cut if b.group != "case"))
     first, last = (groups[0], groups[-1]) if groups else ("case", "case")
@@ -153,7 +154,8 @@ def _leaders(cut: list[Board], look: Look, side: str) -> list[Leader]:
     told: set[str] = set()
     for board in cut:
         beside = side == "above" and board.role in _POINT
-        if board.group not in ("case", last if beside else first) or board.role == "panel":
+        over = side == "right" and board.role in _POINT  # the front is on the left: its parts are told above the last
+        if board.group not in ("case", last if beside or over else first) or board.role == "panel":
             continue
         if side == "above" and board.role in told and board.role not in UPRIGHTS:
             continue
@@ -168,6 +170,8 @@ def _leaders(cut: list[Board], look: Look, side: str) -> list[Leader]:
             level = right - left > top - bottom
             point = (right - (right - left) // 40 if beside else (left + right) // 2,
                      (bottom + top) // 2 if level else top - (top - bottom) // 8)
+        if over:
+            point = ((left + right) // 2, top - (top - bottom) // _POINT[board.role])
         name = board.name if board.group == "case" else board.role
-        leaders.append(Leader(point, "right" if beside else side, name))
+        leaders.append(Leader(point, "right" if beside else "above" if over else side, name))
     return leaders

@@ -33,11 +33,11 @@ def tape(ticks: int, style: Style, what: str = "", told: bool = True) -> Scene:
     items: list[Item] = [Shape(((left, 0, right, wide),), "cut", "tape")]
     items += _marks(left, right, wide, style)
     items.append(Shape(((ticks - half, wide, ticks + half, top),), "clash", "pointer"))
-    items.append(Line((ticks, 0), (ticks, wide), "hidden"))
+    items.append(Line((ticks, wide - wide * _REACH[style.unit][0] // 100), (ticks, wide), "hidden"))
     reading = ("" if mark == ticks else "nearest mark ") + write_length(mark, style)
     if told:
         items.append(Leader((ticks, top), "above", reading))
-        items += _steps(mark, left, style)
+        items += _steps(mark, wide, style)
     figures = "inches" if style.unit == "in" else "centimetres: 1 is 10 mm"
     note = f"Marks to {write_length(style.step, style)}; the figures are {figures}. Drawn larger than it is."
     title = f"The {what}: {reading}" if told else "What does the tape say?"
@@ -45,28 +45,30 @@ def tape(ticks: int, style: Style, what: str = "", told: bool = True) -> Scene:
 
 
 def _marks(left: int, right: int, wide: int, style: Style) -> list[Item]:
-    """Marks from the upper edge of the tape down, and the figures under the longest."""
+    """Marks from the upper edge of the tape down, and each figure under its mark, clear of the pointer's line."""
     parts, items = tape_parts(style), []
     at = to_step(left, style.step, "up")
     while at <= right:
         kind = next(k for k, part in enumerate(parts) if at % part == 0)
         foot = wide - wide * _REACH[style.unit][kind] // 100
         items.append(Line((at, wide), (at, foot), "edge" if kind == 0 else "thin"))
-        room = (right - left) // 12
-        if kind == 0 and at - room >= left:  # left of its mark, so that the pointer does not stand on it
-            items.append(Label((at - room, 0, at, foot + wide // 6), (str(at // parts[0]),)))
+        room = (right - left) // 24
+        if kind == 0 and left <= at - room and at + room <= right:  # under its mark, so that it is no other's
+            items.append(Label((at - room, 0, at + room, foot), (str(at // parts[0]),)))
         at += style.step
     return items
 
 
-def _steps(mark: int, left: int, style: Style) -> list[Item]:
+def _steps(mark: int, wide: int, style: Style) -> list[Item]:
     """The figure passed, and one dimension for each step after it."""
     first, *finer = tape_steps(mark, style)
     stations = [first.ticks]
     for step in finer:
         stations.append(stations[-1] + step.ticks)
     begin = write_length(first.ticks, style) if first.count else "the end"
-    items: list[Item] = [Leader((first.ticks, 0), "below", f"{begin}, then" if finer else begin)]
+    # The end of the tape is told at its left, where no dimension of the next steps runs through the words.
+    point, side = ((first.ticks, 0), "below") if first.count else ((0, wide // 8), "left")
+    items: list[Item] = [Leader(point, side, f"{begin}, then" if finer else begin)]
     if finer:
         texts = tuple(write_length(step.ticks, style, unit=False) for step in finer)
         items.append(Chain("below", 0, tuple(stations), texts, 0))

@@ -17,7 +17,7 @@ def _dado(_unit: str) -> Scene:
     left, right = WIDE // 2 - BOARD, WIDE // 2 + BOARD
     entering = Shape(((left, 2 * BOARD - _CUT, right, _SEEN[3]),), "cut front", "board that stands in it", "\\")
     alt = "A board lying flat, cut through: in its upper face is a slot, and the end of a second board stands in it."
-    leader = Leader((left, 2 * BOARD), "left", "dado")
+    leader = Leader((WIDE // 2, 2 * BOARD - _CUT), "below", "dado")
     return sketch("Dado", alt, (cut_board((left, right), _CUT), entering, leader), _SEEN)
 
 
@@ -25,7 +25,7 @@ def _rabbet(_unit: str) -> Scene:
     left = WIDE - 2 * BOARD
     entering = Shape(((left, 2 * BOARD - _CUT, WIDE, _SEEN[3]),), "cut front", "board that stands in it", "\\")
     alt = "A board lying flat, cut through: its right end has a step, and the end of a second board stands in it."
-    leader = Leader((left, 2 * BOARD), "left", "rabbet")
+    leader = Leader(((left + WIDE) // 2, 2 * BOARD - _CUT), "below", "rabbet")
     return sketch("Rabbet", alt, (cut_board((left, WIDE), _CUT), entering, leader), _SEEN)
 
 

@@ -1,5 +1,7 @@
 """The words of measuring, with a sketch of each."""
 
+from dataclasses import replace
+
 from shoplib.draw.caliper import thickness_line
 from shoplib.draw.saw_line import saw_line
 from shoplib.draw.scene import Chain, Item, Label, Leader, Line, Scene, Shape
@@ -83,7 +85,11 @@ def _kerf(unit: str) -> Scene:
 
 def _waste_side(unit: str) -> Scene:
     board, line, kerf = (read_length(text) for text in _CUT[unit])
-    return saw_line(line, cut_at(board, line, kerf, "waste side"), "waste side", Say(unit).style)
+    scene = saw_line(line, cut_at(board, line, kerf, "waste side"), "waste side", Say(unit).style)
+    return replace(scene, items=tuple(
+        replace(item, texts=("waste side", "waste\nside")) if isinstance(item, Label) and item.texts[0] == "the rest"
+        else item for item in scene.items
+    ))
 
 
 WORDS = (

@@ -5,7 +5,7 @@ from dataclasses import replace
 from shoplib.draw.drawer_across import drawer_across
 from shoplib.draw.drawer_plan import drawer_plan
 from shoplib.draw.leaning import leaning_opening
-from shoplib.draw.scene import Chain, Label, Leader, Scene
+from shoplib.draw.scene import Chain, Label, Leader, Line, Scene
 from shoplib.draw.word_sketch import BOARD, HIGH, WIDE, case_front, sketch
 from shoplib.lessons.drawer_shown import drawer, out_of_true
 from shoplib.lessons.word import Word
@@ -64,7 +64,11 @@ def _kicker(unit: str) -> Scene:
 
 def _taper(unit: str) -> Scene:
     alt = "A drawer from above: the two sides of the opening stand farther apart at the back than at the front."
-    return _only(_plan(unit), "Taper", alt, ())
+    scene = _plan(unit)
+    chains = [item for item in scene.items if isinstance(item, Chain)]
+    ends = {item.side: item for item in chains if item.texts[0].startswith(("front ", "back "))}
+    marks = (replace(ends["below"], row=0, texts=("narrower",)), replace(ends["above"], texts=("wider",)))
+    return _only(scene, "Taper", alt, ()).with_items(*marks)
 
 
 def _shim(unit: str) -> Scene:
@@ -74,7 +78,11 @@ def _shim(unit: str) -> Scene:
 
 def _out_of_square(unit: str) -> Scene:
     alt = "An opening from above: its sides are as far apart at the back as in front, but lean; one diagonal is longer."
-    return _only(leaning_opening(*out_of_true(unit), drawer_style(unit)), "Out of square", alt, ())
+    width, *rest = out_of_true(unit)
+    scene = leaning_opening(width, *rest, drawer_style(unit))
+    longer = next(item for item in scene.items if isinstance(item, Line) and item.kind == "hidden")
+    point = longer.start[0] + (longer.end[0] - longer.start[0]) * 3 // 4, longer.end[1] * 3 // 4
+    return _only(scene, "Out of square", alt, ()).with_items(Leader(point, "right", "longer"))
 
 
 WORDS = (

@@ -76,12 +76,12 @@ def _flatsawn(_unit: str) -> Scene:
             items += [Line((0, low + high * part // 5), (WIDE, low + high * part // 5), "thin") for part in range(1, 5)]
         else:
             items += [Line((WIDE * part // 20, low), (WIDE * part // 20, low + high), "thin") for part in range(1, 20)]
-        items.append(Label((0, low + high, WIDE, low + high + BOARD), (name,)))
+        items.append(Label((0, low, WIDE, low + high), (name,), plate=True))
     alt = (
         "The ends of two boards. In the flatsawn one the lines of growth run along the wide face, in the quartersawn "
         "one they stand upright on it."
     )
-    return sketch("Flatsawn and quartersawn", alt, tuple(items), (0, 0, WIDE, HIGH // 2 + high + BOARD), NO_SIZES)
+    return sketch("Flatsawn and quartersawn", alt, tuple(items), (0, 0, WIDE, HIGH // 2 + high), NO_SIZES)
 
 
 WORDS = (

@@ -9,6 +9,7 @@ from shoplib.checks import check
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FRONT, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Rect, Scene, Shape
+from shoplib.draw.spilled import largest_rooms
 from shoplib.lessons.lesson_02 import BOTTOM
 from shoplib.measure import MM, write_brief
 from shoplib.model.solved import Cabinet, Finding
@@ -68,7 +69,11 @@ def picture(fit: DryFit) -> Scene:
             if shape.hatch and rects:
                 items.append(Shape(rects, shape.fill, shape.name, shape.hatch))
                 if shape.name != "bottom":
-                    items.append(Label(rects[-1], (shape.name, shape.name.replace(" ", "\n")), plate=True))
+                    # Clear of the bottom, where a gap or a clash is marked.
+                    upper = [(a, max(b, bottom.thickness), c, d) for a, b, c, d in rects if d > bottom.thickness]
+                    room, *more = largest_rooms(upper)
+                    said = (shape.name, shape.name.replace(" ", "\n"))
+                    items.append(Label(room, said, plate=True, rooms=tuple(more)))
     items.append(Label((SEEN // 2, 0, SEEN, bottom.thickness), ("bottom",), plate=True))
     floor = side.box.low[0] + next(joint.depth for joint in cabinet.joints if joint.receives == "right side")
     amount, word = true_amount(abs(fit.by), style), "too long" if fit.by > 0 else "gap"
