@@ -34,7 +34,7 @@ from shoplib.draw.scene import (
     Shape,
     Slanted,
 )
-from shoplib.draw.spilled import nearest
+from shoplib.draw.spilled import nearest, way_out
 from shoplib.measure import MM
 
 UNIT_MM = 0.25
@@ -375,10 +375,16 @@ def _spilled(labels: list[Label], scene: Scene, scale: float) -> list[tuple[Lead
             flat = item.side in ("below", "above")
             at = sorted((t - left) * scale if flat else (top - t) * scale for t in item.at)
             spans.setdefault(item.side, []).append((at[0], at[-1]))
-    found = []
+    found: list[tuple[Leader, tuple[float, float]]] = []
+    taken = [
+        way_out(item.side, at[item.side in ("left", "right")], (*at, *at), size)
+        for item in scene.items if type(item) is Leader
+        for at in [page((*item.point, *item.point))[:2]]
+    ]
     for label in labels:
         rect = label.about or label.room
-        side, point = nearest(page(rect), size, spans, others, label.sides)
+        side, point = nearest(page(rect), size, spans, others, label.sides, taken)
+        taken.append(way_out(side, point[side in ("left", "right")], (*point, *point), size))
         middle = (rect[0] + rect[2]) // 2, (rect[1] + rect[3]) // 2
         found.append((Leader(middle, side, label.texts[-1].replace("\n", " ")), point))
     return found

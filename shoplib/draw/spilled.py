@@ -9,7 +9,7 @@ Box = tuple[float, float, float, float]
 Span = tuple[float, float]
 Place = tuple[str, tuple[float, float]]
 
-_IN_A_DIMENSION, _BESIDE_DIMENSIONS, _ACROSS_SOMETHING = 100.0, 15.0, 60.0
+_IN_A_DIMENSION, _BESIDE_DIMENSIONS, _ACROSS_SOMETHING, _ACROSS_A_LEADER = 100.0, 15.0, 60.0, 300.0
 """What a side costs, in units of the page: a name between the ends of a dimension would read as its own."""
 _ALONG = (0.5, 0.15, 0.85, 0.3, 0.7)
 """Where along the thing its leader may begin, the best first."""
@@ -17,11 +17,12 @@ _INSIDE = 4.0
 
 
 def nearest(thing: Box, size: tuple[float, float], spans: dict[str, list[Span]], others: Iterable[Box],
-            sides: Sequence[str] = SIDES) -> Place:
+            sides: Sequence[str] = SIDES, taken: Sequence[Box] = ()) -> Place:
     """The one of `sides` to write a name on, and the point of the thing where its leader begins.
 
     `size` is that of the drawn thing, `spans` are the stretches that have a dimension along each side, and `others`
-    what else is drawn: a leader straight out crosses none of them where it can be helped.
+    what else is drawn: a leader straight out crosses none of them where it can be helped, and none of the ways
+    `taken` by other leaders.
 
     >>> nearest((2, 40, 12, 60), (100, 100), {}, [])
     ('left', (6.0, 50.0))
@@ -43,8 +44,9 @@ def nearest(thing: Box, size: tuple[float, float], spans: dict[str, list[Span]],
             along = low + long * part
             cost = away + number + (_BESIDE_DIMENSIONS if here else 0.0)
             cost += _IN_A_DIMENSION * any(a <= along <= b for a, b in here)
-            way = _way(side, along, thing, size)
+            way = way_out(side, along, thing, size)
             cost += _ACROSS_SOMETHING * sum(_meets(way, box) for box in others)
+            cost += _ACROSS_A_LEADER * sum(_meets(way, box) for box in taken)
             if least is None or cost < least:
                 out = {"right": right - deep[0], "left": left + deep[0], "above": top + deep[1],
                        "below": bottom - deep[1]}[side]
@@ -52,8 +54,12 @@ def nearest(thing: Box, size: tuple[float, float], spans: dict[str, list[Span]],
     return best
 
 
-def _way(side: str, along: float, thing: Box, size: tuple[float, float]) -> Box:
-    """The straight way from an edge of the thing out of the drawing."""
+def way_out(side: str, along: float, thing: Box, size: tuple[float, float]) -> Box:
+    """The straight way from an edge of the thing out of the drawing.
+
+    >>> way_out("left", 5, (2, 4, 8, 6), (10, 10))
+    (0.0, 5, 2, 5)
+    """
     left, top, right, bottom = thing
     if side == "right":
         return right, along, size[0], along
