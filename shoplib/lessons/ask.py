@@ -1,7 +1,8 @@
 """Puts an exercise on the page, with the learner's own numbers and unit."""
 
 from shoplib.documents.atomic import WriteError
-from shoplib.lessons.choice import BEFORE_ANY, read_choice, save_unit
+from shoplib.lessons.choice import BEFORE_ANY, read_choice, save_unit, unit_in_use
+from shoplib.lessons.course import opens_page
 from shoplib.lessons.exercise import Exercise
 from shoplib.lessons.judge import NUMBERS
 from shoplib.lessons.large_type import large_in_use
@@ -27,30 +28,32 @@ def ask(exercise: Exercise | SetExercise) -> ExerciseBox:
     chosen = choice or BEFORE_ANY
     return ExerciseBox(
         (pose_set if isinstance(exercise, SetExercise) else pose)(exercise, chosen.learner, chosen.unit),
-        note="" if choice else NOT_CHOSEN,
+        note=NOT_CHOSEN if not choice and opens_page(exercise) else "",
         standing=standing(exercise),
-        keep=lambda judged: keep(exercise.id, exercise.version, judged.kind, judged.right),
+        keep=lambda judged: keep(exercise.id, exercise.version, judged.kind, judged.right, chosen.unit),
         large=large_in_use(),
     )
 
 
 def standing(exercise: Exercise | SetExercise) -> str:
     """How the exercise stands, in a few words; nothing where it was not tried, or has new numbers since."""
-    return standing_of(exercise.id, exercise.version)
+    return standing_of(exercise.id, exercise.version, unit_in_use())
 
 
-def standing_of(id: str, version: int) -> str:
-    """The same for anything that progress keeps under a name and a version of its own."""
+def standing_of(id: str, version: int, unit: str) -> str:
+    """The same for anything that progress keeps under a name and a version of its own, for who works in `unit`."""
     tried = read_progress().get(id)
-    return str(tried) if tried and tried.version == version else ""
+    return tried.told(unit) if tried and tried.version == version else ""
 
 
-def keep(id: str, version: int, kind: str, right: bool) -> str:
-    """Keep an answer if its `kind` says that it was a number, and say how it stands now."""
+def keep(id: str, version: int, kind: str, right: bool, unit: str) -> str:
+    """Keep an answer if its `kind` says that it was a number, and say how it stands now; `unit` is that of the
+    exercise.
+    """
     if kind not in NUMBERS:
-        return standing_of(id, version)
+        return standing_of(id, version, unit)
     try:
-        return str(note_answer(id, version, right))
+        return note_answer(id, version, right, unit=unit).told(unit)
     except WriteError as fault:
         return f"This could not be kept. {fault}"
 

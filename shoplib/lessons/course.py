@@ -76,6 +76,17 @@ def entries() -> tuple[Entry, ...]:
     return tuple(found[name] for name in sorted(found))
 
 
+def opens_page(exercise: Exercise | SetExercise) -> bool:
+    """Whether it is the first exercise of its page.
+
+    >>> from shoplib.lessons.lesson_02 import BACK, THICKNESS
+    >>> opens_page(THICKNESS), opens_page(BACK)
+    (True, False)
+    """
+    page = import_module(f"shoplib.lessons.lesson_{exercise.id.partition('-')[0]}")
+    return exercise.id == page.EXERCISES[0].id
+
+
 def _lesson(number: str, there: set[str]) -> Lesson:
     exercises = import_module(f"shoplib.lessons.lesson_{number}")
     title, page = PAGES[number]

@@ -10,6 +10,7 @@ from shoplib.draw.letters import drawn_with
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
 from shoplib.lessons.large_type import letters_in_use, sized
+from shoplib.lessons.worked import unbroken
 
 
 @dataclass(frozen=True, repr=False)
@@ -36,5 +37,5 @@ class Figure:
     def _repr_html_(self) -> str:
         # An `img` passes the cleaning that JupyterLab and web viewers give to a saved page.
         picture = b64encode(self.svg.encode()).decode()
-        said = "".join(f"<p>{escape(line)}</p>" for line in self.words)
+        said = "".join(f"<p>{escape(unbroken(line))}</p>" for line in self.words)
         return sized(f'<img alt="{escape(self.alt)}" src="data:image/svg+xml;base64,{picture}"/>{said}')

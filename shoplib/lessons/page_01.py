@@ -60,8 +60,8 @@ def drill() -> DrillBox:
         chosen.unit,
         lambda turn: drill_readings(chosen.learner, chosen.unit, turn),
         note="" if choice else NOT_CHOSEN,
-        standing=standing_of(DRILL, VERSION),
-        keep=lambda judged, done: keep(DRILL, VERSION, judged.kind, done),
+        standing=standing_of(DRILL, VERSION, chosen.unit),
+        keep=lambda judged, done: keep(DRILL, VERSION, judged.kind, done, chosen.unit),
         large=large_in_use(),
     )
 

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from shoplib.documents.atomic import write_files
 from shoplib.lessons.choice import workbook_folder
+from shoplib.lessons.say import UNIT_WORDS
 
 FILE = "progress.json"
 ASIDE = "progress-unreadable.json"
@@ -20,16 +21,26 @@ ASIDE = "progress-unreadable.json"
 class Tried:
     """How one exercise stands: how many answers were judged, and whether one of them was right.
 
-    `version` is that of the exercise: with new numbers it is a new question.
+    `version` is that of the exercise: with new numbers it is a new question. `unit` is the one that its numbers
+    were in, at the last right answer or else the last one; empty in files from before it was kept.
+
+    >>> print(Tried(3, True, unit="in"), "/", Tried(3, True, unit="in").told("mm"))
+    right, tried 3 times / right with its numbers in inches, tried 3 times
     """
 
     tries: int = 0
     right: bool = False
     version: int = 1
+    unit: str = ""
 
     def __str__(self) -> str:
+        return self.told(self.unit)
+
+    def told(self, unit: str) -> str:
+        """How it stands for whoever works in `unit`: in the other one, the numbers were others."""
         times = "once" if self.tries == 1 else f"{self.tries} times"
-        return f"right, tried {times}" if self.right else f"not yet right, tried {times}"
+        other = f" with its numbers in {UNIT_WORDS[self.unit]}" if self.unit and self.unit != unit else ""
+        return f"{'right' if self.right else 'not yet right'}{other}, tried {times}"
 
 
 def read_progress(folder: Path | None = None) -> dict[str, Tried]:
@@ -41,8 +52,8 @@ def read_progress(folder: Path | None = None) -> dict[str, Tried]:
     return _read(text) or {}
 
 
-def note_answer(exercise: str, version: int, right: bool, folder: Path | None = None) -> Tried:
-    """Count one answer that was judged, and keep it. What was right once stays right.
+def note_answer(exercise: str, version: int, right: bool, folder: Path | None = None, unit: str = "") -> Tried:
+    """Count one answer that was judged, with its numbers in `unit`, and keep it. What was right once stays right.
 
     Raises WriteError where the folder cannot be written.
     """
@@ -51,7 +62,9 @@ def note_answer(exercise: str, version: int, right: bool, folder: Path | None = 
     before = kept.get(exercise, Tried(version=version))
     if before.version != version:
         before = Tried(version=version)
-    now = Tried(before.tries + 1, before.right or right, version)
+    now = Tried(
+        before.tries + 1, before.right or right, version, before.unit if before.right and not right else unit
+    )
     _save(folder, kept | {exercise: now})
     return now
 
@@ -84,6 +97,7 @@ def _read(text: str) -> dict[str, Tried] | None:
 
 
 def _checked(tried: Tried) -> Tried:
-    if type(tried.tries) is not int or type(tried.right) is not bool or type(tried.version) is not int:
+    kinds = ((tried.tries, int), (tried.right, bool), (tried.version, int))
+    if any(type(value) is not kind for value, kind in kinds) or tried.unit not in ("", *UNIT_WORDS):
         raise ValueError("not such a row")
     return tried

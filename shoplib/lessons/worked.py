@@ -27,14 +27,14 @@ class Worked:
     def _repr_html_(self) -> str:
         rows = "".join(
             f'<tr><th scope="row" style="text-align: left; font-weight: normal">{escape(what)}</th>'
-            f'<td style="text-align: left">{escape(_unbroken(how))}</td>'
-            f'<td style="text-align: left"><strong>{escape(_unbroken(comes_to))}</strong></td></tr>'
+            f'<td style="text-align: left">{escape(unbroken(how))}</td>'
+            f'<td style="text-align: left"><strong>{escape(unbroken(comes_to))}</strong></td></tr>'
             for what, how, comes_to in self.lines
         )
         caption = f'<caption style="text-align: left; font-weight: 600">{escape(self.title)}</caption>'
         return sized(f'<table style="font-size: inherit">{caption}<tbody>{rows}</tbody></table>')
 
 
-def _unbroken(text: str) -> str:
+def unbroken(text: str) -> str:
     """A length stays on one line; all else may go on to the next, so that no column is squeezed."""
     return re.sub(r"(\d) (?=\d+/\d|in\b|mm\b)", "\\1\u00a0", text)

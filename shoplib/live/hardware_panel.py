@@ -149,6 +149,7 @@ def outcome_of(choices: HardwareChoices, opened: Sequence[str], style: Style) ->
     return Outcome(
         shown, [_written(rows, style) for rows in tables(cabinet, choices, row, opened)], sums(cabinet, row, style),
         found, message(cabinet, style, found), _why(project, choices, opened, style), sums_asked=True,
+        chosen=choices.seen != NEWEST,
     )
 
 

@@ -14,6 +14,7 @@ import ipywidgets
 from IPython.display import display
 
 from shoplib.draw.letters import LARGE, ORDINARY, drawn_with
+from shoplib.live.in_sight import InSight
 from shoplib.live.large_type import enlarge
 from shoplib.live.length_control import LengthControl
 from shoplib.live.picture import Drawing, Picture
@@ -52,6 +53,7 @@ class Outcome:
     `why` gives the working of a size by the name that it carries where it is shown, in a drawing, table or closing
     sum, and is asked for no other; without it nothing can be asked. `sums_asked` says that it answers for the lengths
     of the closing sums too.
+    `chosen` says that the first drawing was asked for: it stands beside the controls whatever is moved.
     """
 
     drawings: Sequence[Drawing]
@@ -61,6 +63,7 @@ class Outcome:
     message: str = ""
     why: Callable[[str], tuple[str, ...]] | None = None
     sums_asked: bool = False
+    chosen: bool = False
 
 
 class Panel:
@@ -92,6 +95,7 @@ class Panel:
         self._open = 1
         self._letters = ORDINARY
         self._held = False
+        self._first, self._unfolded = "", 1
         self.controls = {name: control for group in self.groups for name, control in group.controls.items()}
         self.picture, self.more = Picture(), Picture()
         self.working = WorkingBox(self._explain)
@@ -100,16 +104,13 @@ class Panel:
         self._next = ipywidgets.Button(layout=ipywidgets.Layout(width="auto"))
         self._next.on_click(lambda _button: self.unfold())
         left = ipywidgets.VBox([*self._boxes, self._next]).add_class("shop-panel-controls")
-        # What is found and the further drawings stand in two places: panel.css shows one or the other.
-        beside, under = (ipywidgets.VBox([self._findings, self.more]) for _ in range(2))
-        beside.add_class("shop-panel-beside")
+        # What is found and the further drawings stand in two places: in_sight.js shows each in one of them.
+        beside = ipywidgets.VBox([self._findings, self.more]).add_class("shop-panel-beside")
         right = ipywidgets.VBox([self.picture, self.working, beside]).add_class("shop-panel-picture")
         stage = ipywidgets.Box([left, right]).add_class("shop-panel-stage")
-        under.add_class("shop-panel-under")
-        below = ipywidgets.VBox([under, self._tables, self._sums]).add_class("shop-panel-below")
-        self.widget = ipywidgets.VBox([stage, below]).add_class("shop-panel")
-        if len(self.groups) > 1:
-            self.widget.add_class("shop-panel-unfolds")
+        found, more = (ipywidgets.VBox([part]).add_class("shop-panel-under") for part in (self._findings, self.more))
+        below = ipywidgets.VBox([self._tables, found, self._sums, more]).add_class("shop-panel-below")
+        self.widget = ipywidgets.VBox([stage, below, InSight()]).add_class("shop-panel")
         self._fold()
         for control in self.controls.values():
             control.observe(self._follow, names=_trait(control))
@@ -212,14 +213,31 @@ class Panel:
         except Exception as fault:
             self.picture.dim(f"This is a fault in the workbook, not in your numbers: {fault!r}")
             raise
+        self._first, self._unfolded = self._beside(outcome), self._open
         self.outcome = outcome
-        # What is found stands between the first drawing and the others, so that it is seen without scrolling.
-        self.picture.show(outcome.drawings[:1], outcome.message)
-        self.more.show(outcome.drawings[1:])
+        drawings = sorted(outcome.drawings, key=lambda each: each.title != self._first)
+        self.picture.show(drawings[:1], outcome.message)
+        self.more.show(drawings[1:])
         self._tables.value = "".join(table.html() for table in outcome.tables)
         self._sums.value = sums_html(outcome.sums, outcome.sums_asked)
         self._findings.value = findings_html(outcome.findings)
         self.working.follow()
+
+    def _beside(self, outcome: Outcome) -> str:
+        """The title of the drawing that stands beside the controls: it shows what the last move changed."""
+        titles = [each.title for each in outcome.drawings]
+        if not titles or self.outcome is None or outcome.chosen:
+            return titles[0] if titles else ""
+        before = {each.title: each.svg for each in self.outcome.drawings}
+        if titles[0] != next(iter(before), ""):
+            return titles[0]
+        new = [title for title in titles if title not in before]
+        if new and self._open > self._unfolded:
+            return new[0]
+        changed = [each.title for each in outcome.drawings if before.get(each.title) != each.svg]
+        if self._first in titles and (self._first in changed or not changed):
+            return self._first
+        return changed[0] if changed else titles[0]
 
     def _explain(self, name: str) -> tuple[str, ...]:
         """The working of a size that is shown; raises NotShown where it is not.

@@ -44,7 +44,7 @@ function render({ model, el }) {
       if (place.svg !== drawing.svg) place.holder.innerHTML = place.svg = drawing.svg;
       place.holder.setAttribute("aria-label", drawing.alt);
     });
-    if (says.textContent !== model.get("message")) says.textContent = model.get("message");
+    if (says.textContent !== model.get("message")) writeWhole(says, model.get("message"));
     el.classList.toggle("shop-picture-stale", model.get("stale"));
     old.hidden = !model.get("stale");
   }

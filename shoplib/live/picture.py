@@ -7,6 +7,8 @@ from pathlib import Path
 import anywidget
 from traitlets import Bool, List, Unicode
 
+from shoplib.live.whole_lengths import script
+
 
 @dataclass(frozen=True, slots=True)
 class Drawing:
@@ -28,7 +30,7 @@ class Picture(anywidget.AnyWidget):
     Picture('Front', last picture that could be drawn)
     """
 
-    _esm = Path(__file__).with_name("picture.js")
+    _esm = script("picture.js")
     _css = Path(__file__).with_name("panel.css")
 
     drawings = List().tag(sync=True)

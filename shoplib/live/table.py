@@ -5,6 +5,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from html import escape
 
+from shoplib.live.whole_lengths import whole_lengths
 from shoplib.model.solved import Finding
 
 # Each level has a word and a shape, so that colour is never the only signal.
@@ -41,10 +42,10 @@ class Table:
 
     def _cell(self, row: int, column: int, text: str) -> str:
         if column not in self.asked or not any(sign.isdigit() for sign in text):
-            return escape(text)
+            return whole_lengths(text)
         said = f"{text}, {self.head[column].lower()} of {self.rows[row][0]}: why?"
         ask = f"{self.name}{row}/{column}"
-        return f'<button type="button" data-ask="{ask}" aria-label="{escape(said)}">{escape(text)}</button>'
+        return f'<button type="button" data-ask="{ask}" aria-label="{escape(said)}">{whole_lengths(text)}</button>'
 
 
 LENGTH = re.compile(r"\d[\d./]*(?: \d+/\d+)? (?:in|mm)\b(?: \([+-][\d.]+ (?:in|mm)\))?")
@@ -59,7 +60,8 @@ def sums_html(sums: Iterable[str], asked: bool = False) -> str:
     >>> sums_html(["inside + top = height: 9 in + 1/2 in = 9 1/2 in"], asked=True).count('data-ask="sum/0/')
     3
     """
-    lines = "".join(f"<li>{_sum(number, line) if asked else escape(line)}</li>" for number, line in enumerate(sums))
+    told = [_sum(number, line) if asked else whole_lengths(line) for number, line in enumerate(sums)]
+    lines = "".join(f"<li>{line}</li>" for line in told)
     return f'<p class="shop-heading">Closing sums</p><ul class="shop-sums">{lines}</ul>' if lines else ""
 
 
@@ -71,7 +73,7 @@ def _sum(number: int, line: str) -> str:
         told += escape(line[at : found.start()])
         told += (
             f'<button type="button" data-ask="sum/{number}/{k}" aria-label="{escape(text)}, in this sum: why?">'
-            f"{escape(text)}</button>"
+            f"{whole_lengths(text)}</button>"
         )
         at = found.end()
     return told + escape(line[at:])
@@ -85,7 +87,7 @@ def findings_html(findings: Iterable[Finding]) -> str:
         shape, word = LEVELS[finding.level]
         lines.append(
             f'<li class="shop-{finding.level}"><span aria-hidden="true">{shape}</span> '
-            f"<strong>{word}:</strong> {escape(finding.text)}</li>"
+            f"<strong>{word}:</strong> {whole_lengths(finding.text)}</li>"
         )
     if not lines:
         return ""

@@ -88,7 +88,7 @@ function render({ model, el }) {
     if (!lines.length) return;
     element("p", "shop-heading", said, "Why");
     const list = element("ol", "", said);
-    for (const line of lines) element("li", "", list, line);
+    for (const line of lines) writeWhole(element("li", "", list), line);
     box.scrollIntoView({ block: "nearest" });
   }
 

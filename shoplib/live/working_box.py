@@ -6,6 +6,8 @@ from pathlib import Path
 import anywidget
 from traitlets import List, Unicode
 
+from shoplib.live.whole_lengths import script
+
 
 class NotShown(LookupError):
     """A size was asked that the panel does not show, or no longer."""
@@ -22,7 +24,7 @@ class WorkingBox(anywidget.AnyWidget):
     (None, ['bottom 22 in = case width 23 in - 1 in'])
     """
 
-    _esm = Path(__file__).with_name("working_box.js")
+    _esm = script("working_box.js")
     _css = Path(__file__).with_name("panel.css")
 
     asked = Unicode().tag(sync=True)

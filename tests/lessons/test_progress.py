@@ -9,6 +9,7 @@ import pytest
 
 from shoplib.documents.atomic import WriteError
 from shoplib.lessons.ask import ask
+from shoplib.lessons.choice import save_unit
 from shoplib.lessons.lesson_02 import BACK, BOTTOM
 from shoplib.lessons.progress import ASIDE, FILE, Tried, clear_progress, note_answer, read_progress
 from shoplib.lessons.whole_case import WHOLE_CASE
@@ -55,6 +56,7 @@ BAD = {
     "not UTF-8": b"\xff\xfe{}",
     "a list": b"[]",
     "rows of another kind": b'{"exercises": {"02-back": 3}}',
+    "a unit that is none": b'{"exercises": {"02-back": {"tries": 3, "right": true, "version": 1, "unit": "ft"}}}',
     "a text for a count": b'{"exercises": {"02-back": {"tries": "3", "right": true, "version": 1}}}',
 }
 
@@ -88,13 +90,33 @@ def test_the_box_keeps_what_was_judged_and_shows_it_again(own_folder):
     assert ask(BOTTOM).face.standing == ""
 
 
+def test_what_was_right_in_inches_is_told_as_such_once_the_unit_is_another(own_folder):
+    save_unit("in")
+    box = ask(BACK)
+    box.check(box.posed.answer)
+    save_unit("mm")
+    box = ask(BACK)
+    assert box.face.standing == "right with its numbers in inches, tried once"
+    box.check("1 mm")
+    assert box.face.standing == "right with its numbers in inches, tried 2 times"
+    box.check(box.posed.answer)
+    assert box.face.standing == "right, tried 3 times"
+
+
+def test_a_file_from_before_the_unit_was_kept_is_read(own_folder):
+    own_folder.mkdir(exist_ok=True)
+    row = b'{"tries": 2, "right": true, "version": 1}'
+    (own_folder / FILE).write_bytes(b'{"format": 1, "exercises": {"02-back": ' + row + b"}}")
+    assert ask(BACK).face.standing == "right, tried 2 times"
+
+
 def test_a_whole_set_is_kept_like_any_other(own_folder):
     box = ask(WHOLE_CASE)
     box.check({"bottom": "a yard"})
     assert read_progress() == {}
     box.check(box.posed.answer | {"side": "3 in"})
     box.check(box.posed.answer)
-    assert read_progress() == {"02-whole-case": Tried(2, True, WHOLE_CASE.version)}
+    assert read_progress() == {"02-whole-case": Tried(2, True, WHOLE_CASE.version, "in")}
     assert ask(WHOLE_CASE).face.standing == "right, tried 2 times"
 
 
@@ -109,6 +131,6 @@ def test_an_answer_is_judged_though_it_cannot_be_kept(own_folder, monkeypatch):
 
 
 def test_the_file_says_its_format(own_folder):
-    note_answer("02-back", 1, True)
+    note_answer("02-back", 1, True, unit="in")
     kept = json.loads((own_folder / FILE).read_text())
-    assert kept == {"format": 1, "exercises": {"02-back": {"tries": 1, "right": True, "version": 1}}}
+    assert kept == {"format": 1, "exercises": {"02-back": {"tries": 1, "right": True, "version": 1, "unit": "in"}}}
