@@ -2,7 +2,7 @@
 // room for under it; the rest stands below, in full width. Nothing is cut through. On a narrow page the drawing
 // lies above the controls and leaves them their part of what is seen of the notebook.
 
-const LEAST = 0.45; // of the height: no drawing beside the controls is made smaller than this by words under it
+const LEAST = 0.7; // of the height: no drawing beside the controls is made smaller than this by words under it
 const ABOVE = [0.5, 0.7]; // of the height, for a drawing above the controls: half, more only to keep letters readable
 const READABLE = 0.6; // of the size of the controls' letters
 const GAP = 8;

@@ -13,6 +13,7 @@ from shoplib.live.joint_project import JOINTS
 from shoplib.live.length_control import LengthControl
 from shoplib.measure import INCH, MM, read_length
 from tests.draw.test_pen import outside, overlaps
+from tests.live.picked import picked
 
 PANELS = {"joints": joint_panel, "corners": corner_panel}
 
@@ -81,7 +82,7 @@ def test_two_hundred_random_settings(panel):
 def asked(panel):
     shown = "".join(drawing.svg for drawing in panel.outcome.drawings)
     shown += "".join(table.html() for table in panel.outcome.tables)
-    return dict(re.findall(r'data-ask="([^"]+)"[^>]*>([^<]+)<', shown))
+    return dict(picked(shown))
 
 
 @pytest.mark.parametrize("kind", JOINTS)

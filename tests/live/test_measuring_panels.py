@@ -15,6 +15,7 @@ from shoplib.live.sheet_panel import PLACES, sheet_panel
 from shoplib.live.tape_panel import MARKS, tape_panel
 from shoplib.measure import INCH, MM, read_length
 from tests.lessons.answers import millimetres
+from tests.live.picked import picked
 
 PANELS = {"tape": tape_panel, "sheet": sheet_panel, "saw": saw_panel}
 
@@ -94,7 +95,7 @@ def test_nothing_finer_than_calipers_read_is_shown(panel):
 def test_every_size_that_can_be_picked_says_why(panel):
     unfolded(panel)
     shown = "".join([each.html() for each in panel.outcome.tables] + [each.svg for each in panel.outcome.drawings])
-    names = re.findall(r'data-ask="([^"]+)"[^>]*>([^<]+)<', shown)
+    names = picked(shown)
     assert names
     for name, text in names:
         panel.working.ask(name)

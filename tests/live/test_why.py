@@ -15,13 +15,14 @@ from shoplib.live.table import Table
 from shoplib.live.why import lengths
 from shoplib.measure import read_length
 from shoplib.model.solved import ClosingSum
+from tests.live.picked import picked
 
 
 def asked(panel) -> dict[str, str]:
     """What can be picked on the panel: name and text."""
     shown = "".join(drawing.svg for drawing in panel.outcome.drawings)
     shown += "".join(table.html() for table in panel.outcome.tables)
-    return dict(re.findall(r'data-ask="([^"]+)"[^>]*>([^<]+)<', shown))
+    return dict(picked(shown))
 
 
 @pytest.mark.parametrize("unit", ["in", "mm"])
@@ -96,7 +97,7 @@ def unfolded(name: str, unit: str):
 @pytest.mark.parametrize("name", PANELS)
 def test_every_length_of_a_closing_sum_says_why(name, unit):
     panel = unfolded(name, unit)
-    found = re.findall(r'data-ask="(sum/[^"]+)"[^>]*>([^<]+)<', panel._sums.value)
+    found = picked(panel._sums.value, "sum/")
     lengths = [text for line in panel.outcome.sums for text in re.findall(rf"[\d./]+ {unit}\b(?! \w+ short)", line)]
     bracketed = [text for line in panel.outcome.sums for text in re.findall(rf"\([+-][\d.]+ {unit}\)", line)]
     assert len(found) == len(lengths) - len(bracketed)

@@ -1,0 +1,74 @@
+"""Nothing of ours is cut off or covered, at the sizes of a plain and of a small screen, in ordinary and large type.
+
+The sizes of windows are common ones, from memory.
+"""
+
+import shutil
+
+import pytest
+
+from tests.browser.learner import NOTEBOOKS
+
+pytestmark = pytest.mark.browser
+
+CUT = """() => {
+  const seen = (node) => node.getClientRects().length > 0;
+  const all = (selector) => [...document.querySelectorAll(selector)].filter(seen);
+  const wide = all('.shop-exercise, .shop-exercise-form, .shop-panel, .shop-panel .widget-html-content')
+    .filter((node) => node.scrollWidth > node.clientWidth + 1);
+  const broken = all('.shop-whole').filter((node) => node.getClientRects().length > 1);
+  const scrolled = all('.shop-panel-picture')
+    .filter((node) => node.clientHeight && node.scrollHeight > node.clientHeight + 1);
+  return [...wide, ...broken, ...scrolled].map((node) => node.outerHTML.slice(0, 120));
+}"""
+
+PLACES = """() => {
+  const view = document.querySelector('.jp-WindowedPanel-outer').getBoundingClientRect();
+  const box = (node) => { const r = node.getBoundingClientRect(); return [r.top, r.bottom, r.left, r.right]; };
+  const panel = document.activeElement.closest('.shop-panel');
+  return {
+    view: [view.top, view.bottom], picture: box(panel.querySelector('.shop-panel-picture > .shop-picture')),
+    focus: box(document.activeElement),
+  };
+}"""
+
+
+def opened_in(lab, name, large, width, height):
+    shutil.copytree(NOTEBOOKS / "pictures", lab.work / "pictures", dirs_exist_ok=True)
+    if large:
+        start = lab.open(lab.copy(NOTEBOOKS / "00_start_here.ipynb"), width, height)
+        start.run_all(awake=4)
+        start.page.get_by_role("radio", name="large, for a projector").check()
+        start.page.get_by_text("Type: large, for a projector, for all pages.").wait_for(timeout=5_000)
+        start.close()
+    opened = lab.open(lab.copy(NOTEBOOKS / name), width, height)
+    opened.run_all(awake=8)
+    opened.settle()
+    return opened
+
+
+@pytest.mark.parametrize(("name", "large", "width", "height"), [
+    ("02_carcass_sizing.ipynb", False, 1280, 800), ("04_drawer_clearance.ipynb", False, 1024, 700),
+    ("02_carcass_sizing.ipynb", False, 1024, 700), ("02_carcass_sizing.ipynb", True, 1024, 700),
+    ("06_hardware_layout.ipynb", True, 1024, 700),
+])
+def test_nothing_is_cut_off_and_no_control_with_the_focus_is_covered(lab, name, large, width, height):
+    opened = opened_in(lab, name, large, width, height)
+    try:
+        assert opened.page.evaluate(CUT) == []
+        panel = opened.panel()
+        while (further := panel.get_by_role("button", name="Next")).is_visible():
+            further.press("Enter")
+            opened.settle()
+            placed = opened.page.evaluate(PLACES)
+            (top, bottom), picture, focus = placed["view"], placed["picture"], placed["focus"]
+            assert top - 1 <= focus[0] and focus[1] <= bottom + 1
+            beside = focus[3] <= picture[2]
+            assert beside or focus[0] >= picture[1] - 1 or focus[1] <= picture[0] + 1
+            # Beside the controls it is seen whole; above them it leaves them their part.
+            assert picture[1] - picture[0] <= (1 if beside else 0.72) * (bottom - top)
+        assert opened.page.evaluate(CUT) == []
+        assert opened.complaints == []
+    finally:
+        opened.close()
+        shutil.rmtree(lab.work / ".workbook", ignore_errors=True)
