@@ -94,7 +94,9 @@ function render({ model, el }) {
 
   close.addEventListener("click", () => {
     model.send({ ask: "" });
-    last?.focus?.();
+    // A move of a slider since then made the tables and drawings anew: the same size by its name.
+    const again = last?.isConnected ? last : panel?.querySelector(`[data-ask="${CSS.escape(last?.dataset.ask ?? "")}"]`);
+    (again ?? panel?.querySelector("input, select, button"))?.focus();
   });
 
   const watch = new MutationObserver(() => reach(panel));
