@@ -257,3 +257,27 @@ def test_a_move_of_the_front_is_worked_out_once(unit, monkeypatch):
     control.ticks += 40 * control.step
     ((asked, *_),) = told
     assert asked.front == asked.back == asked.upper_front == asked.upper_back == control.ticks
+
+
+@pytest.mark.parametrize(("unit", "half"), [("in", "0.236 in"), ("mm", "5.95 mm")])
+def test_one_offcut_would_be_right_with_half_of_the_side(unit, half):
+    """B - s = B - 2s + 2r where r = s / 2; the sides measure 0.472 in and 11.9 mm."""
+    panel = opened(unit)
+    assert panel.controls["stock"].text in ("0.472 in", "11.9 mm")
+    assert f"right with rabbets of {half}, half of" in text_of(panel, "offcut")
+
+
+@pytest.mark.parametrize(("unit", "back", "told"), [
+    # 16 - 2 x 1/2; 20 - 1/16 - 18. 400 - 2 x 12.7, down to a mark; 500 - 2 - 450.
+    ("in", "16 1/8 in", ("16 in", "1/8 in wider", "15 in", "18 in", "1 15/16 in")),
+    ("mm", "403 mm", ("400 mm", "3 mm wider", "374.5 mm", "450 mm", "48 mm")),
+])
+def test_the_drawing_from_above_is_told_in_words(unit, back, told):
+    panel = opened(unit)
+    panel.enter("front", {"in": "16 in", "mm": "400 mm"}[unit])
+    panel.enter("back", back)
+    front, wider, wide, deep, free = told
+    assert (
+        f"The opening is {front} wide at the front and {wider} at the back; the box is {wide} wide and {deep} deep, "
+        f"with {free} free behind the slides."
+    ) in panel.outcome.drawings[0].alt

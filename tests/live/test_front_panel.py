@@ -226,6 +226,8 @@ def test_the_gap_that_is_advised_does(unit, choices):
     for name in ("gap", "around"):
         panel.enter(name, gap)
     assert not stops(panel), (told, text_of(panel))
+    # No front is held to what is less than a mark of the rule.
+    assert amounts(panel.outcome.tables[2].rows[2][3])[0] >= (Fraction(254, 640) if unit == "in" else Fraction(1, 2))
 
 
 @UNITS
@@ -295,3 +297,33 @@ def test_the_chart_is_the_same_byte_for_byte(unit):
     assert panel.outcome.drawings[1].svg != one
     panel.enter("made", 45)
     assert panel.outcome.drawings[1].svg == one
+
+
+@pytest.mark.parametrize(("unit", "gap", "narrow"), [
+    ("in", "1/16 in", False), ("in", "1/32 in", True), ("mm", "1.5 mm", False), ("mm", "1 mm", True),
+])
+def test_inset_gaps_narrower_than_usual_are_told(unit, gap, narrow):
+    """1/16 to 1/8 in, or 1.5 to 3 mm, round an inset front (common practice, no source)."""
+    assert ("Inset fronts usually have" in text_of(opened(unit, gap=gap))) == narrow
+
+
+@pytest.mark.parametrize(("unit", "height", "made", "damp", "left"), [
+    # 11.75 x .00365 x 3.50 = 0.150 more; 294 x .00365 x 3.50 = 3.76 more; half of it from each gap.
+    ("in", "12", "11.75", "11.900", "0.050"), ("mm", "300", "294", "297.76", "1.12"),
+])
+def test_the_chart_of_the_year_is_told_in_words(unit, height, made, damp, left):
+    """Movement as in Wood Handbook, chapter 13."""
+    panel = opened(unit, wood="white oak, commercial", count=1, height=height, dampest=65)
+    size = rf"(\d+(?:\.\d+)?) {unit}"
+    told = re.search(
+        rf"front, {size} as made .* driest, .*? is {size} high and the gap {size} wide.* dampest, 65 %, "
+        rf"the front is {size} high and the gap {size} wide", panel.outcome.drawings[-1].alt,
+    )
+    as_made, dry, dry_gap, wet, wet_gap = map(Fraction, told.groups())
+    near = Fraction("0.0011" if unit == "in" else "0.03")
+    assert (as_made, abs(wet - Fraction(damp)) <= near, abs(wet_gap - Fraction(left)) <= near) == (
+        Fraction(made), True, True
+    )
+    # What the front loses in the dry season, both its gaps gain, half each.
+    gap = Fraction(1, 8) if unit == "in" else 3
+    assert dry < as_made and abs((dry_gap - gap) - (as_made - dry) / 2) <= near

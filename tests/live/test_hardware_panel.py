@@ -313,3 +313,14 @@ def test_the_working_of_a_spacer_begins_with_one_sum_of_two_numbers(unit, kind):
         assert first.count(" + ") == 1 and " - " not in first and "of:" not in first
         assert read_length(box[1]) + read_length(slide[1]) == spacer and read_length(box[1]) % step == 0
         assert longer and any(f"case height {panel.controls['height'].text}" in line for line in longer)
+
+
+@pytest.mark.parametrize(("unit", "front", "box", "missing"), [
+    # The shortest screw of a slide is 3/8 in and leaves 1/16 in, or 10 mm and leaves 1.5 mm (data/screws.toml).
+    ("in", "0.45 in", "0.3 in", True), ("in", "0.45 in", "0.437 in", True), ("in", "0.45 in", "0.438 in", False),
+    ("mm", "11 mm", "8 mm", True), ("mm", "11 mm", "11.4 mm", True), ("mm", "11 mm", "11.5 mm", False),
+])
+def test_a_box_too_thin_for_every_screw_of_its_slides_is_told(unit, front, box, missing):
+    panel = opened(unit, front=front, box=box)
+    assert ("no screw of the table is short enough" in said(panel)) == missing
+    assert ("1 to look at (Look)" in panel.message) == missing

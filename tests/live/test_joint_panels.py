@@ -216,3 +216,22 @@ def test_four_corners_keep_outside_and_inside():
 def test_a_dimension_drawn_larger_tells_its_true_size():
     chain = Chain("below", 0, (0, 5 * INCH), ("1/2",), sizes=(INCH // 2,))
     assert dimension(Scene("Gap", "inches", "A gap.", (0, 0, 9, 9), (chain,)), "0.0") == INCH // 2
+
+
+@pytest.mark.parametrize(("entered", "begins"), [
+    ({"thickness": "0.45 in", "tongue": "1/2 in"}, "Thickness of the tongue: "),
+    ({"thickness": "0.6 in", "depth": "5/8 in"}, "Depth of the cut: "),
+])
+def test_a_corner_that_cannot_be_names_the_control_that_would_mend_it(entered, begins):
+    panel = open_all(corner_panel("in"))
+    for name, value in entered.items():
+        panel.enter(name, value)
+    assert panel.stale and panel.message.startswith(begins)
+
+
+@pytest.mark.parametrize(("unit", "stop"), [("in", "5/8 in"), ("mm", "14 mm")])
+def test_a_stopped_dado_begins_where_it_was_asked_to(unit, stop):
+    panel = open_all(joint_panel(unit))
+    panel.enter("kind", "stopped dado")
+    panel.enter("stop", stop)
+    assert ("it begins behind the front edge by", stop) in panel.outcome.tables[0].rows
