@@ -329,14 +329,18 @@ def _fitting(item: Label, scale: float, first: int = 0) -> Fit | None:
 
 def _alike(scene: Scene, scale: float) -> dict[int, Fit | None]:
     """How each label with sizes fits, by the number of its item: where one has room for its last text alone, which
-    tells none, the others of the drawing tell none either."""
+    tells none, the others as wide tell none either."""
     fits = {
         number: _fitting(item, scale) for number, item in enumerate(scene.items) if type(item) is Label and item.sizes
     }
+    wide = {number: scene.items[number].room[2] - scene.items[number].room[0] for number in fits}
     last = {number: len(scene.items[number].texts) - 1 for number in fits}
-    if all(fit and fit[0] < last[number] for number, fit in fits.items()):
-        return fits
-    return {number: fit and _fitting(scene.items[number], scale, last[number]) for number, fit in fits.items()}
+    silent = {wide[number] for number, fit in fits.items() if not fit or fit[0] == last[number]}
+    return {
+        number: fit and _fitting(scene.items[number], scale, last[number])
+        if wide[number] in silent and fit and fit[0] < last[number] else fit
+        for number, fit in fits.items()
+    }
 
 
 def _words(x: float, y: float, lines: list[str], size: float, turned: bool, plate: bool, ask: str) -> list[str]:
