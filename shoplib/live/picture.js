@@ -41,7 +41,10 @@ function render({ model, el }) {
     while (shown.length > drawings.length) shown.pop().root.remove();
     drawings.forEach((drawing, index) => {
       const place = shown[index] || (shown[index] = figure());
-      if (place.svg !== drawing.svg) place.holder.innerHTML = place.svg = drawing.svg;
+      if (place.svg !== drawing.svg) {
+        place.holder.innerHTML = place.svg = drawing.svg;
+        place.holder.setAttribute("role", "img"); // working_box.js makes it a group where a size can be picked
+      }
       place.holder.setAttribute("aria-label", drawing.alt);
     });
     if (says.textContent !== model.get("message")) writeWhole(says, model.get("message"));
