@@ -26,12 +26,12 @@ def working(value: int, name: str, style: Style) -> tuple[str, ...]:
     >>> for line in working(width - 2 * side + 2 * depth, "bottom length", INCH_STYLE):
     ...     print(line)
     bottom length 33 21/64 in (+0.001875 in) = case width 34 in - 2 x side thickness 0.71 in + 2 x rabbet depth 3/8 in
-    side thickness 0.71 in = the mean of: reading 1 0.7 in; reading 2 0.72 in
+    side thickness 0.71 in = the mean of: reading 1, 0.7 in; reading 2, 0.72 in
     """
     top = sum_of(value)
     alone = len(top.terms) == 1 and top.terms[0][1] == 1 and not isinstance(top.terms[0][0], Choice)
     size = _short(value, style) if alone else write_length(value, style)
-    lines = [f"{name} {size} = {_whole(top, style)}"]
+    lines = [f"{_called(name)} {size} = {_whole(top, style)}"]
     told: set[Atom] = set()
     waiting = list(_parts(top))
     while waiting:
@@ -40,7 +40,7 @@ def working(value: int, name: str, style: Style) -> tuple[str, ...]:
             continue
         told.add(atom)
         if isinstance(atom, Named):
-            lines.append(f"{atom.name} {_short(atom.value, style)} = {_whole(atom.of, style)}")
+            lines.append(f"{_called(atom.name)} {_short(atom.value, style)} = {_whole(atom.of, style)}")
             waiting = [*_parts(atom.of), *waiting]
         else:
             waiting = [*(part for one in atom.among for part in _parts(one)), *waiting]
@@ -100,8 +100,13 @@ def _sum(total: Sum, style: Style) -> str:
 
 def _atom(atom: Atom, style: Style) -> str:
     if not isinstance(atom, Choice):
-        return f"{atom.name} {_short(atom.value, style)}"
+        return f"{_called(atom.name)} {_short(atom.value, style)}"
     return f"{_short(atom.value, style)} ({_choice(atom, style)})"
+
+
+def _called(name: str) -> str:
+    """A name before its size: one that ends in a number is set off, or "bay 1 7 5/8 in" reads as 17 5/8."""
+    return f"{name}," if name[-1].isdigit() else name
 
 
 def _choice(choice: Choice, style: Style) -> str:

@@ -12,6 +12,7 @@ from shoplib.live.drawer_says import DEPTH, STOCK
 from shoplib.live.length_control import LengthControl
 from shoplib.measure import INCH, MM, read_length
 from shoplib.tables.slides import slides
+from tests.live.picked import assert_told_as_shown
 
 UNITS = pytest.mark.parametrize("unit", ["in", "mm"])
 
@@ -217,12 +218,7 @@ def test_readings_not_yet_asked_for_follow_the_front_and_stay_near_it_later():
 def test_every_size_that_is_shown_says_why(unit):
     panel = opened(unit)
     panel.enter("back", {"in": "16 3/32", "mm": "402.5"}[unit])
-    svg = "".join(drawing.svg for drawing in panel.outcome.drawings)
-    asked = re.findall(r'data-ask="([^"]+)"', svg + panel._tables.value)
-    assert len(asked) > 20
-    for name in asked:
-        first, *_ = panel.outcome.why(name)
-        assert " = " in first and "None" not in first, name
+    assert assert_told_as_shown(panel, unit) > 20
 
 
 @UNITS

@@ -12,6 +12,7 @@ from shoplib.live.front_season import SOLID
 from shoplib.live.length_control import LengthControl
 from shoplib.live.percent_control import PercentControl
 from shoplib.measure import INCH, MM, read_length
+from tests.live.picked import assert_told_as_shown, picked
 
 UNITS = pytest.mark.parametrize("unit", ["in", "mm"])
 INSET, OVERLAY = KINDS
@@ -267,12 +268,7 @@ def test_closing_sums_close(unit):
 @UNITS
 def test_every_size_that_is_shown_says_why(unit):
     panel = opened(unit, bays=2, part=TOO_HIGH, wood="black cherry")
-    svg = "".join(drawing.svg for drawing in panel.outcome.drawings)
-    asked = re.findall(r'data-ask="([^"]+)"', svg + panel._tables.value)
-    assert len(asked) > 30
-    for name in asked:
-        first, *_ = panel.outcome.why(name)
-        assert " = " in first and "None" not in first, name
+    assert assert_told_as_shown(panel, unit) > 30
     with pytest.raises(LookupError):
         panel.outcome.why("gap/99/1")
 
@@ -327,3 +323,20 @@ def test_the_chart_of_the_year_is_told_in_words(unit, height, made, damp, left):
     # What the front loses in the dry season, both its gaps gain, half each.
     gap = Fraction(1, 8) if unit == "in" else 3
     assert dry < as_made and abs((dry_gap - gap) - (as_made - dry) / 2) <= near
+
+
+@UNITS
+@pytest.mark.parametrize("choices", [{"count": 1}, {"count": 3, "rule": "stepped"}])
+def test_the_sum_of_a_season_adds_up_to_what_it_tells(unit, choices):
+    """Each cell of the year, worked out anew from the numbers that its own line holds."""
+    panel = opened(unit, wood="black cherry", driest=32, dampest=58, **choices)
+    for name, _ in picked(panel._tables.value, "season/"):
+        told, _, made_of = panel.outcome.why(name)[0].partition(" = ")
+        if not made_of:
+            continue  # a moisture, which is looked up
+        terms = re.findall(rf"([+-]?) ?(?:the movement )?(-?[\d.]+) {unit}( / 2)?", made_of)
+        total = sum(
+            Fraction(number) * (-1 if sign == "-" else 1) / (2 if halved else 1) for sign, number, halved in terms
+        )
+        size = Fraction(re.search(r"-?[\d.]+", told)[0])
+        assert len(terms) > 1 and abs(total - size) <= Fraction("0.0012" if unit == "in" else "0.03"), (told, made_of)

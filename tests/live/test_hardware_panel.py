@@ -15,6 +15,7 @@ from shoplib.live.table import LENGTH
 from shoplib.live.tool_list import read_tools
 from shoplib.measure import INCH, MM, read_length
 from tests.draw.test_pen import outside, overlaps
+from tests.live.picked import assert_told_as_shown
 
 UNITS = pytest.mark.parametrize("unit", ["in", "mm"])
 OVERLAY, INSET = KINDS
@@ -230,12 +231,7 @@ def test_a_list_of_tools_as_people_write_it():
 @UNITS
 def test_every_size_that_is_shown_says_why(unit):
     panel = opened(unit, kind=INSET, beside=ALIKE)
-    svg = "".join(drawing.svg for drawing in panel.outcome.drawings)
-    asked = re.findall(r'data-ask="([^"]+)"', svg + panel._tables.value)
-    assert len(asked) > 40
-    for name in asked:
-        first, *_ = panel.outcome.why(name)
-        assert " = " in first and "None" not in first, name
+    assert assert_told_as_shown(panel, unit) > 40
     with pytest.raises(LookupError):
         panel.outcome.why("spacer/99/1")
 
