@@ -1,23 +1,28 @@
 """The panel of a whole project: the case that its file describes, with its size and sheet to move."""
 
+from collections.abc import Mapping
 from dataclasses import replace
+from pathlib import Path
 from types import SimpleNamespace
 
 from shoplib.documents.project_file import read_project
 from shoplib.live.carcass_panel import outcome_of, style_for, thickness_control
+from shoplib.live.keep_group import keep_group
+from shoplib.live.kept_choices import choices_again
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import Group, Outcome, Panel
 from shoplib.measure import INCH, MM, write_length
 from shoplib.model.cabinet import solve
-from shoplib.model.project import Size
+from shoplib.model.project import Project, Size
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Finding
+from shoplib.tables.slides import slides
 
 
-def project_panel(path: str, unit: str = "in") -> Panel:
+def project_panel(path: str, unit: str = "in", folder: Path | None = None) -> Panel:
     """A whole project file with its width, height, depth and sheet on sliders, shown in inches or millimetres.
 
-    The case is sized from outside, starting at the size that the file gives it.
+    The case is sized from outside, starting at the size that the file gives it. What is kept goes into `folder`.
     """
     project = read_project(path)
     style = project.style if project.style.unit == unit else style_for(unit)
@@ -37,20 +42,34 @@ def project_panel(path: str, unit: str = "in") -> Panel:
     thickness = thickness_control(f"the {case}", project.sheets[case].thickness, style)
     controls = {"width": width, "height": height, "depth": depth, "thickness": thickness}
 
-    def work(values: SimpleNamespace) -> Outcome:
-        sheet = _measuring(project.sheets[case], values.thickness)
-        asked = replace(
+    def asked(values: Mapping[str, int]) -> Project:
+        return replace(
             project,
             style=style,
-            sheets=project.sheets | {case: sheet},
-            size=Size("outside", values.width, values.height, values.depth),
+            slides=slides(unit),
+            sheets=project.sheets | {case: _measuring(project.sheets[case], values["thickness"])},
+            size=Size("outside", values["width"], values["height"], values["depth"]),
         )
-        outcome = outcome_of(asked, beside="side")
+
+    def work(values: SimpleNamespace) -> Outcome:
+        made = asked(vars(values))
+        outcome, sheet = outcome_of(made, beside="side"), made.sheets[case]
         if sheet.readings == project.sheets[case].readings:
             return outcome
         return replace(outcome, findings=[_say_moved(each, case, sheet) for each in outcome.findings])
 
-    return Panel(project.name, [Group("Size and sheet", controls)], work)
+    def read(kept: Project) -> dict[str, int]:
+        size = kept.size
+        return {
+            "width": size.width, "height": size.height, "depth": size.depth,
+            "thickness": kept.sheets[case].thickness,
+        }
+
+    keep = keep_group(
+        lambda: panel, lambda: asked(vars(panel.values)), lambda kept: choices_again(kept, style, read, asked), folder
+    )
+    panel = Panel(project.name, [Group("Size and sheet", controls), keep], work)
+    return panel
 
 
 def _say_moved(finding: Finding, case: str, sheet: Sheet) -> Finding:

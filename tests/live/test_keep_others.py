@@ -14,6 +14,12 @@ from shoplib.live.drawer_panel import drawer_panel
 from shoplib.live.front_panel import front_panel
 from shoplib.live.hardware_panel import hardware_panel
 from shoplib.live.length_control import LengthControl
+from shoplib.live.project_panel import project_panel
+
+
+def whole_case(unit, folder):
+    return project_panel(example("under_bench_case"), unit, folder)
+
 
 PANELS = {"drawer": drawer_panel, "fronts": front_panel, "hardware": hardware_panel}
 NOT_KEPT = ("part", "over", "wood", "cut", "made", "driest", "dampest", "panel", "seen")
@@ -54,11 +60,11 @@ class Kept:
                 return
 
 
-@each
+@pytest.mark.parametrize("name", [*PANELS, "whole case"])
 @UNITS
 def test_what_is_saved_comes_back_in_a_new_panel(name, unit, tmp_path):
     draw = random.Random(5)
-    first, second = Kept(PANELS[name], unit, tmp_path), Kept(PANELS[name], unit, tmp_path)
+    first, second = (Kept((PANELS | {"whole case": whole_case})[name], unit, tmp_path) for _ in range(2))
     for number in range(12):
         first.at_random(draw)
         assert f"Saved as case {number}.toml" in first.keep(f"case {number}")
