@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import asdict, dataclass
 from pathlib import Path
 
-from shoplib.documents.atomic import write_files
+from shoplib.documents.atomic import WriteError, write_files
 from shoplib.lessons.choice import workbook_folder
 from shoplib.lessons.say import UNIT_WORDS
 
@@ -46,19 +46,18 @@ class Tried:
 def read_progress(folder: Path | None = None) -> dict[str, Tried]:
     """What was tried, by exercise; nothing where there is no file, or none that can be read."""
     try:
-        text = ((folder or workbook_folder()) / FILE).read_text(encoding="utf-8")
-    except (OSError, UnicodeDecodeError):
+        return _read(_kept(folder or workbook_folder())) or {}
+    except WriteError:
         return {}
-    return _read(text) or {}
 
 
 def note_answer(exercise: str, version: int, right: bool, folder: Path | None = None, unit: str = "") -> Tried:
     """Count one answer that was judged, with its numbers in `unit`, and keep it. What was right once stays right.
 
-    Raises WriteError where the folder cannot be written.
+    Raises WriteError where the folder cannot be written, or what is kept there cannot be read just now.
     """
     folder = folder or workbook_folder()
-    kept = read_progress(folder)
+    kept = _read(_kept(folder)) or {}
     before = kept.get(exercise, Tried(version=version))
     if before.version != version:
         before = Tried(version=version)
@@ -78,19 +77,29 @@ def clear_progress(folder: Path | None = None) -> None:
 
 def _save(folder: Path, kept: Mapping[str, Tried]) -> None:
     files = {FILE: json.dumps({"format": 1, "exercises": {id: asdict(one) for id, one in kept.items()}}).encode()}
-    try:
-        before = (folder / FILE).read_bytes()
-    except OSError:
-        before = b""
-    if before and _read(before.decode(errors="replace")) is None:
+    before = _kept(folder)
+    if before and _read(before) is None:
         files[ASIDE] = before
     write_files(folder, files)
 
 
-def _read(text: str) -> dict[str, Tried] | None:
-    """The exercises of the file's text, or None where it is not such a file."""
+def _kept(folder: Path) -> bytes:
+    """The file as it lies there; empty where there is none. Raises WriteError where the system will not give it.
+
+    A file that is only held by another program at this moment must not be taken for none, and be replaced.
+    """
     try:
-        rows = json.loads(text)["exercises"]
+        return (folder / FILE).read_bytes()
+    except (FileNotFoundError, NotADirectoryError):
+        return b""
+    except OSError as fault:
+        raise WriteError(f"{folder / FILE} cannot be read just now ({fault.strerror}); nothing was changed.") from None
+
+
+def _read(content: bytes) -> dict[str, Tried] | None:
+    """The exercises of the file's content, or None where it is not such a file."""
+    try:
+        rows = json.loads(content.decode(errors="replace"))["exercises"]
         return {id: _checked(Tried(**row)) for id, row in rows.items()}
     except (ValueError, KeyError, TypeError, AttributeError, RecursionError):
         return None

@@ -4,6 +4,7 @@ import json
 import os
 import subprocess
 import sys
+from pathlib import Path
 
 import pytest
 
@@ -69,6 +70,45 @@ def test_a_file_that_cannot_be_read_is_put_aside(own_folder, content):
     note_answer("02-back", 1, True)
     assert (own_folder / ASIDE).read_bytes() == content
     assert read_progress() == {"02-back": Tried(1, True)}
+
+
+def test_a_file_that_is_held_just_now_is_not_taken_for_none(own_folder, monkeypatch):
+    note_answer("02-back", 1, True)
+    before = (own_folder / FILE).read_bytes()
+
+    def held(path):
+        raise PermissionError(13, "Permission denied", str(path))
+
+    monkeypatch.setattr(Path, "read_bytes", held)
+    assert read_progress() == {}
+    with pytest.raises(WriteError, match=r"cannot be read just now .*; nothing was changed"):
+        note_answer("02-bottom", 1, True)
+    box = ask(BACK)
+    assert box.check(box.posed.answer).right and "could not be kept" in box.face.standing
+    monkeypatch.undo()
+    assert (own_folder / FILE).read_bytes() == before and list(own_folder.iterdir()) == [own_folder / FILE]
+
+
+KILLED = """
+import os, sys
+from shoplib.lessons import progress
+at = sys.argv[1]
+real = getattr(os, at)
+def die(*given):
+    os._exit(9)
+setattr(os, at, die)
+progress.note_answer("02-bottom", 1, True)
+"""
+
+
+@pytest.mark.parametrize("at", ["fsync", "replace"])
+def test_a_kernel_killed_outright_in_a_save_loses_nothing_that_was_kept(own_folder, at):
+    note_answer("02-back", 1, True)
+    done = subprocess.run([sys.executable, "-c", KILLED, at], timeout=60)
+    assert done.returncode == 9
+    assert read_progress() == {"02-back": Tried(1, True)}
+    assert note_answer("02-bottom", 1, True) == Tried(1, True)
+    assert set(read_progress()) == {"02-back", "02-bottom"}
 
 
 def test_it_can_be_cleared(own_folder):

@@ -112,7 +112,7 @@ def test_every_size_of_the_corners_says_why():
     assert "cuts/0/1" not in asked(panel)  # a butted side has no cut
     panel.working.ask("cuts/1/1")
     assert panel.working.lines[0].endswith(" = thickest reading of case sheet 0.703 in")
-    assert any(line == "rabbet, depth 1/4 in = depth of the cut 1/4 in" for line in panel.working.lines)
+    assert any(line == "rabbet, depth 1/4 in = rabbet depth of the case corners 1/4 in" for line in panel.working.lines)
     for nothing in ("", "table/9/1", "table/0/9", "cuts/0/1", "drawing/1/0.0", "drawing/0/x", "table/0"):
         panel.working.ask(nothing)
         assert not panel.working.lines, nothing
