@@ -47,7 +47,15 @@ function render({ el }) {
       parts(...under).forEach((part, index) => part.classList.toggle("shop-elsewhere", index < fitting));
     }
 
+    /** ipywidgets writes choices with hard spaces; with plain ones a long choice goes on to a second line. */
+    function soften() {
+      for (const option of panel.querySelectorAll("option")) {
+        if (option.text.includes("\u00a0")) option.textContent = option.textContent.replaceAll("\u00a0", " ");
+      }
+    }
+
     function fit() {
+      soften();
       const room = scroller.clientHeight;
       if (!room || !panel.offsetWidth) return; // not on the page now
       set("--shop-room", room - 5 * GAP);

@@ -33,6 +33,21 @@ PLACES = """() => {
 }"""
 
 
+CHOICE = """(select) => {
+  const words = document.createElement('span');
+  words.style.cssText = 'position: absolute; white-space: nowrap';
+  words.textContent = select.selectedOptions[0].text;
+  select.after(words);
+  const style = getComputedStyle(select);
+  const room = select.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
+  words.style.font = style.font;
+  const lines = Math.ceil(words.getBoundingClientRect().width / room);
+  words.remove();
+  return [lines, select.clientHeight / parseFloat(style.lineHeight)];
+}"""
+"""How many lines a choice needs, and for how many the list is high enough."""
+
+
 def opened_in(lab, name, large, width, height):
     shutil.copytree(NOTEBOOKS / "pictures", lab.work / "pictures", dirs_exist_ok=True)
     if large:
@@ -72,3 +87,16 @@ def test_nothing_is_cut_off_and_no_control_with_the_focus_is_covered(lab, name, 
     finally:
         opened.close()
         shutil.rmtree(lab.work / ".workbook", ignore_errors=True)
+
+
+def test_a_long_choice_is_shown_whole(lab):
+    opened = opened_in(lab, "05_fronts_and_gaps.ipynb", False, 1280, 800)
+    panel = opened.panel()
+    panel.get_by_role("button", name="Next").click()
+    opened.settle()
+    needed, there = panel.get_by_label("Fronts", exact=True).evaluate(CHOICE)
+    assert needed > 1 and there >= needed
+    panel.get_by_label("Fronts", exact=True).select_option("overlay, before the case")
+    opened.settle()
+    assert "verlay" in panel.locator(".shop-picture-figure svg").first.text_content()
+    opened.close()
