@@ -12,7 +12,8 @@ from nbval.plugin import metadata_tags
 
 EXPECTED = "nbval-check-output"  # the tag of a cell whose stored output every run must give again
 NOT_COMPARED = {"image/png", "image/jpeg", "application/vnd.jupyter.widget-view+json"}
-LEAST_COMPARED = 8  # tagged cells of a lesson that print a number
+LEAST_COMPARED = 8  # tagged cells of a lesson that print a length
+LENGTH = re.compile(r"\d (?:in|mm)\b")
 OTHER_TAGS = {"hide-input", "exercise"}
 
 
@@ -45,7 +46,7 @@ def ran_without_warnings(cells):
 
 
 def stored_enough_outputs_are_compared(page):
-    """A lesson compares eight or more cells that print a number; a page that is no lesson at least one.
+    """A lesson compares eight or more cells that print a length with its unit; a page that is no lesson at least one.
 
     Lessons are numbered from 01. The start page shows how a page is run and works out one thing, the style
     guide shows each part of a page once, and the glossary has words: their one compared cell may be of words.
@@ -53,10 +54,10 @@ def stored_enough_outputs_are_compared(page):
     compared = [cell for _, cell in _code_cells(page) if EXPECTED in cell.metadata.get("tags", ())]
     if not is_a_lesson(page):
         return [] if compared else [f"no cell is tagged {EXPECTED}"]
-    of_numbers = [cell for cell in compared if any(re.search(r"\d", _text(output)) for output in cell.outputs)]
-    if len(of_numbers) >= LEAST_COMPARED:
+    of_lengths = [cell for cell in compared if any(LENGTH.search(_text(output)) for output in cell.outputs)]
+    if len(of_lengths) >= LEAST_COMPARED:
         return []
-    return [f"{len(of_numbers)} cells tagged {EXPECTED} print a number: a lesson has {LEAST_COMPARED} or more"]
+    return [f"{len(of_lengths)} cells tagged {EXPECTED} print a length: a lesson has {LEAST_COMPARED} or more"]
 
 
 def stored_expected_outputs_can_be_compared(page):

@@ -48,13 +48,14 @@ def test_each_stored_check_finds_its_fault(check, bad, fault):
     assert fault in "\n".join(check(new_notebook(cells=[bad])))
 
 
-def test_a_lesson_that_compares_few_numbers_is_found():
+def test_a_lesson_that_compares_few_lengths_is_found():
     check = notebook_checks.of_a_stored_page()["enough outputs are compared"]
-    enough = [good() for _ in range(notebook_checks.LEAST_COMPARED)]
-    words = [cell("1", "in words") for _ in enough]
+    enough = [cell("half", "half of 7/8 in = 7/16 in") for _ in range(notebook_checks.LEAST_COMPARED)]
+    words, bare = ([cell("1", shown) for _ in enough] for shown in ("in words", "1"))
     for name, cells, faults in (
         ("04_drawer_clearance", enough, 0), ("04_drawer_clearance", enough[1:], 1), ("00_start_here", enough[:1], 0),
         ("_template", enough[:1], 0), ("_template", [], 1), ("04_drawer_clearance", words, 1),
+        ("04_drawer_clearance", bare, 1),
     ):
         page = new_notebook(cells=cells, metadata={"name": name})
         assert len(check(page)) == faults, name

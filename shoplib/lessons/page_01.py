@@ -110,13 +110,14 @@ def sheet_worked(unit: str) -> Worked:
     """The sheet that the caliper panel begins with: its readings, the mean and the thickest."""
     name, texts = FIRST[unit]
     sheet = Sheet(name, "plywood", read_length(name), tuple(read_length(text) for text in texts))
+    count = len(sheet.readings)
     mean, most = (caliper_text(size, unit) for size in (sheet.thickness, sheet.thickest))
     less = caliper_text(sheet.nominal - sheet.thickness, unit)
     return Worked(
         f"A sheet sold as {name}",
         [
             *((place, "", caliper_text(reading, unit)) for place, reading in zip(PLACES, sheet.readings, strict=True)),
-            ("mean, for sums", "all four added up, / 4", mean),
+            ("mean, for sums", f"all {count} added up, / {count}", mean),
             ("thickest, for a slot", "", most),
             ("thinner than its name by", f"{name} - {mean}", less),
         ],

@@ -24,7 +24,7 @@ def fronts_panel() -> Panel:
 
 
 def inset_worked(unit: str) -> Worked:
-    """From the opening to three equal inset fronts; every number is read off the solved case."""
+    """From the opening to equal inset fronts; every number is read off the solved case."""
     say, chosen = Say(unit), choices(unit)
     column = face(chosen, unit).bay(1)
     gaps = chosen.count + 1
@@ -38,7 +38,7 @@ def inset_worked(unit: str) -> Worked:
     if column[0].height != column[-1].height:
         lines.append(("lowest front", "what is left", say.length(column[0].height)))
     lines.append(("each front, width", f"{across} - 2 x {gap}", say.length(column[0].width)))
-    return Worked(f"Three inset fronts in an opening {across} wide and {up} high, gap {gap}", lines)
+    return Worked(f"{chosen.count} inset fronts in an opening {across} wide and {up} high, gap {gap}", lines)
 
 
 def overlay_worked(unit: str) -> Worked:
