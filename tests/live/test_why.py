@@ -112,9 +112,9 @@ def test_every_length_of_a_closing_sum_says_why(name, unit):
 def test_a_sum_follows_its_slider_and_an_open_one_says_what_is_left():
     panel = carcass_panel("in")
     panel.working.ask("sum/0/1")
-    assert panel.working.lines[0].startswith("bay 1 33 3/32 in")
+    assert panel.working.lines[0].startswith("bay 1, 33 3/32 in")
     panel.enter("width", "30 in")
-    assert panel.working.lines[0].startswith("bay 1 28 19/32 in (+0.00025 in) = case width 30 in - 2 x ")
+    assert panel.working.lines[0].startswith("bay 1, 28 19/32 in (+0.00025 in) = case width 30 in - 2 x ")
     assert lengths(ClosingSum((("a", 3), ("b", 4)), ("whole", 9)))[-1] == ("what is left over", 2)
 
 
