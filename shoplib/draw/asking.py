@@ -1,6 +1,6 @@
 """The sizes of a drawing by name, so that one that is picked on it can be explained."""
 
-from shoplib.draw.scene import Chain, Label, Running, Scene
+from shoplib.draw.scene import Chain, Label, Leader, Running, Scene
 
 
 def dimension(scene: Scene, ask: str) -> int:
@@ -22,6 +22,8 @@ def dimension(scene: Scene, ask: str) -> int:
             return item.at[place + 1] - item.at[place]
         if isinstance(item, Running):
             return abs(item.at[place] - item.datum)
+        if isinstance(item, Leader) and item.size and place == 0:
+            return item.size
     except (ValueError, IndexError):
         pass
     raise LookupError(f"{scene.title}: there is no dimension {ask!r}")

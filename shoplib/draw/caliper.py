@@ -28,18 +28,18 @@ def thickness_line(
     items: list[Item] = [Shape(((left, 0, right, high),), "cut", "thickness grows to the right")]
     if limits:
         items.append(Shape(((limits[0], 0, limits[1], high),), "back", "what the standard allows"))
-        items.append(Leader((limits[0], 0), "below", f"least {_bare(limits[0], style)}"))
-        items.append(Leader((limits[1], 0), "below", f"greatest {_bare(limits[1], style)}"))
+        items.append(Leader((limits[0], 0), "below", f"least {_bare(limits[0], style)}", size=limits[0]))
+        items.append(Leader((limits[1], 0), "below", f"greatest {_bare(limits[1], style)}", size=limits[1]))
     items.append(Line((nominal, 0), (nominal, high), "centre"))
     items.append(Leader((nominal, high), "above", f"sold as {_name(nominal, style)}"))
     items.append(Line((middle, 0), (middle, high), "edge"))
-    items.append(Leader((middle, 0), "below", f"mean {_bare(middle, style)}"))
+    items.append(Leader((middle, 0), "below", f"mean {_bare(middle, style)}", size=middle))
     items.append(Line((most, 0), (most, high), "hidden"))
-    items.append(Leader((most, 0), "below", f"thickest {_bare(most, style)}"))
+    items.append(Leader((most, 0), "below", f"thickest {_bare(most, style)}", size=most))
     for number, (place, reading) in enumerate(readings):
         y = high - row * (number + 1)
         items.append(Disc((reading, y), row // 2, "front", f"{place}: {_size(reading, style)}"))
-        items.append(Leader((reading, y), "right", f"{place} {_bare(reading, style)}"))
+        items.append(Leader((reading, y), "right", f"{place} {_bare(reading, style)}", size=reading))
     told = ", ".join(f"{place} {_size(reading, style)}" for place, reading in readings)
     allowed = f" The standard allows {_size(limits[0], style)} to {_size(limits[1], style)}." if limits else ""
     return Scene(
@@ -61,7 +61,8 @@ def reading_places(readings: Sequence[tuple[str, int]], style: Style) -> Scene:
     for (place, reading), (x, y) in zip(readings, corners, strict=False):
         items.append(Disc((x, y), off // 2, "air", place))
         inward = (x, y - off, x + wide // 2 - off, y + off) if x < wide // 2 else (wide // 2, y - off, x, y + off)
-        items.append(Label(inward, (f"{place}: {_bare(reading, style)}",)))
+        texts = (f"{place}: {_bare(reading, style)}", place)
+        items.append(Label(inward, texts, sizes=((place, reading),)))
     told = "; ".join(f"{place} {_size(reading, style)}" for place, reading in readings)
     return Scene(
         "Where the calipers reached",

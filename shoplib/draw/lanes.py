@@ -220,8 +220,10 @@ class Lanes:
             x, y = self.place(side, along, end)
             self.reach(x, y, x, y)
 
-    def leaders(self, side: str, points: list[tuple[float, float]], items: list[Leader]) -> None:
-        """Lines from points of the drawing to texts beside it, in the order of the points."""
+    def leaders(
+        self, side: str, points: list[tuple[float, float]], items: list[Leader], asks: list[str],
+    ) -> None:
+        """Lines from points of the drawing to texts beside it, in the order of the points; `asks` names their sizes."""
         flat = side in ("below", "above")
         places = [point[0] if flat else point[1] for point in points]
         order = sorted(range(len(items)), key=lambda k: (places[k], k))
@@ -250,6 +252,6 @@ class Lanes:
             else:
                 x, y = self.place(side, centre, out + (6 if flat else 1))
                 self.write(x, y, item.text, SMALL,
-                           "middle" if flat else ("end" if side == "left" else "start"))
+                           "middle" if flat else ("end" if side == "left" else "start"), ask=asks[k])
         widest = max(16.0 if item.ringed or flat else text_width(item.text, SMALL) for item in items)
         self.used[side] = out + widest + 6

@@ -108,6 +108,7 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
     body: list[str] = []
     words: list[str] = []
     leaders: dict[str, list[Leader]] = {}
+    asks: dict[str, list[str]] = {}
     rows: list[tuple[int, Chain | Running]] = []
     spilled: list[Label] = []
     fits = _alike(scene, scale)
@@ -129,6 +130,7 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
             _edge_text(item, left, top, scale, lanes)
         elif kind is Leader:
             leaders.setdefault(item.side, []).append(item)
+            asks.setdefault(item.side, []).append(f"{number}.0" if asked and item.size else "")
         else:
             rows.append((number, item))
     points = {
@@ -137,9 +139,10 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
     }
     for leader, point in _spilled(spilled, scene, scale):
         leaders.setdefault(leader.side, []).append(leader)
+        asks.setdefault(leader.side, []).append("")
         points.setdefault(leader.side, []).append(point)
     for side, items in leaders.items():
-        lanes.leaders(side, points[side], items)
+        lanes.leaders(side, points[side], items, asks[side])
     _rows(rows, scene, scale, lanes)
     return _finish(scene, lanes, body, words, on_paper, asked, larger)
 

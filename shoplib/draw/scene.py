@@ -127,12 +127,16 @@ class Running:
 
 @dataclass(frozen=True, slots=True)
 class Leader:
-    """A line from a point of the drawing to a text that stands beside it; `ringed` for a short tag."""
+    """A line from a point of the drawing to a text that stands beside it; `ringed` for a short tag.
+
+    `size` is the length in ticks that the text ends in, so that it can be asked; 0 where it tells none.
+    """
 
     point: Point
     side: str
     text: str
     ringed: bool = False
+    size: int = 0
 
 
 Item = Shape | Slanted | Disc | Line | Label | EdgeText | Chain | Running | Leader

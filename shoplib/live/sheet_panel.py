@@ -5,7 +5,7 @@ from types import SimpleNamespace
 from shoplib.checks.readings import doubts_about, unlike_in
 from shoplib.draw.caliper import reading_places, thickness_line
 from shoplib.draw.pen import draw
-from shoplib.draw.scene import Scene
+from shoplib.draw.scene import Label, Leader, Scene
 from shoplib.live.choose_one import choose_one
 from shoplib.live.length_control import LengthControl
 from shoplib.live.measured_why import Sizes, why_of
@@ -83,11 +83,11 @@ def sheet_outcome(values: SimpleNamespace, unit: str) -> Outcome:
     ]
     mean, most = (write_brief(size, style, decimal=True) for size in (sheet.thickness, sheet.thickest))
     return Outcome(
-        [_drawing(scene) for scene in scenes],
+        [_drawing(number, scene) for number, scene in enumerate(scenes)],
         [_readings(sheet, read, style), *_standard(nominal, values.sold)],
         findings=(*doubts_about(sheet, style), *unlike_in(sheet, style), *_no_standard(nominal, values.sold)),
         message=f"Sums use the mean, {mean}; a cut that receives the sheet uses the thickest reading, {most}.",
-        why=why_of(lambda: _asked(nominal, read), style),
+        why=why_of(lambda: _asked(nominal, read, scenes), style),
     )
 
 
@@ -98,7 +98,7 @@ def _readings(sheet: Sheet, read: list[tuple[str, int]], style: Style) -> Table:
     return Table("Caliper readings", ("Where", "Thickness"), cells, (1,))
 
 
-def _asked(nominal: int, read: list[tuple[str, int]]) -> Sizes:
+def _asked(nominal: int, read: list[tuple[str, int]], scenes: list[Scene]) -> Sizes:
     """The same choices on readings that carry the names of their places."""
     readings = tuple(leaf(reading, f"reading {place}", "measured") for place, reading in read)
     sheet = Sheet("the sheet", "plywood", readings[0], readings)
@@ -110,6 +110,13 @@ def _asked(nominal: int, read: list[tuple[str, int]]) -> Sizes:
         for column, what, limit in ((1, "least", row.least), (2, "greatest", row.greatest)):
             looked_up = leaf(limit, f"{what} thickness, {called}, in PS 1", "table")
             found[f"standard/{number}/{column}"] = (what, looked_up)
+    told = dict([(called.removeprefix("reading "), size) for called, size in sizes])
+    told |= dict(list(found.values())[len(sizes) : len(sizes) + 2])  # the drawing shows the first row of the standard
+    for number, scene in enumerate(scenes):
+        for item, shown in enumerate(scene.items):
+            names = [shown.text.rpartition(" ")[0]] if isinstance(shown, Leader) and shown.size else []
+            names += [name for name, _ in shown.sizes] if isinstance(shown, Label) else []
+            found |= {f"drawing/{number}/{item}.0": (name, told[name]) for name in names}
     return found
 
 
@@ -150,5 +157,5 @@ def _limits(name: str, style: Style) -> tuple[str, str]:
     return write_measured(nominal - far, style), write_measured(nominal + far, style)
 
 
-def _drawing(scene: Scene) -> Drawing:
-    return Drawing(scene.title, draw(scene, PICTURE), scene.alt)
+def _drawing(number: int, scene: Scene) -> Drawing:
+    return Drawing(scene.title, draw(scene, PICTURE, f"drawing/{number}/"), scene.alt)

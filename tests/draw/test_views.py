@@ -152,9 +152,9 @@ def test_leaders_of_sections_do_not_cross(cabinet, monkeypatch):
     drawn = []
     real = Lanes.leaders
 
-    def spied(self, side, points, items):
+    def spied(self, side, points, items, asks):
         before = len(self.strokes)
-        real(self, side, points, items)
+        real(self, side, points, items, asks)
         drawn.append([tuple(map(float, re.findall(r"-?[\d.]+", s))) for s in self.strokes[before:]])
 
     monkeypatch.setattr(Lanes, "leaders", spied)
