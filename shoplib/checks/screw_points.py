@@ -1,5 +1,6 @@
 """Screws whose points come out: of a front from behind, of an upright or box side that a slide is fixed to."""
 
+from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet, Finding, Hardware, Screw
 from shoplib.words.amounts import setting
 from shoplib.words.naming import and_list, in_short
@@ -23,15 +24,23 @@ def find_screws_through(cabinet: Cabinet) -> tuple[Finding, ...]:
 
 
 def _wood(cabinet: Cabinet, fitting: Hardware, screw: Screw) -> int | None:
-    """How thick the wood before the point is; None for screws into an end, which is longer than any screw."""
+    """How thick the wood before the point is where its sheet is thinnest, for there the point comes through first;
+    None for screws into an end, which is longer than any screw.
+    """
     into = cabinet.by_name.get(screw.into)
     if into is None:
         return None
     if fitting.what == "slide":
-        return into.thickness
+        return _thinnest(cabinet, into)
     if fitting.what in _PASSES_ITS_OWN and fitting.on in cabinet.by_name:
-        return cabinet.by_name[fitting.on].thickness + into.thickness
+        return _thinnest(cabinet, cabinet.by_name[fitting.on]) + _thinnest(cabinet, into)
     return None
+
+
+def _thinnest(cabinet: Cabinet, board: Board) -> int:
+    """The board where it is thinnest: as far under its thickness as its sheet is, there, under its mean."""
+    sheet = cabinet.project.sheets.get(board.sheet) if cabinet.project else None
+    return board.thickness - (sheet.thickness - sheet.thinnest) if sheet else board.thickness
 
 
 def _finding(cabinet: Cabinet, what: str, cases: list[tuple[Hardware, Screw, int]]) -> Finding:
