@@ -79,9 +79,9 @@ def find_joints_without_clearance(cabinet: Cabinet) -> tuple[Finding, ...]:
         boards = tuple(dict.fromkeys(joint.enters for joint in joints))
         usual = write_brief(usual_fit(cabinet.style.unit), cabinet.style, decimal=True)
         text = (
-            f"The {plural(kind)} for {and_list(in_short(boards))} are planned with no clearance (fit 0), and what "
-            f"enters must be forced in, all the more once glue swells it. A fit of {usual} over the thickest reading "
-            "is usual; try it in a piece of the same sheet first."
+            f"The {plural(kind)} for {and_list(in_short(boards))} are planned exactly as wide as what enters "
+            f"(fit 0): it must be forced in, all the more once glue swells it. A fit of {usual} over the thickest "
+            "reading is usual; try it in a piece of the same sheet first."
         )
         found.append(Finding("joints", "note", boards, text))
     return tuple(found)

@@ -91,6 +91,6 @@ def _fittings(what: str, short: Iterable[Hardware]) -> str:
 def _for(use: str, cabinet: Cabinet) -> str:
     """What the screw is too long for, and what helps."""
     if use == "end":
-        return "for a board this thin: a third of it at least should hold it. Use thicker stock, or let the end in"
+        return "for a board this thin: a third of it at least should hold it. Use a thicker board, or let the end in"
     spare = write_brief(screws(cabinet.style.unit)[use].spare, cabinet.style)
-    return f"to leave {spare} of wood before its point. Use thicker stock, or the maker's own shorter screws"
+    return f"to leave {spare} of wood before its point. Use a thicker board, or the maker's own shorter screws"

@@ -189,6 +189,6 @@ def _finding(
         )
         text = (
             f"{boards_in_short(owners)}: {setting(left, cabinet.style)} of wood is left {where}, {rule}. "
-            "Make the cut shallower, move it, or use thicker stock."
+            "Make the cut shallower, move it, or use a thicker board."
         )
     return Finding("wood left", level, tuple(board.name for board in owners), text, left)

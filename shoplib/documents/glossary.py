@@ -5,6 +5,7 @@ from collections.abc import Iterable
 
 WORDS = {
     "band": "a thin strip glued over a raw edge; the board is cut smaller by it",
+    "cleat": "a strip behind a front, that the front is screwed to",
     "dado": "a slot across a board that another board's end stands in",
     "dry-fit": "putting all together without glue; here it is done in numbers",
     "inside face": "the side of a board that looks into the case, or into its box",

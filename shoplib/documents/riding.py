@@ -16,8 +16,8 @@ _SET = (
     "with the slide where it says otherwise."
 )
 _STOP = (
-    "A stop is not drawn: a drawer that runs on wood or on its shelf comes right out when it is pulled. Add a stop of "
-    "your choice, such as a turn button."
+    "A stop block is not drawn: a drawer that runs on wood or on its shelf comes right out when it is pulled. Add what "
+    "holds it, such as a block or a turn button."
 )
 
 

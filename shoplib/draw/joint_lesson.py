@@ -88,9 +88,9 @@ def stop_seen_from_above(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
     ]
     note = "Front edge at the foot. The boards run on beyond the frame."
     note += " The clearance is drawn larger than it is." if found.end_gap else ""
-    notch = f"A corner of {enters.name} is notched so that it passes the stop."
+    notch = f"A corner of {enters.name} is notched so that it passes the end of the dado."
     return Scene(
-        "The stop, seen from above", unit_note(style, note),
+        "A stopped dado, seen from above", unit_note(style, note),
         f"{enters.name} and {receives.name} cut level through the middle of {enters.name}, front edge at the foot. The "
         f"dado begins {page.setting(found.stop)} behind the front edge. {notch} {note}",
         frame, tuple(items), (notch, f"Dashed: where {enters.name} would end if it were butted."),

@@ -59,10 +59,11 @@ def joint_section(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
     note = "The boards run on beyond the frame."
     if any(gaps):
         note += " Clearances are drawn larger than they are."
+    cut_in = " with its tongue: dado" if joint.kind == "tongue" else f": {joint.kind}"
     legend = (
-        f"{enters.name} enters {receives.name}: {joint.kind}, {page.measured(cut.size[across])} wide and "
+        f"{enters.name} enters {receives.name}{cut_in}, {page.measured(cut.size[across])} wide and "
         f"{page.setting(cut.size[along])} deep.",
-        f"Clearance across the cut {_small(gaps[0] + gaps[1], style)}, at its end {_small(gaps[2], style)}.",
+        f"Clearance across the cut: {_small(gaps[0] + gaps[1], style)}; at its end: {_small(gaps[2], style)}.",
     )
     return Scene(
         f"Joint: {enters.name} in {receives.name}",

@@ -59,7 +59,7 @@ def unlike_sides(cabinet: Cabinet, name: str, style: Style) -> Scene:
     ]
     items.append(Chain("right", 0, (walls[0], walls[1]), (page.length(walls[1] - walls[0]),)))
     texts = [page.length(wall - side.box.low[2]) for wall, side in zip(walls, sides, strict=True)]
-    said = f"Near wall from the lower end: {texts[0]} in the left side, {texts[1]} in the right side."
+    said = f"Near wall, from the lower end: left side {texts[0]}, right side {texts[1]}."
     return Scene(
         "Two sides that are not alike", unit_note(style, "Seen from the front; the run between is left out."),
         f"Both ends of a {name}, cut and seen from the front. {said} In the right side the end of the {name} strikes "

@@ -24,6 +24,9 @@ PAGES = {
 }
 """Title and file of each page, by the number of the lesson."""
 
+PLAN_WORDS = {"cleat": "02", "inside face": "03", "PS 1": "01", "undermount": "04", "upright": "02"}
+"""Words that the papers of a plan explain, and the page that uses them first without teaching them as new ones."""
+
 
 @dataclass(frozen=True)
 class Lesson:
@@ -49,10 +52,14 @@ class Lesson:
 
 @dataclass(frozen=True)
 class Entry:
-    """A word of the glossary; `lesson` is where it first stands, None for one that only papers of a plan use."""
+    """A word of the glossary; `lesson` teaches it, None for one that the papers of a plan explain.
+
+    `used` is the first lesson that uses such a word of the papers, None where none does.
+    """
 
     word: Word
     lesson: Lesson | None
+    used: Lesson | None = None
 
 
 def lessons() -> tuple[Lesson, ...]:
@@ -68,11 +75,13 @@ def lessons() -> tuple[Lesson, ...]:
 def entries() -> tuple[Entry, ...]:
     """All words of the workbook in the order of the alphabet, each once, at the lesson where it first stands."""
     found: dict[str, Entry] = {}
-    for lesson in lessons():
+    course = {lesson.number: lesson for lesson in lessons()}
+    for lesson in course.values():
         for word in lesson.words:
             found.setdefault(word.name.casefold(), Entry(word, lesson))
     for name, meaning in glossary.WORDS.items():
-        found.setdefault(name.casefold(), Entry(Word(name, sentence(meaning)), None))
+        used = course.get(PLAN_WORDS.get(name, ""))
+        found.setdefault(name.casefold(), Entry(Word(name, sentence(meaning)), None, used))
     return tuple(found[name] for name in sorted(found))
 
 

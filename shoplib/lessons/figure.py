@@ -39,3 +39,12 @@ class Figure:
         picture = b64encode(self.svg.encode()).decode()
         said = "".join(f"<p>{escape(unbroken(line))}</p>" for line in self.words)
         return sized(f'<img alt="{escape(self.alt)}" src="data:image/svg+xml;base64,{picture}"/>{said}')
+
+
+def dry_fit_says(told: str) -> str:
+    """What the dry-fit found, as a line below a picture: after the colon it begins small, as the names of boards do.
+
+    >>> dry_fit_says("The boards together are too wide. Look at bottom first.")
+    'The dry-fit says: the boards together are too wide. Look at bottom first.'
+    """
+    return f"The dry-fit says: {told[:1].lower()}{told[1:]}"

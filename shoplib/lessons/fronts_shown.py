@@ -12,7 +12,7 @@ from shoplib.draw.season_chart import season_chart
 from shoplib.draw.season_view import season_alt
 from shoplib.lessons.bay_fronts import FRONTS, LOWEST, MIDDLE, TOP
 from shoplib.lessons.choice import unit_in_use
-from shoplib.lessons.figure import Figure
+from shoplib.lessons.figure import Figure, dry_fit_says
 from shoplib.lessons.large_type import letters_in_use
 from shoplib.lessons.together import put_together
 from shoplib.live.front_panel import front_style
@@ -96,7 +96,7 @@ def gap_forgotten() -> Figure:
     each = share(chosen.height - chosen.count * chosen.gap, chosen.count, 1)[0]
     built = put_together(case, {one: each for one in (LOWEST, MIDDLE, TOP)})
     scene = dry_fit(built.built, case, built.misfits, View(FRONT, FRONTS[1]))
-    return _drawn(scene, [f"The dry-fit says: {told}." for told in built.says])
+    return _drawn(scene, [dry_fit_says(f"{told}.") for told in built.says])
 
 
 def one_too_high() -> Figure:

@@ -1,20 +1,20 @@
 """What the glossary shows: the words of all lessons, each with its meaning, a sketch, and where it first stands."""
 
 from base64 import b64encode
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from html import escape
 
 from shoplib.draw.letters import drawn_with
 from shoplib.draw.pen import draw
 from shoplib.lessons.choice import unit_in_use
-from shoplib.lessons.course import Entry, entries
+from shoplib.lessons.course import Entry, Lesson, entries
 from shoplib.lessons.large_type import letters_in_use, sized
 
 SKETCH = (250.0, 140.0)
 """Width and height that a sketch is fitted to, in units of the drawing."""
 
-_ONLY_PAPERS = "in the lists and drawings of a plan"
+_PAPERS = "in the lists and drawings of a plan"
 
 
 @dataclass(frozen=True, repr=False)
@@ -26,7 +26,7 @@ class Glossary:
 
     def __repr__(self) -> str:
         return "\n".join(
-            f"{each.word.name}: {each.word.meaning} ({each.lesson.name if each.lesson else _ONLY_PAPERS})"
+            f"{each.word.name}: {each.word.meaning} ({_where(each, lambda lesson: lesson.name)})"
             for each in self.entries
         )
 
@@ -35,8 +35,8 @@ class Glossary:
             return sized("".join(self._html(each) for each in self.entries))
 
     def _html(self, entry: Entry) -> str:
-        word, lesson = entry.word, entry.lesson
-        where = f'first in <a href="{lesson.page}">{escape(lesson.name)}</a>' if lesson else _ONLY_PAPERS
+        word = entry.word
+        where = _where(entry, lambda lesson: f'first in <a href="{lesson.page}">{escape(lesson.name)}</a>')
         picture = ""
         if word.sketch:
             scene = word.sketch(self.unit)
@@ -45,6 +45,13 @@ class Glossary:
             picture = f'<p><img alt="{escape(scene.alt)}" src="data:image/svg+xml;base64,{svg}"/></p>'
         name = escape(word.name)
         return f"<h4>{name[:1].upper()}{name[1:]}</h4><p>{escape(word.meaning)} <em>({where})</em></p>{picture}"
+
+
+def _where(entry: Entry, named: Callable[[Lesson], str]) -> str:
+    """Where a word stands: in the lesson that teaches it, or in the papers of a plan and the lesson that uses it."""
+    if entry.lesson:
+        return named(entry.lesson)
+    return f"{named(entry.used)}, and {_PAPERS}" if entry.used else _PAPERS
 
 
 def glossary(first: str, last: str) -> Glossary:

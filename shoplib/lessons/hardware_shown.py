@@ -8,7 +8,7 @@ from shoplib.draw.lying_case import lying_case, setback_section
 from shoplib.draw.scene import Scene
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.exercise import Givens
-from shoplib.lessons.figure import Figure
+from shoplib.lessons.figure import Figure, dry_fit_says
 from shoplib.lessons.hardware_set import SECOND, SPACER_SET, THIRD
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.together import put_together
@@ -82,7 +82,7 @@ def screw() -> Figure:
 def too_long() -> Figure:
     """The next longer screw that is sold, in the same two boards."""
     unit = unit_in_use()
-    return _drawn(screw_view(longer_screw(unit), hardware_style(unit)))
+    return _drawn(replace(screw_view(longer_screw(unit), hardware_style(unit)), title="The next longer screw"))
 
 
 def longer_screw(unit: str) -> FrontScrew:
@@ -101,17 +101,18 @@ def tools() -> Figure:
 
 def meeting() -> Figure:
     """Screws of slides on both faces of a divider at one height."""
-    return _divider("as many drawers")
+    return _divider("as many drawers", "Screws from both faces of a divider")
 
 
 def in_dado() -> Figure:
     """Screws of a slide that reach into the dado of a shelf."""
-    return _divider("shelves in dadoes")
+    return _divider("shelves in dadoes", "A screw that reaches into a dado")
 
 
-def _divider(beside: str) -> Figure:
+def _divider(beside: str, title: str) -> Figure:
     unit = unit_in_use()
-    return _drawn(divider_view(solved(choices(unit, beside=beside), unit), "divider 1", hardware_style(unit)))
+    scene = divider_view(solved(choices(unit, beside=beside), unit), "divider 1", hardware_style(unit))
+    return _drawn(replace(scene, title=title))
 
 
 def gap_forgotten() -> Figure:
@@ -122,7 +123,7 @@ def gap_forgotten() -> Figure:
     slips = {asked: next(slip for slip in asked.slips if "forgotten" in slip.id) for asked in (SECOND, THIRD)}
     built = put_together(case, {asked: slip.rule(givens) for asked, slip in slips.items()})
     scene = dry_fit(built.built, case, built.misfits, SPACER_SET.view)
-    return _drawn(scene, [f"The dry-fit says: {told}." for told in built.says])
+    return _drawn(scene, [dry_fit_says(f"{told}.") for told in built.says])
 
 
 def _drawn(scene: Scene, words: list[str] | None = None) -> Figure:

@@ -248,8 +248,8 @@ BAYS = Exercise(
     rung="two steps",
     question=(
         "The wall case for brake and gear parts is {W} wide outside and has {n} bays of equal width. Sides "
-        "and dividers are all {t} thick. A spacer as long as a bay is "
-        "wide, in the clear, sets the dividers. How long is it?"
+        "and dividers are all {t} thick. A spacer, a stick as long as a "
+        "bay is wide inside, sets the dividers. How long is it?"
     ),
     givens=_bay_givens,
     right=_bay,

@@ -61,7 +61,7 @@ PAIR = Exercise(
         ),
     ),
     effect=wood_off,
-    fits="So thin a web is why dadoes on both sides of a divider are cut shallower, or the shelves staggered.",
+    fits="So thin a wall of wood is why dadoes on both sides of a divider are cut shallower, or the shelves staggered.",
     hints=(
         "Draw the divider from the front, cut across: a dado from the left, a dado from the right.",
         "Both take from the same {t}.",

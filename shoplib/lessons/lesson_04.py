@@ -44,7 +44,7 @@ def _governing(givens: Givens) -> int:
 
 READING = Exercise(
     id="04-reading",
-    title="The reading that decides",
+    title="The reading that decides the box",
     rung="read a number off",
     question=(
         "Two drawers go into one opening. At the height of the lower slides it reads {F} at the front and {R} at the "

@@ -42,7 +42,7 @@ def _governing(givens: Givens) -> int:
 
 READING = Exercise(
     id="05-reading",
-    title="The reading that decides",
+    title="The reading that decides the front",
     rung="read a number off",
     question=(
         "One inset front, cut square, is to close an opening that reads {top} at the top, {middle} in the middle and "

@@ -59,7 +59,7 @@ PLACE = Exercise(
         Misconception(
             "mirrored", lambda g: g["H"] - g["p"] - g["t"],
             "That is the near wall seen from the upper end: marked so, one side would be the mirror of the other.",
-            "Lay both sides with their lower ends at the same stop.",
+            "Lay both sides with their lower ends at the same stop block.",
         ),
     ),
     effect=place_off,

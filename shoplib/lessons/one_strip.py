@@ -144,8 +144,8 @@ ONE_STRIP = SetExercise(
         "square at both ends. The sides are {H} each; all that is left becomes top and bottom, both of one length. The "
         "kerf is {k}. Top and bottom lie between the sides. In the middle a divider stands between bottom and top, and "
         "from it a shelf runs to each side, one in bay 1, the left half, one in bay 2; these come out of another "
-        "strip. All of it was sold as {T}; the calipers give {t}. Every joint is plain, board against board. What you "
-        "give is put together dry."
+        "strip. All of it was sold as {T}; the calipers give {t}. Every joint is a plain joint, board against board. "
+        "What you give is put together dry."
     ),
     givens=_givens,
     case=_box,

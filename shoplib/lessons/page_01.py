@@ -1,5 +1,7 @@
 """What the page on measuring shows beside its exercises: worked sums, panels, the drill, and what goes wrong."""
 
+from decimal import Decimal
+
 from shoplib.draw.saw_line import saw_line, sawn_strip
 from shoplib.draw.scene import Scene
 from shoplib.draw.tape import tape
@@ -9,6 +11,7 @@ from shoplib.lessons.drill import DRILL, VERSION, drill_readings
 from shoplib.lessons.figure import Figure
 from shoplib.lessons.fractions_slipped import rounded_down
 from shoplib.lessons.large_type import in_type, large_in_use
+from shoplib.lessons.mark_table import MarkTable
 from shoplib.lessons.say import Say, caliper_text
 from shoplib.lessons.worked import Worked
 from shoplib.live.drill_box import DrillBox
@@ -16,7 +19,7 @@ from shoplib.live.panel import Panel
 from shoplib.live.saw_panel import saw_panel
 from shoplib.live.sheet_panel import FIRST, PLACES, sheet_panel
 from shoplib.live.tape_panel import halved, tape_panel
-from shoplib.measure import INCH, INCH_STYLE, MM, Style, read_length, write_brief, write_measured
+from shoplib.measure import INCH, INCH_STYLE, MM, Style, read_length, to_step, write_brief, write_length, write_measured
 from shoplib.model.sheet import Sheet
 from shoplib.model.strip import SawSide, cut_at, equal_pieces, marked_without_kerf
 from shoplib.tables.plywood import PlywoodLimits, plywood_limits
@@ -31,6 +34,9 @@ BOARD = {"in": ("48 in", "12 in", "1/8 in"), "mm": ("1200 mm", "300 mm", "3 mm")
 """The board that the page saws: its length, the line, the kerf; the saw panel begins with it too."""
 
 READINGS = {"in": ("2 5/8 in", "7 7/16 in", "11 23/32 in"), "mm": ("67 mm", "189 mm", "298.5 mm")}
+READING, SIDE = "0.710 in", "14 3/4 in"
+"""A sheet as calipers read it, and the side that two such boards come off: the sum of the last exercise."""
+
 HALVES = {"in": ("9 in", "7/8 in", "13 5/8 in", "23 5/16 in"), "mm": ("90 mm", "75 mm", "347 mm", "592.6 mm")}
 
 
@@ -124,12 +130,45 @@ def sheet_worked(unit: str) -> Worked:
     )
 
 
+def decimals_worked() -> Worked:
+    """A caliper reading on two rules, and the sum of the whole set, that ends on no mark."""
+    lines = []
+    for finest in (32, 64):
+        mark = to_step(read_length(READING), INCH // finest) // (INCH // finest)
+        marked = write_length(mark * INCH // finest, INCH_STYLE)
+        times = f"{Decimal(_behind(READING)) * finest:.1f}"
+        how = f"{_behind(READING)} x {finest} = {times}, so {mark}"
+        lines.append((f"{READING}, marks of 1/{finest} in", how, marked))
+    between = read_length(SIDE) - 2 * read_length(READING)
+    on_rule = to_step(between, INCH // 64)
+    tops, says = on_rule % INCH // (INCH // 64), caliper_text(between, "in")
+    how = f"{_behind(says)} x 64 = {Decimal(_behind(says)) * 64:.1f}, so {tops}"
+    lines += [
+        ("between two boards", f"{caliper_text(read_length(SIDE), 'in')} - 2 x {READING}", says),
+        (says, how, write_length(on_rule, INCH_STYLE)),
+    ]
+    return Worked(f"From a decimal to a mark: {READING}, and {SIDE} - 2 x {READING}", lines)
+
+
+def _behind(text: str) -> str:
+    """What stands behind the point of a length, as a decimal: `13.330 in` gives `0.330`."""
+    return "0." + text.removesuffix(" in").partition(".")[2]
+
+
+def sixteenths() -> MarkTable:
+    """The sixteenths of an inch as decimals."""
+    return MarkTable("Sixteenths of an inch as decimals", [
+        (write_length(top * INCH // 16, INCH_STYLE), write_measured(top * INCH // 16, INCH_STYLE))
+        for top in range(1, 16)
+    ])
+
+
 def limits_worked() -> Worked:
     """What PS 1 lets the sheets of its commonest names be (NIST Voluntary Product Standard PS 1, PS 1-09/-19)."""
     rows = plywood_limits()
     names = ("1/4 in", "1/2 in", "23/32 in", "3/4 in")
     return Worked(
-        "PS 1, unsanded, at 9 % moisture content",
+        "PS 1, unsanded, where water is 9 % of the weight of the dry wood",
         [(f"sold as {name}", "", _from_to(rows[read_length(name)])) for name in names],
     )
 

@@ -2,7 +2,7 @@
 
 from shoplib.documents.examples import example
 from shoplib.lessons.choice import unit_in_use
-from shoplib.lessons.figure import Figure
+from shoplib.lessons.figure import Figure, dry_fit_says
 from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
@@ -54,4 +54,4 @@ def wrong_bottom(slip: str) -> Figure:
     case = lesson_case(unit)
     fit = dry_fit(case, slip, read_length(SOLD_AS[unit]))
     scene = picture(fit)
-    return Figure.of(scene, PICTURE, [f"The dry-fit says: {found.text}" for found in fit.said])
+    return Figure.of(scene, PICTURE, [dry_fit_says(found.text) for found in fit.said])

@@ -7,7 +7,7 @@ from shoplib.draw.joint_lesson import joint_lesson, stop_seen_from_above
 from shoplib.draw.joint_wrong import back_to_back, too_narrow, unlike_sides
 from shoplib.draw.scene import Scene
 from shoplib.lessons.choice import unit_in_use
-from shoplib.lessons.figure import Figure
+from shoplib.lessons.figure import Figure, dry_fit_says
 from shoplib.lessons.joints_shown import READINGS, SOLD_AS, readings, shown, size, two_bays
 from shoplib.lessons.large_type import in_type
 from shoplib.live.corner_panel import corner_panel
@@ -88,7 +88,7 @@ def _higher(side: Board, by: int) -> Board:
 
 
 def _said(case: Cabinet, level: str) -> tuple[str, ...]:
-    return tuple(f"The dry-fit says: {found.text}" for found in check(case) if found.level == level)
+    return tuple(dry_fit_says(found.text) for found in check(case) if found.level == level)
 
 
 def _figure(scene: Scene, words: tuple[str, ...]) -> Figure:

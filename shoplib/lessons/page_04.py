@@ -35,7 +35,7 @@ def box_worked(unit: str) -> Worked:
     wide, side, front, bottom = box.size[0], board["box side"], board["box front"], board["box bottom"]
     rule = case.project.bays[0].drawers
     opening, two = starting_drawer(unit).front, say.exact(2 * row.side)
-    made = f"{say.length(opening)} - {two}{_down(opening - 2 * row.side, wide, say)}"
+    made = f"{say.length(opening)} - {two}{_down(opening - 2 * row.side, wide, case)}"
     stock = say.exact(side.thickness)
     clear = say.exact(wide - 2 * side.thickness)
     return Worked(
@@ -54,9 +54,10 @@ def box_worked(unit: str) -> Worked:
     )
 
 
-def _down(exact: int, rounded: int, say: Say) -> str:
+def _down(exact: int, rounded: int, case: Cabinet) -> str:
     """How a sum becomes the size that is made, where the two differ."""
-    return "" if exact == rounded else f" = {say.exact(exact)}, down to a mark"
+    say, step = Say(case.style.unit), case.project.step
+    return "" if exact == rounded else f" = {say.exact(exact)}, down to the next {say.exact(step)}"
 
 
 def kinds_worked(unit: str) -> Worked:

@@ -10,7 +10,7 @@ from shoplib.lessons.worked import Worked
 from shoplib.live.front_panel import DIVIDER, TOO_HIGH, TOO_WIDE, front_panel, front_style, spoilt
 from shoplib.live.front_project import KINDS, RULES
 from shoplib.live.panel import Panel
-from shoplib.measure import read_length, to_step
+from shoplib.measure import read_length, to_step, write_length
 from shoplib.model.front_face import front_too_high, gaps_of
 from shoplib.model.season import moisture
 
@@ -33,12 +33,20 @@ def inset_worked(unit: str) -> Worked:
     lines = [
         ("gaps, from bottom to top", f"{chosen.count} + 1", str(gaps)),
         ("left for the fronts", f"{up} - {gaps} x {gap}", say.length(left)),
-        ("each front, height", f"{say.length(left)} / {chosen.count}, down to a mark", say.length(column[-1].height)),
+        (
+            "each front, height", f"{say.length(left)} / {chosen.count}, down to the next {_mark(unit)}",
+            say.length(column[-1].height),
+        ),
     ]
     if column[0].height != column[-1].height:
         lines.append(("lowest front", "what is left", say.length(column[0].height)))
     lines.append(("each front, width", f"{across} - 2 x {gap}", say.length(column[0].width)))
     return Worked(f"{chosen.count} inset fronts in an opening {across} wide and {up} high, gap {gap}", lines)
+
+
+def _mark(unit: str) -> str:
+    """The mark that sizes of fronts end on."""
+    return write_length(front_style(unit).step, front_style(unit))
 
 
 def overlay_worked(unit: str) -> Worked:
@@ -57,8 +65,8 @@ def overlay_worked(unit: str) -> Worked:
     lines.append((
         "front, two bays", f"{opening} + {say.exact(side)} + {say.exact(share)}", say.exact(first.width)
     ))
-    mark = to_step(first.width, front_style(unit).step, "down")
-    lines.append(("the same, down to a mark", "the gap takes the rest", say.length(mark)))
+    down = to_step(first.width, front_style(unit).step, "down")
+    lines.append((f"the same, down to the next {_mark(unit)}", "the gap takes the rest", say.length(down)))
     title = f"Overlay fronts before an opening {opening} wide, reveal {reveal}, gap {say.exact(chosen.gap)}"
     return Worked(title, lines)
 
@@ -106,7 +114,7 @@ def season_worked(unit: str) -> Worked:
     """A solid front through the year, and its gaps; moisture and movement as the model has them."""
     say, season = Say(unit), solid_front(unit)
     lines = [
-        (f"moisture content at {humid} % humidity", when, f"{moisture(humid):.1f} %")
+        (f"moisture content at {humid} % humidity", when, f"{moisture(humid):.2f} %")
         for humid, when in ((season.made, "as made"), (season.driest, "driest"), (season.dampest, "dampest"))
     ]
     height, factor = say.length(season.height), f"{float(season.coefficient):.5f}"

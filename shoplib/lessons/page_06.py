@@ -9,7 +9,7 @@ from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
 from shoplib.live.hardware_panel import hardware_panel
-from shoplib.live.hardware_project import BESIDE, KINDS
+from shoplib.live.hardware_project import BESIDE, KINDS, setting_step
 from shoplib.live.panel import Panel
 from shoplib.model.hardware_places import front_screw, pull_places, slides_on
 from shoplib.model.solved import Cabinet, Screw
@@ -65,7 +65,7 @@ def pulls_worked(unit: str) -> Worked:
     lines = [
         ("first hole, from the left end", f"({wide} - {pitch}) / 2", say.exact(one.left)),
         ("second hole, from the left end", f"{say.exact(one.left)} + {pitch}", say.exact(two.left)),
-        ("both, from the lower edge", f"{high} / 2, to the nearest mark", say.length(one.up)),
+        ("both, from the lower edge", f"{high} / 2, to the nearest {say.exact(case.project.step)}", say.length(one.up)),
     ]
     return Worked(f"A pull of {pitch} on a front {wide} wide and {high} high", lines)
 
@@ -97,11 +97,11 @@ def tools_worked(unit: str) -> Worked:
     """Four tools on a panel: the space, and the pegs."""
     say, (row, names) = Say(unit), hung(unit)
     tools = " + ".join(say.length(wide) for wide in row.tools)
-    left = row.width - sum(row.tools)
+    left, mark = row.width - sum(row.tools), say.exact(setting_step(unit))
     lines = [
         ("tools together", tools, say.length(sum(row.tools))),
         ("left for spaces", f"{say.length(row.width)} - {say.length(sum(row.tools))}", say.length(left)),
-        ("each space", f"{say.length(left)} / {len(names) + 1}, down to a mark", say.length(row.space)),
+        ("each space", f"{say.length(left)} / {len(names) + 1}, down to the next {mark}", say.length(row.space)),
     ]
     lines += [
         (f"peg of the {name}", "from the left edge", say.length(middle))

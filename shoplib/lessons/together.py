@@ -158,7 +158,8 @@ def _joint_in_words(misfit: Misfit, planned: Cabinet, given: Mapping[Asked, int]
         mine = asked and off * over > 0
         return f"{one} is {size} too {asked.too(over)}, and {edge}" if mine else f"{edge}: {one} ends short of it"
     if asked and off * over > 0:
-        return f"{one} is {size} too {asked.too(over)} for its {misfit.joint} in {other}"
+        place = f"plain joint with {other}" if misfit.joint == "butt" else f"{misfit.joint} in {other}"
+        return f"{one} is {size} too {asked.too(over)} for its {place}"
     if misfit.kind == CLASH:
         return f"{one} has {size} too little room in {other}, and they clash"
     return f"{one} ends {size} short of its place in {other}, and a gap stays open"

@@ -67,9 +67,9 @@ def _stop(unit: str) -> Scene:
     case, joint = shown(unit, "stopped dado")
     scene = stop_seen_from_above(case, joint, joint_style(unit))
     left, bottom, *_ = scene.bounds
-    named = Leader((left + scene.size[0] // 6, bottom + scene.size[1] // 12), "left", "stop")
+    named = Leader((left + scene.size[0] // 6, bottom + scene.size[1] // 12), "left", "stopped end")
     alt = "A side and a shelf from above: the dado ends before the front edge, and a corner of the shelf is notched."
-    return _sketch("Stop", alt, scene, named)
+    return _sketch("Stopped dado", alt, scene, named)
 
 
 def _clearance(word: str, alt: str, upper: bool) -> Callable[[str], Scene]:
@@ -88,7 +88,9 @@ WORDS = (
     Word("groove", "A channel that runs with the grain of a board; a dado runs across it.", _groove),
     Word("tongue", "What is left of a board's end where a rabbet was cut, thin enough for a narrower dado.", _tongue),
     Word("shoulder", "The square step beside a tongue, which closes against the face of the other board.", _shoulder),
-    Word("stop", "Where a dado ends before it reaches the edge, so that it does not show from the front.", _stop),
+    Word(
+        "stopped dado", "A dado that ends before it reaches the edge, so that it does not show from the front.", _stop,
+    ),
     Word(
         "fit", "How much wider a cut is than the thickest place of what goes into it.",
         _clearance("Fit", "A shelf in a dado: the dado is a little wider than the shelf is thick.", upper=True),

@@ -20,7 +20,7 @@ def shelf_worked(unit: str) -> Worked:
     left, right = (case.by_name[name].box for name in ("left side", "right side"))
     inside, side = right.low[0] - left.high[0], case.by_name["left side"].thickness
     width, gap, fit = case.outside.size[0], size("end_gap", unit), size("fit", unit)
-    thick = READINGS[unit][-1]
+    thick, mark = READINGS[unit][-1], write.length(joint_style(unit).step)
     return Worked(
         f"A shelf in a case {say.length(width)} wide",
         [
@@ -33,7 +33,7 @@ def shelf_worked(unit: str) -> Worked:
             ("between the sides", f"{say.length(width)} - 2 x {write.measured(side)}", write.measured(inside)),
             ("shelf, left to right", f"{write.measured(inside)} + 2 x {write.setting(found.gain)}",
              write.measured(shelf.length)),
-            ("on the rule", "to the nearest mark", write.length(shelf.length)),
+            ("on the rule", f"to the nearest {mark}", write.length(shelf.length)),
         ],
     )
 

@@ -11,7 +11,7 @@ from shoplib.draw.scene import Scene
 from shoplib.lessons.box_boards import BOTTOM_WIDTH, FRONT
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.drawer_shown import drawer, out_of_true, solved
-from shoplib.lessons.figure import Figure
+from shoplib.lessons.figure import Figure, dry_fit_says
 from shoplib.lessons.set_exercise import Asked
 from shoplib.lessons.together import put_together
 from shoplib.live.drawer_panel import drawer_style
@@ -36,24 +36,24 @@ def by_the_wide_end() -> Figure:
     unit = unit_in_use()
     choices = starting_drawer(unit)
     over = read_length(WIDER[unit])
-    return _too_wide(replace(choices, back=choices.front + over), over)
+    return _too_wide(replace(choices, back=choices.front + over), over, "A box made to the wide end")
 
 
 def by_one_offcut() -> Figure:
     """A box front marked with one offcut, though the rabbets are less than half of the side."""
     unit = unit_in_use()
     choices = replace(starting_drawer(unit), rabbet=read_length(SHALLOW[unit]))
-    return _too_wide(choices, offcut_over(choices.stock, choices.rabbet))
+    return _too_wide(choices, offcut_over(choices.stock, choices.rabbet), "A box marked with one offcut")
 
 
-def _too_wide(choices: DrawerChoices, over: int) -> Figure:
+def _too_wide(choices: DrawerChoices, over: int, title: str) -> Figure:
     """A box whose front and back were cut `over` too long, in words of the dry-fit."""
     unit = unit_in_use()
     case = solved(choices, unit)
     whole = put_together(case, {FRONT: FRONT.right(case) + over})
-    scene = box_too_wide(case, drawer_style(unit), LOWER, slides(unit)[choices.slide], over)
+    scene = replace(box_too_wide(case, drawer_style(unit), LOWER, slides(unit)[choices.slide], over), title=title)
     said = [told for told in whole.says if told.startswith(("the box is", "its"))]
-    return _drawn(scene, [f"The dry-fit says: {told}." for told in said])
+    return _drawn(scene, [dry_fit_says(f"{told}.") for told in said])
 
 
 def without_grooves() -> Figure:
@@ -72,7 +72,7 @@ def leaning() -> Figure:
 def _figure(case: Cabinet, size: Asked, ticks: int) -> Figure:
     whole = put_together(case, {size: ticks})
     scene = dry_fit(whole.built, case, whole.misfits, View(FROM_ABOVE, f"{LOWER} box bottom"))
-    return _drawn(scene, [f"The dry-fit says: {told}." for told in whole.says])
+    return _drawn(scene, [dry_fit_says(f"{told}.") for told in whole.says])
 
 
 def _drawn(scene: Scene, words: list[str]) -> Figure:

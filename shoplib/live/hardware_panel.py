@@ -70,8 +70,8 @@ def hardware_panel(unit: str = "in", folder: Path | None = None) -> Panel:
         return LengthControl(label, write_measured(ticks, style), *ends, style, arrow, measured=True)
 
     tools = ipywidgets.Textarea(
-        value=TOOLS[unit], description=f"Tools and widths, {unit}", continuous_update=False, rows=3,
-        style={"description_width": "auto"}, layout={"width": "auto"},
+        value=TOOLS[unit], description=f"Tools, each with its width, in {'inches' if inch else 'millimetres'}",
+        continuous_update=False, rows=3, style={"description_width": "auto"}, layout={"width": "auto"},
     )
     groups = [
         Group(FIRST, {

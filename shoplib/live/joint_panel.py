@@ -99,7 +99,7 @@ def joint_panel(unit: str = "in") -> Panel:
                     "Thickness of the tongue", "tongue", ("1/16 in", "1/2 in", "1/32 in"), ("2 mm", "12 mm", "0.5 mm")
                 ),
                 "stop": length(
-                    "Stop, from the front edge", "stop", ("1/8 in", "10 in", "1/8 in"), ("3 mm", "250 mm", "1 mm")
+                    "Stopped, from the front edge", "stop", ("1/8 in", "10 in", "1/8 in"), ("3 mm", "250 mm", "1 mm")
                 ),
             },
         ),

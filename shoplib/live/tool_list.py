@@ -9,7 +9,8 @@ from shoplib.measure import LengthError, read_length
 MOST = 12
 """More tools than these would not be told apart in the drawing."""
 
-_TOOL = re.compile(r"(?P<name>.*?)[\s:]*(?P<width>\d[\d\s./]*(?:in|mm|cm|\")?)")
+_DASHES = "\u2212\u2013-"  # the last one stands last, where a set of characters takes it as it is
+_TOOL = re.compile(r"(?P<name>.*?)[\s:]*(?P<width>\d[\d\s./-]*(?:in|mm|cm|\")?)")
 
 
 def read_tools(text: str, unit: str) -> tuple[Tool, ...]:
@@ -32,7 +33,9 @@ def read_tools(text: str, unit: str) -> tuple[Tool, ...]:
         match = _TOOL.fullmatch(part)
         if match is None:
             raise CannotBuild(f"\u201c{part[:40]}\u201d has no width.", mend)
-        name = match["name"][:30] or f"tool {number}"
+        if re.search(rf"(?:^|[\s:])[{_DASHES}]$", part[:match.start("width")]):
+            raise CannotBuild(f"\u201c{part[:40]}\u201d has a width below zero.", mend)
+        name = match["name"].rstrip(f" {_DASHES}")[:30] or f"tool {number}"
         try:
             found.append(Tool(name, read_length(match["width"], what=f"the width of {name}", unit=unit)))
         except LengthError as fault:
