@@ -62,7 +62,7 @@ def _front_of(sides: list[Board], levels: list[Board]) -> tuple[int, int, str]:
     low = narrowest([piece.low[2] for side in sides for piece in side.pieces if piece.low[1] == side.box.low[1]])
     high, above, below = both.high[2], "the top corner", "the bottom corner"
     if low > both.low[2]:
-        below = "the upper corner of the toe notch (cut out for the feet)"
+        below = "the upper corner of the toe notch"
     for board in levels:
         box = board.box
         if box.low[0] > both.low[0] or box.high[0] < both.high[0]:

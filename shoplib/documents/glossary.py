@@ -14,6 +14,7 @@ WORDS = {
     "PS 1": "the United States standard for plywood: how thick each size may be",
     "rabbet": "a step cut along an edge or end, open to one side",
     "shim": "a thin slip of wood or card put behind something to fill a gap",
+    "toe notch": "the lower front corner cut out of a side, as room for the feet",
     "undermount": "a slide that is screwed under the drawer and is not seen",
     "upright": "a side of the case, or a divider between two bays",
 }

@@ -24,7 +24,8 @@ PAGES = {
 }
 """Title and file of each page, by the number of the lesson."""
 
-PLAN_WORDS = {"cleat": "02", "inside face": "03", "PS 1": "01", "undermount": "04", "upright": "02"}
+PLAN_WORDS = {"cleat": "02", "inside face": "03", "PS 1": "01", "toe notch": "02",
+              "undermount": "04", "upright": "02"}
 """Words that the papers of a plan explain, and the page that uses them first without teaching them as new ones."""
 
 

@@ -43,7 +43,8 @@ def loose() -> Figure:
     unit = unit_in_use()
     spare = read_length(SOLD_AS[unit]) - thickest(readings(unit))
     case, joint = shown(unit, "dado", fit=spare, end_gap=0)
-    return _figure(joint_lesson(case, joint, joint_style(unit)), (
+    scene = replace(joint_lesson(case, joint, joint_style(unit)), title="A dado as wide as the name of the sheet")
+    return _figure(scene, (
         f"Sold as {SOLD_AS[unit]}, cut {SOLD_AS[unit]} wide: the shelf rattles, and nothing holds it square.",
     ))
 
@@ -54,7 +55,8 @@ def tight() -> Figure:
     middle = mean(readings(unit))
     case, joint = shown(unit, "dado", readings=(middle,), fit=0, end_gap=0)
     over = thickest(readings(unit)) - middle
-    return _figure(too_narrow(case, joint, over, joint_style(unit)), (
+    scene = replace(too_narrow(case, joint, over, joint_style(unit)), title="A dado as wide as the mean")
+    return _figure(scene, (
         f"Readings {', '.join(READINGS[unit])}. Cut to the mean, the dado takes its thin end but not its thick one.",
     ))
 

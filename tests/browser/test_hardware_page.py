@@ -68,7 +68,7 @@ def test_a_list_of_tools_is_typed(page):
     panel = page.panel()
     unfold_to(page, panel, "Tools on a panel")
     assert panel.get_by_role("group", name=re.compile("A panel 20 in wide with 4 tools")).first.is_visible()
-    box = panel.get_by_label("Tools and widths, in")
+    box = panel.get_by_label("Tools, each with its width, in inches")
     box.fill("pump 3, key 1/2")
     box.press("Tab")
     page.settle()

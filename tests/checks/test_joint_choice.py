@@ -47,7 +47,8 @@ def test_a_joint_with_no_clearance_is_a_note_that_says_what_is_usual():
     tight = replace(STAND, carcass=replace(STAND.carcass, divider=replace(STAND.carcass.divider, fit=0)))
     (found,) = find_joints_without_clearance(solve(tight))
     assert (found.level, found.boards) == ("note", ("divider 1",))
-    assert "no clearance (fit 0)" in found.text and "0.1 mm over the thickest reading is usual" in found.text
+    assert "exactly as wide as what enters (fit 0)" in found.text
+    assert "0.1 mm over the thickest reading is usual" in found.text
 
 
 @pytest.mark.parametrize("unit", ["in", "mm"])

@@ -42,7 +42,7 @@ def test_the_text_says_what_is_left_and_what_would_mend_it():
     (found,) = find_thin_wood(cabinet([side(dado(12))]))
     assert found.text == (
         "side: 6 mm of wood is left under the dado for the shelf, less than half of 18 mm. "
-        "Make the cut shallower, move it, or use thicker stock."
+        "Make the cut shallower, move it, or use a thicker board."
     )
     (found,) = find_thin_wood(cabinet([side(dado(16))]))
     assert "is left under the dado for the shelf, less than the 3 mm that still holds." in found.text

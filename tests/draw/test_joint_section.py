@@ -37,12 +37,14 @@ def test_every_joint_with_a_cut_is_drawn(path):
         ), scene.title
         assert any(joint.depth == c.at[1] - c.at[0] or joint.depth == c.at[-1] - c.at[-2]
                    for c in scene.items if isinstance(c, Chain)), scene.title
-        end = re.search(r"at its end (.*)\.$", scene.legend[1]).group(1)
+        end = re.search(r"at its end: (.*)\.$", scene.legend[1]).group(1)
         size = 0 if end == "none" else read_length(end)
         # Decimals are written to 0.0005 in or 0.01 mm.
         finest = INCH // 2000 if cabinet.style.unit == "in" else MM // 100
         assert size == pytest.approx(joint.end_gap, abs=finest / 2 + 1), scene.title
         assert overlaps(draw(scene)) == [] and outside(draw(scene)) == [], scene.title
+        named = " with its tongue: dado, " if joint.kind == "tongue" else f": {joint.kind}, "
+        assert f"enters {joint.receives}{named}" in scene.legend[0]
         drawn += 1
     assert drawn > 20
 
@@ -60,7 +62,7 @@ def test_a_clearance_is_drawn_larger_and_the_drawing_says_so():
     loose = replace(case, boards=tuple(replace(b, cuts=deeper) if b is side else b for b in case.boards))
     scene = joint_section(loose, joint, case.style)
     assert "Clearances are drawn larger than they are." in scene.note
-    assert "at its end 0.0195 in" in scene.legend[1]
+    assert "at its end: 0.0195 in" in scene.legend[1]
     bottom = next(s for s in scene.items if isinstance(s, Shape) and s.name == "bottom")
     left = min(r[0] for r in bottom.rects)
     assert left - case.by_name["bottom"].box.low[0] > 0

@@ -1,6 +1,7 @@
 """The course and its words: one meaning a word, sketches that say what they show, pages that lead to the glossary."""
 
 import re
+from base64 import b64decode
 from pathlib import Path
 
 import nbformat
@@ -8,7 +9,7 @@ import pytest
 
 from shoplib.documents import glossary
 from shoplib.draw.pen import draw
-from shoplib.lessons.course import PAGES, entries, lessons
+from shoplib.lessons.course import PAGES, PLAN_WORDS, entries, lessons
 from shoplib.lessons.glossary_page import SKETCH
 from shoplib.lessons.glossary_page import glossary as shown
 from shoplib.lessons.word import sentence
@@ -89,4 +90,58 @@ def test_a_word_leads_to_the_lesson_where_it_first_stands(own_folder):
     assert 'first in <a href="00_start_here.ipynb">00 Start here</a>' in html
     assert re.search(r'<img alt="A board lying flat[^"]+" src="data:image/svg', html)
     assert "dado: A slot across a board" in repr(shown("d", "d"))
-    assert "(in the lists and drawings of a plan)" in repr(shown("p", "p"))
+    assert "the board is cut smaller by it. (in the lists and drawings of a plan)" in repr(shown("b", "b"))
+    assert "(01 Measuring, and in the lists and drawings of a plan)" in repr(shown("p", "p"))
+    upright = 'first in <a href="02_carcass_sizing.ipynb">02 Carcass sizing</a>, and in the lists and drawings'
+    assert upright in shown("u", "u")._repr_html_()
+
+
+def test_a_word_of_the_papers_stands_first_on_the_page_that_the_glossary_names():
+    texts = {page.stem[:2]: text_of(page).casefold() for page in NUMBERED}
+    untaught = {each.word.name: each.used for each in entries() if each.lesson is None}
+    assert {name for name, used in untaught.items() if used} == set(PLAN_WORDS)
+    for name, used in untaught.items():
+        stands = [number for number, text in texts.items() if re.search(rf"\b{re.escape(name.casefold())}", text)]
+        assert stands[:1] == ([used.number] if used else []), name
+
+
+def test_a_word_has_one_meaning_and_the_block_to_push_against_is_no_stop():
+    """A Stop is a finding; what ends a dado makes it a stopped dado, what boards are pushed against is a stop block."""
+    for page in NUMBERED:
+        for found in re.findall(r".{25}\bstop\b.{12}", text_of(page)):
+            assert "stop block" in found, (page.name, found)
+
+
+def test_what_is_asked_before_a_panel_is_answered_on_the_page():
+    for page in NUMBERED[1:]:
+        asked = [part for part in re.split(r"^#+ .*$", text_of(page), flags=re.MULTILINE) if "Try this:" in part]
+        assert asked and all("<details><summary>Answers</summary>" in part for part in asked), page.name
+
+
+def test_a_page_says_what_fits_into_one_sitting():
+    for page in NUMBERED[1:]:
+        assert "Time: 45 minutes hold " in text_of(page) and "second sitting" in text_of(page), page.name
+
+
+@pytest.mark.parametrize("page", NUMBERED[1:-1], ids=lambda page: page.stem)
+def test_a_page_names_the_next_one(page):
+    following = NUMBERED[NUMBERED.index(page) + 1].name
+    assert f"]({following})" in text_of(page).split("## Summary card")[-1]
+
+
+def test_the_last_page_says_where_to_go_from_there():
+    assert "*A whole cabinet* in the README" in text_of(NUMBERED[-1]).split("## Summary card")[-1]
+    assert "\n## A whole cabinet\n" in (NOTEBOOKS.parent / "README.md").read_text(encoding="utf-8")
+
+
+def test_exercises_and_pictures_of_the_course_have_titles_of_their_own():
+    titles = [asked.title for lesson in lessons() for asked in lesson.asked]
+    again = {title for title in titles if titles.count(title) > 1}
+    assert again <= {"Assemble what you cut"}, again
+    for page in NUMBERED:
+        cells = nbformat.read(page, as_version=4).cells
+        shown_there = [output.get("data", {}) for cell in cells for output in cell.get("outputs", ())]
+        html = [each for data in shown_there if "shop-still" not in (each := str(data.get("text/html", "")))]
+        drawn = [b64decode(svg).decode() for each in html for svg in re.findall(r'svg\+xml;base64,([^"]+)"', each)]
+        named = [found[1] for svg in drawn if (found := re.search(r"<title>(.*?)</title>", svg))]  # a chart has none
+        assert len(set(named)) == len(named), (page.name, named)

@@ -68,7 +68,9 @@ def test_overlay_fronts(unit):
     side, divider, near = g["t"] - g["g"], (g["t"] - g["g"]) / 2, Fraction(254, 20_000)
     should = {"overlay on a side": side, "front, one bay": g["W"] + 2 * side, "overlay on a divider": divider,
               "front, two bays": g["W"] + side + divider}
-    cut = found.pop("the same, down to a mark")[0]
+    (down,) = [name for name in found if name.startswith("the same, down to the next ")]
+    cut, step = found.pop(down)[0], amounts(down)[0]
+    assert step == mark(unit)
     assert cut % mark(unit) == 0 and 0 <= should["front, two bays"] - cut < mark(unit)
     assert found.keys() == should.keys()
     assert all(abs(found[name][0] - size) <= near for name, size in should.items())
@@ -107,6 +109,8 @@ def test_the_solid_front(unit):
     ))
     for name, content in (("shrinks, driest", contents[1]), ("grows, dampest", contents[2])):
         moves = g["h"] * Fraction("0.00365") * abs(content - contents[0])
+        (change,) = [how.rpartition(" x ")[2] for what, how, _ in worked.lines if what == name]
+        assert Fraction(change) == abs(content - contents[0]), "the contents shown make the change shown"
         assert abs(found[name][0] - moves) < g["h"] * Fraction("0.00365") / 9
     grows = found["grows, dampest"][0]
     assert abs(found["gap to one like it, dampest"][0] - (g["g"] - grows)) < Fraction(1, 20)

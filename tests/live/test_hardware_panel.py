@@ -221,6 +221,13 @@ def test_a_list_of_tools_that_cannot_be_read_is_told(unit):
 
 
 def test_a_list_of_tools_as_people_write_it():
+    for text in ("hammer -2 in", "hammer \u22122", "-2 in", "key 3, pump: -5 mm"):
+        with pytest.raises(CannotBuild, match="has a width below zero"):
+            read_tools(text, "in")
+    tools = read_tools("shaft - 2, 4-7/16 rod 4-7/16, T-key 3", "in")
+    assert [(tool.name, tool.width) for tool in tools] == [
+        ("shaft", 2 * INCH), ("4-7/16 rod", 71 * INCH // 16), ("T-key", 3 * INCH)
+    ]
     tools = read_tools(" cone wrench: 1 1/8 ;floor pump 76 mm,\n5 mm key 1/2\", 2", "in")
     assert [(tool.name, Fraction(tool.width, INCH)) for tool in tools] == [
         ("cone wrench", Fraction(9, 8)), ("floor pump", Fraction(760, 254)), ("5 mm key", Fraction(1, 2)),
