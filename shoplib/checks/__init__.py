@@ -23,7 +23,7 @@ from shoplib.checks.screws_in_cuts import find_screws_in_cuts
 from shoplib.checks.seating import find_unseated
 from shoplib.checks.sheet_effects import tell_what_sheets_change
 from shoplib.checks.show_through import find_grooves_that_show
-from shoplib.checks.slide_room import find_too_little_behind, find_wrong_slide_room
+from shoplib.checks.slide_room import find_box_of_other_length, find_too_little_behind, find_wrong_slide_room
 from shoplib.checks.stands import find_deep_toe_room
 from shoplib.checks.steps import tell_where_the_rest_went
 from shoplib.checks.stock import find_too_big_for_sheet
@@ -37,6 +37,7 @@ CHECKS = (
     find_blocked_travel,
     find_wrong_slide_room,
     find_too_little_behind,
+    find_box_of_other_length,
     find_slides_in_wood,
     find_tight_gaps,
     find_wide_gaps,

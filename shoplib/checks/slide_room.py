@@ -51,6 +51,24 @@ def find_too_little_behind(cabinet: Cabinet) -> tuple[Finding, ...]:
     return tuple(found)
 
 
+def find_box_of_other_length(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """Each drawer whose box is not as long as the bought slides that are screwed to it. The amount is by how much."""
+    found, style = [], cabinet.style
+    for group, boards in cabinet.groups.items():
+        sides = [board for board in boards if board.role == "box side"]
+        slides = [piece.box for piece in cabinet.hardware if piece.what == "slide" and piece.group == group]
+        if not sides or not slides:
+            continue
+        long = slides[0].size[1]
+        box = around([board.box for board in boards if board.role in ("box side", "box front", "box back")])
+        off = box.size[1] - long
+        if off:
+            than = f"{how_much(abs(off), style)} {'longer' if off > 0 else 'shorter'} than its slides"
+            text = f"{group}: the box is {than}, which are {write_brief(long, style)} long. Make it as long."
+            found.append(Finding("slide room", "warn", tuple(board.name for board in sides), text, abs(off)))
+    return tuple(found)
+
+
 def _too_long(cabinet: Cabinet, group: str, row: Slide, free: int, missing: int, what: str) -> Finding:
     """A stop where the drawer meets what stands behind it, else a warning."""
     style = cabinet.style

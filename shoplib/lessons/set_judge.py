@@ -196,9 +196,17 @@ def _named_slip(
 
 
 def _does(one: Asked, off: int, say: Say, says: tuple[str, ...]) -> str:
-    if not says:
-        return f"In the case as planned it would be {say.amount(off)} too {one.too(off)}."
-    return " ".join(_sentence(told) for told in says[:MOST])
+    """What a size would do; where no word is about its own boards, first that it is off itself, and which way."""
+    told = [_sentence(each) for each in says[:MOST]]
+    if not any(_names(each, one) for each in says):
+        told = [f"In the case as planned it would be {say.amount(off)} too {one.too(off)}.", *told]
+    return " ".join(told)
+
+
+def _names(told: str, one: Asked) -> bool:
+    """Whether a sentence is about the case as a whole, or about a board of this size, by its whole or its last name."""
+    lasts = {name.split(" drawer ")[-1].partition(" ")[2] or name for name in one.boards}
+    return told.startswith("the case comes ") or any(name in told for name in (*one.boards, *lasts))
 
 
 def _sentence(told: str) -> str:

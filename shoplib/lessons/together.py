@@ -1,15 +1,16 @@
 """A learner's sizes made into boards, put together and dry-fitted: whether the set is right, and what is wrong."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from shoplib.checks import check
 from shoplib.checks.misfits import BARE, CLASH, SLIDE, Misfit, misfits, outside
 from shoplib.lessons.exercise import Twin
 from shoplib.lessons.set_exercise import Asked
 from shoplib.lists.consequences import consequences
-from shoplib.lists.refit import refit
-from shoplib.measure import INCH, MM
+from shoplib.lists.gives_way import Loose, gives_way, loose_boards
+from shoplib.lists.refit import Refit, refit
+from shoplib.measure import INCH, MM, to_step
 from shoplib.model.box import Point
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.amounts import how_much
@@ -47,14 +48,14 @@ def put_together(planned: Cabinet, given: Mapping[Asked, int]) -> Together:
     were each rounded to a mark of the rule may meet by one mark: so much is no clash. What leaves no room for
     rounding, such as slides, is held against the sizes as they are marked out.
     """
-    built = refit(planned, _sizes(planned, given))
+    built = _refit(planned, given)
     before, after = check(planned), check(built.cabinet)
     widest, mark = WIDEST.of(planned.style.unit), planned.style.step
     on_the_mark = {
         one: one.right(planned) if 2 * abs(ticks - one.right(planned)) <= mark else ticks
         for one, ticks in given.items()
     }
-    at_marks = after if on_the_mark == given else check(refit(planned, _sizes(planned, on_the_mark)).cabinet)
+    at_marks = after if on_the_mark == given else check(_refit(planned, on_the_mark).cabinet)
     known = {finding.text for finding in before}
     new = [found for found in after if found.check in _BY_SIZE and found.text not in known]
     new += [found for found in at_marks if found.check not in _BY_SIZE and found.text not in known]
@@ -63,9 +64,12 @@ def put_together(planned: Cabinet, given: Mapping[Asked, int]) -> Together:
     size = outside(built.cabinet, planned).size
     off = tuple(one - other for one, other in zip(size, planned.outside.size, strict=True))
     small = all(abs(by) <= widest for by in off)
-    right = small and not far and all(_allowed(finding, widest, mark) for finding in new)
-    others = _consequences(planned, given, before)
+    loose = list(loose_boards(built.cabinet))
+    tight = [one for one in loose if 0 <= 2 * one.spare < one.planned]
+    right = small and not far and not tight and all(_allowed(finding, widest, mark) for finding in new)
+    others = [told for told in _consequences(planned, given, before) if not _at_one_end(told, loose)]
     says = [*_outside_in_words(off, widest, planned), *_in_words(others, far, planned, given)]
+    says += _tight_in_words(tight, planned)
     if not right and not says:
         says = [finding.text.partition(". ")[0] for finding in new if not _allowed(finding, widest, mark)]
     says = [_plain(told, planned, given) for told in says]
@@ -82,6 +86,32 @@ def _too_far(misfit: Misfit, widest: int, mark: int) -> bool:
     return misfit.amount > (mark if misfit.kind == CLASH else widest)
 
 
+def _refit(planned: Cabinet, given: Mapping[Asked, int]) -> Refit:
+    """The boards at these sizes, and what lies loose between others where it finds room."""
+    built = refit(planned, _sizes(planned, given))
+    return replace(built, cabinet=gives_way(built.cabinet))
+
+
+def _at_one_end(told: str, loose: list[Loose]) -> bool:
+    """Whether a sentence is about the gap before one end of a board that lies loose: what both have counts."""
+    return " too far into the " in told and any(told.removeprefix("the ").startswith(one.board) for one in loose)
+
+
+_ALONG = ("from left to right", "from front to back", "upright")
+
+
+def _tight_in_words(tight: list[Loose], planned: Cabinet) -> list[str]:
+    """Boards that go in, and have lost more than half of what was to be free round them."""
+    style, told = planned.style, []
+    for loose in tight:
+        left = how_much(loose.spare, style) if to_step(loose.spare, style.step) else "nothing"
+        told.append(
+            f"{_the(loose.board)} has {left} to spare in its {loose.joint}s, {_ALONG[loose.axis]}, and was to have "
+            f"{how_much(loose.planned, style)}: it jams once it swells"
+        )
+    return told
+
+
 def _sizes(planned: Cabinet, given: Mapping[Asked, int]) -> dict[str, Point]:
     """Length, width and thickness of every board that one of the given sizes is about."""
     sizes: dict[str, Point] = {}
@@ -96,7 +126,7 @@ def _consequences(planned: Cabinet, given: Mapping[Asked, int], before: tuple[Fi
     """What sizes that are off by more than a right set may be would do; smaller differences are not worth a word."""
     widest = WIDEST.of(planned.style.unit)
     off = {one: ticks for one, ticks in given.items() if abs(ticks - one.right(planned)) > widest}
-    built = refit(planned, _sizes(planned, off))
+    built = _refit(planned, off)
     told = consequences(built, planned, before, check(built.cabinet)) if off else ()
     return [sentence for sentence in told if not sentence.startswith("the cabinet comes ")]
 

@@ -8,8 +8,9 @@ import pytest
 
 from shoplib.checks.overlap import find_overlaps
 from shoplib.checks.screws import find_meeting_screws, find_missing_screws
-from shoplib.checks.slide_room import find_too_little_behind, find_wrong_slide_room
+from shoplib.checks.slide_room import find_box_of_other_length, find_too_little_behind, find_wrong_slide_room
 from shoplib.documents.project_file import read_project
+from shoplib.lists.refit import refit
 from shoplib.measure import INCH, MM, read_length
 from shoplib.model.board import Board
 from shoplib.model.cabinet import solve
@@ -191,3 +192,16 @@ def test_a_box_on_wood_is_counted_by_itself() -> None:
     made = Measured(parts={side.name: PartSize(side.length + MM)}, depths={})
     (found,) = find_too_little_behind(solve(replace(plan, measured=made)))
     assert (found.level, found.amount) == ("warn", MM) and "Make the box 1 mm shorter" in found.text
+
+
+def test_a_box_that_is_not_as_long_as_its_slides_is_told():
+    """A slide is screwed along the whole box: common practice, no source."""
+    case = solve(read_project(UNDER_BENCH))
+    assert find_box_of_other_length(case) == ()
+    name = "bay 1 drawer 1"
+    sides = {f"{name} {hand} box side": case.by_name[f"{name} {hand} box side"] for hand in ("left", "right")}
+    for by, word in ((INCH // 8, "longer"), (-INCH // 2, "shorter")):
+        sizes = {side: (board.length + by, *board.size[1:]) for side, board in sides.items()}
+        (found,) = find_box_of_other_length(refit(case, sizes).cabinet)
+        assert (found.level, found.amount, found.boards) == ("warn", abs(by), tuple(sides))
+        assert f"{word} than its slides, which are 20 in long" in found.text
