@@ -150,7 +150,7 @@ def _reach(cabinet: Cabinet, seat: Seat) -> list[Finding]:
         f"Make it {size} {shorter(enters, seat.axis)}."
         if seat.joint.end_gap
         else f"{enters.name} is {size} too long for the {seat.cut.kind} of {seat.receives.name} "
-        f"and would strike its bottom. Make it {size} {shorter(enters, seat.axis)}."
+        f"and would strike the floor of the {seat.cut.kind}. Make it {size} {shorter(enters, seat.axis)}."
     )
     return [_finding(seat, level, what, -short)]
 

@@ -31,7 +31,7 @@ def find_shims(group: str, read: Opening, box: int, slide: Slide, style: Style) 
     by, (forgiven, most) = how_much(spread, style), limits(slide)
     says = f"{group}: the opening is {by} wider at the {wide} than at the {other}."
     what, todo = "slide" if slide.carries == "hardware" else "runner", mend(spread, slide)
-    level = "note" if slide.carries == "shelf" or todo == "nothing" else "warn"
+    level = "note" if todo == "nothing" else "warn"
     if slide.carries == "shelf":
         told = f"The box is made to the {other} and is looser at the {wide}; nothing is shimmed."
     elif todo == "nothing":
@@ -42,9 +42,17 @@ def find_shims(group: str, read: Opening, box: int, slide: Slide, style: Style) 
             f"Shim the {wide}, between case and {what}: {setting(each, style)} behind each {what}, tapering to nothing "
             f"at the {other}; or {setting(2 * each, style)} behind one, where only that side leans."
         )
-    else:
+    elif todo == "guide":
+        each = shims(read, box, slide.side)[wide == "back"]
         told = (
-            f"That is more than shims are for (up to {write_brief(most, style)} here): straighten the sides before "
+            f"The runners lie under the box, so no shim goes behind them: the box is looser at the {wide}. Glue a "
+            f"guide strip to each side of the case, {setting(each, style)} thick at the {wide}, tapering to nothing at "
+            f"the {other}; or {setting(2 * each, style)} to one, where only that side leans."
+        )
+    else:
+        strips = "guide strips" if slide.carries == "strip below" else "shims"
+        told = (
+            f"That is more than {strips} are for (up to {write_brief(most, style)} here): straighten the sides before "
             f"the {what}s go in."
         )
         if spread > STRANGE * forgiven:

@@ -13,8 +13,8 @@ def find_wrong_slide_room(cabinet: Cabinet) -> tuple[Finding, ...]:
     """Each drawer whose box leaves its slides or runners another room than their row asks for.
 
     The room is the opening between the uprights, where it was measured as measured, less the outside width
-    of the box; the row asks for twice its `side`, forgives `narrow` more (a box that narrow is shimmed) and
-    `wide` less. The amount is by how much the room is off. Undermount slides hold the inside and are not
+    of the box; the row asks for twice its `side`, forgives `narrow` more (a box up to twice that is shimmed)
+    and `wide` less. The amount is by how much the room is off. Undermount slides hold the inside and are not
     judged here, nor are boxes that stand side by side.
     """
     found, built = [], AsBuilt(cabinet)

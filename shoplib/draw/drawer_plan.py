@@ -38,7 +38,7 @@ def drawer_plan(cabinet: Cabinet, style: Style, group: str, slide: Slide) -> Sce
         "cut back", "back",
     ))
     spread, wide = taper(read)
-    shimmed = slide.carries != "shelf" and mend(spread, slide) == "shim"
+    shimmed = mend(spread, slide) == "shim"
     low, high = int(box.low[1]), int(box.high[1])
     if shimmed:
         items += _wedges(drawn, low, high, end)

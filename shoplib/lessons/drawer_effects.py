@@ -1,11 +1,7 @@
 """What a part of a drawer that is off does in the shop, in words with the actual amounts."""
 
-from shoplib.lessons.exercise import Givens, Twin
+from shoplib.lessons.exercise import Givens
 from shoplib.lessons.say import Say
-from shoplib.measure import INCH, MM, narrowest
-
-FAR = Twin(3 * INCH, 75 * MM)
-"""Slides are sold in whole steps, so how far off a number is would often be the answer itself."""
 
 
 def reading_off(_givens: Givens, off: int, say: Say) -> str:
@@ -45,11 +41,3 @@ def bottom_off(givens: Givens, off: int, say: Say) -> str:
     if -off >= givens["q"] - givens["e"]:
         return f"The bottom would be {by} too narrow: pushed to one side, its other edge would drop out of its groove."
     return f"The bottom would be {by} too narrow: {half} less of it would stand in each groove, and it would rattle."
-
-
-def slide_off(_givens: Givens, off: int, say: Say) -> str:
-    """A slide `off` too long (minus: too short) for the room; far off, no more is told than `FAR`."""
-    by = say.amount(narrowest([abs(off), FAR.of(say.unit)]) if say.rough else off)
-    if off > 0:
-        return f"That is {by} longer than the longest that goes in: the drawer would strike the back before it is shut."
-    return f"That is {by} shorter than the longest that goes in: the drawer would open {by} less than it could."

@@ -31,8 +31,13 @@ def wood_off(_givens: Givens, off: int, say: Say) -> str:
 
 def tongues_off(givens: Givens, off: int, say: Say) -> str:
     """A bottom with tongues in dadoes `d` deep, `e` clear at each end, `off` too long (minus: too short)."""
-    by, half = say.amount(off), say.amount(abs(off) // 2)
-    if off > 0 and off <= 2 * givens["e"]:
+    by, half, left = say.amount(off), say.amount(abs(off) // 2), givens["e"] - off // 2
+    if off > 0 and 2 * left >= say.style.step:
+        return (
+            f"The bottom would be {by} too long: {say.amount(left)} would stay open under each tongue instead of "
+            f"{say.amount(givens['e'])}, and the glue would have less room."
+        )
+    if off > 0 and left >= 0:
         return (
             f"The bottom would be {by} too long: both tongues would reach to the floors of their dadoes, with no room "
             "for glue, and the shoulders might not close."

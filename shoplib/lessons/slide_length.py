@@ -1,12 +1,14 @@
 """Drawer clearance: the longest slide that goes in behind an inset front."""
 
-from shoplib.lessons.drawer_effects import slide_off
 from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
 from shoplib.lessons.small_box import SLIDES, part, small_box
-from shoplib.measure import INCH, MM, largest_fitting
+from shoplib.measure import INCH, MM, largest_fitting, narrowest
 from shoplib.tables.slides import slide
+
+FAR = Twin(3 * INCH, 75 * MM)
+"""Slides are sold in whole steps, so how far off a number is would often be the answer itself."""
 
 
 def _givens(draw: Draw) -> list[Given]:
@@ -52,6 +54,27 @@ def _by_outside(givens: Givens) -> int:
     return largest_fitting(_sizes(givens), givens["D"] - givens["f"] - givens["c"] - givens["m"]) or 0
 
 
+def slide_off(givens: Givens, off: int, say: Say) -> str:
+    """A slide `off` too long (minus: too short) for the room; far off, no more is told than `FAR`.
+
+    It strikes the back only where front, setback and slide together are deeper than the case is inside; else what it
+    is too long by comes out of the room behind it. Far off (`say.rough`), nobody knows which.
+    """
+    by = say.amount(narrowest([abs(off), FAR.of(say.unit)]) if say.rough else off)
+    if off < 0:
+        return f"That is {by} shorter than the longest that goes in: the drawer would open {by} less than it could."
+    longer, size = f"That is {by} longer than the longest that has its room", _right(givens) + off
+    left = _room(givens) + givens["m"] - size
+    if left < 0:
+        return f"{longer}: the drawer would strike the back before it is shut."
+    if say.rough:
+        return f"{longer}: what must stay free behind it would be used up, or the drawer would not even shut."
+    if left >= givens["m"]:
+        return f"{longer} and is sold: it would go in and keep the room behind it, but nobody sells it."
+    keeps = f"only {say.amount(left)} would stay free behind it" if left else "nothing would stay free behind it"
+    return f"{longer}: the drawer would shut, but {keeps}, and its sheet asks for {givens.texts['m']}."
+
+
 def _working(givens: Givens, say: Say) -> tuple[str, ...]:
     text, room = givens.texts, say.length(_room(givens))
     return (
@@ -77,7 +100,7 @@ SLIDE_LENGTH = Exercise(
         Misconception(
             "nearest", _nearest,
             "That is the size nearest to the room, and it is longer than the room.",
-            "A slide that is longer than the room does not go in, however little it is.",
+            "What must stay free behind a slide is no room for it, however little the slide would take of that.",
         ),
         Misconception(
             "outside", _by_outside,

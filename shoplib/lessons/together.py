@@ -171,7 +171,7 @@ def _in_words(
 def _about(sentence: str, misfit: Misfit) -> bool:
     one, other = misfit.boards
     pairs = f"{one} and {other} ", f"{other} and {one} "
-    short = sentence.startswith(f"{one} ") and f" of {other}" in sentence
+    short = sentence.startswith((f"{one} ", f"the end of {one} ")) and f" of {other}" in sentence
     if misfit.kind == BARE:
         return sentence.startswith((f"the end of {one} misses {other} ", f"{_the(one)} stands "))
     return any(f"{pair}overlap by" in sentence or f"the gap between {pair}" in sentence for pair in pairs) or short

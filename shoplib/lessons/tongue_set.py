@@ -62,7 +62,8 @@ BOTTOM = Asked(
         ),
         Misconception(
             "bottom-gap-forgotten", lambda g: g["W"] - 2 * g["t"] + 2 * g["d"],
-            "That lets the tongues reach to the floors of the dadoes.",
+            "That gains all of {d} at each end. Its tongues are cut to leave {e} open all the same, so each of its "
+            "shoulders stands {e} too far out.",
             "How deep is the dado, and how much of that stays open?",
         ),
         Misconception(

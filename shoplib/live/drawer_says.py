@@ -6,7 +6,7 @@ from dataclasses import replace
 from shoplib.checks import check
 from shoplib.checks.shims import find_shims
 from shoplib.draw.beside import box_of, parts_of, read_of, runs_of
-from shoplib.measure import Style, narrowest, write_brief
+from shoplib.measure import INCH, MM, Style, narrowest, write_brief
 from shoplib.model.drawer_fit import beside, front_by_offcut, offcut_over
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.tables.slides import Slide
@@ -100,7 +100,7 @@ def findings(cabinet: Cabinet, row: Slide, opened: Sequence[str]) -> tuple[Findi
         for each in find_shims(group, one, _held(cabinet, group, row), row, cabinet.style):
             found[each.check, group] = replace(each, text=_told(each.text, cabinet))
     if STOCK in opened:
-        found["offcut",] = _offcut(cabinet)
+        found["offcut",] = _offcut(cabinet, row)
     least = [narrowest([one.front, one.back]) for one in read.values()]
     if len(set(least)) > 1:
         found["heights",] = _heights(*least, cabinet.style)
@@ -118,8 +118,16 @@ def _told(text: str, cabinet: Cabinet) -> str:
     return f"{told[0].upper()}{told[1:]}"
 
 
-def _offcut(cabinet: Cabinet) -> Finding:
-    """One offcut held beside the box width, against the box front as it is."""
+BESIDE_GROOVE = {"in": INCH // 8, "mm": 3 * MM}
+"""What must stay of a box side between the rabbet at its corner and the groove of its runner: common practice, no
+source."""
+
+
+def _offcut(cabinet: Cabinet, row: Slide) -> Finding:
+    """One offcut held beside the box width, against the box front as it is.
+
+    A side with a groove for its runner may be too thin for the rabbet by which the offcut would be right.
+    """
     part = {board.role: board for board in cabinet.groups[LOWER]}
     style, wide = cabinet.style, box_of(cabinet, LOWER).size[0]
     stock, right = part["box side"].thickness, part["box front"].length
@@ -128,11 +136,20 @@ def _offcut(cabinet: Cabinet) -> Finding:
     if abs(over) < style.step // 4:
         text += "that is the right length, for the rabbets are half of the measured thickness."
     else:
-        text += (
-            f"{how_much(abs(over), style)} too {'long' if over > 0 else 'short'}. It would be right with rabbets of "
-            f"{write_brief(stock // 2, style, decimal=True)}, half of the measured thickness."
-        )
+        half, left = write_brief(stock // 2, style, decimal=True), stock - stock // 2 - row.groove_depth
+        text += f"{how_much(abs(over), style)} too {'long' if over > 0 else 'short'}. "
+        if row.groove_depth and left < BESIDE_GROOVE[style.unit]:
+            text += (
+                f"Rabbets of {half}, half of the measured thickness, would make it right, but would leave "
+                f"{_little(left, style)} beside the groove of the runner: go by the sum."
+            )
+        else:
+            text += f"It would be right with rabbets of {half}, half of the measured thickness."
     return Finding("offcut", "note", (part["box front"].name,), text, over)
+
+
+def _little(left: int, style: Style) -> str:
+    return f"only {write_brief(left, style, decimal=True)}" if left > 0 else "nothing"
 
 
 def _heights(lower: int, upper: int, style: Style) -> Finding:

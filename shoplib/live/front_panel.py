@@ -12,7 +12,7 @@ from shoplib.live.choose_one import choose_one
 from shoplib.live.front_choices import front_choices
 from shoplib.live.front_project import IN_LINE, KINDS, ONE_MORE, RULES, FrontChoices, front_project, starting_fronts
 from shoplib.live.front_says import findings, gap_rows, message, sums
-from shoplib.live.front_season import SOLID, Room, room_table, season_findings, tightest
+from shoplib.live.front_season import SOLID, Room, in_season, room_table, season_findings, tightest
 from shoplib.live.front_why import why_of_fronts
 from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
@@ -180,7 +180,7 @@ def outcome_of(choices: FrontChoices, wrong: Wrong, room: Room | None, style: St
         year = season_view(tight.season, style)
         drawings.append(Drawing(year.title, draw(year, PICTURE), year.alt))
         tables.append(room_table(tight, style))
-        found += season_findings(tight, style)
+        found += season_findings(tight, in_season(room, planned), style)
     return Outcome(
         drawings, tables, sums(planned, choices, style), found, message(face, style),
         why_of_fronts(project, choices, shown, wrong.over, style, room), sums_asked=True,

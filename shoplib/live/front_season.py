@@ -1,4 +1,4 @@
-"""The season on the front panel: which gap gets tightest, the front beside it, and whether they touch."""
+"""The season on the front panel: which gap gets tightest, the front beside it, and all gaps that close."""
 
 from dataclasses import dataclass
 
@@ -41,11 +41,16 @@ def tightest(room: Room, face: Face, gap: int) -> Tightest:
 
     One front alone before the case has no such gap: then it is `gap` to another as high.
     """
-    found = [(each.between, each.size, each.fronts) for each in gaps_of(face) if each.fronts]
     alone = face.pieces[0].height
-    found = found or [((), gap, (alone, alone))]
-    seasons = [Tightest(between, season_for(room, size, *fronts)) for between, size, fronts in found]
+    seasons = in_season(room, face) or (Tightest((), season_for(room, gap, alone, alone)),)
     return min(seasons, key=lambda each: each.season.narrowest_gap())
+
+
+def in_season(room: Room, face: Face) -> tuple[Tightest, ...]:
+    """Every gap in height beside a front, with its season, from the bottom up."""
+    return tuple(
+        Tightest(each.between, season_for(room, each.size, *each.fronts)) for each in gaps_of(face) if each.fronts
+    )
 
 
 def season_for(room: Room, gap: int, height: int, beside: int = 0) -> Season:
@@ -67,8 +72,11 @@ def room_table(shown: Tightest, style: Style) -> Table:
     return Table("The highest front through the year", head, rows, (2, 3), "season/")
 
 
-def season_findings(shown: Tightest, style: Style) -> list[Finding]:
-    """Whether the tightest gap is used up when the room is dampest, and the gap that would do."""
+def season_findings(shown: Tightest, every: tuple[Tightest, ...], style: Style) -> list[Finding]:
+    """Which of `every` gap are used up when the room is dampest, and the gaps that would do; `shown` is the tightest.
+
+    The amount is what the tightest lacks.
+    """
     season = shown.season
     least, widest = season.narrowest_gap(), season.widest_gap()
     between = " and ".join(shown.between)
@@ -78,14 +86,26 @@ def season_findings(shown: Tightest, style: Style) -> list[Finding]:
             "if there were one.",
         )]
     if least <= 0:
-        room = to_step(season.gap - least, style.step, "up") + style.step
+        others = "or take a wood that moves less, quartersawn boards, or plywood."
+        closed = [each for each in every if each.season.narrowest_gap() <= 0]
+        if len(closed) > 1:
+            told = "; ".join(
+                f"between {' and '.join(each.between)} leave {_enough(each.season, style)}, not "
+                f"{how_much(each.season.gap, style)}" for each in closed
+            )
+            text = f"In the damp season {len(closed)} gaps are used up, and what lies beside them touches: {told}. "
+            return [Finding("season", "stop", (), f"{text}Make them so, {others}", -least)]
         return [Finding(
             "season", "stop", (), f"In the damp season {between} touch: the gap of {how_much(season.gap, style)} is "
-            f"used up. Leave {how_much(room, style)} when you make them, or take a wood that moves less, quartersawn "
-            "boards, or plywood.", -least,
+            f"used up. Leave {_enough(season, style)} when you make them, {others}", -least,
         )]
     low, high = (write_brief(gap, style, decimal=True) for gap in (least, widest))
     return [Finding(
         "season", "note", (), f"Through the year the gap between {between} goes from {low} to {high}, and no other is "
         "tighter; the width of a front, along the grain, hardly changes.",
     )]
+
+
+def _enough(season: Season, style: Style) -> str:
+    """The gap that would stay open by at least a step when the room is dampest."""
+    return how_much(to_step(season.gap - season.narrowest_gap(), style.step, "up") + style.step, style)

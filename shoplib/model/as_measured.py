@@ -175,12 +175,15 @@ def judge_taper(project: Project, bay: Opening, name: str, slide: Slide, gathere
     what = mend(spread, slide)
     if what == "nothing":
         return
-    todo = f"shim the slides at the {wide}"
-    if what == "straighten":
-        todo = f"straighten {_movable(bay)} before the slides go in"
+    runs = "slide" if slide.carries == "hardware" else "runner"
+    todo = f"shim the {runs}s at the {wide}"
+    if what == "guide":
+        todo = f"glue guide strips to the sides at the {wide}, since the runners lie under the box"
+    elif what == "straighten":
+        todo = f"straighten {_movable(bay)} before the {runs}s go in"
     text = (
         f"{name}: the opening is {write_brief(spread, style)} wider at the {wide} than at the other end, "
-        f"and the slide allows {write_brief(slide.narrow, style)}; {todo}."
+        f"and the {runs} allows {write_brief(slide.narrow, style)}; {todo}."
     )
     uprights = (bay.left_upright.name, bay.right_upright.name)
     gathered.findings.append(Finding("as measured", "warn", uprights, text, spread))

@@ -57,8 +57,11 @@ def limits(slide: Slide) -> tuple[int, int]:
     return slide.narrow, SHIMMED * slide.narrow
 
 
-def mend(spread: int, slide: Slide) -> Literal["nothing", "shim", "straighten"]:
+def mend(spread: int, slide: Slide) -> Literal["nothing", "shim", "guide", "straighten"]:
     """What is done about a taper of `spread` before this slide goes in.
+
+    Behind what lies under the box no shim goes: a strip glued to the case guides the box where it is loose; one that
+    rides on a shelf may be loose (common practice, no source).
 
     >>> from shoplib.measure import INCH
     >>> from shoplib.tables.slides import slide
@@ -66,9 +69,11 @@ def mend(spread: int, slide: Slide) -> Literal["nothing", "shim", "straighten"]:
     ['nothing', 'shim', 'shim', 'straighten']
     """
     forgiven, shimmed = limits(slide)
-    if spread <= forgiven:
+    if spread <= forgiven or slide.carries == "shelf":
         return "nothing"
-    return "shim" if spread <= shimmed else "straighten"
+    if spread > shimmed:
+        return "straighten"
+    return "guide" if slide.carries == "strip below" else "shim"
 
 
 def front_by_offcut(box: int, stock: int) -> int:

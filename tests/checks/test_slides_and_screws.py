@@ -50,7 +50,7 @@ def test_planned_boxes_suit_their_slides(case: Cabinet) -> None:
     [(INCH * 3 // 32, "warn", "Shim"), (INCH // 4, "stop", "too narrow"), (-INCH // 16, "stop", "too wide")],
 )
 def test_a_box_that_does_not_suit_its_slides(case: Cabinet, by: int, level: str, word: str) -> None:
-    # Up to 1/16 in narrow is shimmed, none wide: common practice, no source.
+    # Up to 1/16 in narrow is forgiven, none wide: common practice, no source.
     (found,) = find_wrong_slide_room(moved_side(case, by))
     assert found.level == level
     assert word in found.text

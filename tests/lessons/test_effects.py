@@ -8,10 +8,12 @@ import re
 import pytest
 
 from shoplib.lessons import drawer_effects, effects, hardware_effects, joint_effects
+from shoplib.lessons.exercise import Given, Givens
 from shoplib.lessons.judge import coarse
 from shoplib.lessons.posed import pose
 from shoplib.lessons.say import Say
-from shoplib.measure import INCH, MM, write_mm
+from shoplib.lessons.slide_length import SLIDE_LENGTH, slide_off
+from shoplib.measure import INCH, MM, read_length, write_mm
 
 AMOUNTS = {
     # half, once, twice, ... six times
@@ -52,7 +54,7 @@ SAID = {
     "03-wood": WOOD,
     "03-back-to-back": WOOD,
     "03-tongues": (
-        "{by} too long: both tongues would reach to the floors",
+        "{by} too long: {left} would stay open under each tongue instead of {gap}",
         "{by} too short: each shoulder would stand {half} off its side ... {by} too narrow",
     ),
     "03-noors-marks": LINE,
@@ -60,7 +62,10 @@ SAID = {
     "04-box-width": ("{by} too wide ... would not go in", "{by} too narrow: {half} would be open"),
     "04-box-front": ("{by} too long ... {by} too wide", "{by} too short ... {by} too narrow"),
     "04-bottom": ("{by} too wide: it would touch the floors", "{by} too narrow: {half} less ... in each groove"),
-    "04-slide-length": ("{by} longer than the longest ... strike", "{by} shorter than the longest ... open {by} less"),
+    "04-slide-length": (
+        "{by} longer than the longest ... keep the room behind it, but nobody sells it",
+        "{by} shorter than the longest ... open {by} less",
+    ),
     "04-ilses-list": LINE,
     "05-reading": ("{by} too wide where the opening is narrowest", "{by} narrower than it need be"),
     "05-overlay": ("{by} too wide: {half} more of each side", "{by} too narrow: {half} less of each side"),
@@ -82,10 +87,14 @@ SAID = {
 """What each exercise says of a number that is a little too large, and of one that is a little too small."""
 
 
-def holds(said: str, pattern: str, amounts: tuple[str, ...], count: int = 1) -> bool:
+LEFT = {"1/32 in": "1/64 in", "1/16 in": "3/64 in", "1 mm": "0.6 mm", "1.5 mm": "1.1 mm"}
+"""What stays open under a tongue, of each gap, where the board is 1/32 in or 0.8 mm too long: half of that less."""
+
+
+def holds(said: str, pattern: str, amounts: tuple[str, ...], count: int = 1, gap: str = "") -> bool:
     """Whether the words and amounts of the pattern stand in the sentence in their order, and no other amount."""
     half, by, twice = amounts[:3]
-    wanted = pattern.format(half=half, by=by, twice=twice, all=amounts[count])
+    wanted = pattern.format(half=half, by=by, twice=twice, all=amounts[count], gap=gap, left=LEFT.get(gap))
     found = re.search(".*".join(re.escape(part) for part in wanted.split(" ... ")), said)
     size = r"\d[\d/.]* (?:in|mm)\b"
     return found is not None and re.findall(size, said) == re.findall(size, wanted)
@@ -98,7 +107,8 @@ def test_a_number_a_little_off_does_what_it_does_by_hand(exercise, unit):
         count = givens.get("n", 1)
         for off, pattern in zip((OFF[kind], -OFF[kind]), SAID[exercise.id], strict=True):
             said = exercise.effect(givens, off, Say(*kind))
-            assert holds(said, pattern, AMOUNTS[kind], count), (said, pattern)
+            gap = givens.texts["e"] if exercise.id == "03-tongues" else ""
+            assert holds(said, pattern, AMOUNTS[kind], count, gap), (said, pattern)
 
 
 def test_the_judge_says_it_of_what_the_answer_is_off_by(exercise, unit):
@@ -126,6 +136,9 @@ BRANCHES = [
     (drawer_effects.bottom_off, {"e": T, "q": 2 * T + 1}, -T, "16 mm too narrow: 8 mm less"),
     (joint_effects.tongues_off, {"d": 3 * T, "e": T // 2}, T, "16 mm too long: both tongues would reach to the floors"),
     (joint_effects.tongues_off, {"d": 3 * T, "e": T // 2 - 1}, T, "16 mm too long: its tongues would strike"),
+    # Half of 16 mm at each end, of 10 mm that should stay open: 2 mm are left.
+    (joint_effects.tongues_off, {"d": 3 * T, "e": 10 * MM}, T,
+     "16 mm too long: 2 mm would stay open under each tongue instead of 10 mm"),
     (joint_effects.tongues_off, {"d": T, "e": T // 2}, -T, "16 mm too short, 8 mm at each end: the tongues would not"),
     (joint_effects.tongues_off, {"d": T + 1, "e": T // 2}, -T, "16 mm too short: each ... 8 mm off ... 16 mm too"),
     (hardware_effects.setback_off, {"t": T}, T, "16 mm too far back"),
@@ -163,4 +176,27 @@ def test_what_is_far_off_is_told_by_less_than_it_is_off(off, step, told):
 ])
 def test_a_slide_far_off_is_told_no_more_than_three_inches(off, said):
     """Slides are sold in whole steps: how far off would be the answer itself."""
-    assert said in drawer_effects.slide_off({}, off, Say("in", rough=True))
+    assert said in slide_off(_slide("in", "19 in", "3/4 in", "1/16 in", "1/4 in"), off, Say("in", rough=True))
+
+
+def _slide(unit, inside, front, setback, rear):
+    read = {"I": inside, "f": front, "c": setback, "m": rear}
+    rows = [Given(name, "", read_length(text), text) for name, text in read.items()]
+    return Givens([*rows, Given("metric", "", int(unit == "mm"), "")])
+
+
+@pytest.mark.parametrize(("case", "slide", "said"), [
+    # By hand. 23 - 3/4 - 1/16 - 22 = 3/16: it shuts; the longest with 3/8 behind it is 20 in.
+    (("in", "23 in", "3/4 in", "1/16 in", "3/8 in"), "22 in",
+     "2 in longer than the longest that has its room: the drawer would shut, but only 3/16 in would stay free behind "
+     "it, and its sheet asks for 3/8 in"),
+    (("in", "22 13/16 in", "3/4 in", "1/16 in", "3/8 in"), "22 in", "shut, but nothing would stay free behind it"),
+    (("in", "22 25/32 in", "3/4 in", "1/16 in", "3/8 in"), "22 in", "would strike the back before it is shut"),
+    # 554 - 18 - 2 - 6 = 528, the room itself: it keeps its 6 mm.
+    (("mm", "554 mm", "18 mm", "2 mm", "6 mm"), "528 mm", "keep the room behind it, but nobody sells it"),
+    (("mm", "554 mm", "18 mm", "2 mm", "6 mm"), "530 mm", "only 4 mm would stay free behind it, and its sheet"),
+])
+def test_a_slide_strikes_only_what_it_reaches(case, slide, said):
+    givens = _slide(*case)
+    told = slide_off(givens, read_length(slide) - SLIDE_LENGTH.right(givens), Say(case[0]))
+    assert said in told and ("strike" in told) == ("strike" in said), told

@@ -12,9 +12,11 @@ from shoplib.documents.examples import example
 from shoplib.documents.project_file import read_project
 from shoplib.lessons.bay_fronts import BAY_FRONTS, LOWEST, MIDDLE, TOP
 from shoplib.lessons.box_boards import BOX_BOARDS
+from shoplib.lessons.one_strip import ONE_STRIP
 from shoplib.lessons.posed_set import PosedSet, pose_set
 from shoplib.lessons.set_exercise import NEAR, Asked
 from shoplib.lessons.together import put_together
+from shoplib.lessons.tongue_set import TONGUE_SET
 from shoplib.lessons.whole_case import BACK_WIDTH, BOTTOM, WHOLE_CASE
 from shoplib.measure import INCH, INCH_STYLE, MM, to_quantity
 from shoplib.model.cabinet import solve
@@ -449,3 +451,21 @@ def test_sides_that_are_off_are_told_to_be_so_themselves(unit, posed_to):
         for off, word in ((3, "long"), (-3, "short")):
             feedback = check(posed, side=planned(posed)["side"] + off * MM)
             assert f"too {word}." in feedback.items[0].said.does.split(". ")[0] + "."
+
+
+@pytest.mark.parametrize(("name", "ends"), [("divider", 1), ("shelf", 2)])
+def test_a_plain_end_that_is_short_is_told_once(posed_to, name, ends):
+    """1/16 in short: the divider is open at its top, each of the two shelves at one end."""
+    posed = posed_to(ONE_STRIP, "Ada", "in")
+    said = str(check(posed, **{name: planned(posed)[name] - INCH // 16}))
+    assert said.count("1/16 in") == ends and "stops" not in said, said
+
+
+@pytest.mark.parametrize("learner", FEW)
+def test_tongues_counted_to_the_floor_put_the_shoulders_too_far_out(posed_to, unit, learner):
+    """The board is longer by 2e and its tongues are not: each shoulder e too far out, and the case 2e too wide."""
+    posed = posed_to(TONGUE_SET, learner, unit)
+    gap = posed.givens.texts["e"]
+    wider = {"1/16 in": "1/8 in", "1.5 mm": "3 mm", "2 mm": "4 mm"}[gap]
+    said = str(check(posed, bottom=planned(posed)["bottom"] + 2 * posed.givens["e"]))
+    assert f"shoulders stands {gap} too far out. The case comes {wider} too wide" in said and "floors" not in said

@@ -119,6 +119,24 @@ def test_a_taper_is_forgiven_shimmed_or_straightened(unit):
     assert "straighten the sides" in text_of(panel, "shims")
 
 
+def test_a_runner_under_the_box_is_not_shimmed_nor_a_box_on_a_shelf():
+    """By hand: 16 - 2 x 1/32 = 15 15/16; at the back (16 3/32 - 15 15/16) / 2 - 1/32 = 3/64.
+
+    Common practice, no source.
+    """
+    panel = opened("in", READINGS)
+    panel.enter("slide", "wood runner below with kicker")
+    panel.enter("back", "16 3/32")
+    told = text_of(panel, "shims")
+    assert "no shim goes behind them: the box is looser at the back" in told and "Shim the" not in told
+    assert "guide strip to each side of the case, 3/64 in thick at the back" in told and "or 3/32 in to one" in told
+    assert ">shim<" not in panel.outcome.drawings[0].svg
+    panel.enter("back", "16 3/16")
+    assert "more than guide strips are for (up to 1/8 in here)" in text_of(panel, "shims")
+    panel.enter("slide", next(name for name, row in slides().items() if row.carries == "shelf"))
+    assert "nothing is shimmed" in text_of(panel, "shims") and ">shim<" not in panel.outcome.drawings[0].svg
+
+
 @UNITS
 def test_a_wider_back_changes_no_board_and_a_narrower_one_does(unit):
     panel = opened(unit, READINGS)
@@ -179,6 +197,15 @@ def test_one_offcut_is_right_where_the_rabbet_is_half_of_the_measured_side():
     assert "0.028 in too short" in text_of(panel, "offcut").replace("1/32 in", "0.028 in")
     panel.enter("stock", "0.5")
     assert "that is the right length" in text_of(panel, "offcut")
+
+
+def test_no_rabbet_is_offered_that_leaves_too_little_beside_the_groove_of_a_runner():
+    """0.472 - 0.236 - 3/16 = 0.0485 in; 0.75 - 0.375 - 3/16 = 3/16 in, above 1/8 in (common practice, no source)."""
+    panel = opened("in", STOCK)
+    panel.enter("slide", "side-hung wood runner")
+    assert "It would be right" not in text_of(panel, "offcut") and "only 0.0485 in beside" in text_of(panel, "offcut")
+    panel.enter("stock", "0.75")
+    assert "It would be right with rabbets of 0.375 in" in text_of(panel, "offcut")
 
 
 @UNITS

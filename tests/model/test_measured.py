@@ -10,8 +10,10 @@ from shoplib.documents.plan_file import plan_text
 from shoplib.documents.project_file import read_project
 from shoplib.measure import INCH, read_length
 from shoplib.model.cabinet import solve
+from shoplib.model.drawer_fit import mend
 from shoplib.model.project import ImpossibleProject, Measured, Opening, PartSize, Project
 from shoplib.model.solved import Cabinet
+from shoplib.tables.slides import slides
 from tests.random_projects import project
 
 PROJECTS = sorted((Path(__file__).parents[2] / "data" / "projects").glob("*.toml"))
@@ -94,6 +96,15 @@ def test_a_taper_beyond_the_slide_is_shimmed_and_a_large_one_straightened(plan: 
         assert any(word in text and "at the back" in text for text in told(built)), told(built)
     fine = measured(plan, openings={"bay 1 drawer 1": Opening(width, width + INCH // 16)}, depths={}, parts={})
     assert not any("shim" in text or "straighten" in text for text in told(fine))
+
+
+def test_no_shim_goes_behind_a_runner_that_lies_under_the_box():
+    """Common practice, no source: only slides and side-hung runners are shimmed; a box on a shelf may be loose."""
+    did = {row.carries: (mend(3 * INCH // 32, row), mend(INCH // 2, row)) for row in slides().values()}
+    assert did == {
+        "hardware": ("shim", "straighten"), "side strip": ("shim", "straighten"),
+        "strip below": ("guide", "straighten"), "shelf": ("nothing", "nothing"),
+    }
 
 
 def test_a_shallower_bay_takes_the_next_slide_down(plan: Project, planned: Cabinet) -> None:
