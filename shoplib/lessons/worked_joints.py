@@ -6,7 +6,7 @@ from shoplib.lessons.worked import Worked
 from shoplib.lists.writing import Writing
 from shoplib.live.corner_panel import CORNERS
 from shoplib.live.joint_panel import joint_style
-from shoplib.measure import mean, read_length
+from shoplib.measure import INCH, MM, mean, read_length, to_step
 from shoplib.model.allowance import allowance, cut_for
 
 CUT = {"rabbet in the bottom": "bottom"}
@@ -20,7 +20,7 @@ def shelf_worked(unit: str) -> Worked:
     left, right = (case.by_name[name].box for name in ("left side", "right side"))
     inside, side = right.low[0] - left.high[0], case.by_name["left side"].thickness
     width, gap, fit = case.outside.size[0], size("end_gap", unit), size("fit", unit)
-    thick, mark = READINGS[unit][-1], write.length(joint_style(unit).step)
+    thick, mark = READINGS[unit][-1], INCH // 64 if unit == "in" else MM // 2
     return Worked(
         f"A shelf in a case {say.length(width)} wide",
         [
@@ -33,7 +33,7 @@ def shelf_worked(unit: str) -> Worked:
             ("between the sides", f"{say.length(width)} - 2 x {write.measured(side)}", write.measured(inside)),
             ("shelf, left to right", f"{write.measured(inside)} + 2 x {write.setting(found.gain)}",
              write.measured(shelf.length)),
-            ("on the rule", f"to the nearest {mark}", write.length(shelf.length)),
+            ("on the rule", f"to the nearest {write.length(mark)}", write.length(to_step(shelf.length, mark))),
         ],
     )
 
