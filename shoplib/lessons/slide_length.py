@@ -68,7 +68,7 @@ def slide_off(givens: Givens, off: int, say: Say) -> str:
     if left < 0:
         return f"{longer}: the drawer would strike the back before it is shut."
     if say.rough:
-        return f"{longer}: what must stay free behind it would be used up, or the drawer would not even shut."
+        return f"{longer}: no slide is sold in that length, or it would take of what must stay free behind it."
     if left >= givens["m"]:
         return f"{longer} and is sold: it would go in and keep the room behind it, but nobody sells it."
     keeps = f"only {say.amount(left)} would stay free behind it" if left else "nothing would stay free behind it"

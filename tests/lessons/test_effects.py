@@ -185,6 +185,12 @@ def _slide(unit, inside, front, setback, rear):
     return Givens([*rows, Given("metric", "", int(unit == "mm"), "")])
 
 
+def test_a_slide_far_off_is_told_only_what_is_sure():
+    """19 - 3/4 - 1/16 - 1/4 = 17 15/16, so 16 in; 17 1/2 in would keep its room, and is told as more than 1 in over."""
+    told = slide_off(_slide("in", "19 in", "3/4 in", "1/16 in", "1/4 in"), INCH, Say("in", rough=True))
+    assert "no slide is sold in that length, or it would take of what must stay free" in told
+
+
 @pytest.mark.parametrize(("case", "slide", "said"), [
     # By hand. 23 - 3/4 - 1/16 - 22 = 3/16: it shuts; the longest with 3/8 behind it is 20 in.
     (("in", "23 in", "3/4 in", "1/16 in", "3/8 in"), "22 in",
