@@ -9,6 +9,7 @@ import base64
 import re
 from fractions import Fraction
 
+import nbformat
 import pytest
 
 from shoplib.draw.pen import draw
@@ -22,8 +23,10 @@ from shoplib.lessons.page_06 import (
     tools_worked,
 )
 from shoplib.lessons.words_06 import WORDS
+from shoplib.live.hardware_panel import hardware_panel
 from tests.draw.test_pen import outside, overlaps
 from tests.lessons.answers import millimetres
+from tests.test_notebooks import ROOT
 
 SIZES = {
     "in": {"O": "24 in", "W": "18 in", "g": "1/8 in", "t": "0.703 in", "b": "0.472 in", "c": "1/16 in", "p": "5 in",
@@ -147,3 +150,17 @@ def test_every_word_has_a_meaning_and_mostly_a_sketch(word, unit):
         scene = word.sketch(unit)
         svg = draw(scene, (220, 140))
         assert len(scene.alt) > 40 and not overlaps(svg) and not outside(svg)
+
+
+def test_the_next_longer_screw_fits_where_the_folded_answer_says(unit):
+    """longest = box front + front - 1/8 in (3 mm), common practice, no source: 1.25 + 0.125 - 0.703, 30 + 3 - 17.5."""
+    fits, less, sold = {"in": ("0.672 in", "0.671 in", "1 1/4 in"), "mm": ("15.5 mm", "15.4 mm", "30 mm")}[unit]
+    page = nbformat.read(ROOT / "notebooks" / "06_hardware_layout.ipynb", as_version=4)
+    assert f"{sold} from {fits}" in "\n".join(cell.source for cell in page.cells)
+    panel = hardware_panel(unit)
+    while panel.opened[-1] != panel.groups[-1].title:
+        panel.unfold()
+    for box, long in ((fits, True), (less, False)):
+        panel.enter("box", box)
+        drawn = " ".join(drawing.alt for drawing in panel.outcome.drawings)
+        assert (f" screw {sold} long" in drawn) is long, (box, drawn)
