@@ -55,9 +55,9 @@ def drawn(monkeypatch):
     found: list[tuple[Scene, float, list[Led]]] = []
 
     class Watched(Lanes):
-        def leaders(self, side, points, items):
+        def leaders(self, side, points, items, asks):
             before = len(self.strokes)
-            super().leaders(side, points, items)
+            super().leaders(side, points, items, asks)
             scene, scale, led = found[-1]
             left, _, _, top = scene.bounds
             for text in self.strokes[before:]:
