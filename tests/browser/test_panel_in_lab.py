@@ -115,7 +115,10 @@ def test_what_cannot_be_built_dims_the_last_good_picture(opened, panel):
     says = panel.locator(".shop-picture-says").first
     assert says.text_content() == "The dado leaves less than half of the side. Make the joint shallower."
     assert panel.get_by_text("Last picture that could be drawn").first.is_visible()
-    assert float(panel.locator("figure").first.evaluate("node => getComputedStyle(node).opacity")) < 0.6
+    dimmed = panel.locator("figure").first.evaluate(
+        "node => [getComputedStyle(node).opacity, getComputedStyle(node).outlineStyle]"
+    )
+    assert float(dimmed[0]) < 0.8 and dimmed[1] == "dashed"  # dark enough to read; the frame says it too
     box.fill("1/4")
     box.press("Enter")
     opened.settle()
