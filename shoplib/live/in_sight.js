@@ -6,10 +6,12 @@ const LEAST = 0.7; // of the height: no drawing beside the controls is made smal
 const ABOVE = [0.5, 0.7]; // of the height, for a drawing above the controls: half, more only to keep letters readable
 const READABLE = 0.6; // of the size of the controls' letters
 const GAP = 8;
+const PAUSE = 120; // milliseconds
 
 function render({ el }) {
   el.style.display = "none";
   let watcher = null;
+  let waiting = 0;
 
   function begin(panel) {
     const one = (selector) => panel.querySelector(selector);
@@ -75,7 +77,11 @@ function render({ el }) {
       show(divide());
     }
 
-    watcher = new ResizeObserver(fit);
+    // While a slider moves, measuring would hold up the drawing: it waits until the moves pause.
+    watcher = new ResizeObserver(() => {
+      clearTimeout(waiting);
+      waiting = setTimeout(fit, PAUSE);
+    });
     for (const node of [
       scroller, panel, picture, picture.querySelector(".shop-picture-says"), working, ...beside.children,
     ]) watcher.observe(node);
@@ -92,7 +98,10 @@ function render({ el }) {
   }
 
   wait();
-  return () => watcher?.disconnect();
+  return () => {
+    clearTimeout(waiting);
+    watcher?.disconnect();
+  };
 }
 
 export default { render };
