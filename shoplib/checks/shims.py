@@ -30,19 +30,19 @@ def find_shims(group: str, read: Opening, box: int, slide: Slide, style: Style) 
     other = "front" if wide == "back" else "back"
     by, (forgiven, most) = how_much(spread, style), limits(slide)
     says = f"{group}: the opening is {by} wider at the {wide} than at the {other}."
-    what, todo = "slide" if slide.carries == "hardware" else "runner", mend(spread, slide)
-    level = "note" if todo == "nothing" else "warn"
+    what, remedy = "slide" if slide.carries == "hardware" else "runner", mend(spread, slide)
+    level = "note" if remedy == "nothing" else "warn"
     if slide.carries == "shelf":
         told = f"The box is made to the {other} and is looser at the {wide}; nothing is shimmed."
-    elif todo == "nothing":
+    elif remedy == "nothing":
         told = f"Up to {write_brief(forgiven, style)} the {what}s forgive; nothing is shimmed."
-    elif todo == "shim":
+    elif remedy == "shim":
         each = shims(read, box, slide.side)[wide == "back"]
         told = (
             f"Shim the {wide}, between case and {what}: {setting(each, style)} behind each {what}, tapering to nothing "
             f"at the {other}; or {setting(2 * each, style)} behind one, where only that side leans."
         )
-    elif todo == "guide":
+    elif remedy == "guide":
         each = shims(read, box, slide.side)[wide == "back"]
         told = (
             f"The runners lie under the box, so no shim goes behind them: the box is looser at the {wide}. Glue a "

@@ -3,8 +3,9 @@
 from dataclasses import dataclass
 from html import escape
 
+from shoplib.draw.labels import alike, fitting, spilled_out, write_label
 from shoplib.draw.lanes import Lanes
-from shoplib.draw.lettering import text_width, wrapped
+from shoplib.draw.lettering import wrapped
 from shoplib.draw.letters import ORDINARY, letters
 from shoplib.draw.marks import (
     DIMENSION,
@@ -28,13 +29,11 @@ from shoplib.draw.scene import (
     Label,
     Leader,
     Line,
-    Rect,
     Running,
     Scene,
     Shape,
     Slanted,
 )
-from shoplib.draw.spilled import nearest, way_out
 from shoplib.measure import MM
 
 UNIT_MM = 0.25
@@ -48,10 +47,6 @@ _LESS = (1.0, 1.3, 1.7)
 _NEARLY = 0.95
 """What part of the wanted size will do: the edge of a page alone takes that much, and the thing is not drawn small
 for it."""
-
-
-Fit = tuple[int, Rect, bool, float]
-"""Which text of a label fits, in which room, whether it is turned, and how large its letters are."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,7 +106,7 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
     asks: dict[str, list[str]] = {}
     rows: list[tuple[int, Chain | Running]] = []
     spilled: list[Label] = []
-    fits = _alike(scene, scale)
+    fits = alike(scene, scale)
     for number, item in enumerate(scene.items):
         kind = type(item)
         if kind is Shape:
@@ -124,7 +119,8 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
             body.append(_disc(item, left, top, scale))
         elif kind is Label:
             ask = f"{asked}{number}.0" if asked and item.sizes else ""
-            if not _label(item, left, top, scale, words, ask, fits[number] if item.sizes else _fitting(item, scale)):
+            fit = fits[number] if item.sizes else fitting(item, scale)
+            if not write_label(item, left, top, scale, words, ask, fit):
                 spilled.append(item)
         elif kind is EdgeText:
             _edge_text(item, left, top, scale, lanes)
@@ -137,7 +133,7 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
         side: [((i.point[0] - left) * scale, (top - i.point[1]) * scale) for i in items]
         for side, items in leaders.items()
     }
-    for leader, point in _spilled(spilled, scene, scale):
+    for leader, point in spilled_out(spilled, scene, scale):
         leaders.setdefault(leader.side, []).append(leader)
         asks.setdefault(leader.side, []).append("")
         points.setdefault(leader.side, []).append(point)
@@ -299,102 +295,6 @@ def _disc(item: Disc, left: int, top: int, scale: float) -> str:
     start = (f'<circle cx="{x:.2f}" cy="{y:.2f}" r="{radius:.2f}" '
              f'fill="{paint}" stroke="{ink}" stroke-width="{wide:g}"')
     return f"{start}><title>{escape(item.name, quote=False)}</title></circle>" if item.name else f"{start}/>"
-
-
-def _label(item: Label, left: int, top: int, scale: float, words: list[str], ask: str, found: Fit | None) -> bool:
-    """Write the text that was `found` to fit; False where none does, and it must stand outside.
-
-    A text that tells its sizes is one thing to pick, by the name `ask`.
-    """
-    if found is None:
-        return False
-    number, (a, b, c, d), turned, size = found
-    x, y = ((a + c) / 2 - left) * scale, (top - (b + d) / 2) * scale
-    words += _words(x, y, item.texts[number].split("\n"), size, turned, item.plate,
-                    ask if number < len(item.texts) - 1 else "")
-    return True
-
-
-def _fitting(item: Label, scale: float, first: int = 0) -> Fit | None:
-    """The first text, from number `first` on, that fits."""
-    blocks = [text.split("\n") for text in item.texts]
-    measured = [(len(lines), max([text_width(line, 1.0) for line in lines])) for lines in blocks]
-    for room in (item.room, *item.rooms):
-        wide, high = (room[2] - room[0]) * scale - 5, (room[3] - room[1]) * scale - 3
-        for turned, along, across in ((False, wide, high), (True, high, wide)):
-            for number in range(first, len(blocks)):
-                lines, widest = measured[number]
-                if widest * SMALL <= along and lines * SMALL * 1.2 <= across:
-                    size = NORMAL if widest * NORMAL <= along and lines * NORMAL * 1.2 <= across else SMALL
-                    return number, room, turned, size
-    return None
-
-
-def _alike(scene: Scene, scale: float) -> dict[int, Fit | None]:
-    """How each label with sizes fits, by the number of its item: where one has room for its last text alone, which
-    tells none, the others as wide tell none either."""
-    fits = {
-        number: _fitting(item, scale) for number, item in enumerate(scene.items) if type(item) is Label and item.sizes
-    }
-    wide = {number: scene.items[number].room[2] - scene.items[number].room[0] for number in fits}
-    last = {number: len(scene.items[number].texts) - 1 for number in fits}
-    silent = {wide[number] for number, fit in fits.items() if not fit or fit[0] == last[number]}
-    return {
-        number: fit and _fitting(scene.items[number], scale, last[number])
-        if wide[number] in silent and fit and fit[0] < last[number] else fit
-        for number, fit in fits.items()
-    }
-
-
-def _words(x: float, y: float, lines: list[str], size: float, turned: bool, plate: bool, ask: str) -> list[str]:
-    """Lines of text about a point, on white where `plate` is set."""
-    found = []
-    if plate:
-        widest = max(text_width(line, 1.0) for line in lines)
-        p, q = widest * size / 2 + 2, len(lines) * size * 0.6
-        p, q = (q, p) if turned else (p, q)
-        found.append(f'<path d="M{x - p:.2f} {y - q:.2f}h{2 * p:.2f}v{2 * q:.2f}h{-2 * p:.2f}z" fill="#ffffff"/>')
-    first = -(len(lines) - 1) * size * 0.6
-    found.append(f'<g data-ask="{ask}">' if ask else "")
-    for k, line in enumerate(lines):
-        shift = first + k * size * 1.2
-        p, q = (x + shift, y) if turned else (x, y + shift)
-        found.append(text_element(p, q, line, size, "middle", turned))
-    found.append("</g>" if ask else "")
-    return found
-
-
-def _spilled(labels: list[Label], scene: Scene, scale: float) -> list[tuple[Leader, tuple[float, float]]]:
-    """Leaders for the names that fit nowhere on what they name, each with its point on the page."""
-    if not labels:
-        return []
-    left, _, _, top = scene.bounds
-
-    def page(rect: Rect) -> tuple[float, float, float, float]:
-        a, b, c, d = rect
-        return (a - left) * scale, (top - d) * scale, (c - left) * scale, (top - b) * scale
-
-    size = scene.size[0] * scale, scene.size[1] * scale
-    others = [page(rect) for item in scene.items if type(item) is Shape for rect in item.rects]
-    spans: dict[str, list[tuple[float, float]]] = {}
-    for item in scene.items:
-        if type(item) is Chain or type(item) is Running:
-            flat = item.side in ("below", "above")
-            at = sorted((t - left) * scale if flat else (top - t) * scale for t in item.at)
-            spans.setdefault(item.side, []).append((at[0], at[-1]))
-    found: list[tuple[Leader, tuple[float, float]]] = []
-    taken = [
-        way_out(item.side, at[item.side in ("left", "right")], (*at, *at), size)
-        for item in scene.items if type(item) is Leader
-        for at in [page((*item.point, *item.point))[:2]]
-    ]
-    for label in labels:
-        rect = label.about or label.room
-        side, point = nearest(page(rect), size, spans, others, label.sides, taken)
-        taken.append(way_out(side, point[side in ("left", "right")], (*point, *point), size))
-        middle = (rect[0] + rect[2]) // 2, (rect[1] + rect[3]) // 2
-        found.append((Leader(middle, side, label.texts[-1].replace("\n", " ")), point))
-    return found
 
 
 def _edge_text(item: EdgeText, left: int, top: int, scale: float, lanes: Lanes) -> None:

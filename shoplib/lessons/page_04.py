@@ -85,14 +85,14 @@ def readings_worked(unit: str) -> Worked:
     for number, (group, read) in reversed(list(enumerate(readings(unit).items(), 1))):
         box, (spread, wide) = box_of(case, group), taper(read)
         each = shims(read, box.size[0], row.side)[wide == "back"]
-        todo = {
+        remedy = {
             "nothing": "no shim", "shim": f"shim {say.exact(each)} each side at the {wide}",
             "straighten": "straighten first",
         }[mend(spread, row)]
         lines.append((
             f"drawer\u00a0{number}", f"front {say.length(read.front)}, back {say.length(read.back)}: "
             f"{say.length(narrowest([read.front, read.back]))} - 2 x {say.exact(row.side)}",
-            f"box {say.length(box.size[0])}; {todo}",
+            f"box {say.length(box.size[0])}; {remedy}",
         ))
     return Worked("One case, three heights, from the top down", lines)
 

@@ -176,14 +176,14 @@ def judge_taper(project: Project, bay: Opening, name: str, slide: Slide, gathere
     if what == "nothing":
         return
     runs = "slide" if slide.carries == "hardware" else "runner"
-    todo = f"shim the {runs}s at the {wide}"
+    advice = f"shim the {runs}s at the {wide}"
     if what == "guide":
-        todo = f"glue guide strips to the sides at the {wide}, since the runners lie under the box"
+        advice = f"glue guide strips to the sides at the {wide}, since the runners lie under the box"
     elif what == "straighten":
-        todo = f"straighten {_movable(bay)} before the {runs}s go in"
+        advice = f"straighten {_movable(bay)} before the {runs}s go in"
     text = (
         f"{name}: the opening is {write_brief(spread, style)} wider at the {wide} than at the other end, "
-        f"and the {runs} allows {write_brief(slide.narrow, style)}; {todo}."
+        f"and the {runs} allows {write_brief(slide.narrow, style)}; {advice}."
     )
     uprights = (bay.left_upright.name, bay.right_upright.name)
     gathered.findings.append(Finding("as measured", "warn", uprights, text, spread))
