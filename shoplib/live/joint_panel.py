@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import replace
+from pathlib import Path
 from types import SimpleNamespace
 
 import ipywidgets
@@ -12,8 +13,10 @@ from shoplib.draw.joint_lesson import joint_lesson, stop_seen_from_above
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
 from shoplib.live.choose_one import choose_one
+from shoplib.live.joint_choices import joint_choices
 from shoplib.live.joint_project import JOINTS, JointChoices, enters_in, joint_project, with_one_shelf
 from shoplib.live.joint_rows import in_short, rows
+from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
@@ -65,8 +68,8 @@ def joint_style(unit: str) -> Style:
     return INCH_STYLE if unit == "in" else MM_STYLE
 
 
-def joint_panel(unit: str = "in") -> Panel:
-    """Every joint of the workbook, one at a time, in inches or millimetres.
+def joint_panel(unit: str = "in", folder: Path | None = None) -> Panel:
+    """Every joint of the workbook, one at a time, in inches or millimetres; what is kept of it goes into `folder`.
 
     >>> panel = joint_panel("in")
     >>> panel.enter("depth", "3/8 in")
@@ -131,6 +134,11 @@ def joint_panel(unit: str = "in") -> Panel:
     def work(values: SimpleNamespace) -> Outcome:
         return outcome_of(choices_from(values), style)
 
+    groups.append(keep_group(
+        lambda: panel, lambda: joint_project(choices_from(panel.values), style),
+        lambda kept: kept_values(joint_choices(kept, style)), folder,
+        "It is a small case with this one kind of joint in it, all others butted.",
+    ))
     panel = Panel("Joints", groups, work)
     for own in ("reading", "back"):
         _keep_together(panel, [controls[f"{own}_{number}"] for number in (1, 2, 3)])
@@ -146,6 +154,15 @@ def choices_from(values: SimpleNamespace) -> JointChoices:
         values.kind, tuple(getattr(values, f"{own}_{number}") for number in numbers), values.depth,
         values.reading_1, values.fit if clear else 0, values.end_gap if clear else 0, values.tongue, values.stop,
     )
+
+
+def kept_values(choices: JointChoices) -> dict[str, object]:
+    """What the controls say where they say these choices, three readings among them; only of those that apply."""
+    groove = choices.kind == "groove"
+    own = {f"{'back' if groove else 'reading'}_{n}": reading for n, reading in enumerate(choices.readings, 1)}
+    side = {f"reading_{n}": choices.receives for n in (1, 2, 3)} if groove else {}
+    cut = {name: getattr(choices, name) for name, there in _cut_asks(choices.kind).items() if there}
+    return {"kind": choices.kind, **own, **side, **cut}
 
 
 def outcome_of(choices: JointChoices, style: Style) -> Outcome:
@@ -213,15 +230,20 @@ def _keep_together(panel: Panel, readings: list[LengthControl]) -> None:
     readings[0].observe(follow, names="ticks")
 
 
+def _cut_asks(kind: str) -> dict[str, bool]:
+    """Which of the controls of the cut a kind of joint asks for."""
+    cut = kind != "butt"
+    return {"depth": cut, "fit": cut, "end_gap": cut, "tongue": kind.startswith("tongue"),
+            "stop": kind.startswith("stopped")}
+
+
 def _ask_what_applies(controls: dict[str, ipywidgets.Widget]) -> None:
     """Show a control only for the kinds of joint that it changes."""
 
     def follow(_change: object = None) -> None:
         kind = controls["kind"].value
-        groove, cut = kind == "groove", kind != "butt"
-        applies = {"depth": cut, "fit": cut, "end_gap": cut, "tongue": kind.startswith("tongue"),
-                   "stop": kind.startswith("stopped")}
-        applies |= {f"back_{number}": groove for number in (1, 2, 3)}
+        groove = kind == "groove"
+        applies = _cut_asks(kind) | {f"back_{number}": groove for number in (1, 2, 3)}
         applies |= {f"reading_{number}": not groove for number in (2, 3)}
         for name, shown in applies.items():
             controls[name].layout.display = None if shown else "none"

@@ -1,4 +1,4 @@
-"""What stands on the drawer, front and hardware panels is kept in a project file too, and comes back the same."""
+"""What stands on the drawer, front, hardware and joint panels is kept in a project file, and comes back the same."""
 
 import random
 import shutil
@@ -13,6 +13,7 @@ from shoplib.live.carcass_panel import carcass_panel
 from shoplib.live.drawer_panel import drawer_panel
 from shoplib.live.front_panel import front_panel
 from shoplib.live.hardware_panel import hardware_panel
+from shoplib.live.joint_panel import joint_panel
 from shoplib.live.length_control import LengthControl
 from shoplib.live.project_panel import project_panel
 
@@ -21,7 +22,7 @@ def whole_case(unit, folder):
     return project_panel(example("under_bench_case"), unit, folder)
 
 
-PANELS = {"drawer": drawer_panel, "fronts": front_panel, "hardware": hardware_panel}
+PANELS = {"drawer": drawer_panel, "fronts": front_panel, "hardware": hardware_panel, "joints": joint_panel}
 NOT_KEPT = ("part", "over", "wood", "cut", "made", "driest", "dampest", "panel", "seen")
 
 each = pytest.mark.parametrize("name", PANELS)
@@ -99,17 +100,21 @@ def test_a_file_of_another_panel_or_unit_is_refused_and_changes_nothing(name, tm
     assert vars(kept.panel.values) == before
 
 
-@each
-def test_a_size_beyond_the_controls_is_told_and_changes_nothing(name, tmp_path):
+@pytest.mark.parametrize(("name", "line", "far", "told"), [
+    ("drawer", 'height = "7 in"', 'height = "60 in"', "Opening, height goes from"),
+    ("fronts", 'height = "24 in"', 'height = "60 in"', "Opening, height goes from"),
+    ("hardware", 'height = "24 in"', 'height = "60 in"', "Opening, height goes from"),
+    ("joints", 'depth = "1/4 in"', 'depth = "0.65 in"', "Depth of the cut goes from 1/16 in to 5/8 in here"),
+])
+def test_a_size_beyond_the_controls_is_told_and_changes_nothing(name, line, far, told, tmp_path):
     kept = Kept(PANELS[name], "in", tmp_path)
     kept.keep("case")
     path = tmp_path / "case.toml"
     text = path.read_text()
-    height = "7 in" if name == "drawer" else "24 in"
-    assert f'height = "{height}"' in text
-    path.write_text(text.replace(f'height = "{height}"', 'height = "60 in"'))
+    assert line in text
+    path.write_text(text.replace(line, far))
     before = vars(kept.panel.values)
-    assert "Opening, height goes from" in kept.bring("case")
+    assert told in kept.bring("case")
     assert vars(kept.panel.values) == before
 
 
