@@ -77,10 +77,16 @@ function render({ el }) {
       show(divide());
     }
 
-    // While a slider moves, measuring would hold up the drawing: it waits until the moves pause.
+    // A window of another size is seen to at once. While a slider moves, measuring would hold up the drawing: it
+    // waits until the moves pause.
+    const seenOf = () => `${scroller.clientWidth} ${scroller.clientHeight} ${panel.offsetWidth}`;
+    let seen = seenOf();
     watcher = new ResizeObserver(() => {
+      const before = seen;
+      seen = seenOf();
       clearTimeout(waiting);
-      waiting = setTimeout(fit, PAUSE);
+      if (seen === before) waiting = setTimeout(fit, PAUSE);
+      else fit();
     });
     for (const node of [
       scroller, panel, picture, picture.querySelector(".shop-picture-says"), working, ...beside.children,

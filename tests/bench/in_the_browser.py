@@ -1,8 +1,9 @@
 """How fast a panel follows in real JupyterLab: `python tests/bench/in_the_browser.py [--keys N]`.
 
 Headless Chromium, the whole under-bench case. Prints what it measured beside the limit each is held to:
-from a key press to the pixels; from the last event of a drag of 50 to the last frame; and, in the same run,
-a key press on a plain `interact` that draws the same picture with matplotlib. Exit 1 where a limit is missed.
+from a key press to the pixels; from the last event of a drag of 50 to the last frame, in the median of seven drags,
+the slowest beside it; and, in the same run, a key press on a plain `interact` that draws the same picture with
+matplotlib. Exit 1 where a limit is missed.
 Chromium draws in software here, so pixels come later than on a machine with a graphics card.
 """
 
@@ -18,6 +19,8 @@ ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
 from tests.browser.lab import Lab, chromium, running_lab  # noqa: E402
+
+DRAGS = 7
 
 PANEL = """from shoplib.documents.examples import example
 from shoplib.live.project_panel import project_panel
@@ -59,7 +62,9 @@ WATCH_PLAIN = """() => {
 
 # Notes the last pointer event and the last change of a drawing.
 WATCH_DRAG = """() => {
+  const again = window.shopDrag !== undefined;
   window.shopDrag = {event: 0, frame: 0, frames: 0};
+  if (again) return;
   document.addEventListener('pointermove', (e) => { window.shopDrag.event = e.timeStamp; }, true);
   const watcher = new MutationObserver(() => requestAnimationFrame((frame) => {
     window.shopDrag.frame = Math.max(frame, performance.now());
@@ -97,21 +102,25 @@ def measure(opened, keys: int) -> int:
     pixels = sorted(move["pixels"] for move in opened.page.evaluate("window.shopMoves"))
     missed = report("key press to pixels, median", statistics.median(pixels), 60)
     missed += report("key press to pixels, p95", pixels[int(len(pixels) * 0.95)], 100)
-    missed += report("last event of a drag to the last frame", drag(opened, slider), 150)
+    drags = [drag(opened, slider) for _ in range(DRAGS)]
+    missed += report("last event of a drag to the last frame, median", statistics.median(drags), 150)
+    print(f"{'the slowest of these drags':46} {max(drags):7.1f} ms")
     plain = plain_interact(opened)
-    print(f"{'plain interact with matplotlib, median':44} {statistics.median(plain):7.1f} ms")
-    print(f"{'that is, against the panel':44} {statistics.median(plain) / statistics.median(pixels):7.1f} times")
+    print(f"{'plain interact with matplotlib, median':46} {statistics.median(plain):7.1f} ms")
+    print(f"{'that is, against the panel':46} {statistics.median(plain) / statistics.median(pixels):7.1f} times")
     return 1 if missed else 0
 
 
 def report(name: str, value: float, limit: float) -> int:
     """Print one figure against its limit; 1 where it is missed."""
-    print(f"{name:44} {value:7.1f} ms   limit {limit:g}: {'met' if value <= limit else 'MISSED'}")
+    print(f"{name:46} {value:7.1f} ms   limit {limit:g}: {'met' if value <= limit else 'MISSED'}")
     return int(value > limit)
 
 
 def drag(opened, slider, events: int = 50) -> float:
     """Drag the slider by 50 pointer events, a frame apart; ms from the last one to the last drawing."""
+    slider.press("Home")
+    opened.settle()
     box = slider.bounding_box()
     middle = box["y"] + box["height"] / 2
     start = box["x"] + box["width"] * float(slider.evaluate("s => (s.value - s.min) / (s.max - s.min)"))

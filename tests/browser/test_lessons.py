@@ -185,6 +185,7 @@ def test_a_case_is_kept_and_comes_back(lab, sizing_page):
 def test_the_drawing_stays_in_sight_beside_each_control(sizing_page, size):
     page, panel = sizing_page.page, sizing_page.page.locator(".shop-panel").first
     page.set_viewport_size({"width": size[0], "height": size[1]})
+    sizing_page.settle()
     view = page.locator(".jp-WindowedPanel-outer").first.bounding_box()
     try:
         for name in ("Width", "Depth of the joint", "Height", "Depth"):
