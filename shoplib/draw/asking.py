@@ -2,6 +2,21 @@
 
 from shoplib.draw.scene import Chain, Label, Leader, Running, Scene
 
+TOLD = "told"
+"""Instead of the number of an item: a line of title, note or legend."""
+
+
+def name_of_line(scene: Scene, line: str) -> str:
+    """By which name `sizes` finds what a line of title, note or legend tells; "" where it tells none.
+
+    >>> from shoplib.draw.scene import Told
+    >>> note = "Each kerf is 4."
+    >>> scene = Scene("Bench", note, "A bench.", (0, 0, 9, 9), told=(Told(note, (("kerf", 4),)),))
+    >>> name_of_line(scene, note), name_of_line(scene, scene.title)
+    ('told.0', '')
+    """
+    return next((f"{TOLD}.{number}" for number, told in enumerate(scene.told) if told.line == line), "")
+
 
 def dimension(scene: Scene, ask: str) -> int:
     """The length that a dimension tells, in ticks, by the name that `draw(..., asked=True)` gave it.
@@ -32,13 +47,16 @@ def dimension(scene: Scene, ask: str) -> int:
 def sizes(scene: Scene, ask: str) -> tuple[tuple[str, int], ...]:
     """What is told under a name that `draw(..., asked=True)` gave, each size after what it is called, in ticks.
 
-    A dimension tells one, a label all that stand in it. Raises LookupError for a name that the scene does not have.
+    A dimension tells one, a label or a line of words all that stand in it. Raises LookupError for a name that the
+    scene does not have.
 
     >>> front = Label((0, 0, 9, 4), ("front 1: 9 x 4", "1"), sizes=(("width", 9), ("height", 4)))
     >>> sizes(Scene("Front", "inches", "A front.", (0, 0, 9, 4), (front,)), "0.0")
     (('width', 9), ('height', 4))
     """
     number, _, k = ask.partition(".")
+    if number == TOLD and k.isdecimal() and int(k) < len(scene.told):
+        return scene.told[int(k)].sizes
     if number.isdecimal() and int(number) < len(scene.items) and k == "0":
         item = scene.items[int(number)]
         if isinstance(item, Label) and item.sizes:

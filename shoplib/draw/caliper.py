@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from shoplib.draw.scene import Disc, Item, Label, Leader, Line, Scene, Shape
+from shoplib.draw.scene import Disc, Item, Label, Leader, Line, Scene, Shape, Told
 from shoplib.measure import INCH, MM, Style, mean, narrowest, thickest, write_brief, write_length
 
 _UNITS = {"in": "inches", "mm": "millimetres"}
@@ -42,13 +42,15 @@ def thickness_line(
         items.append(Leader((reading, y), "right", f"{place} {_bare(reading, style)}", size=reading))
     told = ", ".join(f"{place} {_size(reading, style)}" for place, reading in readings)
     allowed = f" The standard allows {_size(limits[0], style)} to {_size(limits[1], style)}." if limits else ""
+    title = f"Sold as {_name(nominal, style)}; mean of the readings {_size(middle, style)}"
     return Scene(
-        f"Sold as {_name(nominal, style)}; mean of the readings {_size(middle, style)}",
+        title,
         f"Thickness in {_UNITS[style.unit]}, growing to the right, drawn larger than it is.",
         f"Caliper readings on a line of thicknesses: {told}. Their mean is {_size(middle, style)}, the thickest "
         f"{_size(most, style)}; the sheet was sold as {_name(nominal, style)}.{allowed}",
         (left, 0, right, high),
         tuple(items),
+        told=(Told(title, (("mean", middle),)),),
     )
 
 

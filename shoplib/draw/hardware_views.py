@@ -155,7 +155,8 @@ def divider_view(cabinet: Cabinet, divider: str, style: Style) -> Scene:
             left = fitting.box.high[0] <= board.box.low[0]
             length = how_much(screw.length, style)
             side = "left" if left else "right"
-            items.append(Leader((rect[0] if left else rect[2], (rect[1] + rect[3]) // 2), side, f"screw {length}"))
+            point = rect[0] if left else rect[2], (rect[1] + rect[3]) // 2
+            items.append(Leader(point, side, f"screw {length}", size=screw.length))
             said.append(f"a screw of {length} from the {side}")
     for clash in clashes:
         rect = seen(clash)

@@ -6,7 +6,7 @@ from shoplib.draw.chains import stacked, unit_note
 from shoplib.draw.clip import within
 from shoplib.draw.joint_section import joint_section
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through
-from shoplib.draw.scene import Chain, Item, Label, Line, Rect, Scene, Shape
+from shoplib.draw.scene import Chain, Item, Label, Line, Rect, Scene, Shape, Told
 from shoplib.draw.spilled import largest_rooms
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style
@@ -49,9 +49,10 @@ def joint_lesson(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
     side = "right" if upright else "above"
     row = 1 if any(isinstance(item, Chain) and item.side == side for item in scene.items) else 0
     at = (face, tip) if sign > 0 else (tip, face)
+    legend = f"Dashed: where {enters.name} would end if it were butted. Past that it gains {text}."
     return scene.with_items(
         line, Chain(side, row, at, (stacked(text),), sizes=(gain,)),
-        legend=(f"Dashed: where {enters.name} would end if it were butted. Past that it gains {text}.",),
+        legend=(legend,), told=(Told(legend, ((f"{enters.name} gains", gain),)),),
         alt=f"A dashed line shows where {enters.name} would end if it were butted; past it, it gains {text}.",
     )
 

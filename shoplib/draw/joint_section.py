@@ -5,7 +5,7 @@ from itertools import pairwise
 from shoplib.draw.chains import stacked, unit_note
 from shoplib.draw.clip import within
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through
-from shoplib.draw.scene import Chain, Item, Label, Rect, Scene, Shape
+from shoplib.draw.scene import Chain, Item, Label, Rect, Scene, Shape, Told
 from shoplib.draw.spilled import largest_rooms
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style
@@ -65,10 +65,16 @@ def joint_section(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
         f"{page.setting(cut.size[along])} deep.",
         f"Clearance across the cut: {_small(gaps[0] + gaps[1], style)}; at its end: {_small(gaps[2], style)}.",
     )
+    clear = (("clearance across the cut", gaps[0] + gaps[1]), ("clearance at its end", gaps[2]))
+    told = (
+        Told(legend[0], (("width of the cut", cut.size[across]), ("depth of the cut", cut.size[along]))),
+        Told(legend[1], tuple((called, size) for called, size in clear if size)),
+    )
     return Scene(
         f"Joint: {enters.name} in {receives.name}",
         unit_note(style, f"Seen from the {_SEEN_FROM[look.along]}. {note}"),
         f"Section of a {joint.kind}. {' '.join(legend)} {note}", frame, tuple(items), legend,
+        told=tuple(line for line in told if line.sizes),
     )
 
 

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 from html import escape
 
+from shoplib.draw.asking import name_of_line
 from shoplib.draw.labels import alike, fitting, spilled_out, write_label
 from shoplib.draw.lanes import Lanes
 from shoplib.draw.lettering import wrapped
@@ -67,8 +68,8 @@ def draw(scene: Scene, fit: tuple[float, float] = (640.0, 440.0), asked: str = "
     """The scene for a screen: the drawn thing fills `fit` (width, height) as far as its shape allows.
 
     The page is wider by the dimensions round it, and scales with the place it is put in. With `asked`, each
-    dimension, and each label that tells sizes, carries `asked` and the name by which `asking` finds it again, as
-    `data-ask`.
+    dimension, and each label or line of words that tells sizes, carries `asked` and the name by which `asking` finds
+    it again, as `data-ask`.
 
     Where larger letters are wanted (`letters.drawn_with`) the drawn thing is made smaller until the page is as
     much smaller, as far as its words allow, and the page is shown larger: only the letters seem to grow.
@@ -178,7 +179,7 @@ def _finish(
     x0, y0, x1, y1 = lanes.box
     if not on_paper:
         x1 = max(x1, x0 + _LEAST_WIDTH / larger)
-        y0, y1 = _heading(scene, words, x0, x1, y0), _legend(scene, words, x0, x1, y1)
+        y0, y1 = _heading(scene, words, x0, x1, y0, asked), _legend(scene, words, x0, x1, y1, asked)
     edge = 1 if on_paper else 8  # paper has margins of its own
     x0, y0, x1, y1 = x0 - edge, y0 - edge, x1 + edge, y1 + edge
     width, height = x1 - x0, y1 - y0
@@ -204,7 +205,7 @@ def _finish(
     return Drawn(svg, width, height)
 
 
-def _heading(scene: Scene, words: list[str], left: float, right: float, top: float) -> float:
+def _heading(scene: Scene, words: list[str], left: float, right: float, top: float, asked: str) -> float:
     """Write title, note and what must be read first above `top`; give back the new top."""
     if scene.alarms:
         lines = [line for text in scene.alarms for line in wrapped(text, NORMAL, (right - left) * 0.9 - 12)]
@@ -217,20 +218,31 @@ def _heading(scene: Scene, words: list[str], left: float, right: float, top: flo
     note = wrapped(scene.noted, SMALL, right - left)
     title = wrapped(scene.title, TITLE * 1.12, right - left)
     top -= 8 + len(note) * SMALL * 1.4
-    for k, line in enumerate(note):
-        words.append(text_element(left, top + SMALL * (0.7 + 1.4 * k), line, SMALL, "start", False))
+    words += _one_to_pick(scene, scene.note, asked, [
+        text_element(left, top + SMALL * (0.7 + 1.4 * k), line, SMALL, "start", False) for k, line in enumerate(note)
+    ])
     top -= len(title) * TITLE * 1.35
-    for k, line in enumerate(title):
-        middle = top + TITLE * (0.6 + 1.35 * k)
-        words.append(text_element(left, middle, line, TITLE, "start", False, bold=True))
+    words += _one_to_pick(scene, scene.title, asked, [
+        text_element(left, top + TITLE * (0.6 + 1.35 * k), line, TITLE, "start", False, bold=True)
+        for k, line in enumerate(title)
+    ])
     return top
 
 
-def _legend(scene: Scene, words: list[str], left: float, right: float, bottom: float) -> float:
+def _one_to_pick(scene: Scene, line: str, asked: str, written: list[str]) -> list[str]:
+    """What was written of a line, as one thing to pick where the line tells sizes that can be asked."""
+    name = name_of_line(scene, line) if asked else ""
+    return [f'<g data-ask="{asked}{name}">', *written, "</g>"] if name else written
+
+
+def _legend(scene: Scene, words: list[str], left: float, right: float, bottom: float, asked: str) -> float:
     """Write the legend below `bottom`; give back the new bottom."""
-    for line in [piece for text in scene.legend for piece in wrapped(text, NORMAL, right - left)]:
-        bottom += NORMAL * 1.5
-        words.append(text_element(left, bottom, line, NORMAL, "start", False))
+    for text in scene.legend:
+        written = []
+        for line in wrapped(text, NORMAL, right - left):
+            bottom += NORMAL * 1.5
+            written.append(text_element(left, bottom, line, NORMAL, "start", False))
+        words += _one_to_pick(scene, text, asked, written)
     return bottom + (NORMAL * 0.7 if scene.legend else 0.0)
 
 

@@ -1,7 +1,7 @@
 """A pencil line on a board and the kerf beside it, drawn large; and equal pieces sawn from one board."""
 
 from shoplib.draw.chains import bare, stacked
-from shoplib.draw.scene import Chain, Item, Label, Leader, Line, Rect, Scene, Shape
+from shoplib.draw.scene import Chain, Item, Label, Leader, Line, Rect, Scene, Shape, Told
 from shoplib.measure import Style, thickest, write_brief
 from shoplib.model.strip import SawSide, TwoPieces
 
@@ -70,14 +70,16 @@ def sawn_strip(board: int, pieces: tuple[int, ...], kerf: int, style: Style, wan
                   f"missing {_bare(lacks, style)}")]
     cuts = len(pieces) - 1
     said = f" The last piece lacks {_sized(lacks, style)}." if lacks else ""
+    note = f"Sizes in {_UNITS[style.unit]}. Each kerf is {_bare(kerf, style)}, drawn larger than it is."
     return Scene(
         f"{len(pieces)} pieces, {cuts} cut{'' if cuts == 1 else 's'}",
-        f"Sizes in {_UNITS[style.unit]}. Each kerf is {_bare(kerf, style)}, drawn larger than it is.",
+        note,
         f"A board {_sized(board, style)} long, sawn from left to right into {len(pieces)} pieces: "
         f"{', '.join(_sized(piece, style) for piece in pieces)}; each of the {cuts} kerfs is {_sized(kerf, style)}."
         f"{said}",
         (0, 0, end, high),
         tuple(items),
+        told=(Told(note, (("kerf", kerf),)),),
     )
 
 

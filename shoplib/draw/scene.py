@@ -139,6 +139,17 @@ class Leader:
     size: int = 0
 
 
+@dataclass(frozen=True, slots=True)
+class Told:
+    """A line of words round a drawing, its title, its note or one of its legend, that tells `sizes`.
+
+    Each stands after what it is called, in ticks, so that the line can be asked as a label can.
+    """
+
+    line: str
+    sizes: tuple[tuple[str, int], ...]
+
+
 Item = Shape | Slanted | Disc | Line | Label | EdgeText | Chain | Running | Leader
 
 
@@ -147,7 +158,8 @@ class Scene:
     """A whole drawing. `alt` says in words what it shows; `legend` stands under it, one line each.
 
     `bounds` is the space that the drawn thing fills; dimensions, leaders and texts stand round it.
-    `alarms` are what must be read before anything is cut; they stand framed above the drawing.
+    `alarms` are what must be read before anything is cut; they stand framed above the drawing. `told` are those
+    of title, note and legend that tell sizes.
 
     >>> Scene("Bench", "inches", "A square bench.", (0, 0, 10, 10)).size
     (10, 10)
@@ -160,6 +172,7 @@ class Scene:
     items: tuple[Item, ...] = ()
     legend: tuple[str, ...] = ()
     alarms: tuple[str, ...] = ()
+    told: tuple[Told, ...] = ()
 
     @property
     def size(self) -> Point:
@@ -184,13 +197,16 @@ class Scene:
                 texts.append(item.text)
         return f"{self.note} {BRACKETS}" if any("(+" in text or "(-" in text for text in texts) else self.note
 
-    def with_items(self, *items: Item, legend: tuple[str, ...] = (), alt: str = "") -> Self:
-        """The same drawing with more on top of it, more lines under it, and more said of it."""
+    def with_items(
+        self, *items: Item, legend: tuple[str, ...] = (), alt: str = "", told: tuple[Told, ...] = ()
+    ) -> Self:
+        """The same drawing with more on top of it, more lines under it, and more said and told of it."""
         return replace(
             self,
             items=self.items + items,
             legend=self.legend + legend,
             alt=f"{self.alt} {alt}".strip(),
+            told=self.told + told,
         )
 
     def with_alarms(self, alarms: tuple[str, ...]) -> Self:

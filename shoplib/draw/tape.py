@@ -1,6 +1,6 @@
 """A stretch of tape with its marks, and a pointer that stands at a length."""
 
-from shoplib.draw.scene import Chain, Item, Label, Leader, Line, Scene, Shape
+from shoplib.draw.scene import Chain, Item, Label, Leader, Line, Scene, Shape, Told
 from shoplib.measure import INCH, MM, Style, to_step, write_length
 from shoplib.measure.tape import tape_parts, tape_steps
 
@@ -36,12 +36,13 @@ def tape(ticks: int, style: Style, what: str = "", told: bool = True) -> Scene:
     items.append(Line((ticks, wide - wide * _REACH[style.unit][0] // 100), (ticks, wide), "hidden"))
     reading = ("" if mark == ticks else "nearest mark ") + write_length(mark, style)
     if told:
-        items.append(Leader((ticks, top), "above", reading))
+        items.append(Leader((ticks, top), "above", reading, size=mark))
         items += _steps(mark, wide, style)
     figures = "inches" if style.unit == "in" else "centimetres: 1 is 10 mm"
     note = f"Marks to {write_length(style.step, style)}; the figures are {figures}. Drawn larger than it is."
     title = f"The {what}: {reading}" if told else "What does the tape say?"
-    return Scene(title, note, _alt(mark, ticks, style, told), (left, 0, right, top), tuple(items))
+    lines = (Told(title, ((what, mark),)),) if told and mark else ()
+    return Scene(title, note, _alt(mark, ticks, style, told), (left, 0, right, top), tuple(items), told=lines)
 
 
 def _marks(left: int, right: int, wide: int, style: Style) -> list[Item]:
@@ -68,7 +69,7 @@ def _steps(mark: int, wide: int, style: Style) -> list[Item]:
     begin = write_length(first.ticks, style) if first.count else "the end"
     # The end of the tape is told at its left, where no dimension of the next steps runs through the words.
     point, side = ((first.ticks, 0), "below") if first.count else ((0, wide // 8), "left")
-    items: list[Item] = [Leader(point, side, f"{begin}, then" if finer else begin)]
+    items: list[Item] = [Leader(point, side, f"{begin}, then" if finer else begin, size=first.ticks)]
     if finer:
         texts = tuple(write_length(step.ticks, style, unit=False) for step in finer)
         items.append(Chain("below", 0, tuple(stations), texts, 0))

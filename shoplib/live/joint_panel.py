@@ -8,7 +8,7 @@ from types import SimpleNamespace
 import ipywidgets
 
 from shoplib.checks import check
-from shoplib.draw.asking import dimension
+from shoplib.draw.asking import sizes
 from shoplib.draw.joint_lesson import joint_lesson, stop_seen_from_above
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
@@ -21,6 +21,7 @@ from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
+from shoplib.live.why import workings
 from shoplib.measure import INCH_STYLE, MM_STYLE, Style, narrowest, thickest
 from shoplib.model.allowance import allowance
 from shoplib.model.cabinet import solve
@@ -184,12 +185,12 @@ def outcome_of(choices: JointChoices, style: Style) -> Outcome:
         if kind == "table":
             row = rows(case, one)[int(number)]
             return working(row.ticks, row.what, style)
-        return working(dimension(views[int(number)](case, one), place), "this size", style)
+        return workings(sizes(views[int(number)](case, one), place), style)
 
-    sizes = [(row.what, row.text(style)) for row in told]
+    cells = [(row.what, row.text(style)) for row in told]
     return Outcome(
         [_drawing(scene, f"drawing/{number}/") for number, scene in enumerate(scenes)],
-        [Table("What is gained and what is cut", ("What", "Size"), sizes, (1,))],
+        [Table("What is gained and what is cut", ("What", "Size"), cells, (1,))],
         findings=[replace(found, text=found.text.replace("bay 1 shelf 1", "shelf"))
                   for found in check(cabinet) if found.check in _ABOUT_JOINTS],
         message=in_short(cabinet, joint, style),

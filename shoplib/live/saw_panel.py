@@ -2,6 +2,7 @@
 
 from types import SimpleNamespace
 
+from shoplib.draw.asking import name_of_line
 from shoplib.draw.pen import draw
 from shoplib.draw.saw_line import saw_line, sawn_strip
 from shoplib.draw.scene import Scene
@@ -110,7 +111,10 @@ def _asked(values: SimpleNamespace, scenes: list[Scene]) -> Sizes:
     whole = ("board", board)
     for number, told in enumerate([(*named, whole), (each, ("kerf", kerf), whole)]):
         found |= {f"sum/{number}/{k}": size for k, size in enumerate(told)}
-    return found | (dimensions(scenes[1], 1, [each] * values.count) if len(scenes) > 1 else {})
+    if len(scenes) > 1:
+        found |= dimensions(scenes[1], 1, [each] * values.count)
+        found[f"drawing/1/{name_of_line(scenes[1], scenes[1].note)}"] = ("kerf", kerf)
+    return found
 
 
 def _drawing(number: int, scene: Scene) -> Drawing:

@@ -3,6 +3,7 @@
 from types import SimpleNamespace
 
 from shoplib.checks.readings import doubts_about, unlike_in
+from shoplib.draw.asking import name_of_line
 from shoplib.draw.caliper import reading_places, thickness_line
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Label, Leader, Scene
@@ -112,6 +113,7 @@ def _asked(nominal: int, read: list[tuple[str, int]], scenes: list[Scene]) -> Si
             found[f"standard/{number}/{column}"] = (what, looked_up)
     told = dict([(called.removeprefix("reading "), size) for called, size in sizes])
     told |= dict(list(found.values())[len(sizes) : len(sizes) + 2])  # the drawing shows the first row of the standard
+    found[f"drawing/0/{name_of_line(scenes[0], scenes[0].title)}"] = ("mean", sheet.thickness)
     for number, scene in enumerate(scenes):
         for item, shown in enumerate(scene.items):
             names = [shown.text.rpartition(" ")[0]] if isinstance(shown, Leader) and shown.size else []

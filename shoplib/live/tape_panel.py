@@ -2,8 +2,9 @@
 
 from types import SimpleNamespace
 
+from shoplib.draw.asking import name_of_line
 from shoplib.draw.pen import draw
-from shoplib.draw.scene import Scene
+from shoplib.draw.scene import Leader, Scene
 from shoplib.draw.tape import tape
 from shoplib.live.choose_one import choose_one
 from shoplib.live.length_control import LengthControl
@@ -90,15 +91,22 @@ def _asked(values: SimpleNamespace, scenes: list[Scene], style: Style) -> Sizes:
     found = {f"table/{number}/{column}": row for number, row in enumerate(rows) for column in (1, 2)}
     drawn = [rows[0], rows[-1]]
     for number, scene in enumerate(scenes):
-        found |= dimensions(scene, number, _steps(to_step(int(drawn[number][1]), style.step), style))
+        what, size = drawn[number]
+        mark = (what if size % style.step == 0 else f"{what}, at the nearest mark", to_step(size, style.step))
+        figure, steps = _steps(int(mark[1]), style)
+        found |= dimensions(scene, number, steps)
+        found[f"drawing/{number}/{name_of_line(scene, scene.title)}"] = mark
+        leaders = [item for item, shown in enumerate(scene.items) if isinstance(shown, Leader) and shown.size]
+        found |= {f"drawing/{number}/{item}.0": told for item, told in zip(leaders, (mark, figure), strict=False)}
     return found
 
 
-def _steps(ticks: int, style: Style) -> list[tuple[str, int]]:
-    """The steps after the figure, each as what it is of the way from one figure to the next."""
+def _steps(ticks: int, style: Style) -> tuple[tuple[str, int], list[tuple[str, int]]]:
+    """The figure passed, and the steps after it, each as what it is of the way from one figure to the next."""
     first, *finer = tape_steps(ticks, style)
     figure = leaf(first.part, "one inch" if style.unit == "in" else "one figure")
-    return [("this step", step.count * share(figure, first.part // step.part, 1)[0]) for step in finer]
+    steps = [("this step", step.count * share(figure, first.part // step.part, 1)[0]) for step in finer]
+    return ("the figure passed", first.count * figure), steps
 
 
 def _table(rows: list[tuple[str, int]], unit: str) -> Table:

@@ -119,8 +119,8 @@ def _choice(choice: Choice, style: Style) -> str:
             whole = f"({among[0]})" if len(choice.among[0].terms) > 1 else among[0]
             return f"{part} of {whole}{down}"
         case "down" | "up" | "nearest":
-            way = {"down": "down to", "up": "up to", "nearest": "to the nearest"}[choice.how]
-            return f"{among[0]}, {way} a whole {write_length(choice.steps, style)}"
+            way = {"down": "down to a", "up": "up to a", "nearest": "to the nearest"}[choice.how]
+            return f"{among[0]}, {way} whole {write_length(choice.steps, style)}"
         case "largest fitting":
             return f"the largest of {', '.join(sizes[1:])} that fits into {sizes[0]} = {among[0]}"
     return f"{_HOW[choice.how]}: {'; '.join(among)}"

@@ -6,10 +6,10 @@ import pytest
 
 from shoplib.documents.examples import example
 from shoplib.documents.project_file import read_project
-from shoplib.draw.asking import dimension
+from shoplib.draw.asking import dimension, sizes
 from shoplib.draw.elevation import front_elevation
 from shoplib.draw.pen import draw
-from shoplib.draw.scene import Chain, Running, Scene
+from shoplib.draw.scene import Chain, Running, Scene, Told
 from shoplib.draw.section import section_side
 from shoplib.lists.writing import Writing
 from shoplib.measure.traced import Traced
@@ -50,3 +50,22 @@ def test_a_name_that_is_not_there_is_refused(ask):
     scene = Scene("Bench", "mm", "A bench.", (0, 0, 9, 9), (Chain("below", 0, (0, 7), ("7",)),))
     with pytest.raises(LookupError, match="no dimension"):
         dimension(scene, ask)
+
+
+def test_a_title_a_note_and_a_legend_are_asked_whole_however_they_are_broken():
+    """A long line stands in several texts on the page; it is one thing to pick, and tells all its sizes."""
+    note, long = "Each kerf is 4.", " ".join(["A dado 9 wide and 5 deep, and a great many words about it."] * 3)
+    scene = Scene(
+        "Bench 7", note, "A bench.", (0, 0, 9, 9), legend=("Plain.", long),
+        told=(Told(long, (("width", 9), ("depth", 5))), Told(note, (("kerf", 4),)), Told("Bench 7", (("bench", 7),))),
+    )
+    svg = draw(scene, asked="a/")
+    found = re.findall(r'<g data-ask="([^"]+)">(.*?)</g>', svg)
+    groups = {name: re.findall(r">([^<]+)</text>", inside) for name, inside in found}
+    assert set(groups) == {"a/told.0", "a/told.1", "a/told.2"}
+    assert len(groups["a/told.0"]) > 1 and " ".join(groups["a/told.0"]) == long
+    assert sizes(scene, "told.0") == (("width", 9), ("depth", 5))
+    assert "told" not in draw(scene)
+    for name in ("told.3", "told.x", "told"):
+        with pytest.raises(LookupError, match="no dimension"):
+            sizes(scene, name)
