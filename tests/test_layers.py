@@ -9,7 +9,7 @@ import pytest
 
 ROOT = Path(__file__).parents[1]
 # From top to bottom.
-ROOMS = ["lessons", "live", "documents", "draw", "lists", "checks", "words", "model", "tables", "measure"]
+ROOMS = ["lessons", "live", "documents", "draw", "lists", "checks", "words", "joints", "model", "tables", "measure"]
 ABOVE_ALL = "commands"
 BEFORE_ALL = {"start", "__main__", "__init__"}  # what runs before anything is installed
 PANELS_ONLY = {"ipywidgets", "anywidget"}
@@ -92,6 +92,7 @@ def test_page_imports_downward_only(page):
         ("model", "def later():\n    from shoplib.lists import cut_list"),
         ("checks", "from shoplib.lists import cut_list"),
         ("words", "from shoplib.checks import check"),
+        ("joints", "from shoplib.checks import check"),
         ("measure", "from shoplib.tables.slides import slide"),
         ("documents", "from shoplib.commands import plan"),
         ("notebooks", "from shoplib.commands import plan"),

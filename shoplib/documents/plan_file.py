@@ -4,7 +4,7 @@ import json
 from collections.abc import Iterable
 
 from shoplib.measure import to_mm
-from shoplib.model.board import Board, BoxCut, Cut
+from shoplib.model.board import Board, BoxCut, Cut, PrismCut
 from shoplib.model.box import Box, Point
 from shoplib.model.cabinet import designed_sizes
 from shoplib.model.solved import Cabinet, Finding, Hardware, Joint
@@ -35,7 +35,7 @@ def plan_dict(cabinet: Cabinet, findings: Iterable[Finding]) -> dict:
             {"name": s.name, "readings": _mm(s.readings), "thickness": to_mm(s.thickness)}
             for s in cabinet.sheets.values()
         ],
-        "boards": [_board(board, designed[board.name]) for board in cabinet.boards],
+        "boards": [board_record(board, designed[board.name]) for board in cabinet.boards],
         "joints": [_joint(joint) for joint in cabinet.joints],
         "travel": [{"group": run.group, "vector": _mm(run.vector)} for run in cabinet.travel],
         "gaps": [{"between": list(gap.between), "along": gap.along, "size": to_mm(gap.size)} for gap in cabinet.gaps],
@@ -62,7 +62,8 @@ def _sizes(box: Box) -> dict:
     return {"width": width, "height": height, "depth": depth}
 
 
-def _board(board: Board, designed: Point) -> dict:
+def board_record(board: Board, designed: Point) -> dict:
+    """One board as plain values, in millimetres; `designed` is its size before anything was rounded for the shop."""
     return {
         "name": board.name,
         "group": board.group,
@@ -83,6 +84,15 @@ def _board(board: Board, designed: Point) -> dict:
 def _cut(cut: Cut) -> dict:
     if isinstance(cut, BoxCut):
         return {"kind": cut.kind, "low": _mm(cut.low), "high": _mm(cut.high), "for": cut.for_board}
+    if isinstance(cut, PrismCut):
+        return {
+            "kind": cut.kind,
+            "outline": [_mm(corner) for corner in cut.outline],
+            "along": cut.along,
+            "from": to_mm(cut.start),
+            "to": to_mm(cut.end),
+            "for": cut.for_board,
+        }
     return {
         "kind": cut.kind,
         "centre": _mm(cut.centre),

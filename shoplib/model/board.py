@@ -4,7 +4,8 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from shoplib.model.box import Box, Point, what_remains
-from shoplib.model.placement import Placement
+from shoplib.model.placement import Placement, directions
+from shoplib.model.prism import Prism, turned
 
 CASE, BOXES, FRONTS = 1, 2, 3
 """Stages: what is cut first, what waits for the opening as built, what waits for the boxes."""
@@ -44,7 +45,46 @@ class Hole:
     for_board: str = ""
 
 
-Cut = BoxCut | Hole
+@dataclass(frozen=True, slots=True)
+class PrismCut:
+    """Wood taken out where an `outline` is run from `start` to `end` along one axis: a dovetail, a mitre, a bevel.
+
+    `along` is "u", "v" or "w"; corners are ticks in the two other own coordinates in cyclic order (along u: v, w;
+    along v: w, u; along w: u, v). Raises ValueError for an outline that is not convex: that is several cuts.
+
+    >>> PrismCut("mitre", ((0, 0), (10, 0), (10, 10), (5, 2)), "v", 0, 40)
+    Traceback (most recent call last):
+    ...
+    ValueError: the outline ((0, 0), (10, 0), (10, 10), (5, 2)) is not convex, or has a corner too many; make it \
+several cuts.
+    """
+
+    kind: str
+    outline: tuple[tuple[int, int], ...]
+    along: str
+    start: int
+    end: int
+    for_board: str = ""
+
+    def __post_init__(self) -> None:
+        turned(self.outline)
+
+    def in_world(self, placement: Placement) -> Prism:
+        """Where the cut lies in the cabinet."""
+        own = "uvw".index(self.along)
+        axis = directions(placement.axes)[own][0]
+        ends, corners = [], []
+        for at in (self.start, self.end):
+            for p, q in self.outline:
+                point = [at, at, at]
+                point[(own + 1) % 3], point[(own + 2) % 3] = p, q
+                world = placement.point_to_world(tuple(point))
+                ends.append(world[axis])
+                corners.append((world[(axis + 1) % 3], world[(axis + 2) % 3]))
+        return Prism(axis, turned(corners[: len(self.outline)]), min(ends), max(ends))
+
+
+Cut = BoxCut | Hole | PrismCut
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,9 +151,30 @@ class Board:
     def pieces(self) -> tuple[Box, ...]:
         """The wood that is left after the box cuts, as world boxes that do not overlap.
 
-        Bored holes are left out: no board enters one.
+        Bored holes are left out: no board of a cabinet enters one. So are outlines: `solids` has them.
         """
         return tuple(what_remains([self.box], list(self.cut_boxes)))
+
+    @cached_property
+    def solids(self) -> tuple[Prism, ...]:
+        """The wood that is left after box cuts and outlines, as convex world prisms that do not overlap.
+
+        Bored holes are left out. Raises ValueError where outlines run along two axes of one board.
+
+        >>> mitre = PrismCut("mitre", ((0, 0), (10, 0), (10, 10)), "v", 0, 40)
+        >>> frame = Board("top", "case", 1, "sheet", 100, 40, 10,
+        ...               Placement((0, 0, 0), ("+x", "+y", "+z")), (mitre,))
+        >>> sum(piece.volume for piece in frame.solids)
+        Fraction(38000, 1)
+        """
+        outlines = [cut.in_world(self.placement) for cut in self.cuts if isinstance(cut, PrismCut)]
+        axes = {outline.axis for outline in outlines} or {0}
+        if len(axes) > 1:
+            raise ValueError(f"the outlines of {self.name} run along two of its axes; they may run along one.")
+        wood = [Prism.of(box, *axes) for box in self.pieces]
+        for outline in outlines:
+            wood = [rest for piece in wood for rest in piece.without(outline)]
+        return tuple(wood)
 
 
 _EDGE_AXIS = {"left": 0, "right": 0, "front": 1, "back": 1, "bottom": 2, "top": 2}

@@ -1,0 +1,21 @@
+"""The joints of the bench, in the order in which they are learnt."""
+
+from shoplib.joints.bench_pair import JointKind
+from shoplib.joints.dado import DADO
+from shoplib.joints.rabbet import RABBET
+from shoplib.joints.stopped_dado import STOPPED_DADO
+
+JOINTS: tuple[JointKind, ...] = (RABBET, DADO, STOPPED_DADO)
+"""All of them: those of cases and drawers, of frames, and those with slanting cuts."""
+
+
+def joint(name: str) -> JointKind:
+    """The joint of that name; ValueError names those there are.
+
+    >>> joint("dado").title
+    'dado'
+    """
+    for kind in JOINTS:
+        if kind.name == name:
+            return kind
+    raise ValueError(f"there is no joint called {name!r}; there are {', '.join(kind.name for kind in JOINTS)}.")

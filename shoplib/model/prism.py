@@ -1,0 +1,239 @@
+"""A convex outline run along one world axis, exact: what is left of a board where a cut is not a box.
+
+Corners are whole ticks or fractions of them, so nothing is rounded. An outline lies in the two other axes in cyclic
+order (along x: y, z; along y: z, x; along z: x, y) and turns anticlockwise there.
+"""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from itertools import pairwise
+from typing import Self
+
+from shoplib.model.box import Box
+
+Number = int | Fraction
+Corner = tuple[Number, Number]
+Outline = tuple[Corner, ...]
+Range = tuple[Number, Number]
+
+
+def turned(outline: Sequence[Corner]) -> Outline:
+    """The same outline, anticlockwise.
+
+    Raises ValueError where it is not convex: a chisel cuts planes, so a hollow outline is several cuts.
+
+    >>> turned([(0, 0), (0, 2), (2, 0)])
+    ((2, 0), (0, 2), (0, 0))
+    """
+    corners = tuple(outline)
+    turns = [_turn(*three) for three in zip(corners, corners[1:] + corners[:1], corners[2:] + corners[:2], strict=True)]
+    if len(corners) < 3 or not (all(turn > 0 for turn in turns) or all(turn < 0 for turn in turns)):
+        raise ValueError(f"the outline {corners} is not convex, or has a corner too many; make it several cuts.")
+    return corners if turns[0] > 0 else corners[::-1]
+
+
+def _turn(a: Corner, b: Corner, c: Corner) -> Number:
+    return (b[0] - a[0]) * (c[1] - b[1]) - (b[1] - a[1]) * (c[0] - b[0])
+
+
+def twice_area(outline: Outline) -> Number:
+    """Twice the area of an anticlockwise outline (square ticks).
+
+    >>> twice_area(((0, 0), (2, 0), (0, 2)))
+    4
+    """
+    return sum(a[0] * b[1] - a[1] * b[0] for a, b in pairwise((*outline, *outline[:1])))
+
+
+def beside(outline: Outline, a: Number, b: Number, c: Number) -> Outline:
+    """The part where a * p + b * q is no more than c; empty where that is no area.
+
+    >>> beside(((0, 0), (2, 0), (2, 2), (0, 2)), 1, 0, 1)
+    ((0, 0), (1, 0), (1, 2), (0, 2))
+    """
+    kept: list[Corner] = []
+    over = [a * p + b * q - c for p, q in outline]
+    for at, (p, q) in enumerate(outline):
+        after = (at + 1) % len(outline)
+        if over[at] <= 0:
+            kept.append((p, q))
+        if over[at] * over[after] < 0:
+            part = Fraction(over[at]) / (over[at] - over[after])
+            kept.append((_plain(p + part * (outline[after][0] - p)), _plain(q + part * (outline[after][1] - q))))
+    return tuple(kept) if len(kept) > 2 and twice_area(tuple(kept)) > 0 else ()
+
+
+def _plain(value: Fraction) -> Number:
+    return value.numerator if value.denominator == 1 else value
+
+
+def outside(outline: Outline, hole: Outline) -> list[Outline]:
+    """What is left of a convex outline outside another, as convex outlines that do not overlap."""
+    rest = []
+    for (p, q), (r, s) in pairwise((*hole, *hole[:1])):
+        a, b = s - q, p - r  # the hole lies where a * x + b * y is no more than c
+        c = a * p + b * q
+        beyond = beside(outline, -a, -b, -c)
+        if beyond:
+            rest.append(beyond)
+        outline = beside(outline, a, b, c)
+        if not outline:
+            break
+    return rest
+
+
+def between(outline: Outline, side: int, low: Number, high: Number) -> Outline:
+    """The part whose first (0) or second (1) coordinate lies from `low` to `high`; empty where that is no area."""
+    a, b = (1, 0) if side == 0 else (0, 1)
+    part = beside(outline, a, b, high)
+    return beside(part, -a, -b, -low) if part else ()
+
+
+def extent(outline: Iterable[Corner], side: int) -> Range:
+    """How far it reaches along its first (0) or second (1) coordinate."""
+    values = [corner[side] for corner in outline]
+    return min(values), max(values)
+
+
+@dataclass(frozen=True, slots=True)
+class Prism:
+    """A convex, anticlockwise `outline` run from `low` to `high` along a world axis (0, 1, 2)."""
+
+    axis: int
+    outline: Outline
+    low: Number
+    high: Number
+
+    @classmethod
+    def of(cls, box: Box, axis: int) -> Self:
+        """A box as an outline run along this axis.
+
+        >>> Prism.of(Box((0, 0, 0), (1, 2, 3)), 0).outline
+        ((0, 0), (2, 0), (2, 3), (0, 3))
+        """
+        p, q = (axis + 1) % 3, (axis + 2) % 3
+        (a, b), (c, d) = (box.low[p], box.low[q]), (box.high[p], box.high[q])
+        return cls(axis, ((a, b), (c, b), (c, d), (a, d)), box.low[axis], box.high[axis])
+
+    @property
+    def volume(self) -> Fraction:
+        """Exact, in cubic ticks.
+
+        >>> Prism(2, ((0, 0), (2, 0), (0, 2)), 0, 10).volume
+        Fraction(20, 1)
+        """
+        return Fraction(twice_area(self.outline)) * (self.high - self.low) / 2
+
+    def reach(self, axis: int) -> Range:
+        """From where to where it reaches along a world axis."""
+        return (self.low, self.high) if axis == self.axis else extent(self.outline, self._side(axis))
+
+    def _side(self, axis: int) -> int:
+        return (axis - self.axis - 1) % 3
+
+    def along(self, axis: int) -> Self | None:
+        """The same solid as an outline run along another axis; None where it is no box."""
+        if axis == self.axis:
+            return self
+        corners = {(p, q) for p in extent(self.outline, 0) for q in extent(self.outline, 1)}
+        if set(self.outline) != corners:
+            return None
+        low, high = zip(*map(self.reach, range(3)), strict=True)
+        return Prism.of(Box(low, high), axis)
+
+    def without(self, hole: Self) -> list[Self]:
+        """What is left when a prism along the same axis is taken out, as prisms that do not overlap."""
+        low, high = max(self.low, hole.low), min(self.high, hole.high)
+        beyond = outside(self.outline, hole.outline)
+        if low >= high or sum(map(twice_area, beyond)) == twice_area(self.outline):
+            return [self]
+        rest = [Prism(self.axis, outline, low, high) for outline in beyond]
+        rest += [Prism(self.axis, self.outline, a, b) for a, b in ((self.low, low), (high, self.high)) if a < b]
+        return rest
+
+    def inside(self, box: Box) -> Self | None:
+        """The part that lies in the box, or None."""
+        outline = self.outline
+        for side in (0, 1):
+            axis = (self.axis + 1 + side) % 3
+            outline = between(outline, side, box.low[axis], box.high[axis]) if outline else ()
+        low, high = max(self.low, box.low[self.axis]), min(self.high, box.high[self.axis])
+        return Prism(self.axis, outline, low, high) if outline and low < high else None
+
+
+def shared_shifts(one: Prism, other: Prism, axis: int) -> Range | None:
+    """How far `one` would be moved along the world axis to share wood with `other`: all between the two, open.
+
+    None where it never does. They share wood where they stand if 0 lies between.
+
+    >>> shared_shifts(Prism.of(Box((0, 0, 0), (1, 1, 1)), 0), Prism.of(Box((3, 0, 0), (5, 1, 1)), 0), 0)
+    (2, 5)
+    """
+    for seen in (one.axis, other.axis):
+        first, second = one.along(seen), other.along(seen)
+        if first is not None and second is not None:
+            return _same_way(first, second, axis)
+    return _crosswise(one, other, axis)
+
+
+def _same_way(one: Prism, other: Prism, axis: int) -> Range | None:
+    if axis != one.axis:
+        if one.low >= other.high or other.low >= one.high:
+            return None
+        return _slides(one.outline, other.outline, one._side(axis))
+    if not _meet(one.outline, other.outline):
+        return None
+    return other.low - one.high, other.high - one.low
+
+
+def _meet(one: Outline, other: Outline) -> bool:
+    shifts = _slides(one, other, 0)
+    return shifts is not None and shifts[0] < 0 < shifts[1]
+
+
+def _slides(one: Outline, other: Outline, side: int) -> Range | None:
+    """The shifts along one coordinate: widest where a corner of either lies, for between corners edges are straight."""
+    (a, b), (c, d) = extent(one, 1 - side), extent(other, 1 - side)
+    low, high = max(a, c), min(b, d)
+    if low >= high:
+        return None
+    places = {low, high, *(corner[1 - side] for corner in (*one, *other) if low < corner[1 - side] < high)}
+    spans = [(_span_at(one, side, at), _span_at(other, side, at)) for at in places]
+    return min(theirs[0] - ours[1] for ours, theirs in spans), max(theirs[1] - ours[0] for ours, theirs in spans)
+
+
+def _span_at(outline: Outline, side: int, at: Number) -> Range:
+    """From where to where the outline reaches along `side` where its other coordinate is `at`."""
+    found = []
+    for one, other in pairwise((*outline, *outline[:1])):
+        (p, s), (q, t) = (one[side], one[1 - side]), (other[side], other[1 - side])
+        if s == at:
+            found.append(p)
+        if (s - at) * (t - at) < 0:
+            found.append(_plain(p + Fraction(at - s) / (t - s) * (q - p)))
+    return min(found), max(found)
+
+
+def _crosswise(one: Prism, other: Prism, axis: int) -> Range | None:
+    """Outlines run along two different axes: they can only meet at a place along the third where both reach."""
+    a, b = one.axis, other.axis
+    third = 3 - a - b
+    ours = between(one.outline, one._side(b), other.low, other.high)
+    theirs = between(other.outline, other._side(a), one.low, one.high)
+    if axis == third:
+        if not ours or not theirs:
+            return None
+        (k, m), (p, q) = extent(ours, one._side(third)), extent(theirs, other._side(third))
+        return p - m, q - k
+    if axis == a:
+        part = between(other.outline, other._side(third), *extent(ours, one._side(third))) if ours else ()
+        if not part:
+            return None
+        low, high = extent(part, other._side(a))
+        return low - one.high, high - one.low
+    part = between(one.outline, one._side(third), *extent(theirs, other._side(third))) if theirs else ()
+    if not part:
+        return None
+    low, high = extent(part, one._side(b))
+    return other.low - high, other.high - low
