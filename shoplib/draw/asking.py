@@ -1,5 +1,7 @@
 """The sizes of a drawing by name, so that one that is picked on it can be explained."""
 
+from collections.abc import Iterator
+
 from shoplib.draw.scene import Chain, Label, Leader, Running, Scene
 
 TOLD = "told"
@@ -62,3 +64,24 @@ def sizes(scene: Scene, ask: str) -> tuple[tuple[str, int], ...]:
         if isinstance(item, Label) and item.sizes:
             return item.sizes
     return (("this size", dimension(scene, ask)),)
+
+
+def all_sizes(scene: Scene) -> Iterator[tuple[str, str, int]]:
+    """Every size that the drawing tells in a dimension or a label: what it is called, its text there, and its ticks.
+
+    A label has a text of its own for several sizes, so each comes by its name and without a text.
+
+    >>> scene = Scene("Bench", "inches", "A bench.", (0, 0, 9, 9), (Chain("below", 0, (0, 4, 9), ("", "5")),))
+    >>> list(all_sizes(scene))
+    [('dimension', '5', 5)]
+    """
+    for number, item in enumerate(scene.items):
+        if isinstance(item, Label):
+            yield from ((called, "", size) for called, size in item.sizes)
+        elif isinstance(item, Leader):
+            if item.size:
+                yield "dimension", item.text, item.size
+        elif isinstance(item, Chain | Running):
+            for place, text in enumerate(item.texts):
+                if text:
+                    yield "dimension", text, abs(dimension(scene, f"{number}.{place}"))

@@ -144,7 +144,8 @@ def box_too_wide(cabinet: Cabinet, style: Style, group: str, slide: Slide, over:
     wide = box.size[0] + over
     more = (
         Shape(((right, low, right + seen, high),), "clash", "clash", "x"),
-        Leader((right + seen // 2, low + (high - low) * 3 // 12), "right", f"clash {how_much(clash, style)}"),
+        Leader((right + seen // 2, low + (high - low) * 3 // 12), "right", f"clash {how_much(clash, style)}",
+               size=clash),
         Chain("below", 0, (left, right + seen), (bare(wide, style),), sizes=(wide,)),
     )
     alt = f"The box was made {write_brief(wide, style)} wide: it meets its right slide by {how_much(clash, style)}."

@@ -143,8 +143,10 @@ def _leader(rect: Rect, misfit: Misfit, bounds: Rect, look: Look, text: str) -> 
     upright = misfit.axis == look.across
     right = a + c >= bounds[0] + bounds[2]
     if upright:
-        return Leader(((a + c) // 2, b + (d - b) * 2 // 3), "right" if right else "left", text)
-    return Leader((c - (c - a) // 5, (b + d) // 2), "right", text)
+        point, side = ((a + c) // 2, b + (d - b) * 2 // 3), "right" if right else "left"
+    else:
+        point, side = (c - (c - a) // 5, (b + d) // 2), "right"
+    return Leader(point, side, text, size=misfit.amount)
 
 
 def _at_least(rect: Rect, across: bool, least: int) -> Rect:

@@ -34,10 +34,11 @@ def racked(width: int, height: int, gap: int, lean: int, style: Style) -> Scene:
     left, right = gap - lean, gap + lean
     said = [("above left", left), ("above right", right)]
     texts = [setting(each, style) if each > 0 else "none: it strikes" for _, each in said]
-    items.append(Leader(((g + over * 9 // 10) // 2, high * 9 // 10), "left", f"gap {texts[0]}"))
-    items.append(Leader((wide + over // 2 - g // 2, high * 9 // 10), "right", f"gap {texts[1]}"))
-    items.append(Leader((g // 2, high // 10), "left", f"gap {setting(gap, style)}"))
-    items.append(Leader((wide - g // 2, high // 10), "right", f"gap {setting(gap, style)}"))
+    at_top = ((g + over * 9 // 10) // 2, high * 9 // 10), (wide + over // 2 - g // 2, high * 9 // 10)
+    items.append(Leader(at_top[0], "left", f"gap {texts[0]}", size=left if left > 0 else 0))
+    items.append(Leader(at_top[1], "right", f"gap {texts[1]}", size=right))
+    items.append(Leader((g // 2, high // 10), "left", f"gap {setting(gap, style)}", size=gap))
+    items.append(Leader((wide - g // 2, high // 10), "right", f"gap {setting(gap, style)}", size=gap))
     return Scene(
         "A square front in a leaning case", f"Gaps and lean are drawn {times} times as large as they are.",
         f"An inset front that is square, in a case whose top leans {write_brief(lean, style)} to the right. At the "

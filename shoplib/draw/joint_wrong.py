@@ -30,8 +30,8 @@ def too_narrow(cabinet: Cabinet, joint: Joint, over: int, style: Style) -> Scene
     point = ((mark[0] + mark[2]) // 2, (mark[1] + mark[3]) // 2)
     said = f"Where the sheet is thickest it is {size} too thick for the dado."
     larger = " The clash is drawn larger than it is." if shown > over else ""
-    found = scene.with_items(clash, Leader(point, "left", f"clash {size}"), legend=(said + larger,), alt=said)
-    return found
+    name = Leader(point, "left", f"clash {size}", size=over)
+    return scene.with_items(clash, name, legend=(said + larger,), alt=said)
 
 
 def unlike_sides(cabinet: Cabinet, name: str, style: Style) -> Scene:

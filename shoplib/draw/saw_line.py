@@ -26,8 +26,9 @@ def saw_line(line: int, pieces: TwoPieces, side: SawSide, style: Style) -> Scene
         Label((kept + kerf, 0, right, high), ("the rest",)),
         Leader((line, high + kerf // 3), "above", "line"),
         Leader((kept + kerf * 3 // 4, high), "above", "kerf"),
-        Chain("below", 0, (left, kept, kept + kerf, right), tuple(_bare(each, style) for each in pieces), 0),
-        Chain("below", 1, (left, line), (f"marked {_bare(line, style)}",), 0),
+        Chain("below", 0, (left, kept, kept + kerf, right), tuple(_bare(each, style) for each in pieces), 0,
+              tuple(pieces)),
+        Chain("below", 1, (left, line), (f"marked {_bare(line, style)}",), 0, (line,)),
     ]
     short = line - kept
     told = f"{_sized(short, style)} short of the line" if short else "to the line"
@@ -67,7 +68,7 @@ def sawn_strip(board: int, pieces: tuple[int, ...], kerf: int, style: Style, wan
     if lacks:
         end = at + thickest([lacks, board // 40])
         items += [Shape(((at, 0, end, high),), "clash", "missing", "x"), Leader(((at + end) // 2, high), "above",
-                  f"missing {_bare(lacks, style)}")]
+                  f"missing {_bare(lacks, style)}", size=lacks)]
     cuts = len(pieces) - 1
     said = f" The last piece lacks {_sized(lacks, style)}." if lacks else ""
     note = f"Sizes in {_UNITS[style.unit]}. Each kerf is {_bare(kerf, style)}, drawn larger than it is."

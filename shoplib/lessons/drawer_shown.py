@@ -5,9 +5,11 @@ from dataclasses import replace
 from shoplib.live.drawer_panel import drawer_style
 from shoplib.live.drawer_project import DrawerChoices, drawer_project, drawer_rounding, starting_drawer
 from shoplib.measure import read_length
+from shoplib.measure.traced import leaf
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Bay, Measured, Opening
 from shoplib.model.solved import Cabinet
+from shoplib.model.tracing import traced
 
 READ = {
     "in": (("16 1/32 in", "16 1/16 in"), ("16 in", "16 3/32 in"), ("15 15/16 in", "16 1/8 in")),
@@ -28,12 +30,15 @@ def drawer(unit: str, **other: object) -> Cabinet:
 
 def solved(choices: DrawerChoices, unit: str) -> Cabinet:
     """A drawer as the panel would solve it."""
-    return solve(replace(drawer_project(choices, drawer_style(unit)), rounding=drawer_rounding(unit)))
+    return solve(traced(replace(drawer_project(choices, drawer_style(unit)), rounding=drawer_rounding(unit))))
 
 
 def out_of_true(unit: str) -> tuple[int, int, int, int]:
-    """Width, depth and the two diagonals of the opening that leans, in ticks."""
-    width, depth, longer, shorter = (read_length(text) for text in OUT_OF_SQUARE[unit])
+    """Width, depth and the two diagonals of the opening that leans, in ticks that carry their names."""
+    called = ("width of the opening", "depth of the opening", "longer diagonal", "shorter diagonal")
+    width, depth, longer, shorter = (
+        leaf(read_length(text), what, "measured") for text, what in zip(OUT_OF_SQUARE[unit], called, strict=True)
+    )
     return width, depth, longer, shorter
 
 
@@ -51,4 +56,4 @@ def three_drawers(unit: str) -> Cabinet:
     project = drawer_project(replace(starting_drawer(unit), height=height), drawer_style(unit))
     bay = Bay("drawers", drawers=replace(project.bays[0].drawers, count=3))
     measured = Measured(readings(unit), project.measured.depths)
-    return solve(replace(project, bays=(bay,), measured=measured, rounding=drawer_rounding(unit)))
+    return solve(traced(replace(project, bays=(bay,), measured=measured, rounding=drawer_rounding(unit))))

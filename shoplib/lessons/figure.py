@@ -1,7 +1,7 @@
 """A still picture on the page, with its words under it."""
 
 from base64 import b64encode
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from html import escape
 from typing import Self
@@ -9,13 +9,17 @@ from typing import Self
 from shoplib.draw.letters import drawn_with
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
+from shoplib.lessons.each_size import folded, why_drawn
 from shoplib.lessons.large_type import letters_in_use, sized
 from shoplib.lessons.worked import unbroken
+from shoplib.measure import Style
 
 
 @dataclass(frozen=True, repr=False)
 class Figure:
     """An SVG drawing, the words for whoever cannot see it, and paragraphs under it.
+
+    `why` are the workings of its sizes, folded below.
 
     >>> Figure("<svg/>", "A box.", ["It is too long."])
     It is too long.
@@ -24,12 +28,19 @@ class Figure:
     svg: str
     alt: str
     words: Sequence[str]
+    why: Sequence[str] = ()
 
     @classmethod
-    def of(cls, scene: Scene, fit: tuple[float, float], words: Sequence[str]) -> Self:
-        """The scene drawn into `fit` (width, height), in the type that was chosen."""
+    def of(
+        cls, scene: Scene, fit: tuple[float, float], words: Sequence[str], style: Style,
+        sizes: Iterable[tuple[str, int]] = (),
+    ) -> Self:
+        """The scene drawn into `fit` (width, height), in the type that was chosen.
+
+        Below it, in `style`, why each of its dimensions is so, and each of the `sizes` that it tells in words alone.
+        """
         with drawn_with(letters_in_use()):
-            return cls(draw(scene, fit), scene.alt, words)
+            return cls(draw(scene, fit), scene.alt, words, why_drawn(scene, sizes, style))
 
     def __repr__(self) -> str:
         return "\n".join(self.words)
@@ -38,7 +49,8 @@ class Figure:
         # An `img` passes the cleaning that JupyterLab and web viewers give to a saved page.
         picture = b64encode(self.svg.encode()).decode()
         said = "".join(f"<p>{escape(unbroken(line))}</p>" for line in self.words)
-        return sized(f'<img alt="{escape(self.alt)}" src="data:image/svg+xml;base64,{picture}"/>{said}')
+        why = folded(map(unbroken, self.why))
+        return sized(f'<img alt="{escape(self.alt)}" src="data:image/svg+xml;base64,{picture}"/>{said}{why}')
 
 
 def dry_fit_says(told: str) -> str:

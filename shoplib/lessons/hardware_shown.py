@@ -1,5 +1,6 @@
 """The hardware that the page shows, as it begins and with other choices, and its pictures of what goes wrong."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from shoplib.draw.dry_fit import dry_fit
@@ -22,10 +23,12 @@ from shoplib.live.hardware_project import (
     starting_hardware,
 )
 from shoplib.live.tool_list import read_tools
+from shoplib.measure.traced import leaf
 from shoplib.model.cabinet import solve
 from shoplib.model.hardware_places import FrontScrew, front_screw
-from shoplib.model.solved import Cabinet
+from shoplib.model.solved import Cabinet, Screw
 from shoplib.model.tool_row import ToolRow, tool_row
+from shoplib.model.tracing import traced
 from shoplib.tables.screws import screws
 
 PICTURE = (420.0, 280.0)
@@ -39,13 +42,14 @@ def choices(unit: str, **other: object) -> HardwareChoices:
 
 def solved(chosen: HardwareChoices, unit: str) -> Cabinet:
     """The case as the panel would solve it."""
-    return solve(hardware_project(chosen, hardware_style(unit)))
+    return solve(traced(hardware_project(chosen, hardware_style(unit))))
 
 
 def hung(unit: str) -> tuple[ToolRow, list[str]]:
     """The tools of the worked example on their panel, and their names."""
     tools = read_tools(TOOLS[unit], unit)
-    row = tool_row(starting_hardware(unit).panel, [tool.width for tool in tools], setting_step(unit))
+    widths = [leaf(tool.width, f"width of the {tool.name}", "measured") for tool in tools]
+    row = tool_row(leaf(starting_hardware(unit).panel, "width of the panel"), widths, setting_step(unit))
     return row, [tool.name for tool in tools]
 
 
@@ -89,7 +93,7 @@ def longer_screw(unit: str) -> FrontScrew:
     """The two boards of the worked example with the next longer screw of the table."""
     fixed = front_screw(solved(choices(unit), unit), DRAWER)
     lengths = screws(unit)["front"].lengths
-    longer = lengths[lengths.index(fixed.screw.length) + 1]
+    longer = leaf(lengths[lengths.index(fixed.screw.length) + 1], "next longer screw that is sold", "table")
     return replace(fixed, screw=replace(fixed.screw, length=longer))
 
 
@@ -111,14 +115,15 @@ def in_dado() -> Figure:
 
 def _divider(beside: str, title: str) -> Figure:
     unit = unit_in_use()
-    scene = divider_view(solved(choices(unit, beside=beside), unit), "divider 1", hardware_style(unit))
-    return _drawn(replace(scene, title=title))
+    case = solved(choices(unit, beside=beside), unit)
+    scene = replace(divider_view(case, "divider 1", hardware_style(unit)), title=title)
+    return _drawn(scene, sizes=[("screw", into(case, "divider 1").length)])
 
 
 def gap_forgotten() -> Figure:
     """The spacers of the last exercise, cut with the gap between the fronts left out."""
     unit = unit_in_use()
-    givens = Givens(SPACER_SET.givens(Draw("a case of the page", unit)))
+    givens = Givens(SPACER_SET.givens(Draw("a case of the page", unit))).traced()
     case = replace(SPACER_SET.case(givens), style=hardware_style(unit))
     slips = {asked: next(slip for slip in asked.slips if "forgotten" in slip.id) for asked in (SECOND, THIRD)}
     built = put_together(case, {asked: slip.rule(givens) for asked, slip in slips.items()})
@@ -126,5 +131,10 @@ def gap_forgotten() -> Figure:
     return _drawn(scene, [dry_fit_says(f"{told}.") for told in built.says])
 
 
-def _drawn(scene: Scene, words: list[str] | None = None) -> Figure:
-    return Figure.of(scene, PICTURE, words or [])
+def into(case: Cabinet, board: str) -> Screw:
+    """The first screw of a slide that goes into that board."""
+    return next(screw for fitting in case.hardware for screw in fitting.screws if screw.into == board)
+
+
+def _drawn(scene: Scene, words: Sequence[str] = (), sizes: Sequence[tuple[str, int]] = ()) -> Figure:
+    return Figure.of(scene, PICTURE, words, hardware_style(unit_in_use()), sizes)

@@ -8,6 +8,7 @@ from shoplib.live.joint_project import JointChoices, enters_in, joint_project, w
 from shoplib.measure import mean, read_length
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet, Joint
+from shoplib.model.tracing import traced
 
 SOLD_AS = {"in": "3/4 in", "mm": "18 mm"}
 """What the lesson's sheet is called."""
@@ -45,18 +46,18 @@ def shown(unit: str, kind: str, **other: int | tuple[int, ...]) -> tuple[Cabinet
     if kind == "groove":
         own = {"readings": (read_length(BACK_READS[unit]),), "receives": mean(readings(unit))}
     choices = JointChoices(kind, **(own | asked | other))
-    case = with_one_shelf(solve(joint_project(choices, joint_style(unit))))
+    case = with_one_shelf(solve(traced(joint_project(choices, joint_style(unit)))))
     return case, next(one for one in case.joints if (one.enters, one.receives) == (enters_in(kind), RECEIVES))
 
 
 def two_bays(unit: str, depth: int) -> Cabinet:
     """The same case with two bays, and a shelf on both sides of its divider at the same height."""
     project = joint_project(JointChoices("dado", readings(unit), depth), joint_style(unit))
-    return solve(replace(project, bays=project.bays * 2))
+    return solve(traced(replace(project, bays=project.bays * 2)))
 
 
 def corner_cases(unit: str) -> list[Cabinet]:
     """The case of the corner panel with each of its four corners."""
     sizes = ("24 in", "20 in", "0.703 in") if unit == "in" else ("600 mm", "500 mm", "17.5 mm")
     choices = CornerChoices(*(read_length(text) for text in sizes), size("depth", unit), size("tongue", unit))
-    return [solve(corner_project(corner, choices, joint_style(unit))) for corner in CORNERS]
+    return [solve(traced(corner_project(corner, choices, joint_style(unit)))) for corner in CORNERS]

@@ -8,6 +8,7 @@ from shoplib.draw.tape import tape
 from shoplib.lessons.ask import NOT_CHOSEN, keep, standing_of
 from shoplib.lessons.choice import BEFORE_ANY, read_choice, unit_in_use
 from shoplib.lessons.drill import DRILL, VERSION, drill_readings
+from shoplib.lessons.each_size import why_each
 from shoplib.lessons.figure import Figure
 from shoplib.lessons.fractions_slipped import rounded_down
 from shoplib.lessons.large_type import in_type, large_in_use
@@ -20,6 +21,7 @@ from shoplib.live.saw_panel import saw_panel
 from shoplib.live.sheet_panel import FIRST, PLACES, sheet_panel
 from shoplib.live.tape_panel import halved, tape_panel
 from shoplib.measure import INCH, INCH_STYLE, MM, Style, read_length, to_step, write_brief, write_length, write_measured
+from shoplib.measure.traced import leaf
 from shoplib.model.sheet import Sheet
 from shoplib.model.strip import SawSide, cut_at, equal_pieces, marked_without_kerf
 from shoplib.tables.plywood import PlywoodLimits, plywood_limits
@@ -75,7 +77,7 @@ def drill() -> DrillBox:
 def spacers_worked(unit: str) -> Worked:
     """Equal spacers from one strip, and the sum that must close again."""
     say, (length, kerf, count) = Say(unit), STRIP[unit]
-    strip, cut = read_length(length), read_length(kerf)
+    strip, cut = leaf(read_length(length), "the strip"), leaf(read_length(kerf), "kerf")
     each, rest = equal_pieces(strip, count, cut)
     dust = (count - 1) * cut
     return Worked(
@@ -88,6 +90,8 @@ def spacers_worked(unit: str) -> Worked:
             ("close the sum", f"{count} x {say.length(each)} + {count - 1} x {kerf}",
              say.length(count * each + dust + rest)),
         ],
+        why_each([("gone as dust", dust), ("wood that is left", strip - dust), ("each spacer", each),
+                   ("closed again", count * each + dust + rest)], say.style),
     )
 
 
@@ -115,10 +119,14 @@ def halves_worked(unit: str) -> Worked:
 def sheet_worked(unit: str) -> Worked:
     """The sheet that the caliper panel begins with: its readings, the mean and the thickest."""
     name, texts = FIRST[unit]
-    sheet = Sheet(name, "plywood", read_length(name), tuple(read_length(text) for text in texts))
+    readings = [
+        leaf(read_length(text), f"reading {place}", "measured") for place, text in zip(PLACES, texts, strict=True)
+    ]
+    sheet = Sheet(f"the {name} sheet", "plywood", leaf(read_length(name), "thickness by name"), tuple(readings))
     count = len(sheet.readings)
     mean, most = (caliper_text(size, unit) for size in (sheet.thickness, sheet.thickest))
-    less = caliper_text(sheet.nominal - sheet.thickness, unit)
+    thinner = sheet.nominal - sheet.thickness
+    less = caliper_text(thinner, unit)
     return Worked(
         f"A sheet sold as {name}",
         [
@@ -127,6 +135,10 @@ def sheet_worked(unit: str) -> Worked:
             ("thickest, for a slot", "", most),
             ("thinner than its name by", f"{name} - {mean}", less),
         ],
+        why_each(
+            [("mean", sheet.thickness), ("thickest", sheet.thickest), ("thinner than its name by", thinner)],
+            Say(unit).style,
+        ),
     )
 
 
@@ -179,20 +191,29 @@ def _from_to(row: PlywoodLimits) -> str:
 
 def sides_worked(unit: str) -> Worked:
     """One line, one kerf, three places for the blade."""
-    say, (board, line, kerf) = Say(unit), BOARD[unit]
-    lines = []
+    say, (board, line, kerf), lines, sizes = Say(unit), BOARD[unit], [], []
     for side, called in (("waste side", "on the waste side"), ("on the line", "on the line"),
                          ("keep side", "on the keep side")):
-        kept, cut, rest = cut_at(read_length(board), read_length(line), read_length(kerf), side)
+        kept, cut, rest = cut_at(*_board(unit), side)
         lines.append((called, f"{say.length(kept)} + {say.length(cut)} + {say.length(rest)}",
                       say.length(kept + cut + rest)))
-    return Worked(f"A board of {board}, a line at {line}, a kerf of {kerf}", lines)
+        sizes += [(f"{called}: piece to keep", kept), (f"{called}: the rest", rest),
+                  (f"{called}: together", kept + cut + rest)]
+    return Worked(f"A board of {board}, a line at {line}, a kerf of {kerf}", lines, why_each(sizes, say.style))
+
+
+def _board(unit: str) -> tuple[int, int, int]:
+    """The board of the page, its line and the kerf, in ticks that carry their names."""
+    board, line, kerf = (
+        leaf(read_length(text), name) for text, name in zip(BOARD[unit], ("board", "line", "kerf"), strict=True)
+    )
+    return board, line, kerf
 
 
 def wrong_side(side: SawSide) -> Figure:
     """The board of the page sawn on another side of its line: the picture, and what that does."""
     unit = unit_in_use()
-    board, line, kerf = (read_length(text) for text in BOARD[unit])
+    board, line, kerf = _board(unit)
     pieces, style = cut_at(board, line, kerf, side), Say(unit).style
     short = Say(unit).length(line - pieces.kept)
     return _figure(saw_line(line, pieces, side, style), [
@@ -203,11 +224,13 @@ def wrong_side(side: SawSide) -> Figure:
 def strip_without_kerfs() -> Figure:
     """A strip marked in three equal parts, kerfs forgotten."""
     unit = unit_in_use()
-    (length, count), kerf = (("36 in", 3) if unit == "in" else ("900 mm", 3)), BOARD[unit][2]
-    pieces = marked_without_kerf(read_length(length), count, read_length(kerf))
-    lacks = write_brief(pieces[0] - pieces[-1], Say(unit).style)
-    return _figure(sawn_strip(read_length(length), pieces, read_length(kerf), Say(unit).style, pieces[0]), [
-        f"{count - 1} cuts of {kerf} came out of the last piece: it is {lacks} shorter than the others."
+    (length, count), said = (("36 in", 3) if unit == "in" else ("900 mm", 3)), BOARD[unit][2]
+    board, (_, _, kerf), style = leaf(read_length(length), "strip"), _board(unit), Say(unit).style
+    pieces = marked_without_kerf(board, count, kerf)
+    lacks = pieces[0] - pieces[-1]
+    return _figure(sawn_strip(board, pieces, kerf, style, pieces[0]), [
+        f"{count - 1} cuts of {said} came out of the last piece: it is {write_brief(lacks, style)} shorter than the "
+        "others."
     ])
 
 
@@ -226,4 +249,4 @@ def wrong_half() -> Figure:
 
 
 def _figure(scene: Scene, words: list[str]) -> Figure:
-    return Figure.of(scene, PICTURE, words)
+    return Figure.of(scene, PICTURE, words, Say(unit_in_use()).style)

@@ -2,6 +2,7 @@
 
 from shoplib.documents.examples import example
 from shoplib.lessons.choice import unit_in_use
+from shoplib.lessons.each_size import why_each
 from shoplib.lessons.figure import Figure, dry_fit_says
 from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
@@ -12,6 +13,7 @@ from shoplib.live.carcass_panel import carcass_panel
 from shoplib.live.panel import Panel
 from shoplib.live.project_panel import project_panel
 from shoplib.measure import read_length, write_brief, write_length
+from shoplib.measure.traced import leaf
 
 PICTURE = (540.0, 260.0)
 
@@ -45,6 +47,10 @@ def bottom_worked(unit: str) -> Worked:
             ("bottom, left to right", f"{say.exact(inside)} + {both}", say.exact(bottom.length)),
             ("on the rule", f"to the nearest {step}", write_brief(bottom.length, case.style)),
         ],
+        why_each(
+            [("between the sides", inside), ("goes into the sides", 2 * depth), ("bottom, length", bottom.length)],
+            say.style,
+        ),
     )
 
 
@@ -52,6 +58,6 @@ def wrong_bottom(slip: str) -> Figure:
     """The same case dry-fitted with its bottom cut by a slip: the picture, and what the dry-fit says."""
     unit = unit_in_use()
     case = lesson_case(unit)
-    fit = dry_fit(case, slip, read_length(SOLD_AS[unit]))
+    fit = dry_fit(case, slip, leaf(read_length(SOLD_AS[unit]), "thickness by name"))
     scene = picture(fit)
-    return Figure.of(scene, PICTURE, [dry_fit_says(found.text) for found in fit.said])
+    return Figure.of(scene, PICTURE, [dry_fit_says(found.text) for found in fit.said], case.style)

@@ -14,6 +14,7 @@ from shoplib.live.corner_panel import corner_panel
 from shoplib.live.joint_panel import joint_panel, joint_style
 from shoplib.live.panel import Panel
 from shoplib.measure import mean, read_length, thickest
+from shoplib.measure.traced import leaf
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 
@@ -54,7 +55,7 @@ def tight() -> Figure:
     unit = unit_in_use()
     middle = mean(readings(unit))
     case, joint = shown(unit, "dado", readings=(middle,), fit=0, end_gap=0)
-    over = thickest(readings(unit)) - middle
+    over = leaf(thickest(readings(unit)), "thickest reading") - leaf(middle, "mean of the readings")
     scene = replace(too_narrow(case, joint, over, joint_style(unit)), title="A dado as wide as the mean")
     return _figure(scene, (
         f"Readings {', '.join(READINGS[unit])}. Cut to the mean, the dado takes its thin end but not its thick one.",
@@ -94,4 +95,4 @@ def _said(case: Cabinet, level: str) -> tuple[str, ...]:
 
 
 def _figure(scene: Scene, words: tuple[str, ...]) -> Figure:
-    return Figure.of(scene, PICTURE, words)
+    return Figure.of(scene, PICTURE, words, joint_style(unit_in_use()))

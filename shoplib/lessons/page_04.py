@@ -2,7 +2,8 @@
 
 from shoplib.draw.beside import box_of
 from shoplib.lessons.choice import unit_in_use
-from shoplib.lessons.drawer_shown import ROW, drawer, out_of_true, readings, three_drawers
+from shoplib.lessons.drawer_shown import ROW, drawer, out_of_true, three_drawers
+from shoplib.lessons.each_size import why_each
 from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
@@ -30,14 +31,16 @@ def clearance_panel() -> Panel:
 
 def box_worked(unit: str) -> Worked:
     """From the opening to the boards of the box; every number is read off the solved drawer."""
-    case, say, row = drawer(unit), Say(unit), slides(unit)[starting_drawer(unit).slide]
+    case, say = drawer(unit), Say(unit)
+    row = _row(case)
     board, box = _boards(case), box_of(case, LOWER)
     wide, side, front, bottom = box.size[0], board["box side"], board["box front"], board["box bottom"]
     rule = case.project.bays[0].drawers
     opening, two = starting_drawer(unit).front, say.exact(2 * row.side)
+    between = wide - 2 * side.thickness
     made = f"{say.length(opening)} - {two}{_down(opening - 2 * row.side, wide, case)}"
     stock = say.exact(side.thickness)
-    clear = say.exact(wide - 2 * side.thickness)
+    clear = say.exact(between)
     return Worked(
         f"A drawer in an opening of {say.length(opening)}, on slides",
         [
@@ -51,6 +54,10 @@ def box_worked(unit: str) -> Worked:
                 say.length(_across(bottom)),
             ),
         ],
+        why_each([
+            ("two slides", 2 * row.side), ("box, outside", wide), ("between its sides", between),
+            ("box front and back", front.length), ("bottom, left to right", _across(bottom)),
+        ], say.style),
     )
 
 
@@ -62,27 +69,34 @@ def _down(exact: int, rounded: int, case: Cabinet) -> str:
 
 def kinds_worked(unit: str) -> Worked:
     """The same opening with each kind of slide or runner: the box, and what stays free round it."""
-    say, lines = Say(unit), []
+    say, lines, sizes = Say(unit), [], []
     for name, row in slides(unit).items():
         if ("metric" in name) != (unit == "mm") and row.carries == "hardware" and row.holds == "outside":
             continue
         case = drawer(unit, slide=name, rabbet=None)
+        row = case.slides[name]
         box, floor = box_of(case, LOWER), case.by_name["bottom"].box.high[2]
         to = "" if row.holds == "outside" else " (to the inside of the box)"
         wide, deep = (write_brief(size, say.style) for size in box.size[:2])
+        below = box.low[2] - floor
         back = f", set back {say.exact(row.past_box)}" if row.past_box else ""
         lines.append((
-            name, f"at each side {say.exact(row.side)}{to}, below {say.exact(box.low[2] - floor)}{back}, "
+            name, f"at each side {say.exact(row.side)}{to}, below {say.exact(below)}{back}, "
             f"behind {say.exact(row.rear_room)}", f"box {wide} wide, {deep} deep",
         ))
-    return Worked(f"An opening of {say.length(starting_drawer(unit).front)}, by what the drawer runs on", lines)
+        sizes += [
+            (f"{name}: at each side", row.side), ("below", below), ("set back", row.past_box),
+            ("behind", row.rear_room), ("box, width", box.size[0]), ("box, depth", box.size[1]),
+        ]
+    return Worked(f"An opening of {say.length(starting_drawer(unit).front)}, by what the drawer runs on", lines,
+                  why_each(sizes, say.style))
 
 
 def readings_worked(unit: str) -> Worked:
     """A case measured front and back at three heights: the box of each drawer, and its shims."""
-    say, case, lines = Say(unit), three_drawers(unit), []
-    row = slides(unit)[starting_drawer(unit).slide]
-    for number, (group, read) in reversed(list(enumerate(readings(unit).items(), 1))):
+    say, case, lines, sizes = Say(unit), three_drawers(unit), [], []
+    row = _row(case)
+    for number, (group, read) in reversed(list(enumerate(case.project.measured.openings.items(), 1))):
         box, (spread, wide) = box_of(case, group), taper(read)
         each = shims(read, box.size[0], row.side)[wide == "back"]
         remedy = {
@@ -94,12 +108,19 @@ def readings_worked(unit: str) -> Worked:
             f"{say.length(narrowest([read.front, read.back]))} - 2 x {say.exact(row.side)}",
             f"box {say.length(box.size[0])}; {remedy}",
         ))
-    return Worked("One case, three heights, from the top down", lines)
+        sizes.append((f"box of drawer {number}", box.size[0]))
+        if remedy.startswith("shim"):
+            sizes.append((f"shim of drawer {number}", each))
+    return Worked("One case, three heights, from the top down", lines, why_each(sizes, say.style))
 
 
 def limits_worked() -> Worked:
     """Up to which taper what is done, read off the slide that the lesson begins with, in both units."""
-    both = [limits(slides(unit)[starting_drawer(unit).slide]) for unit in ("in", "mm")]
+    both = [limits(_row(drawer(unit))) for unit in ("in", "mm")]
+    called = ("the slides forgive", "shimmed up to")
+    why = (
+        why_each(zip(called, pair, strict=True), Say(unit).style) for unit, pair in zip(("in", "mm"), both, strict=True)
+    )
     forgiven, shimmed = (
         f"{Say('in').exact(inch)} ({Say('mm').exact(mm)})" for inch, mm in zip(*both, strict=True)
     )
@@ -110,14 +131,16 @@ def limits_worked() -> Worked:
             (f"more, up to {shimmed}", "the wider end is filled out", "shim"),
             (f"over {shimmed}", "too much for shims", "straighten the case"),
         ],
+        [line for lines in why for line in lines],
     )
 
 
 def shims_worked(unit: str) -> Worked:
     """How thick the shims of the middle drawer are, at both ends."""
     say, group = Say(unit), f"{ROW} 2"
-    read, box = readings(unit)[group], box_of(three_drawers(unit), group).size[0]
-    row = slides(unit)[starting_drawer(unit).slide]
+    case = three_drawers(unit)
+    read, box, row = case.project.measured.openings[group], box_of(case, group).size[0], _row(case)
+    thick = shims(read, box, row.side)
     return Worked(
         f"Shims of drawer 2, whose box is {say.length(box)} wide",
         [
@@ -126,9 +149,10 @@ def shims_worked(unit: str) -> Worked:
                 _thick(each, row, say),
             )
             for end, opening, each in zip(
-                ("front", "back"), (read.front, read.back), shims(read, box, row.side), strict=True
+                ("front", "back"), (read.front, read.back), thick, strict=True
             )
         ],
+        why_each([("box, width", box), *zip(("at the front", "at the back"), thick, strict=True)], say.style),
     )
 
 
@@ -145,7 +169,7 @@ def heights_worked(unit: str) -> Worked:
     box, inside = box_of(case, LOWER), (case.by_name["bottom"].box.high[2], case.by_name["top"].box.low[2])
     floor, height, below = inside[0], inside[1] - inside[0], box.low[2] - inside[0]
     bottom = next(each for each in case.groups[LOWER] if each.role == "box bottom").box
-    above = inside[1] - box.high[2]
+    above, left = inside[1] - box.high[2], box.high[2] - bottom.high[2]
     return Worked(
         f"Heights, in an opening {say.length(height)} high",
         [
@@ -154,41 +178,50 @@ def heights_worked(unit: str) -> Worked:
              say.length(box.size[2])),
             ("underside of the bottom", "above the lower edge of the box", say.length(bottom.low[2] - box.low[2])),
             ("left inside", f"{say.length(box.size[2])} - {say.exact(bottom.high[2] - box.low[2])}",
-             say.exact(box.high[2] - bottom.high[2])),
+             say.exact(left)),
         ],
+        why_each([
+            ("opening, height", height), ("lower edge of the box", box.low[2] - floor), ("above the box", above),
+            ("box sides, height", box.size[2]), ("underside of the bottom", bottom.low[2] - box.low[2]),
+            ("bottom, upper face above the edge", bottom.high[2] - box.low[2]), ("left inside", left),
+        ], say.style),
     )
 
 
 def depth_worked(unit: str) -> Worked:
     """How long a slide goes in, with an overlay and with an inset front."""
-    say, row = Say(unit), slides(unit)[starting_drawer(unit).slide]
+    say, lines, sizes = Say(unit), [], []
     depth = read_length("18 1/2 in" if unit == "in" else "460 mm")
-    lines = []
     for front in FRONTS[:2]:
         case = drawer(unit, fronts=front, depth=depth)
-        box = box_of(case, LOWER)
+        box, row = box_of(case, LOWER), _row(case)
         before = f" - {say.exact(box.low[1])}" if box.low[1] else ""
-        room = depth - box.low[1] - row.past_box - row.rear_room
+        room = case.project.measured.depths["bay 1"] - box.low[1] - row.past_box - row.rear_room
         how = f"{say.length(depth)}{before} - {say.exact(row.setback)} - {say.exact(row.rear_room)} = {say.exact(room)}"
-        lines.append((f"{front.split(',')[0]} front", how, f"slide {say.length(box.size[1])}"))
-    return Worked(f"The longest slide in {say.length(depth)} of inside depth", lines)
+        kind = f"{front.split(',')[0]} front"
+        lines.append((kind, how, f"slide {say.length(box.size[1])}"))
+        sizes += [(f"{kind}: before the box", box.low[1]), (f"{kind}: room", room), (f"{kind}: slide", box.size[1])]
+    title = f"The longest slide in {say.length(depth)} of inside depth"
+    return Worked(title, lines, why_each(sizes, say.style))
 
 
 def offcut_worked(unit: str) -> Worked:
     """One offcut held in the opening, against the sum: right only where a rabbet is half of the measured side."""
-    say, lines = Say(unit), []
+    say, lines, sizes = Say(unit), [], []
     for text in RABBETS[unit]:
         case = drawer(unit, rabbet=read_length(text))
         side, front, wide = _boards(case)["box side"], _boards(case)["box front"], box_of(case, LOWER).size[0]
         marked = front_by_offcut(wide, side.thickness)
-        over = offcut_over(side.thickness, read_length(text))
+        over = offcut_over(side.thickness, case.project.bays[0].drawers.corner.depth)
         assert marked - front.length == over
         said = f"{say.exact(abs(over))} too {'long' if over > 0 else 'short'}" if over else "right"
         lines.append((
             f"rabbets {text}", f"by the sum {say.exact(front.length)}, by the offcut {say.exact(marked)}", said
         ))
+        off = "too long" if over >= 0 else "too short"
+        sizes += [(f"by the sum, rabbets {text},", front.length), ("by the offcut", marked), (off, abs(over))]
     stock = say.exact(_boards(drawer(unit))["box side"].thickness)
-    return Worked(f"A box front marked with one offcut; box stock {stock}", lines)
+    return Worked(f"A box front marked with one offcut; box stock {stock}", lines, why_each(sizes, say.style))
 
 
 def square_worked(unit: str) -> Worked:
@@ -202,7 +235,13 @@ def square_worked(unit: str) -> Worked:
             ("diagonals", f"{say.length(longer)} and {say.length(shorter)}", f"{say.length(longer - shorter)} apart"),
             ("lean", "(longer x longer - shorter x shorter) / (4 x width)", say.exact(lean)),
         ],
+        why_each([("diagonals, apart", longer - shorter)], say.style),
     )
+
+
+def _row(case: Cabinet) -> Slide:
+    """The row of the slide that the lesson begins with."""
+    return case.slides[starting_drawer(case.style.unit).slide]
 
 
 def _boards(case: Cabinet) -> dict[str, Board]:

@@ -3,14 +3,15 @@
 from dataclasses import replace
 
 from shoplib.lessons.choice import unit_in_use
-from shoplib.lessons.fronts_shown import OFF, ROOM, choices, face, solid_front
+from shoplib.lessons.each_size import why_each
+from shoplib.lessons.fronts_shown import ROOM, choices, face, part_off, season_why, solid_front
 from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
 from shoplib.live.front_panel import DIVIDER, TOO_HIGH, TOO_WIDE, front_panel, front_style, spoilt
 from shoplib.live.front_project import KINDS, RULES
 from shoplib.live.panel import Panel
-from shoplib.measure import read_length, to_step, write_length
+from shoplib.measure import to_step, write_length
 from shoplib.model.front_face import front_too_high, gaps_of
 from shoplib.model.season import moisture
 
@@ -41,7 +42,12 @@ def inset_worked(unit: str) -> Worked:
     if column[0].height != column[-1].height:
         lines.append(("lowest front", "what is left", say.length(column[0].height)))
     lines.append(("each front, width", f"{across} - 2 x {gap}", say.length(column[0].width)))
-    return Worked(f"{chosen.count} inset fronts in an opening {across} wide and {up} high, gap {gap}", lines)
+    sizes = [
+        ("left for the fronts", left), ("each front, height", column[-1].height),
+        ("lowest front, height", column[0].height), ("each front, width", column[0].width),
+    ]
+    title = f"{chosen.count} inset fronts in an opening {across} wide and {up} high, gap {gap}"
+    return Worked(title, lines, why_each(sizes, say.style))
 
 
 def _mark(unit: str) -> str:
@@ -68,36 +74,45 @@ def overlay_worked(unit: str) -> Worked:
     down = to_step(first.width, front_style(unit).step, "down")
     lines.append((f"the same, down to the next {_mark(unit)}", "the gap takes the rest", say.length(down)))
     title = f"Overlay fronts before an opening {opening} wide, reveal {reveal}, gap {say.exact(chosen.gap)}"
-    return Worked(title, lines)
+    sizes = [
+        ("overlay on a side", side), ("front, one bay", one.pieces[0].width), ("overlay on a divider", share),
+        ("front, two bays", first.width), ("the same, down", down),
+    ]
+    return Worked(title, lines, why_each(sizes, say.style))
 
 
 def heights_worked(unit: str) -> Worked:
     """The same opening shared among four fronts by each rule, from the top down."""
-    say, lines = Say(unit), []
+    say, lines, told = Say(unit), [], []
     for rule in RULES:
         chosen = choices(unit, count=COUNT, rule=rule)
         column = face(chosen, unit).bay(1)
         named = f"stepped, by {say.length(chosen.difference)}" if rule == "stepped" else rule
         sizes = [say.length(piece.height) for piece in reversed(column)]
         lines.append((named, ", ".join(sizes[:-1]), f"lowest {sizes[-1]}"))
-    return Worked(f"{COUNT} inset fronts in {say.length(chosen.height)}, from the top down", lines)
+        told += [(f"{rule}: front {piece.number}", piece.height) for piece in reversed(column)]
+    title = f"{COUNT} inset fronts in {say.length(chosen.height)}, from the top down"
+    return Worked(title, lines, why_each(told, say.style))
 
 
 def rows_worked(unit: str) -> Worked:
     """The rows of two bays with the same heights, where the lowest front of bay 2 came out too high."""
-    say, over = Say(unit), read_length(OFF[unit])
+    say, over, sizes = Say(unit), part_off(unit), []
     spoilt_face = front_too_high(face(choices(unit, bays=2), unit), 2, 1, over)
     lines, floor = [], spoilt_face.floor[1]
     for one, other in zip(spoilt_face.bay(1), spoilt_face.bay(2), strict=True):
         off = other.z[0] - one.z[0]
         edges = f"bay 1: {say.length(one.z[0] - floor)}, bay 2: {say.length(other.z[0] - floor)}"
+        row = f"row {one.number}"
+        sizes += [(f"{row}, bay {bay.bay},", bay.z[0] - floor) for bay in (one, other)] + [(f"{row}: off", off)]
         lines.append((f"row {one.number}, lower edges", edges, f"{say.length(off)} off" if off else "in line"))
-    return Worked(f"Two bays, up from the bottom; in bay 2 the lowest front is {say.length(over)} too high", lines)
+    return Worked(f"Two bays, up from the bottom; in bay 2 the lowest front is {say.length(over)} too high", lines,
+                  why_each(sizes, say.style))
 
 
 def errors_worked(unit: str) -> Worked:
     """One part off by the same amount each time: which gaps it changes, inset and overlay, in two bays."""
-    say, lines, over = Say(unit), [], read_length(OFF[unit])
+    say, lines, over, told = Say(unit), [], part_off(unit), []
     for kind in KINDS:
         chosen = choices(unit, kind=kind, bays=2)
         planned = face(chosen, unit)
@@ -105,9 +120,12 @@ def errors_worked(unit: str) -> Worked:
         for part in (TOO_HIGH, TOO_WIDE, DIVIDER):
             changed = [gap for gap in gaps_of(spoilt(planned, part, over)) if gap.size != before.get(gap.between)]
             sizes = " and ".join(dict.fromkeys(say.exact(gap.size) for gap in changed))
-            told = f"{len(changed)} of {len(before)}" + (f", now {sizes}" if changed else "")
-            lines.append((f"{kind.split(',')[0]}: {part}", "gaps that are not as planned", told))
-    return Worked(f"One part {say.length(over)} off, gaps planned {say.exact(chosen.gap)}", lines)
+            count = f"{len(changed)} of {len(before)}" + (f", now {sizes}" if changed else "")
+            called = f"{kind.split(',')[0]}: {part}"
+            lines.append((called, "gaps that are not as planned", count))
+            told += [(f"{called}, now", gap.size) for gap in changed]
+    title = f"One part {say.length(over)} off, gaps planned {say.exact(chosen.gap)}"
+    return Worked(title, lines, why_each(told, say.style))
 
 
 def season_worked(unit: str) -> Worked:
@@ -130,4 +148,4 @@ def season_worked(unit: str) -> Worked:
         ("gap to one like it, dampest", f"{gap} - {grows}", say.exact(season.narrowest_gap())),
         ("gap to the case, dampest", f"{gap} - {grows} / 2", say.exact(to_case)),
     ]
-    return Worked(f"A front of {ROOM.cut} white oak, {height} high, gap {gap}", lines)
+    return Worked(f"A front of {ROOM.cut} white oak, {height} high, gap {gap}", lines, season_why(unit, case=True))

@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 from shoplib.measure import INCH, INCH_STYLE
+from shoplib.measure.traced import leaf_beside
 from shoplib.model.cabinet import solve
 from shoplib.model.hardware_places import SlidePlace, slides_on
 from shoplib.model.project import Back, Bay, Carcass, Drawers, Fronts, JointChoice, Project, Pulls, Size
@@ -24,7 +25,12 @@ def small_hardware(
     the fronts stand `gap` inside the opening (inset) or cover half of an inch all round. A box has as much room
     above as `below`, so that its slide lies in the middle of an inset front. All in ticks.
     """
-    thick, half = 3 * INCH // 4, INCH // 2
+    thick, thin, deep = (
+        leaf_beside(ticks, name, "chosen", gap) for ticks, name in (
+            (3 * INCH // 4, "thickness of the case"), (INCH // 5, "thickness of the back"), (20 * INCH, "inside depth")
+        )
+    )
+    half = INCH // 2
     over = -2 * gap if kind == "inset" else 2 * half
     stack = count * front_height + (count - 1) * gap
     row = replace(
@@ -33,14 +39,14 @@ def small_hardware(
     )
     sheets = {
         "case": Sheet("case", "plywood", thick), "front": Sheet("front", "plywood", front),
-        "box": Sheet("box", "plywood", half), "thin": Sheet("thin", "plywood", INCH // 5),
+        "box": Sheet("box", "plywood", half), "thin": Sheet("thin", "plywood", thin),
     }
     rule = Drawers(
         count=count, slide=SLIDE, box_sheet="box", bottom_sheet="thin", bottom_depth=INCH // 4, room_above=row.below
     )
     fronts = Fronts(kind, "front", gap, gap) if kind == "inset" else Fronts(kind, "front", gap, reveal=thick - half)
     return solve(Project(
-        "small hardware", INCH_STYLE, sheets, Size("inside", front_width - over, stack - over, 20 * INCH),
+        "small hardware", INCH_STYLE, sheets, Size("inside", front_width - over, stack - over, deep),
         Carcass("case", corner=JointChoice("rabbet", INCH // 4), back=Back("rabbet", "thin", INCH // 4)),
         bays=(Bay("drawers", drawers=rule),), fronts=fronts,
         pulls=Pulls(pitch), rounding=1, slides={SLIDE: row},

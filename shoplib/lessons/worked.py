@@ -5,12 +5,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from html import escape
 
+from shoplib.lessons.each_size import folded
 from shoplib.lessons.large_type import sized
 
 
 @dataclass(frozen=True, repr=False)
 class Worked:
-    """A title and lines of (what, how, comes to).
+    """A title and lines of (what, how, comes to); `why` are the workings of its sizes, folded below.
 
     >>> Worked("Bottom", [("between the sides", "30 in - 2 x 3/4 in", "28 1/2 in")])
     Bottom
@@ -19,6 +20,7 @@ class Worked:
 
     title: str
     lines: Sequence[tuple[str, str, str]]
+    why: Sequence[str] = ()
 
     def __repr__(self) -> str:
         told = (" = ".join(part for part in line if part) for line in self.lines)
@@ -32,7 +34,8 @@ class Worked:
             for what, how, comes_to in self.lines
         )
         caption = f'<caption style="text-align: left; font-weight: 600">{escape(self.title)}</caption>'
-        return sized(f'<table style="font-size: inherit">{caption}<tbody>{rows}</tbody></table>')
+        why = folded(map(unbroken, self.why))
+        return sized(f'<table style="font-size: inherit">{caption}<tbody>{rows}</tbody></table>{why}')
 
 
 def unbroken(text: str) -> str:

@@ -1,12 +1,14 @@
 """Worked sums of joinery allowances; every number is read off a case that the model solved."""
 
-from shoplib.lessons.joints_shown import READINGS, SOLD_AS, corner_cases, readings, shown, size, two_bays
+from shoplib.lessons.each_size import why_each
+from shoplib.lessons.joints_shown import READINGS, SOLD_AS, corner_cases, shown, size, two_bays
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
 from shoplib.lists.writing import Writing
 from shoplib.live.corner_panel import CORNERS
 from shoplib.live.joint_panel import joint_style
-from shoplib.measure import INCH, MM, mean, read_length, to_step
+from shoplib.measure import INCH, MM, read_length, to_step
+from shoplib.measure.traced import leaf
 from shoplib.model.allowance import allowance, cut_for
 
 CUT = {"rabbet in the bottom": "bottom"}
@@ -35,14 +37,19 @@ def shelf_worked(unit: str) -> Worked:
              write.measured(shelf.length)),
             ("on the rule", f"to the nearest {write.length(mark)}", write.length(to_step(shelf.length, mark))),
         ],
+        why_each([
+            ("sides", side), ("dado, width", found.width), ("dado, depth", found.depth),
+            ("wood left under it", found.wood_left), ("gain at each end", found.gain), ("between the sides", inside),
+            ("shelf, length", shelf.length),
+        ], say.style),
     )
 
 
 def widths_worked(unit: str) -> Worked:
     """One sheet and the dado cut to its name, to its mean, and to its thickest reading with a fit."""
-    write, sheet = Writing(joint_style(unit)), readings(unit)
-    thick, middle, name = sheet[-1], mean(sheet), read_length(SOLD_AS[unit])
-    right = allowance(*shown(unit, "dado")).width
+    write, (case, joint) = Writing(joint_style(unit)), shown(unit, "dado")
+    sheet, right = case.sheets[case.by_name["shelf"].sheet], allowance(case, joint).width
+    thick, middle, name = sheet.thickest, sheet.thickness, leaf(read_length(SOLD_AS[unit]), "thickness by name")
     return Worked(
         f"The thickest place reads {READINGS[unit][-1]}: what it finds in the dado",
         [
@@ -52,6 +59,10 @@ def widths_worked(unit: str) -> Worked:
             ("cut to the thickest, with the fit", f"{write.measured(right)} - {READINGS[unit][-1]}",
              f"{write.measured(right - thick)} to spare"),
         ],
+        why_each([
+            ("cut to the name, too wide", name - thick), ("cut to the mean, too narrow", thick - middle),
+            ("dado, width", right), ("cut to the thickest, to spare", right - thick),
+        ], write.style),
     )
 
 
@@ -61,7 +72,7 @@ def tongue_worked(unit: str) -> Worked:
     found, bottom, fit = allowance(case, joint), case.by_name["bottom"], size("fit", unit)
     thick, tongue = write.measured(bottom.thickness), write.setting(joint.tongue)
     rabbet, most = bottom.thickness - joint.tongue, READINGS[unit][-1]
-    left = read_length(most) - rabbet
+    left = case.sheets[bottom.sheet].thickest - rabbet
     return Worked(
         f"A tongue {tongue} thick at the ends of the bottom",
         [
@@ -74,12 +85,17 @@ def tongue_worked(unit: str) -> Worked:
             ("tongue, length = gain", f"{write.setting(found.depth)} - {write.setting(size('end_gap', unit))}",
              write.setting(found.gain)),
         ],
+        why_each([
+            ("dado, width", found.width), ("dado, depth", found.depth), ("near wall", found.near_wall),
+            ("rabbet, depth by the mean", rabbet), ("left where it is thickest", left),
+            ("too thick", left - found.width), ("tongue, length", found.gain),
+        ], write.style),
     )
 
 
 def wood_worked(unit: str) -> Worked:
     """What is left of a divider under one dado and between two."""
-    write, lines = Writing(joint_style(unit)), []
+    write, lines, sizes = Writing(joint_style(unit)), [], []
     for name in ("depth", "deep"):
         deep = size(name, unit)
         case = two_bays(unit, deep)
@@ -91,13 +107,14 @@ def wood_worked(unit: str) -> Worked:
             (f"one dado {said} deep", f"{thick} - {said}", f"{write.measured(one)} left"),
             (f"two, {said} deep", f"{thick} - 2 x {said}", f"{write.measured(two)} left"),
         ]
-    return Worked("A divider with a shelf on each side", lines)
+        sizes += [(f"left under one dado {said} deep", one), ("left between two of them", two)]
+    return Worked("A divider with a shelf on each side", lines, why_each(sizes, write.style))
 
 
 def corners_worked(unit: str) -> Worked:
     """What four corner joints change in the cut list of one case."""
     say, write = Say(unit), Writing(joint_style(unit))
-    lines = []
+    lines, sizes = [], []
     for corner, case in zip(CORNERS, corner_cases(unit), strict=True):
         joint = next(one for one in case.joints if one.receives == CUT.get(corner, "left side"))
         thick = write.measured(case.by_name["left side"].thickness)
@@ -107,6 +124,9 @@ def corners_worked(unit: str) -> Worked:
         sum_ = f"{whole} - 2 x {thick}" + (f" + 2 x {write.setting(gain)}" if gain else "")
         enters = case.by_name[joint.enters]
         lines.append((f"{corner}: {what}", sum_, write.length(enters.box.size[axis])))
+        sizes.append((lines[-1][0], enters.box.size[axis]))
         if corner in CUT:
-            lines.append((f"{corner}: bottom and top", "the full width", write.length(case.by_name["bottom"].length)))
-    return Worked("The same case with four corners", lines)
+            full = case.by_name["bottom"].length
+            lines.append((f"{corner}: bottom and top", "the full width", write.length(full)))
+            sizes.append((lines[-1][0], full))
+    return Worked("The same case with four corners", lines, why_each(sizes, write.style))

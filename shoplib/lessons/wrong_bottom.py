@@ -81,11 +81,12 @@ def picture(fit: DryFit) -> Scene:
     mark = _moved((left, 0, right, bottom.thickness), shift)
     items.append(Shape((mark,), "clash" if fit.by > 0 else "air", word, "x"))
     point = ((mark[0] + mark[2]) // 2, bottom.thickness // 2)
-    items.append(Leader(point, "right", f"{word} {amount.removesuffix(f' {style.unit}')}"))
+    said = f"{word} {amount.removesuffix(f' {style.unit}')}"
+    items.append(Leader(point, "right", said, size=abs(fit.by)))
     ends = (bottom.box.low[0], bottom.box.high[0] + shift)
-    items.append(Chain("below", 0, ends, (bare(fit.length, style),), 0))
-    outside = bare(side.box.high[0], style)
-    items.append(Chain("below", 1, (0, side.box.high[0] + shift), (outside,), 0))
+    items.append(Chain("below", 0, ends, (bare(fit.length, style),), 0, (fit.length,)))
+    outside = side.box.high[0]
+    items.append(Chain("below", 1, (0, outside + shift), (bare(outside, style),), 0, (outside,)))
     told = f"what is {amount} too long" if fit.by > 0 else f"a gap of {amount}"
     return Scene(
         f"The bottom as it was cut: {bare(fit.length, style)}",

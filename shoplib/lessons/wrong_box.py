@@ -18,9 +18,9 @@ from shoplib.live.drawer_panel import drawer_style
 from shoplib.live.drawer_project import FRONTS, DrawerChoices, starting_drawer
 from shoplib.live.drawer_says import LOWER
 from shoplib.measure import read_length
+from shoplib.measure.traced import leaf
 from shoplib.model.drawer_fit import offcut_over
 from shoplib.model.solved import Cabinet
-from shoplib.tables.slides import slides
 
 PICTURE = (440.0, 280.0)
 
@@ -35,7 +35,7 @@ def by_the_wide_end() -> Figure:
     """A box made to the wider reading of its opening."""
     unit = unit_in_use()
     choices = starting_drawer(unit)
-    over = read_length(WIDER[unit])
+    over = leaf(read_length(WIDER[unit]), "what the other end is wider", "measured")
     return _too_wide(replace(choices, back=choices.front + over), over, "A box made to the wide end")
 
 
@@ -43,7 +43,9 @@ def by_one_offcut() -> Figure:
     """A box front marked with one offcut, though the rabbets are less than half of the side."""
     unit = unit_in_use()
     choices = replace(starting_drawer(unit), rabbet=read_length(SHALLOW[unit]))
-    return _too_wide(choices, offcut_over(choices.stock, choices.rabbet), "A box marked with one offcut")
+    case = solved(choices, unit)
+    over = offcut_over(case.sheets["box sheet"].thickness, case.project.bays[0].drawers.corner.depth)
+    return _too_wide(choices, over, "A box marked with one offcut")
 
 
 def _too_wide(choices: DrawerChoices, over: int, title: str) -> Figure:
@@ -51,7 +53,7 @@ def _too_wide(choices: DrawerChoices, over: int, title: str) -> Figure:
     unit = unit_in_use()
     case = solved(choices, unit)
     whole = put_together(case, {FRONT: FRONT.right(case) + over})
-    scene = replace(box_too_wide(case, drawer_style(unit), LOWER, slides(unit)[choices.slide], over), title=title)
+    scene = replace(box_too_wide(case, drawer_style(unit), LOWER, case.slides[choices.slide], over), title=title)
     said = [told for told in whole.says if told.startswith(("the box is", "its"))]
     return _drawn(scene, [dry_fit_says(f"{told}.") for told in said])
 
@@ -76,4 +78,4 @@ def _figure(case: Cabinet, size: Asked, ticks: int) -> Figure:
 
 
 def _drawn(scene: Scene, words: list[str]) -> Figure:
-    return Figure.of(scene, PICTURE, words)
+    return Figure.of(scene, PICTURE, words, drawer_style(unit_in_use()))

@@ -42,7 +42,7 @@ def why_of_fronts(
             gap = gaps_of(face)[row]
             return working(gap.size, "this gap", style)
         if kind == "season" and room is not None:
-            return _in_season(tightest(room, planned, choices.gap).season, row, place, style)
+            return in_season(tightest(room, planned, choices.gap).season, row, place, style)
         raise LookupError(f"the panel shows no size {name!r}")
 
     return explain
@@ -54,10 +54,16 @@ def _named(choices: FrontChoices) -> FrontChoices:
     return replace(choices, **{name: leaf(getattr(choices, name), f"{what} chosen") for name, what in called.items()})
 
 
-def _in_season(season: Season, row: int, place: str, style: Style) -> tuple[str, ...]:
-    """The sum of the handbook for one row of the table of the year, and what it rests on."""
+def in_season(season: Season, row: int, place: str, style: Style) -> tuple[str, ...]:
+    """The sum of the handbook for one row of the table of the year, and what it rests on.
+
+    `row` is 0 as made, 1 driest, 2 dampest; `place` "2" the height, "3" the gap. KeyError for another.
+    """
     def told(ticks: int) -> str:
         return write_brief(ticks, style, decimal=True)
+
+    def less(ticks: int, what: str = "") -> str:
+        return f" {'-' if ticks >= 0 else '+'} {what}{told(abs(ticks))}"
 
     humid = (season.made, season.driest, season.dampest)[row]
     before, after = moisture(season.made), moisture(humid)
@@ -66,12 +72,12 @@ def _in_season(season: Season, row: int, place: str, style: Style) -> tuple[str,
         raise KeyError(place)
     if place == "2":
         first = f"height {told(season.height + season.grown(humid))} = {told(season.height)} as made"
-        first += f" + the movement {told(season.grown(humid))}"
+        first += less(-season.grown(humid), "the movement ")
     else:
-        first = f"gap {told(season.gap_at(humid))} = {told(season.gap)} as made - {told(season.grown(humid))} / 2"
+        first = f"gap {told(season.gap_at(humid))} = {told(season.gap)} as made{less(season.grown(humid))} / 2"
         if season.beside:
             moves[season.beside] = season.beside_grown(humid)
-            first += f" - {told(season.beside_grown(humid))} / 2, half the movement of each front"
+            first += f"{less(season.beside_grown(humid))} / 2, half the movement of each front"
         else:
             first += ", half the movement of the front; the case stands still"
     change = f"{float(season.coefficient):.5f} x ({after:.2f} - {before:.2f})"

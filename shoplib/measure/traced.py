@@ -167,6 +167,15 @@ def chosen(value: int, how: str, among: Sequence[int], *, steps: int = 0, parts:
     return Traced(Sum(int(value), ((Choice(how, int(value), sums, steps, parts), 1),)))
 
 
+def leaf_beside(value: int, name: str, kind: Kind, beside: int) -> int:
+    """A number put in under its name, where the one that it goes `beside` carries a working; otherwise as it is.
+
+    >>> leaf_beside(3, "spare", "table", 5), leaf_beside(3, "spare", "table", leaf(5, "thickness")).sum.terms[0][0].name
+    (3, 'spare')
+    """
+    return leaf(value, name, kind) if type(value) is int and type(beside) is Traced else value
+
+
 def not_whole(value: object) -> str:
     """Why a number is no length inside: a float, which would slip past every exact sum, or no number at all."""
     return f"a length is a whole number of ticks, not {value!r}; read_length makes one of text"

@@ -1,7 +1,7 @@
 """What a drawer runs on: bought slides as hardware, wood runners and kickers as boards, and their screws."""
 
 from shoplib.measure import largest_fitting, share
-from shoplib.measure.traced import named
+from shoplib.measure.traced import leaf_beside, named
 from shoplib.model.assembly import Assembly
 from shoplib.model.blank import BOX_SIDE, FLAT_STRIP, Blank
 from shoplib.model.board import BOXES
@@ -22,8 +22,9 @@ def screw_into(board: Blank, use: str, count: int, unit: str, before: int = 0) -
     `before` is what the screw passes through first: the longest is before + thickness - spare, both at their
     thinnest readings, for there the point comes through first. `unit` is that of the project.
     """
-    row = screws(unit)[use]
-    length = largest_fitting(row.lengths, room_for_screw(before, board.sheet.thinnest, row.spare))
+    row, into = screws(unit)[use], board.sheet.thinnest
+    spare = leaf_beside(row.spare, "wood kept before the point", "table", into)
+    length = largest_fitting(row.lengths, room_for_screw(before, into, spare))
     return None if length is None else Screw(row.gauge, length, board.name, count)
 
 

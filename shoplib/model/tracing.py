@@ -84,6 +84,7 @@ NAMES = {
     "slides.side": "room of {0} at each side",
     "slides.below": "room of {0} below the box",
     "slides.above": "room of {0} above the box",
+    "slides.narrow": "what {0} forgives",
     "slides.lengths": "length of {0}, size {1}",
 }
 """Names of their own, where the field and what it is about would not read well together."""

@@ -31,7 +31,19 @@ def working(value: int, name: str, style: Style) -> tuple[str, ...]:
     top = sum_of(value)
     alone = len(top.terms) == 1 and top.terms[0][1] == 1 and not isinstance(top.terms[0][0], Choice)
     size = _short(value, style) if alone else write_length(value, style)
-    lines = [f"{_called(name)} {size} = {_whole(top, style)}"]
+    return working_of(value, f"{_called(name)} {size}", style)
+
+
+def working_of(value: int, shown: str, style: Style) -> tuple[str, ...]:
+    """The same, where `shown` is how a page writes the size: what stands before the first equals sign.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> from shoplib.measure.traced import leaf
+    >>> working_of(leaf(34 * INCH, "case width") - leaf(INCH, "side"), "width 33 in", INCH_STYLE)
+    ('width 33 in = case width 34 in - side 1 in',)
+    """
+    top = sum_of(value)
+    lines = [f"{shown} = {_whole(top, style)}"]
     told: set[Atom] = set()
     waiting = list(_parts(top))
     while waiting:
@@ -40,7 +52,7 @@ def working(value: int, name: str, style: Style) -> tuple[str, ...]:
             continue
         told.add(atom)
         if isinstance(atom, Named):
-            lines.append(f"{_called(atom.name)} {_short(atom.value, style)} = {_whole(atom.of, style)}")
+            lines.append(f"{said(atom.name, atom.value, style)} = {_whole(atom.of, style)}")
             waiting = [*_parts(atom.of), *waiting]
         else:
             waiting = [*(part for one in atom.among for part in _parts(one)), *waiting]
@@ -100,8 +112,18 @@ def _sum(total: Sum, style: Style) -> str:
 
 def _atom(atom: Atom, style: Style) -> str:
     if not isinstance(atom, Choice):
-        return f"{_called(atom.name)} {_short(atom.value, style)}"
+        return said(atom.name, atom.value, style)
     return f"{_short(atom.value, style)} ({_choice(atom, style)})"
+
+
+def said(name: str, value: int, style: Style) -> str:
+    """A name and its size as people read it: on the rule, or the decimal that calipers show.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> said("side", INCH * 703 // 1000, INCH_STYLE), said("bay 1", 7 * INCH, INCH_STYLE)
+    ('side 0.703 in', 'bay 1, 7 in')
+    """
+    return f"{_called(name)} {_short(value, style)}"
 
 
 def _called(name: str) -> str:

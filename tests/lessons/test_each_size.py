@@ -1,0 +1,211 @@
+"""Every size of a worked figure tells why, down to what was measured or chosen: in its line, or in the fold below it.
+
+"Any size in a panel, table or drawing can be asked" (the issue). The workings come from the numbers of the figure
+itself, so what is checked here is that none is missing, that each stands beside the size that is shown, and that no
+number in it is without a name.
+"""
+
+import ast
+import html
+import re
+from fractions import Fraction
+
+import nbformat
+import pytest
+
+from shoplib.draw import pen
+from shoplib.draw.scene import Chain, Label, Leader, Running
+from shoplib.lessons import each_size, fronts_shown, hardware_shown, page_01, page_02, page_03, wrong_box
+from shoplib.lessons.figure import Figure
+from shoplib.lessons.worked import Worked
+from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, read_length, write_brief
+from shoplib.measure.traced import Choice, Leaf, sum_of
+from shoplib.words.working import leaves
+from tests.notebook_checks import EXPECTED
+from tests.test_notebooks import ROOT
+
+PAGES = sorted((ROOT / "notebooks").glob("0*.ipynb"))
+TOLD_ELSEWHERE = {
+    "01 readings_worked": "a tape read step by step: each line is its whole sum",
+    "01 halves_worked": "half of a given length: each line is its whole sum",
+    "01 limits_worked": "rows of PS 1, looked up",
+    "01 decimals_worked": "from a decimal to a mark: each line is its whole sum",
+    "01 wrong_half": "a drawn tape; the words below say what is halved",
+    "04 square_worked": "the lean is no sum of lengths: its line gives the rule and its three readings",
+    "04 leaning": "drawn from the three readings of the table above, and the lean that its last line works out",
+}
+"""The figures with a size that the fold does not tell, each with the reason."""
+
+LENGTH = re.compile(r"(?<![\d./])(?:\d+ )?\d+(?:/\d+|\.\d+)? (?:in|mm)\b(?: \([+-][\d.]+ (?:in|mm)\))?")
+NO_SIZE = re.compile(r"(?:down to the next|to the nearest|marks of|screw,) (?:\d+ )?\d+(?:/\d+|\.\d+)? (?:in|mm)")
+"""The marks that something is rounded to, and what a metric screw is called."""
+
+
+def figures(page, unit):
+    """The compared figures of a page in one unit, each by the number of the page and the name of its function."""
+    names = {}
+    for cell in nbformat.read(page, as_version=4).cells:
+        if EXPECTED not in cell.metadata.get("tags", ()):
+            continue
+        *before, last = ast.parse(cell.source).body
+        exec(compile(ast.Module(before, []), page.name, "exec"), names)
+        call = ast.unparse(last)
+        if f"'{'mm' if unit == 'in' else 'in'}'" in call:
+            continue
+        shown = eval(call, names)
+        if isinstance(shown, Worked | Figure):
+            yield f"{page.stem[:2]} {call.partition('(')[0]}", shown
+
+
+@pytest.fixture
+def scenes(monkeypatch):
+    """The scenes that were drawn, as they come."""
+    found, page = [], pen._page
+    monkeypatch.setattr(pen, "_page", lambda scene, *rest, **how: found.append(scene) or page(scene, *rest, **how))
+    return found
+
+
+@pytest.fixture
+def asked(monkeypatch):
+    """The sizes whose working was told, each after the text that it was told of."""
+    found, told = [], each_size.working_of
+    monkeypatch.setattr(
+        each_size, "working_of",
+        lambda size, shown, style: found.append((shown, size)) or told(size, shown, style),
+    )
+    return found
+
+
+@pytest.fixture
+def in_unit(unit, own_folder, monkeypatch):
+    for module in (page_01, page_02, page_03, wrong_box, fronts_shown, hardware_shown):
+        monkeypatch.setattr(module, "unit_in_use", lambda: unit)
+    return unit
+
+
+def read(text):
+    """A length as it is shown, in ticks, and by how much it may be off: half of its last digit, or its last mark."""
+    whole, _, rest = text.partition(" (")
+    number, unit = whole.rsplit(" ", 1)
+    ticks = read_length(whole, zero=True)
+    if rest:
+        sign = -1 if rest[0] == "-" else 1
+        return ticks + sign * read_length(rest[1:-1]), INCH // 10_000
+    if "." in number:
+        digits = len(number.partition(".")[2])
+        return ticks, max(Fraction(INCH if unit == "in" else MM, 2 * 10**digits), INCH // 5000)
+    return ticks, INCH // 500 + 1 if unit == "in" else MM // 20 + 1  # a shop sets no less: DEVELOPERS.md
+
+
+def lengths(text):
+    return [read(found) for found in LENGTH.findall(text)]
+
+
+def shown_in(worked):
+    """Every length of a table's title and lines."""
+    told = [worked.title, *(part for line in worked.lines for part in line)]
+    return [found for text in told for found in LENGTH.findall(NO_SIZE.sub("", text))]
+
+
+def shown_on(scene, unit):
+    """Every length that a drawing writes at a dimension or a leader, or in a label of its own."""
+    note = re.compile(r"^(?:[a-z ]+ )?(?=\d)(?:(?:\d+ )?\d+/\d+|\d+(?:\.\d+)?)(?: \([+-][\d.]+\))?(?: (?:in|mm))?$")
+    for item in scene.items:
+        texts = item.texts if isinstance(item, Chain | Running) else [item.text] if isinstance(item, Leader) else []
+        if isinstance(item, Label):
+            # "1" alone is the number of a part
+            texts = item.texts[:1] if re.fullmatch(r"\d+[ .][\d/]+", item.texts[0]) else []
+            for _, size in item.sizes:
+                yield write_brief(size, INCH_STYLE if unit == "in" else MM_STYLE, decimal=True)
+        for text in texts:
+            text = " ".join(text.split())
+            if note.match(text):
+                yield LENGTH.search(each_size._with_unit(text, unit))[0]
+
+
+def near(one, others):
+    ticks, off = one
+    return any(abs(abs(ticks) - abs(other)) <= off + more for other, more in others)
+
+
+def untold(name, shown, scene, unit):
+    """The sizes of a figure that neither begin a working nor have a name in one."""
+    heads = [length for line in shown.why for length in lengths(line.partition(" = ")[0])]
+    named = [length for line in shown.why for length in lengths(line)]
+    if isinstance(shown, Figure):
+        if scene is None:  # a chart, whose words tell its sizes
+            return [text for text in LENGTH.findall(shown.alt) if not near(read(text), named)]
+        return [text for text in shown_on(scene, unit) if not near(read(text), heads)]
+    missing = [text for text in shown_in(shown) if read(text)[0] and not near(read(text), named)]
+    results = [text for _, how, comes_to in shown.lines if how for text in LENGTH.findall(comes_to)]
+    return missing + [text for text in results if read(text)[0] and not near(read(text), heads)]
+
+
+def test_no_size_of_a_figure_is_without_its_working(in_unit, scenes):
+    without, count = {}, 0
+    for page in PAGES:
+        for name, shown in figures(page, in_unit):
+            count += 1
+            missing = untold(name, shown, scenes.pop() if scenes else None, in_unit)
+            if missing:
+                without.setdefault(name, []).extend(missing)
+    assert count > 60
+    assert without.keys() == TOLD_ELSEWHERE.keys(), {
+        name: found for name, found in without.items() if name not in TOLD_ELSEWHERE
+    }
+
+
+def test_each_working_stands_beside_the_size_that_is_shown(in_unit, asked):
+    for page in PAGES:
+        list(figures(page, in_unit))
+    assert len(asked) > 250
+    mark = INCH // 128 if in_unit == "in" else MM // 20  # what is too much or too little is told to the nearest mark
+    for shown, size in asked:
+        ticks, off = lengths(shown)[-1]
+        assert abs(ticks - abs(size)) <= max(off, mark), (shown, size)
+
+
+def test_every_number_of_a_working_has_a_name(in_unit, asked):
+    """No bare number is left in a sum, and what it ends in says where it comes from."""
+    for page in PAGES:
+        list(figures(page, in_unit))
+    for shown, size in asked:
+        waiting = [sum_of(size)]
+        while waiting:
+            total = waiting.pop()
+            assert not (total.terms and total.bare), (shown, total)
+            for atom, _ in total.terms:
+                if not isinstance(atom, Leaf):
+                    waiting += atom.among if isinstance(atom, Choice) else [atom.of]
+        assert all(one.name and one.kind in ("chosen", "measured", "table") for one in leaves(size)), shown
+
+
+def test_the_bottom_by_hand():
+    """34 1/2 - 2 x 0.703 + 2 x 1/4 = 33.594, and each of these by what the lesson calls it."""
+    line = next(line for line in page_02.bottom_worked("in").why if line.startswith("bottom"))
+    assert line == (
+        "bottom, length 33.594 in = case width 34 1/2 in - 2 x thickness of case sheet 0.703 in + 2 x rabbet depth of "
+        "the case corners 1/4 in"
+    )
+
+
+def test_it_is_folded_and_read_without_a_kernel():
+    """Each saved page has the workings as a closed fold with a list: markup that is shown and read out as it is."""
+    for page in PAGES:
+        kept = [
+            "".join(output.data.get("text/html", "")) for cell in nbformat.read(page, as_version=4).cells
+            for output in cell.get("outputs", ()) if EXPECTED in cell.metadata.get("tags", ())
+        ]
+        folds = [re.search(r"<details><summary>(.*?)</summary><ul>(.*?)</ul></details>", each) for each in kept]
+        found = [html.unescape(fold[2]) for fold in folds if fold]
+        assert found and all(fold[1] == each_size.HEADING for fold in folds if fold), page.stem
+        assert all(" = " in row for fold in found for row in re.findall("<li>(.*?)</li>", fold)[:1])
+        assert not any("<details open" in each for each in kept)
+
+
+def test_a_number_that_is_put_in_bare_is_found(asked):
+    from shoplib.measure.traced import leaf
+
+    each_size.why_each([("side", leaf(9 * INCH, "width") - INCH)], INCH_STYLE)
+    ((_, size),) = asked
+    assert sum_of(size).terms and sum_of(size).bare
