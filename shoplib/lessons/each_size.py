@@ -15,7 +15,7 @@ from shoplib.measure import Style
 from shoplib.measure.traced import Traced
 from shoplib.words.working import said, working_of
 
-HEADING = "Why each size, down to what was measured or chosen"
+HEADING = "Why each size"
 
 
 def why_each(sizes: Iterable[tuple[str, int]], style: Style) -> tuple[str, ...]:

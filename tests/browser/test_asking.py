@@ -56,3 +56,19 @@ def test_a_dimension_by_keyboard_alone(panel):
 def test_each_drawing_is_one_stop_for_tab(panel):
     for drawing in panel.locator(".shop-picture-figure svg").all():
         assert drawing.locator('[data-ask][tabindex="0"]').count() == 1
+
+
+def test_a_worked_figure_of_a_saved_page_that_has_not_run(lab):
+    """Its workings are folded, open from the keyboard, and are read as a list: no kernel is asked."""
+    opened = lab.open(lab.copy(NOTEBOOKS / "02_carcass_sizing.ipynb", "saved.ipynb"), height=900)
+    fold = opened.page.locator("details", has_text="bottom, length 33.594 in").first
+    line = fold.get_by_role("listitem").filter(has_text="bottom, length")
+    fold.locator("summary").wait_for()
+    assert fold.locator("summary").inner_text() == "Why each size" and not line.is_visible()
+    fold.locator("summary").focus()
+    opened.page.keyboard.press("Enter")
+    line.wait_for()
+    assert " ".join(line.inner_text().split()).startswith(
+        "bottom, length 33.594 in = case width 34 1/2 in - 2 x thickness of case sheet 0.703 in + 2 x rabbet depth"
+    )
+    opened.close()
