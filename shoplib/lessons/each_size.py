@@ -68,8 +68,8 @@ def _with_unit(text: str, unit: str) -> str:
 def folded(lines: Iterable[str]) -> str:
     """The lines as HTML that opens without a kernel and is read out as a list; nothing where there are none.
 
-    >>> folded(["side 1 in = half of 2 in"])[-45:]
-    '<li>side 1 in = half of 2 in</li></ul></details>'
+    >>> folded(["side 1 in = half of 2 in"]).partition("</summary>")[2]
+    '<ul><li>side 1 in = half of 2 in</li></ul></details>'
     >>> folded([])
     ''
     """
