@@ -97,7 +97,8 @@ def lengths(words, unit):
     if re.fullmatch(r"\([+-][\d.]+\)", words):
         return []  # the second line of a dimension; the first one is a text of its own
     for _, other, what in NO_LENGTH:
-        words = re.sub(other + r"(?=[:,;]|$)" * (what == "a name"), "", words)  # "front 24 3/16" is no name
+        behind = rf"(?=[:,;]|$| (?:pull-out|{'|'.join(COUNTED)}))" if what == "a name" else ""
+        words = re.sub(other + behind, "", words)  # "front 24 3/16" is no name
     found = re.findall(rf"({NUMBER})(?: (in|mm)\b)?(?: \(([+-][\d.]+)(?: (?:in|mm))?\))?", words)
     return [ticks(number, own or unit) + ticks(rest or "0", own or unit) for number, own, rest in found]
 
