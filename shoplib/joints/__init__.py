@@ -1,11 +1,27 @@
 """The joints of the bench, in the order in which they are learnt."""
 
 from shoplib.joints.bench_pair import JointKind
+from shoplib.joints.butt import BUTT
 from shoplib.joints.dado import DADO
+from shoplib.joints.drawer_lock import DRAWER_LOCK
+from shoplib.joints.finger import FINGER_JOINT
+from shoplib.joints.groove import GROOVE
+from shoplib.joints.pocket_screws import POCKET_SCREWS
 from shoplib.joints.rabbet import RABBET
 from shoplib.joints.stopped_dado import STOPPED_DADO
+from shoplib.joints.tongue import TONGUE_IN_DADO
 
-JOINTS: tuple[JointKind, ...] = (RABBET, DADO, STOPPED_DADO)
+JOINTS: tuple[JointKind, ...] = (
+    BUTT,
+    POCKET_SCREWS,
+    RABBET,
+    DADO,
+    STOPPED_DADO,
+    GROOVE,
+    TONGUE_IN_DADO,
+    DRAWER_LOCK,
+    FINGER_JOINT,
+)
 """All of them: those of cases and drawers, of frames, and those with slanting cuts."""
 
 

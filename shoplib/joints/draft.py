@@ -4,8 +4,9 @@ World axes are those of a cabinet: x left to right, y front to back, z up.
 """
 
 from collections.abc import Sequence
+from math import cos, radians, sin
 
-from shoplib.measure import share
+from shoplib.measure import share, to_step
 from shoplib.model.board import CASE, Board, BoxCut, Cut, Hole, PrismCut
 from shoplib.model.box import Box, Point
 from shoplib.model.placement import Axes, directions, standing_in
@@ -71,3 +72,16 @@ def middle(low: int, high: int) -> int:
     4
     """
     return low + share(high - low, 2, 1)[0]
+
+
+def slanted(length: int, degrees: int) -> tuple[int, int]:
+    """How far a line of this length goes along and across, to the nearest tick, where it leans by so many degrees.
+
+    >>> slanted(100_000, 30)
+    (86603, 50000)
+    """
+    lean = radians(degrees)
+    return tuple(to_step(length * round(part * _BILLION), _BILLION) // _BILLION for part in (cos(lean), sin(lean)))
+
+
+_BILLION = 10**9

@@ -4,7 +4,9 @@ The side stands at the left from x = 0 to its thickness, the level board lies fr
 right; the joint runs along y, front to back.
 """
 
-from shoplib.joints.bench_pair import Of, Setting, Stock, Values
+from itertools import pairwise
+
+from shoplib.joints.bench_pair import Of, Setting, Stock, Values, must_leave
 from shoplib.joints.draft import LYING, STANDING, Draft
 from shoplib.measure import INCH, MM, share
 from shoplib.model.box import Box
@@ -77,3 +79,37 @@ def level(stock: Stock, gain: int, name: str = "shelf") -> Draft:
 def drawn_apart(stock: Stock) -> int:
     """How far the entering board is drawn from the receiving one: half of what is shown of it."""
     return share(stock.enters_length, 2, 1)[0]
+
+
+def spread_out(width: int, edge: int, count: int) -> list[int]:
+    """Places along a width: the first and the last `edge` from its ends, the rest evenly between, to the tick.
+
+    One alone stands in the middle.
+
+    >>> spread_out(100, 10, 3), spread_out(100, 10, 1)
+    ([10, 50, 90], [50])
+    """
+    if count == 1:
+        return [share(width, 2, 1)[0]]
+    return [edge + share((width - 2 * edge) * at, count - 1, 1)[0] for at in range(count)]
+
+
+def room_for_holes(stock: Stock, places: list[int], diameter: int, run: int) -> None:
+    """Refuse holes that run into each other or out of an edge: CannotCut with what is missing."""
+    radius = share(diameter + 1, 2, 1)[0]
+    must_leave(stock, "edge", "between the edge and the first hole", places[0] - radius)
+    must_leave(stock, "edge", "between the last hole and the edge", run - places[-1] - radius)
+    for one, other in pairwise(places):
+        must_leave(stock, "count", "between two holes", other - one - diameter)
+
+
+COUNT = Setting(
+    "count", "how many", lambda stock: 1, lambda stock: 8, lambda stock: 2, lambda stock: 1,
+    f"one near each edge ({NO_SOURCE})", "count",
+)
+
+EDGE = Setting(
+    "edge", "first and last from the edge", lambda stock: stock.natural(INCH // 2, 10 * MM),
+    lambda stock: share(stock.width, 2, 1)[0], lambda stock: stock.part(stock.width, 6), one_step,
+    f"a sixth of the width, so that neither board splits ({NO_SOURCE})",
+)

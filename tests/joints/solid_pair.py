@@ -85,3 +85,9 @@ def outlines_inside(board):
     whole = box((0, 0, 0), [to_mm(size) for size in board.size])
     cuts = [prism_solid(cut) for cut in body(board).plan["cuts"] if "outline" in cut]
     return all((cut - whole).volume() < SHARED for cut in cuts)
+
+
+def bored_away(board):
+    """The wood that the holes of a board take (mm3)."""
+    one = body(board)
+    return one.own_wood.volume() - bored(one).volume()
