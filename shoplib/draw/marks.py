@@ -34,6 +34,18 @@ FILL = {
 }
 """For each fill: paint, line colour, line width."""
 
+FILL |= {
+    f"{wood} {tone}": (paint, ink, 1.0)
+    for wood, ink, paints in (
+        ("case", "#4a3b20", ("#fbf3e0", "#efdfba", "#d6bd8a")),
+        ("box", "#263f57", ("#edf4f9", "#cfdfec", "#a9c3d8")),
+        ("front", "#4a3010", ("#ecd0a9", "#d3a873", "#b3854f")),
+        ("back", "#56524a", ("#faf9f6", "#e6e3dc", "#cbc7bc")),
+    )
+    for tone, paint in zip(("light", "half", "dark"), paints, strict=True)
+}
+"""The faces of a solid: those that look up, those that look along the case, those that look across it."""
+
 LINE = {
     "edge": 'stroke="#1d1f21" stroke-width="1.1"',
     "hidden": 'stroke="#44484d" stroke-width="0.9" stroke-dasharray="5 3"',
@@ -41,10 +53,12 @@ LINE = {
     "thin": 'stroke="#44484d" stroke-width="0.7"',
     "band": 'stroke="#8f5a2a" stroke-width="4"',
     "grain": 'stroke="#5b4a2b" stroke-width="1.2"',
+    "together": f'stroke="{DIMENSION}" stroke-width="0.8" stroke-dasharray="3 3"',
     "grid": 'stroke="#c4c6c8" stroke-width="0.7"',
     "curve": f'stroke="{DIMENSION}" stroke-width="2.2" stroke-linecap="round"',
 }
 
+DOT_STEP, DOT_CLEAR = 5.0, 1.5
 HATCH_STEP = {"/": 7.0, "\\": 7.0, "x": 6.0}
 
 
@@ -92,6 +106,32 @@ def hatch_path(box: tuple[float, float, float, float], kind: str) -> str:
             x1 = right if right < k + bottom else k + bottom
             parts.append(f"M{x0:.1f} {x0 - k:.1f}L{x1:.1f} {x1 - k:.1f}")
             k += step
+    return "".join(parts)
+
+
+def dots_path(rings: Sequence[Sequence[tuple[float, float]]]) -> str:
+    """Dots in rows, staggered, over a figure of the page; they stand clear of its level ends.
+
+    >>> dots_path([[(0, 0), (12, 0), (12, 8), (0, 8)]])
+    'M2.5 2.5h0M7.5 2.5h0M5.0 7.5h0M10.0 7.5h0'
+    """
+    heights = [y for ring in rings for _, y in ring]
+    parts = []
+    row = int(min(heights) // DOT_STEP)
+    while (row + 0.5) * DOT_STEP < max(heights):
+        y = (row + 0.5) * DOT_STEP
+        crossed = sorted(
+            x0 + (y - y0) / (y1 - y0) * (x1 - x0)
+            for ring in rings for (x0, y0), (x1, y1) in zip(ring, (*ring[1:], ring[0]), strict=True)
+            if (y0 <= y) != (y1 <= y)
+        )
+        shift = DOT_STEP / 2 if row % 2 == 0 else 0.0
+        for left, right in zip(crossed[::2], crossed[1::2], strict=True):
+            k = int((left + DOT_CLEAR - shift) // DOT_STEP) + 1
+            while k * DOT_STEP + shift <= right - DOT_CLEAR:
+                parts.append(f"M{k * DOT_STEP + shift:.1f} {y:.1f}h0")
+                k += 1
+        row += 1
     return "".join(parts)
 
 

@@ -17,6 +17,7 @@ from shoplib.draw.marks import (
     NORMAL,
     SMALL,
     TITLE,
+    dots_path,
     hatch_path,
     slanted_hatch,
     text_element,
@@ -30,6 +31,7 @@ from shoplib.draw.scene import (
     Label,
     Leader,
     Line,
+    Region,
     Running,
     Scene,
     Shape,
@@ -114,6 +116,8 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
             body.append(_shape(item, left, top, scale))
         elif kind is Slanted:
             body.append(_slanted(item, left, top, scale))
+        elif kind is Region:
+            body.append(_region(item, left, top, scale))
         elif kind is Line:
             body.append(_line(item, left, top, scale))
         elif kind is Disc:
@@ -281,6 +285,17 @@ def _slanted(item: Slanted, left: int, top: int, scale: float) -> str:
     if item.hatch:
         text += f'<path d="{slanted_hatch(corners, item.hatch)}" stroke="{ink}" stroke-width="0.6"/>'
     return text
+
+
+def _region(item: Region, left: int, top: int, scale: float) -> str:
+    paint, ink, wide = FILL[item.fill]
+    rings = [[((x - left) * scale, (top - y) * scale) for x, y in ring] for ring in item.rings]
+    path = "".join("M" + "L".join([f"{x:.2f} {y:.2f}" for x, y in ring]) + "Z" for ring in rings)
+    rule = ' fill-rule="evenodd"' if len(rings) > 1 else ""
+    start = f'<path d="{path}" fill="{paint}" stroke="{ink}" stroke-width="{wide:g}"{rule}'
+    text = f"{start}><title>{escape(item.name, quote=False)}</title></path>" if item.name else f"{start}/>"
+    dots = dots_path(rings) if item.dotted else ""
+    return f'{text}<path d="{dots}" stroke="{ink}" stroke-width="1.3" stroke-linecap="round"/>' if dots else text
 
 
 def _line(item: Line, left: int, top: int, scale: float) -> str:

@@ -44,6 +44,20 @@ class Slanted:
 
 
 @dataclass(frozen=True, slots=True)
+class Region:
+    """One flat figure with straight edges and any outline: its rings of corners, the first round the whole, the others
+    round what is open in it.
+
+    `dotted` marks it with small dots, as end grain is.
+    """
+
+    rings: tuple[tuple[Point, ...], ...]
+    fill: str
+    name: str = ""
+    dotted: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class Disc:
     """A round hole or fitting: its centre and diameter."""
 
@@ -57,8 +71,8 @@ class Disc:
 class Line:
     """A straight line.
 
-    `kind` is "edge", "hidden" (dashed), "centre" (dash and dot), "thin", "band" (edging) or "grain" (arrows);
-    in a chart "grid" or "curve".
+    `kind` is "edge", "hidden" (dashed), "centre" (dash and dot), "thin", "band" (edging), "grain" (arrows) or
+    "together" (thin and dashed, along which boards come together); in a chart "grid" or "curve".
     """
 
     start: Point
@@ -150,7 +164,7 @@ class Told:
     sizes: tuple[tuple[str, int], ...]
 
 
-Item = Shape | Slanted | Disc | Line | Label | EdgeText | Chain | Running | Leader
+Item = Shape | Slanted | Region | Disc | Line | Label | EdgeText | Chain | Running | Leader
 
 
 @dataclass(frozen=True)

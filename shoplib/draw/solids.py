@@ -1,0 +1,242 @@
+"""A board as a true solid, and its flat faces, whatever was cut and bored in it.
+
+The solid is made by manifold3d in the board's own coordinates, in ticks. Its triangles are put together again
+to whole faces, so that a drawing has no line where there is no edge.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from math import cos, pi, sin
+
+import numpy as np
+from manifold3d import Manifold, Mesh64, OpType
+
+from shoplib.measure import MM
+from shoplib.model.board import Board, BoxCut, Cut, Hole
+from shoplib.model.box import Point
+from shoplib.model.placement import directions
+
+FACETS = 24
+"""A bored hole is drawn with so many sides."""
+_BEYOND = MM
+"""A cutter that reaches a face of the board runs on by so much, so that no skin is left."""
+_SAME_PLANE = 1e-7
+_BENDS_LITTLE = cos(pi / 7.5)
+"""Two facets that meet at less than 24 degrees may belong to one curve,"""
+_CURVE = 4
+"""and do where so many follow one another: a bevel stays a bevel."""
+
+_AXES = "uvw"
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Faces:
+    """Flat faces of solids: their rings of corners one after another, the wood on the left as seen from outside.
+
+    `corners` (n x 3, ticks); `lengths`, how many each ring has; `of_face`, the number of the face that each ring
+    belongs to, rising. For each face `normals` is the unit vector out of the wood and `curves` the number of the curve
+    that it is a facet of, -1 for a face that stands by itself.
+    """
+
+    corners: np.ndarray
+    lengths: np.ndarray
+    of_face: np.ndarray
+    normals: np.ndarray
+    curves: np.ndarray
+
+    def __len__(self) -> int:
+        """How many faces there are."""
+        return len(self.normals)
+
+
+def solid(board: Board) -> Manifold:
+    """The board with all its cuts, in its own coordinates (ticks); volumes are cubic ticks.
+
+    >>> from shoplib.model.placement import Placement
+    >>> board = Board("shelf", "case", 1, "sheet", 100, 40, 10, Placement((0, 0, 0), ("+x", "+y", "+z")),
+    ...               (BoxCut("rabbet", (0, 0, 5), (100, 4, 10)),))
+    >>> round(solid(board).volume())
+    38000
+    """
+    return _solid(board.size, board.cuts)
+
+
+def faces(board: Board) -> Faces:
+    """The faces of `solid(board)`, in the board's own coordinates.
+
+    >>> from shoplib.model.placement import Placement
+    >>> board = Board("shelf", "case", 1, "sheet", 100, 40, 10, Placement((0, 0, 0), ("+x", "+y", "+z")))
+    >>> len(faces(board))
+    6
+    """
+    return _faces(board.size, board.cuts)
+
+
+def world_faces(board: Board, moved: Point = (0, 0, 0)) -> Faces:
+    """The faces where the board stands in the cabinet, shifted by `moved` (ticks)."""
+    turn, own = turned(board), faces(board)
+    start = np.array(board.placement.origin, float) + moved
+    return Faces(own.corners @ turn.T + start, own.lengths, own.of_face, own.normals @ turn.T, own.curves)
+
+
+def joined(several: Sequence[Faces]) -> Faces:
+    """The faces of several boards in one row; curves keep numbers of their own."""
+    counts = np.array([len(each) for each in several])
+    first = np.cumsum(counts) - counts
+    curves = np.concatenate([each.curves for each in several])
+    return Faces(
+        np.concatenate([each.corners for each in several]),
+        np.concatenate([each.lengths for each in several]),
+        np.concatenate([each.of_face + k for each, k in zip(several, first, strict=True)]),
+        np.concatenate([each.normals for each in several]),
+        np.where(curves < 0, -1, curves + np.repeat(first, counts)),
+    )
+
+
+def turned(board: Board) -> np.ndarray:
+    """The matrix whose columns are the world directions of the board's u, v and w."""
+    turn = np.zeros((3, 3))
+    for own, (axis, sign) in enumerate(directions(board.placement.axes)):
+        turn[axis, own] = sign
+    return turn
+
+
+def _solid(size: Point, cuts: tuple[Cut, ...]) -> Manifold:
+    wood = Manifold.cube(tuple(map(float, size)))
+    cutters = [_cutter(cut, size) for cut in cuts]
+    return Manifold.batch_boolean([wood, *cutters], OpType.Subtract) if cutters else wood
+
+
+def _cutter(cut: Cut, size: Point) -> Manifold:
+    """What is taken out of the board."""
+    if isinstance(cut, BoxCut):
+        ends = [_run_on(*three) for three in zip(cut.low, size, cut.high, strict=True)]
+        return Manifold.cube(tuple(float(high - low) for low, high in ends)).translate(
+            tuple(float(low) for low, _ in ends))
+    along = _AXES.index(cut.along)
+    if isinstance(cut, Hole):
+        a, b = cut.centre[(along + 1) % 3], cut.centre[(along + 2) % 3]
+        outline = [
+            (a + cut.diameter / 2 * cos(2 * pi * k / FACETS), b + cut.diameter / 2 * sin(2 * pi * k / FACETS))
+            for k in range(FACETS)
+        ]
+        at = cut.centre[along]
+        low, high = (at, at + cut.depth) if 2 * at < size[along] else (at - cut.depth, at)
+        return _prism(outline, along, *_run_on(low, size[along], high))
+    return _prism(cut.outline, along, *_run_on(cut.start, size[along], cut.end))
+
+
+def _run_on(low: int, size: int, high: int) -> tuple[int, int]:
+    """Where a cut from `low` to `high` begins and ends, beyond the board if it reaches its faces."""
+    return (low - _BEYOND if low <= 0 else low), (high + _BEYOND if high >= size else high)
+
+
+def _prism(outline: Sequence[tuple[float, float]], along: int, low: int, high: int) -> Manifold:
+    """A convex outline of the two other coordinates, in cyclic order, run from `low` to `high` along one."""
+    flat = np.array(outline, float)
+    x, y = flat.T
+    if (x * np.roll(y, -1) - y * np.roll(x, -1)).sum() < 0:
+        flat = flat[::-1]
+    count = len(flat)
+    here = np.arange(count)
+    cap = np.column_stack([np.zeros(count - 2, int), here[1:-1], here[2:]])
+    following = (here + 1) % count
+    triangles = np.vstack([
+        cap[:, ::-1], cap + count,
+        np.column_stack([here, following, following + count]), np.column_stack([here, following + count, here + count]),
+    ])
+    corners = np.empty((2 * count, 3))
+    corners[:, (along + 1) % 3] = np.tile(flat[:, 0], 2)
+    corners[:, (along + 2) % 3] = np.tile(flat[:, 1], 2)
+    corners[:, along] = np.repeat([low, high], count)
+    return Manifold(Mesh64(vert_properties=corners, tri_verts=triangles.astype(np.uint64)))
+
+
+@lru_cache(maxsize=512)
+def _faces(size: Point, cuts: tuple[Cut, ...]) -> Faces:
+    mesh = _solid(size, cuts).to_mesh64()
+    corners, triangles = np.asarray(mesh.vert_properties)[:, :3], np.asarray(mesh.tri_verts).astype(np.int64)
+    a, b, c = (corners[triangles[:, k]] for k in range(3))
+    normals = np.cross(b - a, c - a)
+    normals /= np.linalg.norm(normals, axis=1)[:, None]
+    # Each edge is met twice, once in either direction, by the two triangles that share it.
+    start, end = triangles.ravel(), np.roll(triangles, -1, axis=1).ravel()
+    many = len(corners)
+    twin = np.empty_like(start)
+    twin[np.argsort(end * many + start)] = np.argsort(start * many + end)
+    owner = np.arange(len(start)) // 3
+    other = owner[twin]
+    flat = np.abs(normals[owner] - normals[other]).max(axis=1) < _SAME_PLANE
+    group = _gathered(len(triangles), owner[flat], other[flat])
+    bends = (np.einsum("ij,ij->i", normals[owner], normals[other]) > _BENDS_LITTLE) & ~flat
+    curves = _curves(group, owner[bends], other[bends])
+    edge = np.flatnonzero(group[owner] != group[other])
+    edge = edge[np.argsort(group[owner[edge]], kind="stable")]
+    numbers, first = np.unique(group[owner[edge]], return_index=True)
+    start, end, ends = start[edge].tolist(), end[edge].tolist(), [*first.tolist()[1:], len(edge)]
+    each = [_rings(start[k:m], end[k:m]) for k, m in zip(first.tolist(), ends, strict=True)]
+    rings = [ring for found in each for ring in found]
+    return Faces(
+        corners[[corner for ring in rings for corner in ring]],
+        np.array([len(ring) for ring in rings], int),
+        np.repeat(np.arange(len(each)), [len(found) for found in each]),
+        normals[numbers],
+        np.array([curves.get(number, -1) for number in numbers.tolist()], int),
+    )
+
+
+def _curves(group: np.ndarray, one: np.ndarray, other: np.ndarray) -> dict[int, int]:
+    """For each facet of a curve, called by the lowest of its triangles, the place in the row of faces of the first of
+    them; `one` and `other` are triangles that bend a little."""
+    if not len(one):
+        return {}
+    curve = _gathered(len(group), group[one], group[other])
+    found: dict[int, list[tuple[int, int]]] = {}
+    for number, face in enumerate(np.unique(group).tolist()):
+        found.setdefault(int(curve[face]), []).append((number, face))
+    return {face: facets[0][0] for facets in found.values() if len(facets) >= _CURVE for _, face in facets}
+
+
+def _gathered(count: int, one: np.ndarray, other: np.ndarray) -> np.ndarray:
+    """For each of `count` things, the lowest number of those that it hangs together with, pair by pair."""
+    lowest = np.arange(count)
+    while True:
+        before = lowest.copy()
+        np.minimum.at(lowest, one, lowest[other])
+        lowest = lowest[lowest]
+        if (lowest == before).all():
+            return lowest
+
+
+def _rings(starts: list[int], ends: list[int]) -> list[list[int]]:
+    """Edges put together to rings that do not meet themselves.
+
+    >>> _rings([0, 1, 2, 2, 3, 4], [1, 2, 3, 0, 4, 2])
+    [[2, 3, 4], [0, 1, 2]]
+    """
+    out: dict[int, list[int]] = {}
+    for a, b in zip(starts, ends, strict=True):
+        out.setdefault(a, []).append(b)
+    rings = []
+    while out:
+        walk, place = [], {}
+        at = next(iter(out))
+        while True:
+            if at in place:
+                rings.append(walk[place[at]:])
+                for corner in rings[-1]:
+                    del place[corner]
+                del walk[len(walk) - len(rings[-1]):]
+                if at not in out:
+                    break
+            if at not in out:
+                break
+            place[at] = len(walk)
+            walk.append(at)
+            ways = out[at]
+            following = ways.pop(0)
+            if not ways:
+                del out[at]
+            at = following
+    return rings
