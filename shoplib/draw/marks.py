@@ -37,14 +37,14 @@ FILL = {
 FILL |= {
     f"{wood} {tone}": (paint, ink, 1.0)
     for wood, ink, paints in (
-        ("case", "#4a3b20", ("#fbf3e0", "#efdfba", "#d6bd8a")),
-        ("box", "#263f57", ("#edf4f9", "#cfdfec", "#a9c3d8")),
-        ("front", "#4a3010", ("#ecd0a9", "#d3a873", "#b3854f")),
-        ("back", "#56524a", ("#faf9f6", "#e6e3dc", "#cbc7bc")),
+        ("case", "#4a3b20", ("#fbf3e0", "#efdfba", "#d6bd8a", "#ad9260")),
+        ("box", "#263f57", ("#edf4f9", "#cfdfec", "#a9c3d8", "#7f9fb8")),
+        ("front", "#4a3010", ("#ecd0a9", "#d3a873", "#b3854f", "#8a6231")),
+        ("back", "#56524a", ("#faf9f6", "#e6e3dc", "#cbc7bc", "#a39e92")),
     )
-    for tone, paint in zip(("light", "half", "dark"), paints, strict=True)
+    for tone, paint in zip(("light", "half", "dark", "deep"), paints, strict=True)
 }
-"""The faces of a solid: those that look up, those that look along the case, those that look across it."""
+"""The faces of a solid: those that look up, to the front, aside, and the walls of holes."""
 
 LINE = {
     "edge": 'stroke="#1d1f21" stroke-width="1.1"',

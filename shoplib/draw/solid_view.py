@@ -26,8 +26,9 @@ _FEW = 8
 """So many boards are called by name in the words for those who do not see them, and have their ways drawn."""
 _ALONG_THE_GRAIN = 0.7
 """A face that looks along the grain rather than across it shows end grain."""
-_TONES = np.array([0.1, 0.5, 0.9])
-"""How much light falls on faces that look along x, y and z."""
+_LIGHT = np.array([0.1, 0.5, 0.9])
+"""How much of it falls on faces that look along x, y and z."""
+_SHADES = ("light", "half", "dark", "deep")
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,8 +42,8 @@ class Part:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Visible:
-    """One polygon that is seen (`PARTS` of a tick): whose it is, how much light falls on it (0 light, 1 half, 2 dark),
-    and whether it shows end grain."""
+    """One polygon that is seen (`PARTS` of a tick): whose it is, how much light falls on it (0 light,
+    3 deep in a hole), and whether it shows end grain."""
 
     board: Board
     shade: int
@@ -114,7 +115,7 @@ def see(boards: Sequence[Board], direction: Direction, moved: Mapping[str, Point
         regions[facets[0]] = shapely.union_all(regions[facets], grid_size=PARTS)
         regions[facets[1:]] = shapely.Polygon()
     areas, of_face = whole_parts(regions)
-    shades = np.where(hollow, 2, _shades(normals, direction))
+    shades = np.where(hollow, 3, _shades(normals, direction))
     ends = np.abs((normals * grain[numbers]).sum(axis=1)) > _ALONG_THE_GRAIN
     return turned_faces, [
         Visible(boards[owners[numbers[k]]], int(shades[k]), bool(ends[k]), area)
@@ -135,7 +136,7 @@ def _hollow(turned_faces: Turned, facets: np.ndarray) -> bool:
 
 def _shades(normals: np.ndarray, direction: Direction) -> np.ndarray:
     """Three tones: light falls from above, and from below one sees what is in the shade."""
-    light = np.abs(normals) @ _TONES
+    light = np.abs(normals) @ _LIGHT
     shades = (light < 0.7).astype(int) + (light < 0.3)
     return shades if direction.above else 2 - shades
 
@@ -149,7 +150,7 @@ def _rings(part: shapely.Polygon) -> tuple[tuple[tuple[int, int], ...], ...]:
 
 
 def _fill(seen: Visible, woods: Mapping[str, str]) -> str:
-    return f"{woods.get(seen.board.name) or fill_of(seen.board)} {('light', 'half', 'dark')[seen.shade]}"
+    return f"{woods.get(seen.board.name) or fill_of(seen.board)} {_SHADES[seen.shade]}"
 
 
 def _named(

@@ -25,7 +25,8 @@ _SAME_PLANE = 1e-7
 _BENDS_LITTLE = cos(pi / 7.5)
 """Two facets that meet at less than 24 degrees may belong to one curve,"""
 _CURVE = 4
-"""and do where so many follow one another: a bevel stays a bevel."""
+"""and do where so many follow one another that bend alike: a bevel stays a bevel."""
+_ALIKE = 1e-3
 
 _AXES = "uvw"
 
@@ -169,8 +170,9 @@ def _faces(size: Point, cuts: tuple[Cut, ...]) -> Faces:
     other = owner[twin]
     flat = np.abs(normals[owner] - normals[other]).max(axis=1) < _SAME_PLANE
     group = _gathered(len(triangles), owner[flat], other[flat])
-    bends = (np.einsum("ij,ij->i", normals[owner], normals[other]) > _BENDS_LITTLE) & ~flat
-    curves = _curves(group, owner[bends], other[bends])
+    bend = np.einsum("ij,ij->i", normals[owner], normals[other])
+    bends = (bend > _BENDS_LITTLE) & ~flat
+    curves = _curves(group, group[owner[bends]], group[other[bends]], bend[bends])
     edge = np.flatnonzero(group[owner] != group[other])
     edge = edge[np.argsort(group[owner[edge]], kind="stable")]
     numbers, first = np.unique(group[owner[edge]], return_index=True)
@@ -186,12 +188,16 @@ def _faces(size: Point, cuts: tuple[Cut, ...]) -> Faces:
     )
 
 
-def _curves(group: np.ndarray, one: np.ndarray, other: np.ndarray) -> dict[int, int]:
+def _curves(group: np.ndarray, one: np.ndarray, other: np.ndarray, bend: np.ndarray) -> dict[int, int]:
     """For each facet of a curve, called by the lowest of its triangles, the place in the row of faces of the first of
-    them; `one` and `other` are triangles that bend a little."""
+    them; `one` and `other` are faces that meet, and `bend` is the cosine between them."""
     if not len(one):
         return {}
-    curve = _gathered(len(group), group[one], group[other])
+    # Facets of one curve bend alike; a flat face that the curve runs out in bends less, or more.
+    curve = _gathered(len(group), one, other)[one]
+    usual = {k: np.median(bend[curve == k]) for k in set(curve.tolist())}
+    alike = np.abs(bend - [usual[k] for k in curve.tolist()]) < _ALIKE
+    curve = _gathered(len(group), one[alike], other[alike])
     found: dict[int, list[tuple[int, int]]] = {}
     for number, face in enumerate(np.unique(group).tolist()):
         found.setdefault(int(curve[face]), []).append((number, face))

@@ -14,7 +14,8 @@ import subprocess
 import sys
 import tempfile
 import time
-from itertools import cycle
+from collections.abc import Callable
+from itertools import count, cycle
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
@@ -23,13 +24,16 @@ sys.path.insert(0, str(ROOT))
 from shoplib.checks import check  # noqa: E402
 from shoplib.documents.project_file import read_project  # noqa: E402
 from shoplib.draw.elevation import front_elevation  # noqa: E402
+from shoplib.draw.pen import draw  # noqa: E402
 from shoplib.draw.section import section_side  # noqa: E402
+from shoplib.draw.solid_view import solid_view  # noqa: E402
 from shoplib.live.panel import Panel  # noqa: E402
 from shoplib.live.project_panel import project_panel  # noqa: E402
 from shoplib.live.settle import settle  # noqa: E402
 from shoplib.measure import INCH  # noqa: E402
 from shoplib.model.cabinet import solve  # noqa: E402
 from tests.bench.moves import WARM_UP, Times, p95, quietest, timed, worst_control  # noqa: E402
+from tests.draw.joints_by_hand import fingers  # noqa: E402
 
 CASE = ROOT / "data" / "projects" / "under_bench_case.toml"
 MOVE = 16.7
@@ -81,6 +85,7 @@ def main() -> int:
     print(f"{'ratio of the two':42} {ratio:.1f} times   limit 8: {'met' if ratio >= 8 else 'MISSED'}")
     if ratio < 8:
         missed.append("ratio")
+    report("15 fingers as solids, new each time", quietest(fingers_apart(), rounds), MOVE, "p95")
     with tempfile.TemporaryDirectory() as folder:
         plan = [sys.executable, "-m", "shoplib.commands", "plan", str(CASE), folder]
         report("plan with all drawings, whole process", processes(plan, 5), 3000)
@@ -90,6 +95,17 @@ def main() -> int:
         control, times = worst_control(other, FILLED.get(name, {}), rounds)
         report(f"{name}: {control}", times, MOVE, "p95")
     return 1 if missed else 0
+
+
+def fingers_apart() -> Callable[[], object]:
+    """Two boards with other cuts at each call, made solid, drawn apart and written as SVG."""
+    longer = count()
+
+    def move() -> None:
+        boards, parts, moved = fingers(15, next(longer) * 800, INCH // 256)
+        draw(solid_view(boards, "Finger joint", parts=parts, moved=moved))
+
+    return move
 
 
 def panels() -> dict[str, Panel]:

@@ -1,0 +1,29 @@
+"""The two boards of a joint as solids, together or apart, every part named."""
+
+from shoplib.draw.parallel import FRONT_RIGHT_ABOVE, Direction
+from shoplib.draw.scene import Scene
+from shoplib.draw.solid_view import Part, solid_view
+from shoplib.joints.bench_pair import Pair
+
+_WOODS = ("case", "box")
+"""Colours of the first two boards of a pair; pins, keys and splines have that of fronts."""
+
+
+def pair_view(pair: Pair, title: str, apart: bool = False, direction: Direction = FRONT_RIGHT_ABOVE) -> Scene:
+    """The pair as it stands, or its boards drawn apart with the ways along which they come together.
+
+    >>> from shoplib.joints import joint
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> from shoplib.measure import INCH
+    >>> dado = joint("dado").build(stock_of(3 * INCH // 4))
+    >>> pair_view(dado, "A dado").alt.split(". ")[0]
+    'side and shelf, seen from the front, the right and above'
+    >>> pair_view(dado, "A dado, apart", apart=True).alt.split(". ")[0]
+    'side and shelf, drawn apart, seen from the front, the right and above'
+    """
+    woods = dict(zip([board.name for board in pair.boards], _WOODS, strict=False))
+    return solid_view(
+        pair.boards, title, direction=direction, moved=pair.apart if apart else None,
+        woods={board.name: woods.get(board.name, "front") for board in pair.boards},
+        parts=[Part(text, board, point) for text, (board, point) in pair.named.items()],
+    )
