@@ -234,8 +234,10 @@ class Page:
         return said.inner_text()
 
     def settle(self) -> None:
-        """Wait until messages on their way have been drawn."""
+        """Wait until messages on their way have been answered and drawn, on a slow machine too."""
         self.page.wait_for_timeout(250)
+        self.page.locator("#jp-main-statusbar", has_text="| Idle").wait_for(timeout=20_000)
+        self.page.wait_for_timeout(50)
 
     def key_to_pixels(self, slider, keys: list[str], pause_ms: int = 150) -> dict[str, float]:
         """Press keys on a slider one by one: median ms to the change of the drawing and to its frame.

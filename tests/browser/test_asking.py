@@ -11,45 +11,54 @@ NOTEBOOKS = Path(__file__).resolve().parents[2] / "notebooks"
 
 
 @pytest.fixture(scope="module")
-def panel(lab):
+def page(lab):
     shutil.copytree(NOTEBOOKS / "pictures", lab.work / "pictures", dirs_exist_ok=True)
     opened = lab.open(lab.copy(NOTEBOOKS / "02_carcass_sizing.ipynb", "asking.ipynb"), height=900)
     opened.run_all(awake=7)
-    yield opened.panel()
+    yield opened
     opened.close()
 
 
-def says(panel) -> str:
-    panel.page.wait_for_timeout(400)
-    return panel.locator(".shop-working").inner_text()
+@pytest.fixture
+def panel(page):
+    return page.panel()
 
 
-def test_a_number_of_the_table(panel):
+@pytest.fixture
+def says(page, panel):
+    def words() -> str:
+        page.settle()
+        return panel.locator(".shop-working").inner_text()
+
+    return words
+
+
+def test_a_number_of_the_table(panel, says):
     panel.get_by_role("button", name="length of bottom").first.click()
-    assert "= case width 34 1/2 in - 2 x " in says(panel)
+    assert "= case width 34 1/2 in - 2 x " in says()
 
 
-def test_it_follows_the_slider(panel):
+def test_it_follows_the_slider(panel, says):
     panel.get_by_role("button", name="length of bottom").first.click()
-    says(panel)
+    says()
     box = panel.get_by_role("textbox", name="Width, typed in")
     box.fill("30")
     box.press("Enter")
-    assert "= case width 30 in" in says(panel)
+    assert "= case width 30 in" in says()
     box.fill("34 1/2")
     box.press("Enter")
 
 
-def test_a_dimension_by_keyboard_alone(panel):
+def test_a_dimension_by_keyboard_alone(panel, says):
     first = panel.locator("svg [data-ask]").first
     first.focus()
     panel.page.keyboard.press("ArrowRight")
     moved = panel.page.evaluate("document.activeElement.getAttribute('data-ask')")
     assert moved and moved != first.get_attribute("data-ask")
     panel.page.keyboard.press("Enter")
-    assert "this size" in says(panel)
+    assert "this size" in says()
     panel.locator(".shop-working").get_by_role("button", name="Close").press("Enter")
-    assert "Pick a number" in says(panel)
+    assert "Pick a number" in says()
     assert panel.page.evaluate("document.activeElement.getAttribute('data-ask')") == moved
 
 
