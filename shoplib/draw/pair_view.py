@@ -1,8 +1,12 @@
 """The two boards of a joint as solids, together or apart, every part named."""
 
-from shoplib.draw.parallel import FRONT_RIGHT_ABOVE, Direction
+import numpy as np
+
+from shoplib.draw.hidden import turned_to
+from shoplib.draw.parallel import DIRECTIONS, FRONT_RIGHT_ABOVE, Direction
 from shoplib.draw.scene import Scene
-from shoplib.draw.solid_view import Part, solid_view
+from shoplib.draw.solid_view import Part, is_seen, solid_view
+from shoplib.draw.solids import joined, world_faces
 from shoplib.joints.bench_pair import Pair
 
 _WOODS = ("case", "box")
@@ -27,3 +31,23 @@ def pair_view(pair: Pair, title: str, apart: bool = False, direction: Direction 
         woods={board.name: woods.get(board.name, "front") for board in pair.boards},
         parts=[Part(text, board, point) for text, (board, point) in pair.named.items()],
     )
+
+
+def telling(pair: Pair, apart: bool = True) -> Direction:
+    """The direction from which most named parts of the pair are in sight; of those alike the first of `DIRECTIONS`.
+
+    >>> from shoplib.joints import joint
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> from shoplib.measure import INCH
+    >>> telling(joint("pocket screws").build(stock_of(3 * INCH // 4))).above
+    False
+    """
+    moved = pair.apart if apart else {}
+    faces = joined([world_faces(board, moved.get(board.name, (0, 0, 0))) for board in pair.boards])
+    points = [np.array(point) + moved.get(board, (0, 0, 0)) for board, point in pair.named.values()]
+
+    def in_sight(direction: Direction) -> int:
+        turned = turned_to(faces, direction)
+        return sum(is_seen(point, turned) for point in points)
+
+    return max(DIRECTIONS.values(), key=in_sight)

@@ -26,6 +26,8 @@ _FEW = 8
 """So many boards are called by name in the words for those who do not see them, and have their ways drawn."""
 _ALONG_THE_GRAIN = 0.7
 """A face that looks along the grain rather than across it shows end grain."""
+_APART = 0.06
+"""The name of a board points so far from named parts, measured by the width and height of the face."""
 _LIGHT = np.array([0.1, 0.5, 0.9])
 """How much of it falls on faces that look along x, y and z."""
 _SHADES = ("light", "half", "dark", "deep")
@@ -158,32 +160,43 @@ def _named(
     turned_faces: Turned,
 ) -> tuple[list[tuple[str, tuple[int, int]]], list[str]]:
     """Texts with the points of the picture that they belong to, and the texts of what cannot be seen."""
-    found: list[tuple[str, tuple[int, int]]] = []
+    told: list[tuple[str, tuple[int, int]]] = []
     out_of_sight: list[str] = []
+    for part in parts:
+        point = np.array(part.point) + moved.get(part.board, (0, 0, 0))
+        if is_seen(point, turned_faces):
+            told.append((part.text, turned_faces.direction.place(point)))
+        else:
+            out_of_sight.append(part.text)
+    taken = shapely.MultiPoint(np.array([at for _, at in told], float).reshape(-1, 2) * PARTS)
+    boards: list[tuple[str, tuple[int, int]]] = []
+    hidden: list[str] = []
     for name, text in said.items():
         pieces = [
             (seen.area.area * (0.3 if seen.end_grain else 1.0), number)
             for number, seen in enumerate(visible) if seen.board.name == name
         ]
         if pieces:
-            point = shapely.get_coordinates(shapely.point_on_surface(visible[max(pieces)[1]].area))[0] / PARTS
-            found.append((text, (round(point[0]), round(point[1]))))
+            boards.append((text, _amid(visible[max(pieces)[1]].area, taken)))
         else:
-            out_of_sight.append(text)
-    for part in parts:
-        point = np.array(part.point) + moved.get(part.board, (0, 0, 0))
-        if is_seen(point, turned_faces):
-            found.append((part.text, turned_faces.direction.place(point)))
-        else:
-            out_of_sight.append(part.text)
-    return found, out_of_sight
+            hidden.append(text)
+    return boards + told, hidden + out_of_sight
+
+
+def _amid(area: shapely.Polygon, taken: shapely.MultiPoint) -> tuple[int, int]:
+    """A point well inside an area, in ticks of the picture, away from those that are taken, where there is room."""
+    left, bottom, right, top = area.bounds
+    room = area.difference(taken.buffer(((right - left) + (top - bottom)) * _APART, quad_segs=2))
+    largest = area if room.is_empty else max(shapely.get_parts(room), key=shapely.area)
+    x, y = shapely.get_coordinates(shapely.point_on_surface(largest))[0] / PARTS
+    return round(x), round(y)
 
 
 def is_seen(point: np.ndarray, turned_faces: Turned) -> bool:
     """Whether no face stands before a point of the shop (ticks)."""
     before = np.flatnonzero(turned_faces.normals @ point - turned_faces.levels < -1.0)
     x, y = turned_faces.direction.matrix @ point
-    return not shapely.contains_xy(turned_faces.flat[before], x, y).any()
+    return not shapely.intersects_xy(turned_faces.flat[before], x, y).any()
 
 
 def _leaders(points: list[tuple[str, tuple[int, int]]], bounds: np.ndarray) -> list[Leader]:

@@ -17,7 +17,7 @@ from shoplib.documents.project_file import read_project
 from shoplib.draw.apart import apart
 from shoplib.draw.come_together import ways_together
 from shoplib.draw.lanes import Lanes
-from shoplib.draw.pair_view import pair_view
+from shoplib.draw.pair_view import pair_view, telling
 from shoplib.draw.parallel import DIRECTIONS, FRONT_RIGHT_ABOVE, Direction
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Leader, Line, Region
@@ -297,6 +297,36 @@ def test_a_part_that_cannot_be_seen_is_told_and_not_pointed_at():
     at = {item.text: item.point for item in shifted.items if isinstance(item, Leader)}["floor"]
     x, y, z = parts[1].point
     assert at == FRONT_RIGHT_ABOVE.place((x - 50 * MM, y, z))
+
+
+def test_a_point_behind_the_edge_between_two_faces_is_out_of_sight():
+    # From the front and right an inch behind the front at the left comes to lie under an arris 3/4 in to the right.
+    plank = Board("side", "case", 1, "sheet", 3 * INCH // 4, 6 * INCH, 6 * INCH, AT_HOME)
+    scene = solid_view([plank], "A side", parts=[Part("hole", "side", (0, INCH, INCH))])
+    assert "Out of sight from here: hole." in scene.legend
+
+
+@pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
+def test_names_of_boards_and_parts_do_not_point_at_one_place(kind):
+    pair = kind.build(stock_of(3 * INCH // 4))
+    for drawn_apart in (False, True):
+        scene = pair_view(pair, kind.title, drawn_apart, telling(pair, drawn_apart))
+        points = {item.text: item.point for item in scene.items if isinstance(item, Leader)}
+        far = (scene.size[0] + scene.size[1]) // 100
+        for (a, p), (b, q) in combinations(points.items(), 2):
+            if a in pair.by_name or b in pair.by_name:
+                assert abs(p[0] - q[0]) + abs(p[1] - q[1]) > far, (a, b)
+
+
+@pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
+def test_the_telling_direction_shows_as_many_parts_as_any(kind):
+    pair = kind.build(stock_of(3 * INCH // 4))
+
+    def named(direction):
+        items = pair_view(pair, kind.title, True, direction).items
+        return len([item for item in items if isinstance(item, Leader) and item.text in pair.named])
+
+    assert named(telling(pair)) == max(named(direction) for direction in DIRECTIONS.values()) > 0
 
 
 @pytest.mark.parametrize("name", HAND_MADE)
