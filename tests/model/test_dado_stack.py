@@ -78,20 +78,20 @@ def test_each_width_is_made_of_pieces_that_are_owned_and_no_width_is_missing(own
 
 
 def cutters(shims=()):
-    """Outers that cut 1/4 together, chippers 4 x 1/8, 3/32, 1/16 (references, section 15; common practice)."""
+    """Outers that cut 1/4 in together (US Navy course 14043, read), chippers 4 x 1/8, 3/32, 1/16 (common practice)."""
     eighth = INCH // 8
     return DadoSet("worked", "in", 8 * INCH, eighth, (eighth,) * 4 + (3 * INCH // 32, INCH // 16), shims)
 
 
 def test_the_worked_set_makes_twenty_widths_from_a_quarter_to_29_32():
-    """Worked check of the references, section 15: 20 widths from 1/4 to 29/32 in, without shims."""
+    """Counted by hand: 20 widths from 1/4 to 29/32 in, without shims."""
     widths = sorted(Fraction(width, INCH) for width in stacks(cutters()))
     assert len(widths) == 20
     assert (widths[0], widths[-1]) == (Fraction(1, 4), Fraction(29, 32))
 
 
 def test_the_worked_sheet_of_18_mm_leaves_a_thousandth_and_a_half():
-    """References, section 15: 18 mm (.709): 1/4 + 3/8 + 1/16 = .6875, shims .0215; with .020 they leave .0015."""
+    """Worked by hand: 18 mm is .709 in; 1/4 + 3/8 + 1/16 = .6875 asks for shims of .0215; .020 leaves .0015."""
     thou = INCH // 1000
     target = 709 * thou
     bare = stacks(cutters())[INCH * 11 // 16]

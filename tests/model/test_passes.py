@@ -59,7 +59,7 @@ def test_an_overlap_that_never_moves_on_is_refused(overlap):
     ],
 )
 def test_the_undersize_bits_are_those_that_are_sold(bit, nominal, decimal, metric):
-    """References, section 15: 23/32 (.719, 18.26 mm), 31/64 (.484, 12.30), 7/32 (.219, 5.56); common practice."""
+    """23/32 (.719, 18.26 mm), 31/64 (.484, 12.30), 7/32 (.219, 5.56); common practice."""
     width = read_length(bit)
     assert undersize_bits()[width] == read_length(nominal)
     assert f"{width / INCH:.3f}" == decimal
