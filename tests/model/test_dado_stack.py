@@ -13,6 +13,7 @@ from shoplib.model.dado_stack import NEAR, CannotStack, SawLimits, nearest_stack
 from shoplib.tables.dado_sets import DadoSet, dado_sets
 
 ANY_SAW = SawLimits(10**9, 10**9)
+NARROW = DadoSet("narrow", "in", 8 * INCH, INCH // 8, (INCH // 8,), ())
 
 
 def every_stack(owned):
@@ -45,8 +46,13 @@ sets = st.builds(
 )
 
 
-@given(owned=sets, target=st.integers(MM, 30 * MM), widest=st.integers(MM, 30 * MM))
-def test_it_equals_a_full_enumeration(owned, target, widest):
+@given(owned=sets, data=st.data())
+def test_it_equals_a_full_enumeration(owned, data):
+    """Targets and limits stand near a width that the set makes, or anywhere."""
+    made, off = st.sampled_from(every_stack(owned)), st.integers(-2 * NEAR, 2 * NEAR) | st.just(0)
+    near = st.builds(lambda way, by: way[0] + by, made, off).filter(lambda length: length > 0)
+    anywhere = st.integers(MM, 30 * MM)
+    target, widest = data.draw(near | anywhere), data.draw(near | anywhere | st.just(10**9))
     saw = SawLimits(widest, 8 * INCH)
     allowed = [way for way in every_stack(owned) if way[0] <= widest]
     reach = [width for width, _, _ in allowed]
@@ -74,7 +80,8 @@ def test_each_width_is_made_of_pieces_that_are_owned_and_no_width_is_missing(own
         assert stack.outer == owned.outer
         for used, have in ((stack.chippers, owned.chippers), (stack.shims, owned.shims)):
             assert all(used.count(piece) <= have.count(piece) for piece in used)
-        assert len(stack.shims) <= 2
+        fewest = min(way[1:] for way in every_stack(owned) if way[0] == width)
+        assert (len(stack.shims), len(stack.chippers)) == fewest and fewest[0] <= 2
 
 
 def cutters(shims=()):
@@ -115,6 +122,19 @@ def test_of_two_as_near_the_narrower_is_taken():
     assert nearest_stack(206, owned, ANY_SAW).best.width == 210
 
 
+def test_of_stacks_alike_the_one_with_fewer_chippers_is_taken():
+    owned = DadoSet("alike", "mm", 100, outer=100, chippers=(5, 7, 10), shims=(1, 3))
+    best = nearest_stack(213, owned, ANY_SAW).best
+    assert (best.chippers, best.shims) == ((10,), (3,))
+
+
+@pytest.mark.parametrize(("end", "beyond"), [(INCH // 4, -1), (INCH * 3 // 8, 1)])
+def test_two_thousandths_beyond_either_end_are_no_reason_to_refuse(end, beyond):
+    assert nearest_stack(end + beyond * NEAR, NARROW, ANY_SAW).best.width == end
+    with pytest.raises(CannotStack):
+        nearest_stack(end + beyond * (NEAR + 1), NARROW, ANY_SAW)
+
+
 def test_never_three_shims():
     owned = DadoSet("shims", "mm", 100, outer=100_000, shims=(10_000,) * 3)
     assert nearest_stack(220_000 + NEAR, owned, ANY_SAW).best.width == 220_000
@@ -123,7 +143,6 @@ def test_never_three_shims():
 
 
 SAW = SawLimits(read_length("13/16 in"), read_length("8 in"))
-NARROW = DadoSet("narrow", "in", 8 * INCH, INCH // 8, (INCH // 8,), ())
 
 
 @pytest.mark.parametrize(
