@@ -1,13 +1,19 @@
 """The joints of the bench, in the order in which they are learnt."""
 
 from shoplib.joints.bench_pair import JointKind
+from shoplib.joints.bridle import BRIDLE
 from shoplib.joints.butt import BUTT
+from shoplib.joints.cross_lap import CROSS_LAP
 from shoplib.joints.dado import DADO
+from shoplib.joints.dowel import DOWEL
 from shoplib.joints.drawer_lock import DRAWER_LOCK
 from shoplib.joints.finger import FINGER_JOINT
 from shoplib.joints.groove import GROOVE
+from shoplib.joints.half_lap import HALF_LAP
+from shoplib.joints.mortise_and_tenon import MORTISE_AND_TENON
 from shoplib.joints.pocket_screws import POCKET_SCREWS
 from shoplib.joints.rabbet import RABBET
+from shoplib.joints.spline import SPLINE
 from shoplib.joints.stopped_dado import STOPPED_DADO
 from shoplib.joints.tongue import TONGUE_IN_DADO
 
@@ -21,6 +27,12 @@ JOINTS: tuple[JointKind, ...] = (
     TONGUE_IN_DADO,
     DRAWER_LOCK,
     FINGER_JOINT,
+    HALF_LAP,
+    CROSS_LAP,
+    DOWEL,
+    SPLINE,
+    BRIDLE,
+    MORTISE_AND_TENON,
 )
 """All of them: those of cases and drawers, of frames, and those with slanting cuts."""
 

@@ -13,7 +13,7 @@ from shoplib.measure import to_mm
 from tests.judge.solids import OWN, Body, _stand, box, direction, is_hole, prism_solid
 
 FACETS = 480
-OVER = 0.02
+OVER = 0.05
 """A stated clearance is tried that much less and that much more (mm)."""
 SHARED = 1e-3
 """Wood shared counts from here (mm3)."""

@@ -49,6 +49,67 @@ def _finger(stock, v):
     }
 
 
+def _half_lap(stock, v):
+    across, long = stock.across, v["long"]
+    return {
+        "rail": (stock.enters.thickness - v["lap"]) * (across + long) * stock.width,
+        "stile": v["lap"] * (stock.width + long) * across,
+    }
+
+
+def _cross_lap(stock, v):
+    return {
+        "rail": (stock.enters.thickness - v["lap"]) * (stock.across + v["fit"]) * stock.width,
+        "stile": v["lap"] * (stock.width + v["fit"]) * stock.across,
+    }
+
+
+def _bridle(stock, v):
+    return {
+        "rail": (stock.enters.thickness - v["tongue"]) * (stock.across + v["long"]) * stock.width,
+        "stile": (v["tongue"] + v["fit"]) * (stock.width + v["long"]) * stock.across,
+    }
+
+
+def _dowel(stock, v):
+    """A regular figure of 16 corners is 8 r^2 sin(22.5 degrees)."""
+    radius, long = v["diameter"] // 2, v["into end"] + v["into side"]
+    waste = (4 - 8 * sin(pi / 8)) * radius**2 * long
+    return {f"dowel {number}": waste for number in range(1, v["count"] + 1)}
+
+
+def _spline(stock, v):
+    half = v["spline width"] // 2
+    section = (v["spline"] + v["fit"]) * (stock.enters_length - 2 * v["stop"])
+    return {
+        "left board": (half + v["end gap"]) * section,
+        "right board": (v["spline width"] - half + v["end gap"]) * section,
+    }
+
+
+def _mortise_and_tenon(stock, v):
+    high = stock.width - v["top shoulder"] - v["bottom shoulder"]
+    long, tenon, fit, gap, haunch = v["length"], v["tenon"], v["fit"], v["end gap"], v["haunch"]
+    rail = long * (stock.enters.thickness * stock.width - tenon * high) - haunch * tenon * v["top shoulder"]
+    deep = long if long >= stock.across else long + gap
+    deep_haunch = haunch + gap if haunch else 0
+    leg = (tenon + fit) * (deep * high + deep_haunch * v["top shoulder"])
+    if v["rails"] == 1:
+        return {"rail": rail, "leg": leg}
+    # The tip of each tenon: the part within `gap` of the diagonal, or beyond it.
+    face, back = v["set in"] + v["front shoulder"], v["set in"] + v["front shoulder"] + tenon
+    past = back - (stock.across - long)  # how far the tenon's back reaches into the other's way
+    if past > 0:
+        slope = min(past + gap, tenon)
+        rail += ((past + gap) * slope - slope**2 / 2) * high
+    # Both mortises share a square, from where they end to the far wall of the other.
+    far = back + fit - fit // 2
+    square = far - max(face - fit // 2, stock.across - deep)
+    shared = far - max(face - fit // 2, stock.across - deep_haunch)
+    leg = 2 * leg - max(square, 0) ** 2 * high - max(shared if haunch else 0, 0) ** 2 * v["top shoulder"]
+    return {"rail": rail, "second rail": rail, "leg": leg}
+
+
 FORMULAS = {
     "butt": lambda stock, v: {},
     "pocket screws": _pocket,
@@ -59,8 +120,14 @@ FORMULAS = {
     "tongue": _tongue,
     "drawer lock": _drawer_lock,
     "finger": _finger,
+    "half lap": _half_lap,
+    "cross lap": _cross_lap,
+    "dowel": _dowel,
+    "spline": _spline,
+    "bridle": _bridle,
+    "mortise and tenon": _mortise_and_tenon,
 }
-SLANTED = {"pocket screws"}
+SLANTED = {"pocket screws", "dowel"}
 """Their corners are rounded to ticks, so the formula is met within some parts in a hundred thousand."""
 
 
@@ -72,6 +139,10 @@ HOLES = {
     "butt": lambda stock, v: {
         "side": _round(v["count"], v["clearance hole"], stock.receives.thickness),
         "bottom": _round(v["count"], v["pilot hole"], v["screw"] - stock.receives.thickness),
+    },
+    "dowel": lambda stock, v: {
+        "side": _round(v["count"], v["diameter"] + v["fit"], v["into side"] + v["end gap"]),
+        "bottom": _round(v["count"], v["diameter"] + v["fit"], v["into end"] + v["end gap"]),
     },
 }
 """Bored away, where a joint is bored."""
