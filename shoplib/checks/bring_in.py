@@ -5,6 +5,7 @@ from itertools import combinations
 from math import isqrt
 
 from shoplib.measure import thickest, to_step, write_brief
+from shoplib.measure.traced import chosen
 from shoplib.model.box import Point, around
 from shoplib.model.project import Space
 from shoplib.model.solved import Cabinet, Finding
@@ -36,7 +37,7 @@ def diagonal_up(a: int, b: int, step: int) -> int:
     square = a * a + b * b
     whole = isqrt(square)
     whole += whole * whole < square
-    return to_step(whole, step, "up")
+    return chosen(to_step(whole, step, "up"), "diagonal up", [a, b], steps=step)
 
 
 def tallest_that_stands_up(other: int, room: int, step: int) -> int:
@@ -45,7 +46,9 @@ def tallest_that_stands_up(other: int, room: int, step: int) -> int:
     >>> tallest_that_stands_up(3, 5, 1), tallest_that_stands_up(6, 5, 1)
     (4, 0)
     """
-    return to_step(isqrt(room * room - other * other), step, "down") if other < room else 0
+    if other >= room:
+        return 0
+    return chosen(to_step(isqrt(room * room - other * other), step, "down"), "other side", [room, other], steps=step)
 
 
 def too_big_for_door(sizes: Sequence[int], openings: Sequence[int]) -> int:

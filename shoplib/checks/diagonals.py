@@ -3,6 +3,7 @@
 from math import isqrt
 
 from shoplib.measure import narrowest, write_brief
+from shoplib.measure.traced import chosen
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding
@@ -20,7 +21,8 @@ def diagonal(a: int, b: int, step: int = 1) -> int:
     >>> diagonal(3, 4), diagonal(1, 1), diagonal(100, 100, step=10)
     (5, 1, 140)
     """
-    return step * ((isqrt(4 * (a * a + b * b) // (step * step)) + 1) // 2)
+    size = step * ((isqrt(4 * (a * a + b * b) // (step * step)) + 1) // 2)
+    return chosen(size, "diagonal nearest", [a, b], steps=step)
 
 
 def give_diagonals(cabinet: Cabinet) -> tuple[Finding, ...]:

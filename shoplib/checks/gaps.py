@@ -2,10 +2,11 @@
 
 from shoplib.checks.as_built import AsBuilt, row_of
 from shoplib.measure import INCH, write_brief
+from shoplib.measure.traced import limit
 from shoplib.model.solved import Cabinet, Finding, Gap
 from shoplib.words.naming import and_list
 
-LEAST = INCH // 32
+LEAST = limit(INCH // 32, "the least gap that hand work keeps")
 """A gap under 1/32 in, 0.8 mm, is not kept by hand work: common practice, no source."""
 
 

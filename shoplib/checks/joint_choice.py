@@ -3,6 +3,7 @@
 from shoplib.checks.geometry import direction
 from shoplib.checks.seat import seat_of
 from shoplib.measure import INCH, MM, write_brief
+from shoplib.measure.traced import limit
 from shoplib.model.board import Board, BoxCut
 from shoplib.model.placement import directions
 from shoplib.model.solved import Cabinet, Finding, Joint
@@ -77,7 +78,7 @@ def find_joints_without_clearance(cabinet: Cabinet) -> tuple[Finding, ...]:
     found = []
     for kind, joints in tight.items():
         boards = tuple(dict.fromkeys(joint.enters for joint in joints))
-        usual = write_brief(usual_fit(cabinet.style.unit), cabinet.style, decimal=True)
+        usual = write_brief(limit(usual_fit(cabinet.style.unit), "the usual fit"), cabinet.style, decimal=True)
         text = (
             f"The {plural(kind)} for {and_list(in_short(boards))} are planned exactly as wide as what enters "
             f"(fit 0): it must be forced in, all the more once glue swells it. A fit of {usual} over the thickest "

@@ -1,16 +1,17 @@
 """Allowances out of all proportion: a slipped decimal makes a fit of 0.004 in one of 0.040 in."""
 
 from shoplib.measure import INCH, write_brief
+from shoplib.measure.traced import limit
 from shoplib.model.solved import Cabinet, Finding, Joint
 from shoplib.words.naming import and_list, in_short
 
-MOST_FIT = INCH // 64
+MOST_FIT = limit(INCH // 64, "the most that a fit is")
 """1/64 in, 0.4 mm, is four times the usual fit, and more than a thin film of glue fills: common practice, no source."""
 
 LOOSE_FIT = INCH // 32
 """A cut 1/32 in, 0.8 mm, too wide does not hold the board in its place: common practice, no source."""
 
-MOST_GAP = INCH // 4
+MOST_GAP = limit(INCH // 4, "the most that a gap between fronts is")
 """Fronts 1/4 in, 6 mm, apart are seen through: common practice, no source."""
 
 

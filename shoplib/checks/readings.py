@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from shoplib.measure import INCH, INCH_STYLE, Style, narrowest, thickest, write_length, write_measured
+from shoplib.measure.traced import leaf
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.tables.plywood import PlywoodLimits, plywood_limits
@@ -90,10 +91,14 @@ def _outside(sheet: Sheet, limits: PlywoodLimits, outside: list[int]) -> Finding
         for number, reading in enumerate(sheet.readings, 1)
         if reading in outside
     ]
+    least, greatest = (
+        leaf(size, f"{what} thickness in PS 1", "table")
+        for what, size in (("least", limits.least), ("greatest", limits.greatest))
+    )
     text = (
         f"{sheet.name}: {and_list(told)}, and PS 1, the plywood standard, "
-        f"lets plywood named {write_length(limits.nominal, INCH_STYLE)} "
-        f"be {_inches(limits.least)} to {_inches(limits.greatest)} thick. "
+        f"lets plywood named {write_length(_named_by(limits), INCH_STYLE)} "
+        f"be {_inches(least)} to {_inches(greatest)} thick. "
         f"Read again, or this is another sheet than its name says{_other_name(sheet)}."
     )
     farthest = thickest([thickest([limits.least - each, each - limits.greatest]) for each in outside])
@@ -111,7 +116,11 @@ def _other_name(sheet: Sheet) -> str:
     nearest = min(may_be, key=lambda row: abs(row.nominal - sheet.thickness))
     sold = write_length(sheet.nominal, INCH_STYLE)
     often = f", and is often sold as {sold}" if nearest.nominal < sheet.nominal else ""
-    return f"; {write_length(nearest.nominal, INCH_STYLE)} would allow what was read{often}"
+    return f"; {write_length(_named_by(nearest), INCH_STYLE)} would allow what was read{often}"
+
+
+def _named_by(limits: PlywoodLimits) -> int:
+    return leaf(limits.nominal, "thickness that PS 1 names a sheet by", "table")
 
 
 def _inches(ticks: int) -> str:

@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from itertools import combinations
 
 from shoplib.measure import share, thickest, write_brief
+from shoplib.measure.traced import leaf
 from shoplib.model.screw_room import shank
 from shoplib.model.solved import Cabinet, Finding, Hardware
 from shoplib.tables.screws import screws
@@ -92,5 +93,6 @@ def _for(use: str, cabinet: Cabinet) -> str:
     """What the screw is too long for, and what helps."""
     if use == "end":
         return "for a board this thin: a third of it at least should hold it. Use a thicker board, or let the end in"
-    spare = write_brief(screws(cabinet.style.unit)[use].spare, cabinet.style)
+    kept = leaf(screws(cabinet.style.unit)[use].spare, "wood that stays before the point of a screw", "table")
+    spare = write_brief(kept, cabinet.style)
     return f"to leave {spare} of wood before its point. Use a thicker board, or the maker's own shorter screws"

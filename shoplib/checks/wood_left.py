@@ -4,13 +4,15 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from itertools import combinations
 
-from shoplib.measure import MM, narrowest, thickest, write_brief
+from shoplib.measure import MM, Style, narrowest, thickest, write_brief
+from shoplib.measure.noted import stated
+from shoplib.measure.traced import limit
 from shoplib.model.board import Board, BoxCut, Hole
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.amounts import setting
 from shoplib.words.naming import boards_in_short
 
-LEAST = 3 * MM
+LEAST = limit(3 * MM, "the least wood that holds")
 """Less wood than this is a "stop". Common practice, no source."""
 
 
@@ -183,7 +185,7 @@ def _finding(
         text = f"{boards_in_short(owners)}: no wood is left {where}. Make a cut shallower, or stagger the cuts."
     else:
         rule = (
-            f"less than the {'3 mm' if cabinet.style.unit == 'mm' else '1/8 in or so (3 mm)'} that still holds"
+            f"less than the {_least(cabinet.style)} that still holds"
             if left < LEAST
             else f"less than half of {write_brief(thickness, cabinet.style, decimal=True)}"
         )
@@ -192,3 +194,9 @@ def _finding(
             "Make the cut shallower, move it, or use a thicker board."
         )
     return Finding("wood left", level, tuple(board.name for board in owners), text, left)
+
+
+def _least(style: Style) -> str:
+    """The limit as the shop says it, with the exact one beside it where it is no mark of its rule."""
+    exact = stated("3 mm", LEAST)
+    return exact if style.unit == "mm" else f"{stated('1/8 in', LEAST)} or so ({exact})"

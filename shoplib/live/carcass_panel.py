@@ -33,12 +33,15 @@ from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import Group, Outcome, Panel
 from shoplib.live.picture import Drawing
+from shoplib.live.said import Said, said, why_said
 from shoplib.live.table import Table
 from shoplib.live.why import SIDES, Why, lengths
 from shoplib.measure import INCH, MM, Style, write_brief, write_length, write_measured
+from shoplib.measure.noted import noting
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject, Project
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.model.tracing import traced
 from shoplib.words.naming import boards_in_short
 
 PICTURE = (360.0, 280.0)
@@ -164,19 +167,28 @@ def _ask_what_applies(controls: Mapping[str, ipywidgets.Widget]) -> None:
     follow()
 
 
-def outcome_of(project: Project, beside: str = "", fit: tuple[float, float] = PICTURE) -> Outcome:
+def outcome_of(
+    project: Project, beside: str = "", fit: tuple[float, float] = PICTURE,
+    word: Callable[[Finding], Finding] = lambda finding: finding,
+) -> Outcome:
     """Solve, dry-fit and draw a project; `beside` "side" adds the section from the side.
 
-    Each drawing is fitted into `fit`, width and height in the picture's own units.
+    Each drawing is fitted into `fit`, width and height in the picture's own units. `word` puts what a finding says
+    into the words of the panel.
 
     Raises CannotBuild where no boards can be, in the words of the controls.
     """
+    def say(given: Project) -> tuple[Cabinet, Said]:
+        with noting() as notes:
+            cabinet = solve(given)
+            findings = [word(_under_a_slider(finding)) for finding in check(cabinet)]
+        return cabinet, said(notes, findings, f"{len(cabinet.boards)} boards: {_in_short(findings)}.")
+
     try:
-        cabinet = solve(project)
+        cabinet, told = say(project)
     except ImpossibleProject as reason:
         raise refusal(reason) from None
     style = project.style
-    findings = tuple(_under_a_slider(finding) for finding in check(cabinet))
     roles = {board.role for board in cabinet.boards}
     closed = "front" in roles or "box front" not in roles
     views: list[Callable[[Cabinet], Scene]] = [lambda solved: front_elevation(solved, style, fronts=closed)]
@@ -186,9 +198,12 @@ def outcome_of(project: Project, beside: str = "", fit: tuple[float, float] = PI
         drawings=[_drawing(view(cabinet), fit, f"drawing/{number}/") for number, view in enumerate(views)],
         tables=[part_table(cabinet)],
         sums=[*(sum_text(chain, cabinet, exact=False) for chain in cabinet.sums), *_stands_on(cabinet)],
-        findings=findings,
-        message=f"{len(cabinet.boards)} boards: {_in_short(findings)}.",
-        why=Why(project, views, sums=lambda cabinet: [*map(lengths, cabinet.sums), *_standing(cabinet)]).ask,
+        findings=told.findings,
+        message=told.message,
+        why=why_said(
+            told, lambda: say(traced(project))[1], style,
+            Why(project, views, sums=lambda cabinet: [*map(lengths, cabinet.sums), *_standing(cabinet)]).ask,
+        ),
         sums_asked=True,
     )
 

@@ -1,7 +1,7 @@
 """The corner panel: one case, four corner joints side by side, and what changes in the cut list."""
 
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from types import SimpleNamespace
 
@@ -15,9 +15,11 @@ from shoplib.live.joint_panel import joint_style
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
+from shoplib.live.said import Said, said, why_said
 from shoplib.live.table import Table
 from shoplib.live.why import workings
 from shoplib.measure import INCH, MM, Style
+from shoplib.measure.noted import noting
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Carcass, ImpossibleProject, JointChoice, Project, Size
 from shoplib.model.sheet import Sheet
@@ -153,7 +155,7 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
             seen = corner_row(list(zip(CORNERS, known, strict=True)), style)
         return working(dimension(seen, place), "this size", style)
 
-    longest, shortest = (pick(case.by_name["bottom"].length for case in cases) for pick in (max, min))
+    told = _say(cases, write)
     return Outcome(
         [Drawing(scene.title, draw(scene, PICTURE, "drawing/0/"), scene.alt)],
         [
@@ -163,9 +165,17 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
                 "cuts/",
             ),
         ],
-        message=f"Same outside, same inside; the bottom is {write.length(shortest)} to {write.length(longest)} long.",
-        why=why,
+        message=told.message,
+        why=why_said(told, lambda: _say([solve(traced(project)) for project in projects], write), style, why),
     )
+
+
+def _say(cases: Sequence[Cabinet], write: Writing) -> Said:
+    """The line above the picture."""
+    longest, shortest = (pick(case.by_name["bottom"].length for case in cases) for pick in (max, min))
+    with noting() as notes:
+        line = f"Same outside, same inside; the bottom is {write.length(shortest)} to {write.length(longest)} long."
+    return said(notes, (), line)
 
 
 def _cut_sizes(case: Cabinet, name: str) -> list[tuple[str, int]]:

@@ -29,12 +29,15 @@ from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
+from shoplib.live.said import Said, said, why_said
 from shoplib.live.table import Table
 from shoplib.live.why import SIDES, Why
 from shoplib.measure import INCH, INCH_STYLE, MM_STYLE, Style, write_brief, write_length, write_measured
+from shoplib.measure.noted import noting
 from shoplib.model.cabinet import solve
-from shoplib.model.project import ImpossibleProject
+from shoplib.model.project import ImpossibleProject, Project
 from shoplib.model.solved import Cabinet
+from shoplib.model.tracing import traced
 from shoplib.tables.slides import slides
 from shoplib.words.naming import boards_in_short
 
@@ -168,25 +171,35 @@ def outcome_of(choices: DrawerChoices, opened: Sequence[str], style: Style) -> O
     """
     project = replace(drawer_project(choices, style), rounding=drawer_rounding(style.unit))
     try:
-        cabinet = solve(project)
+        cabinet, told = _say(project, choices, opened)
     except ImpossibleProject as reason:
         raise CannotBuild(_in_panel_words(reason)) from None
     views = [lambda solved: drawer_plan(solved, style, LOWER, project.slides[choices.slide]),
              lambda solved: drawer_across(solved, style)]
-    found = findings(cabinet, project.slides[choices.slide], opened)
-    (width, _, _), stops = box_of(cabinet, LOWER).size, [each for each in found if each.level == "stop"]
-    state = f"{len(stops)} to mend first (Stop)" if stops else "it goes together dry"
-    looks = sum(each.level == "warn" for each in found)
     return Outcome(
         drawings=[_drawing(view(cabinet), f"drawing/{number}/") for number, view in enumerate(views)],
         tables=[_table(cabinet)],
         sums=sums(cabinet, opened),
-        findings=found,
-        message=f"The box is {write_brief(width, style)} wide outside: {state}"
-                + (f", {looks} to look at (Look)." if looks else "."),
-        why=Why(project, views, box_rows, lambda solved: sum_lengths(solved, opened)).ask,
+        findings=told.findings,
+        message=told.message,
+        why=why_said(
+            told, lambda: _say(traced(project), choices, opened)[1], style,
+            Why(project, views, box_rows, lambda solved: sum_lengths(solved, opened)).ask,
+        ),
         sums_asked=True,
     )
+
+
+def _say(project: Project, choices: DrawerChoices, opened: Sequence[str]) -> tuple[Cabinet, Said]:
+    """The project solved, and what the panel says of it."""
+    with noting() as notes:
+        cabinet = solve(project)
+        found = findings(cabinet, project.slides[choices.slide], opened)
+        stops, looks = (sum(each.level == level for each in found) for level in ("stop", "warn"))
+        state = f"{stops} to mend first (Stop)" if stops else "it goes together dry"
+        message = f"The box is {write_brief(box_of(cabinet, LOWER).size[0], cabinet.style)} wide outside: {state}"
+        message += f", {looks} to look at (Look)." if looks else "."
+    return cabinet, said(notes, found, message)
 
 
 def _drawing(scene: Scene, asked: str) -> Drawing:

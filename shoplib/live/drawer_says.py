@@ -6,7 +6,7 @@ from dataclasses import replace
 from shoplib.checks import check
 from shoplib.checks.shims import find_shims
 from shoplib.draw.beside import box_of, parts_of, read_of, runs_of
-from shoplib.measure import INCH, MM, Style, narrowest, write_brief
+from shoplib.measure import INCH, MM, Style, narrowest, share, write_brief
 from shoplib.model.drawer_fit import beside, front_by_offcut, offcut_over
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.tables.slides import Slide
@@ -131,20 +131,21 @@ def _offcut(cabinet: Cabinet, row: Slide) -> Finding:
     part = {board.role: board for board in cabinet.groups[LOWER]}
     style, wide = cabinet.style, box_of(cabinet, LOWER).size[0]
     stock, right = part["box side"].thickness, part["box front"].length
-    marked, over = front_by_offcut(wide, stock), offcut_over(stock, (2 * stock + right - wide) // 2)
+    marked, over = front_by_offcut(wide, stock), offcut_over(stock, share(2 * stock + right - wide, 2, 1)[0])
+    half = share(stock, 2, 1)[0]
     text = f"One offcut held in the opening marks a box front of {write_brief(marked, style)}: "
     if abs(over) < style.step // 4:
         text += "that is the right length, for the rabbets are half of the measured thickness."
     else:
-        half, left = write_brief(stock // 2, style, decimal=True), stock - stock // 2 - row.groove_depth
+        rabbets, left = write_brief(half, style, decimal=True), stock - half - row.groove_depth
         text += f"{how_much(abs(over), style)} too {'long' if over > 0 else 'short'}. "
         if row.groove_depth and left < BESIDE_GROOVE[style.unit]:
             text += (
-                f"Rabbets of {half}, half of the measured thickness, would make it right, but would leave "
+                f"Rabbets of {rabbets}, half of the measured thickness, would make it right, but would leave "
                 f"{_little(left, style)} beside the groove of the runner: go by the sum."
             )
         else:
-            text += f"It would be right with rabbets of {half}, half of the measured thickness."
+            text += f"It would be right with rabbets of {rabbets}, half of the measured thickness."
     return Finding("offcut", "note", (part["box front"].name,), text, over)
 
 

@@ -1,5 +1,6 @@
 """The front panel: opening, count and gap at first, then inset or overlay, heights, two bays, one part off, season."""
 
+from collections.abc import Callable
 from dataclasses import asdict, dataclass, fields, replace
 from pathlib import Path
 from types import SimpleNamespace
@@ -13,18 +14,22 @@ from shoplib.live.front_choices import front_choices
 from shoplib.live.front_project import IN_LINE, KINDS, ONE_MORE, RULES, FrontChoices, front_project, starting_fronts
 from shoplib.live.front_says import findings, gap_rows, message, sums
 from shoplib.live.front_season import SOLID, Room, in_season, room_table, season_findings, tightest
-from shoplib.live.front_why import why_of_fronts
+from shoplib.live.front_why import OFF, why_of_fronts
 from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.percent_control import PercentControl
 from shoplib.live.picture import Drawing
+from shoplib.live.said import Said, said, why_said
 from shoplib.live.table import Table
 from shoplib.measure import INCH_STYLE, Style, share, write_brief, write_length, write_measured
+from shoplib.measure.noted import noting
+from shoplib.measure.traced import leaf
 from shoplib.model.cabinet import solve
 from shoplib.model.front_face import Face, divider_off, face_of, front_too_high, front_too_wide
 from shoplib.model.project import ImpossibleProject
 from shoplib.model.season import HUMIDITIES
+from shoplib.model.tracing import traced
 from shoplib.tables.wood import woods
 
 PICTURE = (400.0, 300.0)
@@ -174,17 +179,36 @@ def outcome_of(choices: FrontChoices, wrong: Wrong, room: Room | None, style: St
     scene = front_view(face, choices.gap, style)
     drawings = [_drawing(scene)]
     tables = [_fronts(face, style), Table("Gaps", ("Gap", "Width"), gap_rows(face, style), (1,), "gap/")]
-    found = findings(face, planned, choices, wrong.part, wrong.over if wrong.part != NO_PART else 0, style)
+    told = _say(planned, shown, choices, wrong, room, style)
     if room is not None:
         tight = tightest(room, planned, choices.gap)
         year = season_view(tight.season, style)
         drawings.append(Drawing(year.title, draw(year, PICTURE), year.alt))
         tables.append(room_table(tight, style))
-        found += season_findings(tight, in_season(room, planned), style)
+    why = why_of_fronts(project, choices, shown, wrong.over, style, room)
+
+    def again() -> Said:
+        off = replace(wrong, over=leaf(wrong.over, OFF, "measured"))
+        return _say(face_of(solve(traced(project)), choices.inset), shown, choices, off, room, style)
+
     return Outcome(
-        drawings, tables, sums(planned, choices, style), found, message(face, style),
-        why_of_fronts(project, choices, shown, wrong.over, style, room), sums_asked=True,
+        drawings, tables, sums(planned, choices, style), told.findings, told.message,
+        why_said(told, again, style, why), sums_asked=True,
     )
+
+
+def _say(
+    planned: Face, shown: Callable[[Face, int], Face], choices: FrontChoices, wrong: Wrong, room: Room | None,
+    style: Style,
+) -> Said:
+    """What the panel says of fronts that were planned so, with one part off and in their season."""
+    face = shown(planned, wrong.over)
+    with noting() as notes:
+        found = findings(face, planned, choices, wrong.part, wrong.over if wrong.part != NO_PART else 0, style)
+        if room is not None:
+            found += season_findings(tightest(room, planned, choices.gap), in_season(room, planned), style)
+        line = message(face, style)
+    return said(notes, found, line)
 
 
 def spoilt(face: Face, part: str, over: int) -> Face:

@@ -2,6 +2,8 @@
 
 from shoplib.live.front_project import IN_LINE, FrontChoices
 from shoplib.measure import INCH, MM, Style, write_brief
+from shoplib.measure.noted import stated
+from shoplib.measure.traced import limit
 from shoplib.model.front_face import Face, FrontGap, gaps_of
 from shoplib.model.solved import Finding
 from shoplib.words.amounts import how_much, setting
@@ -49,10 +51,22 @@ def findings(face: Face, planned: Face, choices: FrontChoices, part: str, over: 
         found.append(_finding("note", "The rows are not in line: the eye finds a step at the divider."))
     if choices.inset and choices.gap < (INCH // 16 if style.unit == "in" else 3 * MM // 2):
         found.append(_finding(
-            "note", "Inset fronts usually have 1/16 to 1/8 in (1.5 to 3 mm) round them: a narrower gap shows every "
-            "error, and wood needs room to move.",
+            "note", f"Inset fronts usually have {_usual_gap()} round them: a narrower gap shows every error, and wood "
+            "needs room to move.",
         ))
     return found
+
+
+def _usual_gap() -> str:
+    """What inset fronts usually have round them, in both units (common practice, no source)."""
+    told = []
+    for unit, least, most in (
+        ("in", ("1/16", INCH // 16), ("1/8", INCH // 8)), ("mm", ("1.5", 3 * MM // 2), ("3", 3 * MM)),
+    ):
+        low = stated(least[0], limit(least[1], "the narrowest usual gap round inset fronts"))
+        high = stated(f"{most[0]} {unit}", limit(most[1], "the widest usual gap round inset fronts"))
+        told.append(f"{low} to {high}")
+    return f"{told[0]} ({told[1]})"
 
 
 def _where_it_shows(off: list[str], part: str, by: str) -> Finding:

@@ -55,8 +55,8 @@ def in_season(room: Room, face: Face) -> tuple[Tightest, ...]:
 
 def season_for(room: Room, gap: int, height: int, beside: int = 0) -> Season:
     """The season of a `gap` beside a front `height` high, and at its other side one `beside` high, or the case (0)."""
-    low, high = sorted((int(height), int(beside)))
-    return Season(high, low, int(gap), woods()[room.wood].coefficient(room.cut), room.made, room.driest, room.dampest)
+    low, high = sorted((height, beside))
+    return Season(high, low, gap, woods()[room.wood].coefficient(room.cut), room.made, room.driest, room.dampest)
 
 
 def room_table(shown: Tightest, style: Style) -> Table:

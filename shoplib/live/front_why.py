@@ -18,6 +18,9 @@ from shoplib.model.season import Season, moisture
 from shoplib.model.tracing import traced
 from shoplib.words.working import working
 
+OFF = "what the part is off"
+"""The name of that length in workings."""
+
 
 def why_of_fronts(
     project: Project, choices: FrontChoices, shown: Callable[[Face, int], Face], over: int, style: Style,
@@ -27,7 +30,7 @@ def why_of_fronts(
 
     def explain(name: str) -> tuple[str, ...]:
         planned = face_of(solve(traced(project)), choices.inset)
-        face = shown(planned, leaf(over, "what the part is off", "measured"))
+        face = shown(planned, leaf(over, OFF, "measured"))
         kind, one, place = name.split("/")
         if kind == "drawing":
             return workings(sizes(front_view(face, choices.gap, style), place), style)

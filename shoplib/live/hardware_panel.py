@@ -29,13 +29,16 @@ from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
+from shoplib.live.said import Said, said, why_said
 from shoplib.live.table import Table
 from shoplib.live.tool_list import read_tools
 from shoplib.live.why import workings
 from shoplib.measure import INCH_STYLE, MM_STYLE, Style, write_length, write_measured
+from shoplib.measure.noted import noting
 from shoplib.measure.traced import leaf
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject, Project
+from shoplib.model.solved import Cabinet
 from shoplib.model.tool_row import ToolRow, tool_row
 from shoplib.model.tracing import traced
 from shoplib.tables.screws import screws
@@ -137,7 +140,7 @@ def outcome_of(choices: HardwareChoices, opened: Sequence[str], style: Style) ->
     """Solve the case and show what is open; raises CannotBuild where there is none, in the words of the controls."""
     project = hardware_project(choices, style)
     try:
-        cabinet = solve(project)
+        cabinet, told = _say(project, choices, opened)
         row = _row(choices, [tool.width for tool in choices.tools], style) if choices.tools else None
     except ImpossibleProject as reason:
         raise CannotBuild(*_in_panel_words(reason)) from None
@@ -145,12 +148,23 @@ def outcome_of(choices: HardwareChoices, opened: Sequence[str], style: Style) ->
         Drawing(scene.title, draw(scene, PICTURE, f"drawing/{number}/"), scene.alt)
         for number, scene in enumerate(scenes(cabinet, choices, row, opened, style))
     ]
-    found = findings(cabinet, choices, opened)
     return Outcome(
         shown, [_written(rows, style) for rows in tables(cabinet, choices, row, opened)], sums(cabinet, row, style),
-        found, message(cabinet, style, found), _why(project, choices, opened, style), sums_asked=True,
-        chosen=choices.seen != NEWEST,
+        told.findings, told.message,
+        why_said(
+            told, lambda: _say(traced(project), choices, opened)[1], style, _why(project, choices, opened, style),
+        ),
+        sums_asked=True, chosen=choices.seen != NEWEST,
     )
+
+
+def _say(project: Project, choices: HardwareChoices, opened: Sequence[str]) -> tuple[Cabinet, Said]:
+    """The project solved, and what the panel says of it."""
+    with noting() as notes:
+        cabinet = solve(project)
+        found = findings(cabinet, choices, opened)
+        line = message(cabinet, cabinet.style, found)
+    return cabinet, said(notes, found, line)
 
 
 def _row(choices: HardwareChoices, widths: Sequence[int], style: Style, panel: int | None = None) -> ToolRow:

@@ -20,9 +20,11 @@ from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
+from shoplib.live.said import Said, said, why_said
 from shoplib.live.table import Table
 from shoplib.live.why import workings
 from shoplib.measure import INCH_STYLE, MM_STYLE, Style, narrowest, thickest
+from shoplib.measure.noted import noting
 from shoplib.model.allowance import allowance
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject, Project
@@ -170,14 +172,13 @@ def outcome_of(choices: JointChoices, style: Style) -> Outcome:
     """Solve the small case and show its joint; raises CannotBuild in the words of the controls."""
     project = joint_project(choices, style)
     try:
-        cabinet, joint = _solved(project, choices.kind)
+        cabinet, joint, told = _say(project, choices.kind)
     except ImpossibleProject as reason:
         raise CannotBuild(_in_panel_words(reason)) from None
     views: list[Callable[[Cabinet, Joint], Scene]] = [lambda case, one: joint_lesson(case, one, style)]
     if allowance(cabinet, joint).stop:
         views.append(lambda case, one: stop_seen_from_above(case, one, style))
     scenes = [view(cabinet, joint) for view in views]
-    told = rows(cabinet, joint)
 
     def why(name: str) -> tuple[str, ...]:
         case, one = _solved(traced(project), choices.kind)
@@ -187,15 +188,24 @@ def outcome_of(choices: JointChoices, style: Style) -> Outcome:
             return working(row.ticks, row.what, style)
         return workings(sizes(views[int(number)](case, one), place), style)
 
-    cells = [(row.what, row.text(style)) for row in told]
+    cells = [(row.what, row.text(style)) for row in rows(cabinet, joint)]
     return Outcome(
         [_drawing(scene, f"drawing/{number}/") for number, scene in enumerate(scenes)],
         [Table("What is gained and what is cut", ("What", "Size"), cells, (1,))],
-        findings=[replace(found, text=found.text.replace("bay 1 shelf 1", "shelf"))
-                  for found in check(cabinet) if found.check in _ABOUT_JOINTS],
-        message=in_short(cabinet, joint, style),
-        why=why,
+        findings=told.findings,
+        message=told.message,
+        why=why_said(told, lambda: _say(traced(project), choices.kind)[2], style, why),
     )
+
+
+def _say(project: Project, kind: str) -> tuple[Cabinet, Joint, Said]:
+    """The small case and its joint, and what the panel says of it."""
+    with noting() as notes:
+        cabinet, joint = _solved(project, kind)
+        found = [replace(each, text=each.text.replace("bay 1 shelf 1", "shelf"))
+                 for each in check(cabinet) if each.check in _ABOUT_JOINTS]
+        message = in_short(cabinet, joint, cabinet.style)
+    return cabinet, joint, said(notes, found, message)
 
 
 def _solved(project: Project, kind: str) -> tuple[Cabinet, Joint]:

@@ -50,9 +50,9 @@ class Group:
 class Outcome:
     """What a panel shows for one set of values: `sums` are the closing sums, each written out.
 
-    `why` gives the working of a size by the name that it carries where it is shown, in a drawing, table or closing
-    sum, and is asked for no other; without it nothing can be asked. `sums_asked` says that it answers for the lengths
-    of the closing sums too.
+    `why` gives the working of a size by the name that it carries where it is shown, in a drawing, table, closing sum
+    or sentence, and is asked for no other; without it nothing can be asked. `sums_asked` says that it answers for the
+    lengths of the closing sums too; of findings and message it answers for the lengths that their texts know (`said`).
     `chosen` says that the first drawing was asked for: it stands beside the controls whatever is moved.
     """
 
@@ -251,7 +251,8 @@ class Panel:
     def _shown(self) -> str:
         """What stands on the panel, as text that names the sizes that can be picked."""
         drawn = "".join(drawing.svg for drawing in self.outcome.drawings)
-        return drawn + self._tables.value + self._sums.value
+        said = "".join(f'data-ask="message/{number}"' for number in range(len(self.picture.asked)))
+        return said + drawn + self._tables.value + self._sums.value + self._findings.value
 
     def _ipython_display_(self) -> None:
         """Show the living panel, and leave a still picture of it in the notebook."""

@@ -7,6 +7,13 @@ function element(tag, className, parent) {
   return node;
 }
 
+/** Text whose lengths stay on one line. */
+function written(text) {
+  const part = document.createElement("span");
+  writeWhole(part, text);
+  return part;
+}
+
 /** Keys pressed in the panel are the panel's: JupyterLab would take arrows and Enter for its cells. */
 function keep(event) {
   if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s") return;
@@ -36,6 +43,25 @@ function render({ model, el }) {
     return { root, holder, svg: null };
   }
 
+  /** The message with its lengths as buttons: read out as one sentence, for a button's name is what it says. */
+  function say() {
+    const message = model.get("message");
+    const asked = model.get("asked");
+    if (says.textContent === message && says.querySelectorAll("[data-ask]").length === asked.length) return;
+    const told = [];
+    let at = 0;
+    asked.forEach(([start, end], number) => {
+      const length = document.createElement("button");
+      length.type = "button";
+      length.dataset.ask = `message/${number}`;
+      length.title = "Why?";
+      writeWhole(length, message.slice(start, end));
+      told.push(written(message.slice(at, start)), length);
+      at = end;
+    });
+    says.replaceChildren(...told, written(message.slice(at)));
+  }
+
   function draw() {
     const drawings = model.get("drawings");
     while (shown.length > drawings.length) shown.pop().root.remove();
@@ -47,7 +73,7 @@ function render({ model, el }) {
       }
       place.holder.setAttribute("aria-label", drawing.alt);
     });
-    if (says.textContent !== model.get("message")) writeWhole(says, model.get("message"));
+    say();
     el.classList.toggle("shop-picture-stale", model.get("stale"));
     old.hidden = !model.get("stale");
   }

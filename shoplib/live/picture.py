@@ -8,6 +8,7 @@ import anywidget
 from traitlets import Bool, List, Unicode
 
 from shoplib.live.whole_lengths import script
+from shoplib.measure.noted import Told
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,6 +25,8 @@ class Drawing:
 class Picture(anywidget.AnyWidget):
     """One or more drawings, side by side where there is room, under one line of message.
 
+    `asked` says where the lengths stand in the message that can be picked, each by "message/" and its number.
+
     >>> picture = Picture([Drawing("Front", "<svg/>", "A case 30 in wide.")])
     >>> picture.dim("The dado is deeper than the side is thick.")
     >>> picture
@@ -35,6 +38,7 @@ class Picture(anywidget.AnyWidget):
 
     drawings = List().tag(sync=True)
     message = Unicode().tag(sync=True)
+    asked = List().tag(sync=True)
     stale = Bool(False).tag(sync=True)
 
     def __init__(self, drawings: Iterable[Drawing] = (), message: str = ""):
@@ -48,11 +52,12 @@ class Picture(anywidget.AnyWidget):
         """Show new drawings, in one message to the browser."""
         with self.hold_sync():
             self.drawings = [asdict(drawing) for drawing in drawings]
-            self.message = message
+            self.message = str(message)
+            self.asked = [[start, end] for start, end, _ in message.lengths] if isinstance(message, Told) else []
             self.stale = False
 
     def dim(self, message: str) -> None:
         """Keep the last drawings, dimmed, and say why."""
         with self.hold_sync():
-            self.message = message
+            self.message, self.asked = message, []
             self.stale = True

@@ -53,10 +53,10 @@ def project_panel(path: str, unit: str = "in", folder: Path | None = None) -> Pa
 
     def work(values: SimpleNamespace) -> Outcome:
         made = asked(vars(values))
-        outcome, sheet = outcome_of(made, beside="side"), made.sheets[case]
+        sheet = made.sheets[case]
         if sheet.readings == project.sheets[case].readings:
-            return outcome
-        return replace(outcome, findings=[_say_moved(each, case, sheet) for each in outcome.findings])
+            return outcome_of(made, beside="side")
+        return outcome_of(made, beside="side", word=lambda finding: _say_moved(finding, case, sheet))
 
     def read(kept: Project) -> dict[str, int]:
         size = kept.size

@@ -11,9 +11,11 @@ from shoplib.live.length_control import LengthControl
 from shoplib.live.measured_why import Sizes, dimensions, why_of
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
+from shoplib.live.said import Said, said, why_said
 from shoplib.live.table import Table
 from shoplib.live.tape_panel import PICTURE
 from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, Style, write_brief
+from shoplib.measure.noted import noting
 from shoplib.measure.traced import leaf
 from shoplib.model.strip import cut_at, equal_pieces
 from shoplib.words.amounts import setting
@@ -69,7 +71,7 @@ def saw_outcome(values: SimpleNamespace, unit: str) -> Outcome:
             f"The board is {setting(values.board, style)} long: a line at {setting(values.line, style)} leaves "
             "no second piece.", "Take a longer board, or move the line to the left."
         ) from None
-    scenes = [saw_line(values.line, pieces, side, style)]
+    scenes, told = [saw_line(values.line, pieces, side, style)], _say(values, style)
     rows = [
         ("piece to keep", setting(pieces.kept, style)), ("kerf, gone as dust", setting(pieces.kerf, style)),
         ("the rest", setting(pieces.rest, style)),
@@ -88,21 +90,32 @@ def saw_outcome(values: SimpleNamespace, unit: str) -> Outcome:
         [_drawing(number, scene) for number, scene in enumerate(scenes)],
         [Table("What the board becomes", ("Part", "Length"), rows, (1,))],
         sums,
-        message=_said(pieces.kept, values.line, style),
-        why=why_of(lambda: _asked(values, scenes), style),
+        message=told.message,
+        why=why_said(told, lambda: _say(_named(values), style), style, why_of(lambda: _asked(values, scenes), style)),
         sums_asked=True,
     )
 
 
-def _said(kept: int, line: int, style: Style) -> str:
-    short = line - kept
-    end = f"{setting(short, style)} short of the line" if short else "just as marked"
-    return f"The piece to keep comes out {setting(kept, style)}: {end}."
+def _say(values: SimpleNamespace, style: Style) -> Said:
+    """The line above the picture."""
+    kept = cut_at(values.board, values.line, values.kerf, SIDES[values.side]).kept
+    short = values.line - kept
+    with noting() as notes:
+        end = f"{setting(short, style)} short of the line" if short else "just as marked"
+        message = f"The piece to keep comes out {setting(kept, style)}: {end}."
+    return said(notes, (), message)
+
+
+def _named(values: SimpleNamespace) -> SimpleNamespace:
+    """The same values, whose lengths carry the names of their controls."""
+    lengths = {name: leaf(getattr(values, name), name) for name in ("board", "line", "kerf")}
+    return SimpleNamespace(**vars(values) | lengths)
 
 
 def _asked(values: SimpleNamespace, scenes: list[Scene]) -> Sizes:
     """The same sums on numbers that carry their names."""
-    board, line, kerf = (leaf(getattr(values, name), name) for name in ("board", "line", "kerf"))
+    values = _named(values)
+    board, line, kerf = values.board, values.line, values.kerf
     pieces = cut_at(board, line, kerf, SIDES[values.side])
     named = [("piece to keep", pieces.kept), ("kerf", pieces.kerf), ("the rest", pieces.rest)]
     each = ("each piece", equal_pieces(board, values.count, kerf)[0])

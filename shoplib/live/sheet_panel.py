@@ -1,5 +1,6 @@
 """The caliper panel: readings at several places of one sheet, their mean and the thickest, beside its name."""
 
+from dataclasses import replace
 from types import SimpleNamespace
 
 from shoplib.checks.readings import doubts_about, unlike_in
@@ -12,6 +13,7 @@ from shoplib.live.length_control import LengthControl
 from shoplib.live.measured_why import Sizes, why_of
 from shoplib.live.panel import Group, Outcome, Panel
 from shoplib.live.picture import Drawing
+from shoplib.live.said import Said, said, why_said
 from shoplib.live.table import Table
 from shoplib.live.tape_panel import PICTURE
 from shoplib.measure import (
@@ -26,6 +28,7 @@ from shoplib.measure import (
     write_brief,
     write_measured,
 )
+from shoplib.measure.noted import noting, stated
 from shoplib.measure.traced import leaf
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Finding
@@ -76,20 +79,38 @@ def sheet_outcome(values: SimpleNamespace, unit: str) -> Outcome:
     """What the panel shows: `sold` as its control offers it, and the readings of the groups that are open."""
     style, nominal = _style(unit), read_length(values.sold)
     read = [(place, getattr(values, place.replace(" ", "_"))) for place in PLACES[: 2 * len(values.opened)]]
-    sheet = Sheet(f"the {values.sold} sheet", "plywood", nominal, tuple(reading for _, reading in read))
+    sheet = Sheet("the sheet", "plywood", nominal, tuple(reading for _, reading in read))
     row = plywood_limits().get(nominal)
     scenes = [
         thickness_line(nominal, read, style, (row.least, row.greatest) if row else None),
         reading_places(read, style),
     ]
-    mean, most = (write_brief(size, style, decimal=True) for size in (sheet.thickness, sheet.thickest))
+    told = _say(sheet, style, values.sold)
     return Outcome(
         [_drawing(number, scene) for number, scene in enumerate(scenes)],
         [_readings(sheet, read, style), *_standard(nominal, values.sold)],
-        findings=(*doubts_about(sheet, style), *unlike_in(sheet, style), *_no_standard(nominal, values.sold)),
-        message=f"Sums use the mean, {mean}; a cut that receives the sheet uses the thickest reading, {most}.",
-        why=why_of(lambda: _asked(nominal, read, scenes), style),
+        findings=told.findings,
+        message=told.message,
+        why=why_said(told, lambda: _say(_named(sheet, read), style, values.sold), style,
+                     why_of(lambda: _asked(sheet, read, scenes), style)),
     )
+
+
+def _say(sheet: Sheet, style: Style, sold: str) -> Said:
+    """What the panel says of the readings."""
+    with noting() as notes:
+        sold = stated(sold, sheet.nominal)
+        sheet = replace(sheet, name=f"the {sold} sheet")
+        found = (*doubts_about(sheet, style), *unlike_in(sheet, style), *_no_standard(sheet.nominal, sold))
+        mean, most = (write_brief(size, style, decimal=True) for size in (sheet.thickness, sheet.thickest))
+        message = f"Sums use the mean, {mean}; a cut that receives the sheet uses the thickest reading, {most}."
+    return said(notes, found, message)
+
+
+def _named(sheet: Sheet, read: list[tuple[str, int]]) -> Sheet:
+    """The same sheet, whose readings carry the names of their places."""
+    readings = tuple(leaf(reading, f"reading {place}", "measured") for place, reading in read)
+    return replace(sheet, nominal=leaf(sheet.nominal, "thickness it is sold by"), readings=readings)
 
 
 def _readings(sheet: Sheet, read: list[tuple[str, int]], style: Style) -> Table:
@@ -99,10 +120,10 @@ def _readings(sheet: Sheet, read: list[tuple[str, int]], style: Style) -> Table:
     return Table("Caliper readings", ("Where", "Thickness"), cells, (1,))
 
 
-def _asked(nominal: int, read: list[tuple[str, int]], scenes: list[Scene]) -> Sizes:
+def _asked(sheet: Sheet, read: list[tuple[str, int]], scenes: list[Scene]) -> Sizes:
     """The same choices on readings that carry the names of their places."""
-    readings = tuple(leaf(reading, f"reading {place}", "measured") for place, reading in read)
-    sheet = Sheet("the sheet", "plywood", readings[0], readings)
+    nominal, sheet = sheet.nominal, _named(sheet, read)
+    readings = sheet.readings
     sizes = [*((f"reading {place}", size) for (place, _), size in zip(read, readings, strict=True)),
              ("mean", sheet.thickness), ("thickest", sheet.thickest),
              ("thickest less thinnest", thickest(readings) - narrowest(readings))]

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from html import escape
 
 from shoplib.live.whole_lengths import whole_lengths
+from shoplib.measure.noted import Told
 from shoplib.model.solved import Finding
 
 # Each level has a word and a shape, so that colour is never the only signal.
@@ -69,26 +70,39 @@ def _sum(number: int, line: str) -> str:
     """One closing sum whose lengths can be picked."""
     told, at = "", 0
     for k, found in enumerate(LENGTH.finditer(line)):
-        text = found[0]
-        told += escape(line[at : found.start()])
-        told += (
-            f'<button type="button" data-ask="sum/{number}/{k}" aria-label="{escape(text)}, in this sum: why?">'
-            f"{whole_lengths(text)}</button>"
-        )
+        told += escape(line[at : found.start()]) + _asks(f"sum/{number}/{k}", found[0], "in this sum")
         at = found.end()
     return told + escape(line[at:])
 
 
 def findings_html(findings: Iterable[Finding]) -> str:
-    """The findings as a list, the gravest first."""
+    """The findings as a list, the gravest first.
+
+    The lengths that a text knows can be picked, by "finding/", its number in the list and theirs in it.
+    """
     order = list(LEVELS)
     lines = []
-    for finding in sorted(findings, key=lambda each: order.index(each.level)):
+    for number, finding in enumerate(sorted(findings, key=lambda each: order.index(each.level))):
         shape, word = LEVELS[finding.level]
         lines.append(
             f'<li class="shop-{finding.level}"><span aria-hidden="true">{shape}</span> '
-            f"<strong>{word}:</strong> {whole_lengths(finding.text)}</li>"
+            f"<strong>{word}:</strong> {_finding(number, finding.text)}</li>"
         )
     if not lines:
         return ""
     return f'<p class="shop-heading">Findings</p><ul class="shop-findings">{"".join(lines)}</ul>'
+
+
+def _finding(number: int, text: str) -> str:
+    told, at = "", 0
+    for k, (start, end, _) in enumerate(text.lengths if isinstance(text, Told) else ()):
+        told += whole_lengths(text[at:start])
+        told += _asks(f"finding/{number}/{k}", text[start:end], "in this finding")
+        at = end
+    return told + whole_lengths(text[at:])
+
+
+def _asks(name: str, text: str, where: str) -> str:
+    """A length within a sentence, as a button that asks why."""
+    said = f"{escape(text)}, {where}: why?"
+    return f'<button type="button" data-ask="{name}" aria-label="{said}">{whole_lengths(text)}</button>'

@@ -11,8 +11,10 @@ from shoplib.live.length_control import LengthControl
 from shoplib.live.measured_why import Sizes, dimensions, why_of
 from shoplib.live.panel import Group, Outcome, Panel
 from shoplib.live.picture import Drawing
+from shoplib.live.said import Said, said, why_said
 from shoplib.live.table import Table
 from shoplib.measure import INCH_STYLE, MM_STYLE, Style, read_length, share, to_step, write_brief, write_length
+from shoplib.measure.noted import noting
 from shoplib.measure.tape import tape_steps
 from shoplib.measure.traced import leaf
 from shoplib.words.tape import tape_words
@@ -55,7 +57,7 @@ def tape_panel(unit: str = "in") -> Panel:
 def tape_outcome(values: SimpleNamespace, unit: str) -> Outcome:
     """What the panel shows: `pointer` in ticks, `marks` and `halves` as their controls offer them."""
     style, whole = Style.of(unit, values.marks), [INCH_STYLE, MM_STYLE] if unit == "in" else [MM_STYLE, INCH_STYLE]
-    scenes = [tape(values.pointer, style, "pointer")]
+    scenes, told = [tape(values.pointer, style, "pointer")], _say(values.pointer, style)
     tables: list[Table] = []
     if len(values.opened) > 1:
         rows = halved(values.pointer, _TIMES[values.halves])
@@ -64,9 +66,19 @@ def tape_outcome(values: SimpleNamespace, unit: str) -> Outcome:
     return Outcome(
         [_drawing(number, scene) for number, scene in enumerate(scenes)],
         tables,
-        message=tape_words(values.pointer, style),
-        why=lambda name: why_of(lambda: _asked(values, scenes, style), whole[_in_other_unit(name)])(name),
+        message=told.message,
+        why=why_said(
+            told, lambda: _say(leaf(values.pointer, "pointer"), style), style,
+            lambda name: why_of(lambda: _asked(values, scenes, style), whole[_in_other_unit(name)])(name),
+        ),
     )
+
+
+def _say(pointer: int, style: Style) -> Said:
+    """The line above the picture."""
+    with noting() as notes:
+        line = tape_words(pointer, style)
+    return said(notes, (), line)
 
 
 def _in_other_unit(name: str) -> bool:

@@ -1,5 +1,5 @@
 // Says why a size of the panel is what it is. Whatever carries data-ask can be picked: a button of a table,
-// or a dimension of a drawing. In a drawing the arrow keys go from one dimension to the next.
+// of a closing sum or of a sentence, or a dimension of a drawing. In a drawing the arrow keys go from one dimension to the next.
 
 function element(tag, className, parent, text) {
   const node = document.createElement(tag);
@@ -15,7 +15,10 @@ const dimensions = (node) => [...node.closest("svg").querySelectorAll("[data-ask
 /** What a dimension, or a label of several lines, says. */
 const words = (node) => (node.children.length ? [...node.children] : [node]).map((line) => line.textContent).join(" ");
 
-const PLACES = [["svg", "in a drawing"], ["td", "in a table"], [".shop-sums", "in a closing sum"]];
+const PLACES = [
+  ["svg", "in a drawing"], ["td", "in a table"], [":is(.shop-picture-says, .shop-findings)", "in a sentence"],
+  [".shop-sums", "in a closing sum"],
+];
 
 /** Where a number can be picked on this panel; nothing where none can. */
 function offer(panel) {

@@ -5,6 +5,7 @@ anything else that is no whole number raises TypeError: it would slip past every
 """
 
 from collections.abc import Iterable, Sequence
+from fractions import Fraction
 
 from shoplib.measure.traced import chosen
 
@@ -90,6 +91,15 @@ def to_step(value: int, step: int, direction: str = "nearest") -> int:
         case _:
             raise ValueError(f"a length goes to the nearest step, down or up, not {direction!r}.")
     return chosen(whole, direction, [value], steps=step)
+
+
+def scaled(value: int, factor: Fraction, told: str) -> int:
+    """The value times a factor, to the nearest tick; `told` is the factor as a working says it.
+
+    >>> scaled(40, Fraction(3, 8), "3/8")
+    15
+    """
+    return chosen(round(int(value) * factor), f"x {told}", [value])
 
 
 def _nearest(value: int, by: int) -> int:

@@ -10,13 +10,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Literal
 
-Kind = Literal["chosen", "measured", "table"]
-"""Where a number that nothing stands behind comes from: a person, a rule or caliper, a row of `data/`."""
+Kind = Literal["chosen", "measured", "table", "limit"]
+"""Where a number that nothing stands behind comes from: a person, a rule or caliper, a row of `data/`, a fixed limit of
+a check."""
 
 
 @dataclass(frozen=True, slots=True)
 class Leaf:
-    """A number that was put in: where every working ends. `key` says where it was written."""
+    """A number that was put in: where every working ends. `key` says where it was written; of a limit, its source."""
 
     name: str
     value: int
@@ -122,6 +123,11 @@ def leaf(value: int, name: str, kind: Kind = "chosen", key: str = "") -> Traced:
     """A number put in, by the name that its working will call it."""
     atom = Leaf(name, int(value), kind, key)
     return Traced(Sum(atom.value, ((atom, 1),)))
+
+
+def limit(value: int, name: str, source: str = "common practice, no source") -> Traced:
+    """A length at which a check draws its line, by its name, with where that line comes from."""
+    return leaf(value, name, "limit", source)
 
 
 def named(value: int, name: str) -> int:

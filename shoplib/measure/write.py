@@ -6,6 +6,7 @@ from typing import Self
 
 from shoplib.measure.choose import to_step
 from shoplib.measure.faults import shown
+from shoplib.measure.noted import noted
 from shoplib.measure.read import read_length
 from shoplib.measure.ticks import INCH, MM, LengthError
 
@@ -60,6 +61,7 @@ INCH_STYLE = Style("in", INCH // 64)
 MM_STYLE = Style("mm", MM // 10)
 
 
+@noted
 def write_length(ticks: int, style: Style, unit: bool = True) -> str:
     """The length at the nearest step; a rest (true size minus printed size) follows in brackets.
 
@@ -83,6 +85,7 @@ def write_length(ticks: int, style: Style, unit: bool = True) -> str:
     return f"{text} ({_rest(ticks - printed, style.unit)} {style.unit})"
 
 
+@noted
 def write_measured(ticks: int, style: Style) -> str:
     """A measured thickness, or the width of a cut that receives one: a decimal, never a shop fraction.
 
@@ -97,6 +100,7 @@ def write_measured(ticks: int, style: Style) -> str:
     return f"{'-' if ticks < 0 else ''}{number} {style.unit}"
 
 
+@noted
 def write_brief(ticks: int, style: Style, decimal: bool = False) -> str:
     """The length for drawings, reading lists and findings: nothing finer than a shop can measure or set.
 

@@ -3,6 +3,8 @@
 from collections.abc import Iterable
 from fractions import Fraction
 
+from shoplib.measure.choose import scaled, share
+
 DRIEST, DAMPEST = 6, 14
 """Between these moisture contents, in percent, the change of width holds (Wood Handbook, chapter 13)."""
 
@@ -46,7 +48,8 @@ def movement(width: int, coefficient: Fraction, before: float, after: float) -> 
             raise ValueError(
                 f"the change of width holds from {DRIEST} to {DAMPEST} % of moisture; {content:.1f} % is outside."
             )
-    return round(int(width) * coefficient * (Fraction(after) - Fraction(before)))
+    told = f"{float(coefficient):.5f} x ({after:.2f} - {before:.2f})"
+    return scaled(width, coefficient * (Fraction(after) - Fraction(before)), told)
 
 
 def gap_left(gap: int, grown: Iterable[int]) -> int:
@@ -59,4 +62,4 @@ def gap_left(gap: int, grown: Iterable[int]) -> int:
     >>> gap_left(30, [20]), gap_left(30, [20, 16])
     (20, 12)
     """
-    return gap - sum(grown) // 2
+    return gap - share(sum(grown), 2, 1)[0]

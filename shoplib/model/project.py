@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import Literal
 
 from shoplib.measure import INCH, MM, Style
+from shoplib.measure.noted import unmarked
 from shoplib.model.marks import Length, Reading, Room, WholeTicks, natural
 from shoplib.model.sheet import Sheet
 from shoplib.tables.slides import Slide, slides
@@ -19,6 +20,7 @@ class ImpossibleProject(ValueError):
     """
 
     def __init__(self, key: str, sentence: str) -> None:
+        sentence = unmarked(sentence)
         super().__init__(f"{key}: {sentence}" if key else sentence)
         self.key, self.sentence = key, sentence
 

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from shoplib.measure import narrowest, thickest
+from shoplib.measure.traced import named
 from shoplib.model.movement import gap_left, moisture_content, movement
 
 FAHRENHEIT = 70
@@ -44,7 +45,8 @@ class Season:
         return self._grown(self.beside, humidity)
 
     def _grown(self, height: int, humidity: int) -> int:
-        return movement(height, self.coefficient, moisture(self.made), moisture(humidity))
+        grown = movement(height, self.coefficient, moisture(self.made), moisture(humidity))
+        return named(grown, f"growth at {humidity} % of humidity")
 
     def gap_at(self, humidity: int) -> int:
         """The gap at that humidity, in ticks; less than nothing where they would press on each other."""

@@ -1,11 +1,14 @@
 """A tape reading in words, step by step."""
 
 from shoplib.measure import INCH, MM, Style, to_step, write_brief, write_length
+from shoplib.measure.noted import stated
 from shoplib.measure.tape import TapeStep, tape_steps
+from shoplib.measure.traced import limit
 
 _FRACTION = {
     2: "the half", 4: "a quarter", 8: "an eighth", 16: "a sixteenth", 32: "a thirty-second", 64: "a sixty-fourth",
 }
+_PRINTED = "tapes are printed so (common practice, no source)"
 _COUNTED = ("", "one", "two", "three", "four")
 
 
@@ -71,7 +74,7 @@ def _finer(step: TapeStep, style: Style) -> str:
     if style.unit == "in":
         return _FRACTION[INCH // step.part]
     if step.part == 5 * MM:
-        return "the 5 mm mark"
+        return f"the {stated('5 mm', limit(5 * MM, 'the mark in the middle between two figures', _PRINTED))} mark"
     if step.part == MM:
         return f"{_COUNTED[step.count]} single millimetre{'' if step.count == 1 else 's'}"
     if step.part == MM // 2:

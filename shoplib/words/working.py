@@ -16,7 +16,8 @@ _HOW = {
 def working(value: int, name: str, style: Style) -> tuple[str, ...]:
     """Why `value` is what it is: its own line first, then one for each number that it was made of.
 
-    Terms that are 0 are left out. The last names are those of what was measured, chosen or looked up.
+    Terms that are 0 are left out, unless all are. The last names are those of what was measured, chosen or looked up; a
+    limit of a check says where it comes from.
 
     >>> from shoplib.measure import INCH, INCH_STYLE, mean
     >>> from shoplib.measure.traced import leaf, named
@@ -48,10 +49,13 @@ def working_of(value: int, shown: str, style: Style) -> tuple[str, ...]:
     waiting = list(_parts(top))
     while waiting:
         atom = waiting.pop(0)
-        if atom in told or isinstance(atom, Leaf):
+        if atom in told:
             continue
         told.add(atom)
-        if isinstance(atom, Named):
+        if isinstance(atom, Leaf):
+            if atom.kind == "limit":
+                lines.append(f"{said(atom.name, atom.value, style)}: fixed by the workbook; {atom.key}")
+        elif isinstance(atom, Named):
             lines.append(f"{said(atom.name, atom.value, style)} = {_whole(atom.of, style)}")
             waiting = [*_parts(atom.of), *waiting]
         else:
@@ -92,6 +96,8 @@ def _whole(total: Sum, style: Style) -> str:
 def _sum(total: Sum, style: Style) -> str:
     """The terms with their signs, what weighs most first, and before all one that is added."""
     terms = [(atom, times) for atom, times in total.terms if atom.value]
+    if not terms and not total.bare:
+        terms = list(total.terms)
     terms.sort(key=lambda term: -abs(term[0].value * term[1]))
     first = next((term for term in terms if term[0].value * term[1] > 0), None)
     if first is not None:
@@ -145,6 +151,14 @@ def _choice(choice: Choice, style: Style) -> str:
             return f"{among[0]}, {way} whole {write_length(choice.steps, style)}"
         case "largest fitting":
             return f"the largest of {', '.join(sizes[1:])} that fits into {sizes[0]} = {among[0]}"
+        case "diagonal nearest" | "diagonal up" | "other side":
+            way = {"diagonal nearest": "to the nearest", "diagonal up": "up to a", "other side": "down to a"}[choice.how]
+            told = zip(among, choice.among, strict=True)
+            one, other = (f"({text})" if len(of.terms) > 1 else text for text, of in told)
+            root = f"the square root of {one} squared {'-' if choice.how == 'other side' else '+'} {other} squared"
+            return f"{root}, {way} whole {write_length(choice.steps, style)}"
+        case times if times.startswith("x "):
+            return f"({among[0]}) {times}" if len(choice.among[0].terms) > 1 else f"{among[0]} {times}"
     return f"{_HOW[choice.how]}: {'; '.join(among)}"
 
 

@@ -1,0 +1,124 @@
+"""Lengths in sentences: where each stands that was written into one, and the number that it was written from.
+
+A sentence is put together from text that the writers gave, in many places and in any order. So inside `noting` they set
+marks round what they write, and `Notes.told` takes the marks out again: it gives the sentence with its lengths.
+"""
+
+import re
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from contextvars import ContextVar
+from functools import wraps
+from typing import NamedTuple, Self
+
+from shoplib.measure.traced import Sum, Traced
+
+# Three characters for private use: no alphabet has them. Between the first two stands the number of the note.
+_MARKED = re.compile("\ue000(\\d*)\ue001([^\ue000-\ue002]*)\ue002")
+
+
+class Stands(NamedTuple):
+    """One length of a sentence: from `start` to `end` of its text, and the ticks with their working.
+
+    `ticks` is None for a plain number, which nothing stands behind.
+    """
+
+    start: int
+    end: int
+    ticks: Traced | None
+
+
+class Told(str):
+    """A sentence that knows the lengths in it, in their order: `lengths`."""
+
+    lengths: tuple[Stands, ...]
+
+    def __new__(cls, text: str, lengths: tuple[Stands, ...] = ()) -> Self:
+        """The text, with where its lengths stand."""
+        told = super().__new__(cls, text)
+        told.lengths = lengths
+        return told
+
+
+class Notes:
+    """What was written inside `noting`. A plain number gets a mark, and one with its working a note as well."""
+
+    def __init__(self) -> None:
+        self._numbers: dict[Sum, int] = {}
+        self._sizes: list[Traced] = []
+
+    def mark(self, text: str, ticks: int) -> str:
+        """The text between its marks; the same working has the same marks, so equal texts stay equal."""
+        number = ""
+        if isinstance(ticks, Traced):
+            number = self._numbers.setdefault(ticks.sum, len(self._sizes))
+            if number == len(self._sizes):
+                self._sizes.append(ticks)
+        return f"\ue000{number}\ue001{text}\ue002"
+
+    def told(self, sentence: str) -> Told:
+        """The sentence without marks, with the lengths that stood between them."""
+        text, at, lengths = "", 0, []
+        for found in _MARKED.finditer(sentence):
+            number, length = found.groups()
+            text += sentence[at : found.start()]
+            lengths.append(Stands(len(text), len(text) + len(length), self._sizes[int(number)] if number else None))
+            text, at = text + length, found.end()
+        return Told(text + sentence[at:], tuple(lengths))
+
+
+_NOTES: ContextVar[Notes | None] = ContextVar("notes of the lengths that are written", default=None)
+
+
+@contextmanager
+def noting() -> Iterator[Notes]:
+    """Inside, whatever writes a length marks it, for `told` to find it in its sentence.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE, write_brief
+    >>> from shoplib.measure.traced import leaf
+    >>> with noting() as notes:
+    ...     text = f"the box is {write_brief(leaf(5 * INCH, 'box width'), INCH_STYLE)} wide"
+    >>> told = notes.told(text)
+    >>> told, [(told[one.start : one.end], one.ticks.sum.terms[0][0].name) for one in told.lengths]
+    ('the box is 5 in wide', [('5 in', 'box width')])
+    """
+    notes = Notes()
+    before = _NOTES.set(notes)
+    try:
+        yield notes
+    finally:
+        _NOTES.reset(before)
+
+
+def unmarked(sentence: str) -> str:
+    """The sentence as it is read, where nobody will ask for its lengths.
+
+    >>> with noting():
+    ...     unmarked(f"at least {stated('3 mm', 240_000)}")
+    'at least 3 mm'
+    """
+    return _MARKED.sub(r"\2", sentence)
+
+
+def stated(text: str, ticks: int) -> str:
+    """A length that stands in a sentence in its author's own words, marked as the writers mark theirs."""
+    notes = _NOTES.get()
+    return text if notes is None else notes.mark(text, ticks)
+
+
+def noted(write: Callable[..., str]) -> Callable[..., str]:
+    """A writer of lengths, whose first argument is ticks, that marks what it writes where notes are taken."""
+
+    @wraps(write)
+    def writes(ticks: int, *args, **kwargs) -> str:
+        notes = _NOTES.get()
+        if notes is None:
+            return write(ticks, *args, **kwargs)
+        before = _NOTES.set(None)  # a writer that leaves the rest to another marks the length once
+        try:
+            text = write(int(ticks) if isinstance(ticks, Traced) else ticks, *args, **kwargs)
+        finally:
+            _NOTES.reset(before)
+        return notes.mark(text, ticks)
+
+    return writes
