@@ -42,7 +42,6 @@ def why_said(
     >>> why_said(say(9 * INCH), lambda: say(leaf(9 * INCH, "case width")), INCH_STYLE)("message/0")
     ('this length 8 in = case width 9 in - 1 in',)
     """
-
     once = cache(again)
 
     def explain(name: str) -> tuple[str, ...]:

@@ -152,7 +152,7 @@ def _choice(choice: Choice, style: Style) -> str:
         case "largest fitting":
             return f"the largest of {', '.join(sizes[1:])} that fits into {sizes[0]} = {among[0]}"
         case "diagonal nearest" | "diagonal up" | "other side":
-            way = {"diagonal nearest": "to the nearest", "diagonal up": "up to a", "other side": "down to a"}[choice.how]
+            way = {"diagonal nearest": "to the nearest", "diagonal up": "up to a"}.get(choice.how, "down to a")
             told = zip(among, choice.among, strict=True)
             one, other = (f"({text})" if len(of.terms) > 1 else text for text, of in told)
             root = f"the square root of {one} squared {'-' if choice.how == 'other side' else '+'} {other} squared"

@@ -81,3 +81,24 @@ def test_a_worked_figure_of_a_saved_page_that_has_not_run(lab):
         "bottom, length 33.594 in = case width 34 1/2 in - 2 x thickness of case sheet 0.703 in + 2 x rabbet depth"
     )
     opened.close()
+
+
+def test_a_length_of_a_finding(panel):
+    panel.locator('.shop-findings [data-ask^="finding/"]:visible').first.click()
+    assert "this length" in says(panel)
+
+
+def test_the_line_above_the_picture_is_one_sentence_with_its_lengths_as_buttons(lab):
+    opened = lab.open(lab.copy(NOTEBOOKS / "04_drawer_clearance.ipynb", "asking_line.ipynb"), height=900)
+    opened.run_all(awake=5)
+    panel = opened.panel()
+    status = panel.locator(".shop-picture-says").first
+    assert status.get_attribute("role") == "status"
+    button = status.locator('[data-ask="message/0"]')
+    button.scroll_into_view_if_needed()
+    told, length = status.text_content(), button.text_content()
+    assert told.startswith(f"The box is {length} wide outside: ")
+    button.focus()
+    panel.page.keyboard.press("Enter")
+    assert f"this length {length} = " in says(panel)
+    opened.close()
