@@ -5,6 +5,7 @@ from shoplib.joints.bridle import BRIDLE
 from shoplib.joints.butt import BUTT
 from shoplib.joints.cross_lap import CROSS_LAP
 from shoplib.joints.dado import DADO
+from shoplib.joints.dovetail import DOVETAIL
 from shoplib.joints.dowel import DOWEL
 from shoplib.joints.drawer_lock import DRAWER_LOCK
 from shoplib.joints.finger import FINGER_JOINT
@@ -14,6 +15,7 @@ from shoplib.joints.mortise_and_tenon import MORTISE_AND_TENON
 from shoplib.joints.pocket_screws import POCKET_SCREWS
 from shoplib.joints.rabbet import RABBET
 from shoplib.joints.spline import SPLINE
+from shoplib.joints.splined_mitre import SPLINED_MITRE
 from shoplib.joints.stopped_dado import STOPPED_DADO
 from shoplib.joints.tongue import TONGUE_IN_DADO
 
@@ -33,6 +35,8 @@ JOINTS: tuple[JointKind, ...] = (
     SPLINE,
     BRIDLE,
     MORTISE_AND_TENON,
+    DOVETAIL,
+    SPLINED_MITRE,
 )
 """All of them: those of cases and drawers, of frames, and those with slanting cuts."""
 

@@ -25,8 +25,8 @@ STILE: Axes = ("+z", "+x", "+y")
 class Draft:
     """A blank that fills a world box; the cuts are collected until `board` makes the board of it."""
 
-    def __init__(self, name: str, sheet: Sheet, axes: Axes, box: Box) -> None:
-        self.name, self.sheet, self.box = name, sheet, box
+    def __init__(self, name: str, sheet: Sheet, axes: Axes, box: Box, grain: str = "length") -> None:
+        self.name, self.sheet, self.box, self.grain = name, sheet, box, grain
         self.placement = standing_in(box, axes)
         self._cuts: list[Cut] = []
 
@@ -62,7 +62,9 @@ class Draft:
         """The board as cut."""
         sizes = [self.box.size[axis] for axis, _ in directions(self.placement.axes)]
         cuts = tuple(self._cuts)
-        return Board(self.name, "case", CASE, self.sheet.name, *sizes, self.placement, cuts, role=self.name)
+        return Board(
+            self.name, "case", CASE, self.sheet.name, *sizes, self.placement, cuts, self.grain, role=self.name
+        )
 
 
 def middle(low: int, high: int) -> int:

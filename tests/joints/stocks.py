@@ -39,6 +39,10 @@ def tried(data, kind, stock):
         count = data.draw(st.integers(3, 20), "fingers")
         given["finger"] = data.draw(st.integers(4 * MM, 30 * MM), "finger")
         stock = replace(stock, width=count * given["finger"])
+    if kind.name == "mortise and tenon" and data.draw(st.booleans(), "two rails"):
+        square = data.draw(st.integers(max(30 * MM, stock.enters.thickness), 60 * MM), "leg")
+        stock = replace(stock, receives=Sheet("leg stock", "solid", square), receives_width=square)
+        given["rails"] = 2
     for setting in kind.settings:
         low, high, step = setting.low(stock), setting.high(stock), setting.step(stock)
         if high > low and setting.name not in given and data.draw(st.booleans(), f"set {setting.name}"):

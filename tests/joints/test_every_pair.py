@@ -17,39 +17,54 @@ from tests.joints.stocks import stocks, tried
 from tests.joints.volumes import FORMULAS, HOLES, SLANTED
 
 every_joint = pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
-RUN = settings(max_examples=40, suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow])
+RUN = settings(max_examples=30, suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow])
 
 
 @every_joint
 @RUN
 @given(data=st.data())
-def test_the_exact_dry_fit_has_no_finding(kind, data):
+def test_a_pair_of_any_size_goes_together(kind, data):
+    """The exact dry-fit, and what the pair says of itself."""
     pair = tried(data, kind, data.draw(stocks()))
     assert fit_pair(pair) == ()
+    _takes(pair, lambda board: float(_exactly_taken(board)) / MM**3)
+    for part, (name, point) in pair.named.items():
+        assert any(_touches(piece, point) for piece in pair.by_name[name].solids), f"{part} of {name} is in the air"
+    assert {board.name for board in pair.boards} == set(pair.apart)
 
 
 @every_joint
 @RUN
 @given(data=st.data())
-def test_solids_agree(kind, data):
+def test_solids_of_any_size_agree(kind, data):
+    """The judge's own solids, from the records of plan.json: no wood twice, clearances as stated, wood taken away."""
     pair = tried(data, kind, data.draw(stocks()))
     assert shared(pair) == {}
     assert unlike(pair) == []
+    _takes(pair, taken)
     assert all(outlines_inside(board) for board in pair.boards)
 
 
-@every_joint
-@RUN
-@given(data=st.data())
-def test_the_cuts_take_what_the_closed_formula_says(kind, data):
-    pair = tried(data, kind, data.draw(stocks()))
-    said = FORMULAS[kind.name](pair.stock, pair.values)
-    within = 1e-4 if kind.name in SLANTED else 1e-7
+def _takes(pair, measured):
+    said = FORMULAS[pair.kind](pair.stock, pair.values)
+    within = 1e-4 if pair.kind in SLANTED else 1e-7
     for board in pair.boards:
         formula = float(said.get(board.name, 0)) / MM**3
-        assert taken(board) == pytest.approx(formula, rel=within, abs=1e-3), board.name
-        exact = board.length * board.width * board.thickness - sum(piece.volume for piece in board.solids)
-        assert float(exact) / MM**3 == pytest.approx(formula, rel=within, abs=1e-3), board.name
+        assert measured(board) == pytest.approx(formula, rel=within, abs=1e-3), board.name
+
+
+def _exactly_taken(board):
+    return board.length * board.width * board.thickness - sum(piece.volume for piece in board.solids)
+
+
+def _touches(piece, point):
+    """Whether a point lies in a convex piece or on its surface."""
+    low, high = piece.reach(piece.axis)
+    p, q = point[(piece.axis + 1) % 3], point[(piece.axis + 2) % 3]
+    return low <= point[piece.axis] <= high and all(
+        (b[0] - a[0]) * (q - a[1]) >= (b[1] - a[1]) * (p - a[0])
+        for a, b in zip(piece.outline, piece.outline[1:] + piece.outline[:1], strict=True)
+    )
 
 
 @pytest.mark.parametrize("name", HOLES)
@@ -75,20 +90,6 @@ def test_a_board_out_of_place_is_found(kind, off):
             moved = replace(moved, placement=Placement(tuple(origin), moved.placement.axes))
             spoilt = replace(pair, boards=tuple(moved if b.name == moved.name else b for b in pair.boards))
             assert fit_pair(spoilt), (stated.what, turn)
-
-
-@every_joint
-@RUN
-@given(data=st.data())
-def test_what_is_named_is_wood(kind, data):
-    pair = tried(data, kind, data.draw(stocks()))
-    for part, (name, point) in pair.named.items():
-        ours = [
-            piece for piece in pair.by_name[name].solids
-            if all(low <= at <= high for at, (low, high) in zip(point, map(piece.reach, range(3)), strict=True))
-        ]
-        assert ours, f"{part} of {name} is pointed at where no wood is"
-    assert {board.name for board in pair.boards} == set(pair.apart)
 
 
 @every_joint

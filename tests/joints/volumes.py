@@ -110,6 +110,29 @@ def _mortise_and_tenon(stock, v):
     return {"rail": rail, "second rail": rail, "leg": leg}
 
 
+def _dovetail(stock, v):
+    tails, pin, half, fit = v["tails"], v["pin"], v["half pin"], v["fit"]
+    long, high = stock.receives.thickest + v["proud"], stock.enters.thickest + v["proud"]
+    rise = 10 * long / v["slope"]
+    area = (tails - 1) * (pin + rise + fit) * long
+    if half:
+        area += (2 * half + rise + fit) * long
+    flanks = 2 * tails if half else 2 * (tails - 1)
+    lean = rise * (1 + (long - stock.receives.thickness) / long) / 2  # on the mean of the side's two faces
+    gone = stock.width - (tails - 1) * pin - 2 * half - flanks * lean
+    return {"bottom": area * stock.enters.thickness, "side": gone * stock.receives.thickness * high}
+
+
+def _splined_mitre(stock, v):
+    slot = (v["spline"] + v["fit"]) * v["slot"] * (stock.width - 2 * v["stop"])
+    wide = 2 * (v["slot"] - v["end gap"])
+    return {
+        "bottom": stock.enters.thickness**2 / 2 * stock.width + slot,
+        "side": stock.receives.thickness**2 / 2 * stock.width + slot,
+        "spline": (wide**2 + v["spline"] ** 2) / 2 * (stock.width - 2 * v["stop"]),
+    }
+
+
 FORMULAS = {
     "butt": lambda stock, v: {},
     "pocket screws": _pocket,
@@ -126,8 +149,10 @@ FORMULAS = {
     "spline": _spline,
     "bridle": _bridle,
     "mortise and tenon": _mortise_and_tenon,
+    "dovetail": _dovetail,
+    "splined mitre": _splined_mitre,
 }
-SLANTED = {"pocket screws", "dowel"}
+SLANTED = {"pocket screws", "dowel", "dovetail", "splined mitre"}
 """Their corners are rounded to ticks, so the formula is met within some parts in a hundred thousand."""
 
 
