@@ -27,7 +27,7 @@ PIN = Setting(
     f"strongest: Noyes p. 165 (read); 1/4 in is a chisel's width between the two ({NO_SOURCE})",
 )
 HALF_PIN = Setting(
-    "half pin", "small end of the half pin at an edge", lambda stock: 0, lambda stock: stock.natural(INCH, 25 * MM),
+    "half-pin", "small end of the half pin at an edge", lambda stock: 0, lambda stock: stock.natural(INCH, 25 * MM),
     lambda stock: stock.natural(INCH // 4, 6 * MM), one_step,
     f"as a pin, so that its short side does not break out ({NO_SOURCE}); none leaves half a tail at the edge",
 )
@@ -41,14 +41,14 @@ def layout(stock: Stock, values: Values) -> list[tuple[int, int]]:
 
     >>> from shoplib.joints.bench_pair import stock_of
     >>> stock = stock_of(3 * INCH // 4, width=7 * INCH // 4)
-    >>> [(low / INCH, high / INCH) for low, high in layout(stock, {"tails": 2, "pin": INCH // 4, "half pin": 0})]
+    >>> [(low / INCH, high / INCH) for low, high in layout(stock, {"tails": 2, "pin": INCH // 4, "half-pin": 0})]
     [(0.75, 1.0)]
     """
-    tails, pin, half = values["tails"], values["pin"], values["half pin"]
+    tails, pin, half = values["tails"], values["pin"], values["half-pin"]
     room = stock.width - 2 * half - (tails - 1) * pin
     must_leave(stock, "tails", "for the tails", room)
     if tails == 1 and not half:
-        raise CannotCut("half pin", "A single tail needs a half pin on either side to hold it.", pin)
+        raise CannotCut("half-pin", "A single tail needs a half pin on either side to hold it.", pin)
     tail = share(room, tails, 1)[0]
     starts = [half + (at + 1) * tail + at * pin for at in range(tails - 1)]
     pins = [(start, start + pin) for start in starts]
@@ -72,8 +72,8 @@ def make(stock: Stock, values: Values) -> Pair:
     pins = layout(stock, values)
     near = share(fit, 2, 1)[0]
     far = fit - near
-    if values["half pin"]:
-        must_leave(stock, "half pin", "as the small end of a half pin", values["half pin"], MM)
+    if values["half-pin"]:
+        must_leave(stock, "half-pin", "as the small end of a half pin", values["half-pin"], MM)
     end, low = face - long, thick - high
     upright, bottom = side(stock, low), level(stock, long, "bottom")
     for begins, ends in pins:
@@ -87,7 +87,7 @@ def make(stock: Stock, values: Values) -> Pair:
             0, thick, "side",
         )
     tails = list(pairwise(pins))
-    tails = [((0, 0), pins[0]), *tails, (pins[-1], (width, width))] if not values["half pin"] else tails
+    tails = [((0, 0), pins[0]), *tails, (pins[-1], (width, width))] if not values["half-pin"] else tails
     for (_, begins), (ends, _) in tails:
         front, back = begins > 0, ends < width
         left = ends - begins - (rise + far) * front - (rise + near) * back
@@ -107,8 +107,8 @@ def make(stock: Stock, values: Values) -> Pair:
         "socket": ("side", (middle(0, face), middle(*tail), thick)),
         "baseline": ("bottom", (face, middle(*pin), height)),
     }
-    if values["half pin"]:
-        named["half pin"] = ("side", (0, 0, height))
+    if values["half-pin"]:
+        named["half-pin"] = ("side", (0, 0, height))
     return Pair(
         "dovetail", stock, values, (upright.board, bottom.board),
         (Joint("dovetail", "bottom", "side", "-x", long, fit),),

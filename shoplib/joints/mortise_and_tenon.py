@@ -92,43 +92,44 @@ def make(stock: Stock, values: Values) -> Pair:
         must_leave(stock, "length", "behind the mortise in the stile's width", across - long - gap)
     end = across - long
     floor = 0 if through else end - gap
-    enters, receives = rail(stock, end, back=back), stile(stock, -stock.receives_length, width + horn, "leg")
+    upright = "stile" if values["rails"] == 1 else "leg"
+    enters, receives = rail(stock, end, back=back), stile(stock, -stock.receives_length, width + horn, upright)
     _shoulders(enters, end, across, (begin, stop), (low, high), haunch)
     receives.take("mortise", Box((floor, walls[0], low), (across, walls[1], high)), "rail")
     if haunch:
         receives.take("haunching", Box((across - haunch - gap, walls[0], high), (across, walls[1], width)), "rail")
     entered = Box((end, begin, low), (across, stop, high))
     stated = [
-        Clearance("shoulders on the leg", "rail", "leg", "-x", 0),
-        Clearance("fit before the tenon", "rail", "leg", "-y", near, entered),
-        Clearance("fit behind the tenon", "rail", "leg", "+y", values["fit"] - near, entered),
-        Clearance("tenon on the lower end of the mortise", "rail", "leg", "-z", 0, entered),
+        Clearance(f"shoulders on the {upright}", "rail", upright, "-x", 0),
+        Clearance("fit before the tenon", "rail", upright, "-y", near, entered),
+        Clearance("fit behind the tenon", "rail", upright, "+y", values["fit"] - near, entered),
+        Clearance("tenon on the lower end of the mortise", "rail", upright, "-z", 0, entered),
     ]
     drafts = [receives, enters]
-    joints = [Joint("mortise and tenon", "rail", "leg", "-x", across - floor, values["fit"], gap, tenon)]
+    joints = [Joint("mortise and tenon", "rail", upright, "-x", across - floor, values["fit"], gap, tenon)]
     if values["rails"] == 1:
         if not through:
-            stated.append(Clearance("end of the tenon and bottom of the mortise", "rail", "leg", "-x", gap, entered))
+            stated.append(Clearance("end of the tenon and bottom of the mortise", "rail", upright, "-x", gap, entered))
     else:
         drafts.append(_second_rail(stock, values, receives, (begin, stop), walls, (low, high)))
         joints.append(Joint("mortise and tenon", "second rail", "leg", "-y", long + gap, values["fit"], gap, tenon))
-        stated.append(Clearance("shoulders on the leg", "second rail", "leg", "-y", 0))
+        stated.append(Clearance(f"shoulders on the {upright}", "second rail", "leg", "-y", 0))
         stated.append(Clearance("tenon on the lower end of the mortise", "second rail", "leg", "-z", 0))
         if end < stop:
             _mitre(enters, 0, long, (begin, stop), gap, (low, high))
             stated.append(Clearance("mitred ends", "rail", "second rail", "-x", 2 * gap))
     pull = long + drawn_apart(stock)
-    apart = {"leg": (0, 0, 0), "rail": (pull, 0, 0), "second rail": (0, pull, 0)}
+    apart = {upright: (0, 0, 0), "rail": (pull, 0, 0), "second rail": (0, pull, 0)}
     half, centre = middle(low, high), middle(begin, stop)
     named = {
         "tenon": ("rail", (across, centre, half)),
         "shoulder": ("rail", (across, middle(back, begin), half)),
         "cheek": ("rail", (across, begin, half)),
         "root": ("rail", (across, stop, half)),
-        "wall of the mortise": ("leg", (across, walls[0], half)),
+        "wall of the mortise": (upright, (across, walls[0], half)),
     }
     if not through and values["rails"] == 1:
-        named["bottom of the mortise"] = ("leg", (floor, centre, half))
+        named["bottom"] = (upright, (floor, centre, half))
     if haunch:
         named["haunch"] = ("rail", (across - haunch, centre, middle(high, width)))
     boards = tuple(draft.board for draft in drafts)
@@ -155,7 +156,7 @@ def _shoulders(
         ("shoulder", (end, past), (one, other), (high, top)),
     ):
         p, q = (through, along) if turn else (along, through)
-        draft.take(kind, Box((p[0], q[0], up[0]), (p[1], q[1], up[1])), "leg")
+        draft.take(kind, Box((p[0], q[0], up[0]), (p[1], q[1], up[1])))
 
 
 def _second_rail(
@@ -192,7 +193,7 @@ def _mitre(draft: Draft, along: int, long: int, cheeks: tuple[int, int], gap: in
     (one, other), shoulder = cheeks, narrowest([cheeks[1] + gap, draft.box.low[along] + long])
     blunt = ((end, one), (shoulder, one), (shoulder, other), (end, other))
     waste = beside(blunt, 1, -1, gap)
-    draft.take_prism("mitre", 2, waste if along == 0 else [(q, p) for p, q in waste], *heights, "leg")
+    draft.take_prism("mitre", 2, waste if along == 0 else [(q, p) for p, q in waste], *heights)
 
 
 MORTISE_AND_TENON = JointKind(

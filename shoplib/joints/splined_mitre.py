@@ -94,7 +94,7 @@ def make(stock: Stock, values: Values) -> Pair:
         {"side": (0, 0, drawn_apart(stock)), "bottom": (drawn_apart(stock), 0, 0), "spline": (0, 0, 0)},
         ("y", half),
         {
-            "mitre": ("bottom", (middle(0, lower), 0, middle(0, lower))),
+            "mitre face": ("bottom", (middle(0, lower), 0, middle(0, lower))),
             "heel": ("bottom", (heel, 0, heel)),
             "toe": ("bottom", (0, 0, 0)),
             "slot": ("side", (centre - deep, half, centre + deep)),

@@ -95,7 +95,7 @@ def _mortise_and_tenon(stock, v):
     deep_haunch = haunch + gap if haunch else 0
     leg = (tenon + fit) * (deep * high + deep_haunch * v["top shoulder"])
     if v["rails"] == 1:
-        return {"rail": rail, "leg": leg}
+        return {"rail": rail, "stile": leg}
     # The tip of each tenon: the part within `gap` of the diagonal, or beyond it.
     face, back = v["set in"] + v["front shoulder"], v["set in"] + v["front shoulder"] + tenon
     past = back - (stock.across - long)  # how far the tenon's back reaches into the other's way
@@ -111,7 +111,7 @@ def _mortise_and_tenon(stock, v):
 
 
 def _dovetail(stock, v):
-    tails, pin, half, fit = v["tails"], v["pin"], v["half pin"], v["fit"]
+    tails, pin, half, fit = v["tails"], v["pin"], v["half-pin"], v["fit"]
     long, high = stock.receives.thickest + v["proud"], stock.enters.thickest + v["proud"]
     rise = 10 * long / v["slope"]
     area = (tails - 1) * (pin + rise + fit) * long
