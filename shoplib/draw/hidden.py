@@ -112,6 +112,9 @@ def shown(faces: Faces, direction: Direction) -> tuple[Turned, np.ndarray]:
         face = behind[now]
         seen[face] = shapely.difference(seen[face], part[now])
         there[face] = ~shapely.is_empty(seen[face])
+    # In whole ticks, as the faces were: a way out and back that rounding left is gone then.
+    cut = np.unique(behind)
+    seen[cut] = shapely.set_precision(seen[cut], PARTS)
     return turned, seen
 
 

@@ -12,16 +12,15 @@ from math import cos, pi, sin
 import numpy as np
 from manifold3d import Manifold, Mesh64, OpType
 
-from shoplib.measure import MM
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.box import Point
 from shoplib.model.placement import directions
 
 FACETS = 24
 """A bored hole is drawn with so many sides."""
-_BEYOND = MM
-"""A cutter that reaches a face of the board runs on by so much, so that no skin is left."""
 _SAME_PLANE = 1e-7
+_NO_HEIGHT = 0.01
+"""In ticks: a triangle that is lower is a line."""
 _BENDS_LITTLE = cos(pi / 7.5)
 """Two facets that meet at less than 24 degrees may belong to one curve,"""
 _CURVE = 4
@@ -112,9 +111,8 @@ def _solid(size: Point, cuts: tuple[Cut, ...]) -> Manifold:
 def _cutter(cut: Cut, size: Point) -> Manifold:
     """What is taken out of the board."""
     if isinstance(cut, BoxCut):
-        ends = [_run_on(*three) for three in zip(cut.low, size, cut.high, strict=True)]
-        return Manifold.cube(tuple(float(high - low) for low, high in ends)).translate(
-            tuple(float(low) for low, _ in ends))
+        extent = (float(high - low) for low, high in zip(cut.low, cut.high, strict=True))
+        return Manifold.cube(tuple(extent)).translate(tuple(map(float, cut.low)))
     along = _AXES.index(cut.along)
     if isinstance(cut, Hole):
         a, b = cut.centre[(along + 1) % 3], cut.centre[(along + 2) % 3]
@@ -124,13 +122,8 @@ def _cutter(cut: Cut, size: Point) -> Manifold:
         ]
         at = cut.centre[along]
         low, high = (at, at + cut.depth) if 2 * at < size[along] else (at - cut.depth, at)
-        return _prism(outline, along, *_run_on(low, size[along], high))
-    return _prism(cut.outline, along, *_run_on(cut.start, size[along], cut.end))
-
-
-def _run_on(low: int, size: int, high: int) -> tuple[int, int]:
-    """Where a cut from `low` to `high` begins and ends, beyond the board if it reaches its faces."""
-    return (low - _BEYOND if low <= 0 else low), (high + _BEYOND if high >= size else high)
+        return _prism(outline, along, low, high)
+    return _prism(cut.outline, along, cut.start, cut.end)
 
 
 def _prism(outline: Sequence[tuple[float, float]], along: int, low: int, high: int) -> Manifold:
@@ -158,9 +151,18 @@ def _prism(outline: Sequence[tuple[float, float]], along: int, low: int, high: i
 def _faces(size: Point, cuts: tuple[Cut, ...]) -> Faces:
     mesh = _solid(size, cuts).to_mesh64()
     corners, triangles = np.asarray(mesh.vert_properties)[:, :3], np.asarray(mesh.tri_verts).astype(np.int64)
-    a, b, c = (corners[triangles[:, k]] for k in range(3))
-    normals = np.cross(b - a, c - a)
-    normals /= np.linalg.norm(normals, axis=1)[:, None]
+    sides = corners[np.roll(triangles, -1, axis=1)] - corners[triangles]
+    normals = np.cross(sides[:, 0], sides[:, 1])
+    twice_area, lengths = np.linalg.norm(normals, axis=1), np.linalg.norm(sides, axis=2)
+    # Three corners of one edge make a triangle that has no way out. It goes with what lies along its longest side, and
+    # stands last, so that no face is called by it.
+    none = twice_area < lengths.max(axis=1) * _NO_HEIGHT
+    if none.any():
+        order = np.argsort(none, kind="stable")
+        triangles, normals, twice_area, lengths, none = (
+            each[order] for each in (triangles, normals, twice_area, lengths, none)
+        )
+    normals = np.where(none, 0.0, 1.0)[:, None] * normals / np.where(none, 1.0, twice_area)[:, None]
     # Each edge is met twice, once in either direction, by the two triangles that share it.
     start, end = triangles.ravel(), np.roll(triangles, -1, axis=1).ravel()
     many = len(corners)
@@ -169,11 +171,13 @@ def _faces(size: Point, cuts: tuple[Cut, ...]) -> Faces:
     owner = np.arange(len(start)) // 3
     other = owner[twin]
     flat = np.abs(normals[owner] - normals[other]).max(axis=1) < _SAME_PLANE
+    flat[np.flatnonzero(none) * 3 + lengths[none].argmax(axis=1)] = True
     group = _gathered(len(triangles), owner[flat], other[flat])
     bend = np.einsum("ij,ij->i", normals[owner], normals[other])
     bends = (bend > _BENDS_LITTLE) & ~flat
     curves = _curves(group, group[owner[bends]], group[other[bends]], bend[bends])
-    edge = np.flatnonzero(group[owner] != group[other])
+    # Two such triangles that have only each other have no face.
+    edge = np.flatnonzero((group[owner] != group[other]) & ~none[group[owner]])
     edge = edge[np.argsort(group[owner[edge]], kind="stable")]
     numbers, first = np.unique(group[owner[edge]], return_index=True)
     start, end, ends = start[edge].tolist(), end[edge].tolist(), [*first.tolist()[1:], len(edge)]

@@ -22,6 +22,7 @@ from shoplib.draw.parallel import DIRECTIONS, FRONT_RIGHT_ABOVE, Direction
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Leader, Line, Region
 from shoplib.draw.solid_view import Part, solid_view
+from shoplib.draw.solids import faces as faces_of
 from shoplib.draw.solids import solid, world_faces
 from shoplib.draw.uncrossed import cross
 from shoplib.joints import JOINTS
@@ -201,6 +202,35 @@ def test_volumes_are_those_of_the_formulas():
     for cuts, volume in cases:
         board = Board("board", "case", 1, "sheet", a, b, c, AT_HOME, cuts)
         assert solid(board).volume() == pytest.approx(float(volume), rel=1e-9)
+
+
+@pytest.mark.parametrize("seed", [*range(100, 130), 1178, 1258])
+def test_faces_close_round_the_wood(seed):
+    # The last two boards have triangles whose corners lie on one line.
+    board = random_board(Random(seed), "board")
+    faces, made = faces_of(board), solid(board)
+    assert np.linalg.norm(faces.normals, axis=1) == pytest.approx(1.0)
+    rings = np.split(faces.corners, np.cumsum(faces.lengths)[:-1])
+    areas = np.array([np.cross(ring, np.roll(ring, -1, axis=0)).sum(axis=0) / 2 for ring in rings])
+    outward = faces.normals[faces.of_face]
+    assert (areas * outward).sum() == pytest.approx(made.surface_area(), rel=1e-9)
+    assert np.abs(areas.sum(axis=0)).max() < 1e-9 * made.surface_area()
+    volume = sum((ring[0] @ way) * (area @ way) for ring, way, area in zip(rings, outward, areas, strict=True)) / 3
+    assert volume == pytest.approx(made.volume(), rel=1e-9)
+    assert made.volume() / MM**3 == pytest.approx(wood(board).volume(), rel=1e-9)
+
+
+@pytest.mark.parametrize("seed", [*range(24), 44])
+def test_no_sliver_is_drawn(seed):
+    # Where two edges meet in the picture, rounding leaves nothing; a hundredth of a millimetre is no part of a board.
+    random = Random(seed)
+    scene = solid_view([random_board(random, "one"), random_board(random, "other")], "Two boards")
+    regions = [polygon(item) for item in scene.items if isinstance(item, Region)]
+    assert [flat for flat in regions if flat.area < flat.length * MM / 1000] == []
+    for flat in regions:
+        # Closing what is narrower than that shortens no outline.
+        closed = flat.buffer(MM / 200, join_style="mitre").buffer(-MM / 200, join_style="mitre")
+        assert flat.length - closed.length < MM / 2
 
 
 def test_a_face_is_whole_and_has_no_edge_within():
