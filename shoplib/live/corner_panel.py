@@ -7,7 +7,6 @@ from types import SimpleNamespace
 
 from shoplib.draw.asking import dimension
 from shoplib.draw.corners import corner_row
-from shoplib.draw.letters import drawn_with, letters
 from shoplib.draw.pen import draw
 from shoplib.lists.cut_words import channel_ways, cut_words
 from shoplib.lists.writing import Writing
@@ -141,7 +140,7 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
         (corner, *(_cuts(case, name, write) for name in CUT_BOARDS))
         for corner, case in zip(CORNERS, cases, strict=True)
     ]
-    scene, larger = corner_row(list(zip(CORNERS, cases, strict=True)), style), letters()
+    scene = corner_row(list(zip(CORNERS, cases, strict=True)), style)
 
     def why(name: str) -> tuple[str, ...]:
         known = [solve(traced(project)) for project in projects]
@@ -151,8 +150,7 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
             return working(size(known[int(place) - 1]), what, style)
         if kind == "cuts":
             return workings(_cut_sizes(known[int(number)], CUT_BOARDS[int(place) - 1]), style)
-        with drawn_with(larger):  # in larger letters it has fewer names, and its dimensions other places among them
-            seen = corner_row(list(zip(CORNERS, known, strict=True)), style)
+        seen = corner_row(list(zip(CORNERS, known, strict=True)), style)
         return working(dimension(seen, place), "this size", style)
 
     told = _say(cases, write)

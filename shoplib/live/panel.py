@@ -246,7 +246,8 @@ class Panel:
         """
         if self.outcome is None or self.outcome.why is None or f'data-ask="{name}"' not in self._shown():
             raise NotShown(f"the panel shows no size {name!r}")
-        return self.outcome.why(name)
+        with drawn_with(self._letters):  # a drawing in larger letters may be another one
+            return self.outcome.why(name)
 
     def _shown(self) -> str:
         """What stands on the panel, as text that names the sizes that can be picked."""
