@@ -14,11 +14,16 @@ from shoplib.words.amounts import how_much
 
 
 def fit_pair(pair: Pair) -> tuple[Finding, ...]:
-    """Everything that keeps the pair from going together as its joint says, each a "stop"; empty where it fits."""
-    found = [
+    """Everything that keeps the pair from going together as its joint says, each a "stop"; empty where it fits.
+
+    Of two boards that want the same wood no clearance is told: they do not stand where it could be read.
+    """
+    clashes = [
         finding for one, other in combinations(pair.boards, 2) for finding in _overlap(pair, one, other)
     ]
-    return (*found, *(finding for stated in pair.clearances for finding in _clearance(pair, stated)))
+    clashing = {frozenset(finding.boards) for finding in clashes}
+    clear = [stated for stated in pair.clearances if frozenset((stated.mover, stated.against)) not in clashing]
+    return (*clashes, *(finding for stated in clear for finding in _clearance(pair, stated)))
 
 
 def free_way(mover: Board, against: Board, way: str, part: Box | None = None) -> Number | None:
@@ -139,10 +144,11 @@ def _clearance(pair: Pair, stated: Clearance) -> list[Finding]:
         return []
     style = pair.stock.style
     if found is None:
-        text = f"{stated.mover} meets nothing of {stated.against}: {stated.what}."
+        text = f"{stated.mover} meets nothing of {stated.against}: no {stated.what}."
         return [Finding("seating", "stop", (stated.mover, stated.against), text)]
     off = abs(found - stated.gap)
     amount = -int(-off // 1)
-    more = "less" if found < stated.gap else "more"
-    text = f"{stated.what.capitalize()}: {how_much(amount, style)} {more} than meant, in {stated.against}."
+    less = "less" if found < stated.gap else "more"
+    room = f"{how_much(amount, style)} {less} room than meant between {stated.mover} and {stated.against}"
+    text = f"{stated.what[0].upper()}{stated.what[1:]}: {room}."
     return [Finding("seating", "stop", (stated.mover, stated.against), text, amount)]

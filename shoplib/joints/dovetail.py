@@ -48,7 +48,8 @@ def layout(stock: Stock, values: Values) -> list[tuple[int, int]]:
     room = stock.width - 2 * half - (tails - 1) * pin
     must_leave(stock, "tails", "for the tails", room)
     if tails == 1 and not half:
-        raise CannotCut("half-pin", "A single tail needs a half pin on either side to hold it.", pin)
+        sentence = f"A single tail needs half pins beside it, and there are none: make each {stock.say(pin)}."
+        raise CannotCut("half-pin", sentence, pin)
     tail = share(room, tails, 1)[0]
     starts = [half + (at + 1) * tail + at * pin for at in range(tails - 1)]
     pins = [(start, start + pin) for start in starts]

@@ -59,10 +59,11 @@ RAILS = Setting(
 def make(stock: Stock, values: Values) -> Pair:
     """A rail's tenon in the mortise of a stile; a tenon as long as the stile is wide goes through.
 
-    With h = width - top - bottom shoulder, the rail loses length * (thickness * width - tenon * h - ...) beside the
-    tenon, where a haunch keeps haunch * tenon * top shoulder; the stile loses (length + end gap) * (tenon + fit) * h,
-    and for the haunch (haunch + end gap) * (tenon + fit) * top shoulder. Where two tenons meet by more than nothing,
-    m = front face to tenon's back less what the leg has behind it, each loses the triangle beyond the mitre.
+    With high = width - top shoulder - bottom shoulder, the rail loses length * (thickness * width - tenon * high), less
+    haunch * tenon * top shoulder where it has a haunch; the stile loses (length + end gap) * (tenon + fit) * high, and
+    (haunch + end gap) * (tenon + fit) * top shoulder. Where two tenons meet in a leg, each by `past`, what its back
+    reaches over the line on which the other one begins, each loses past^2 / 2 * high besides, and what the gap takes;
+    the square that both mortises share is lost but once.
 
     Raises CannotCut where walls, ends or bottom of the mortise are under 3 mm, or two rails meet in a leg that is not
     square.

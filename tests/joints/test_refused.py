@@ -1,0 +1,89 @@
+"""A joint that leaves too little wood is refused, with the amount; so is a setting that it has not."""
+
+import pytest
+
+from shoplib.joints import JOINTS, joint
+from shoplib.joints.bench_pair import LEAST_WOOD, CannotCut, stock_of
+from shoplib.measure import INCH, MM, MM_STYLE, read_length
+from shoplib.measure.traced import leaf
+
+IN_MM = {"width": 150 * MM, "receives_width": 50 * MM, "style": MM_STYLE}
+"""18 mm on 18 mm, 150 mm wide, stiles 50 mm."""
+
+
+@pytest.mark.parametrize(
+    ("name", "given", "setting", "amount"),
+    [
+        ("butt", {"edge": "4 mm", "clearance hole": "5 mm"}, "edge", "1.5 mm"),
+        ("butt", {"clearance hole": "17 mm"}, "clearance hole", "0.5 mm"),
+        ("pocket screws", {"pocket": "14 mm"}, "web", None),
+        ("rabbet", {"depth": "16 mm"}, "depth", "1 mm"),
+        ("dado", {"depth": "17.5 mm"}, "depth", "2.5 mm"),
+        ("dado", {"depth": "20 mm"}, "depth", "5 mm"),
+        ("stopped dado", {"stop": "149 mm"}, "stop", "2 mm"),
+        ("stopped dado", {"stop": "1 mm"}, "stop", "2 mm"),
+        ("groove", {"up": "2 mm"}, "up", "1 mm"),
+        ("groove", {"depth": "16 mm"}, "depth", "1 mm"),
+        ("tongue", {"tongue": "16 mm"}, "beyond", "1 mm"),
+        ("tongue", {"face": 1}, "beyond", "3 mm"),
+        ("tongue", {"tongue": "2 mm"}, "tongue", "1 mm"),
+        ("drawer lock", {"lip": "2 mm"}, "lip", "1 mm"),
+        ("drawer lock", {"lip": "6 mm", "groove": "10 mm"}, "groove", "1 mm"),
+        ("drawer lock", {"tongue length": "15 mm", "end gap": "1 mm"}, "tongue length", "1 mm"),
+        ("finger", {"finger": "40 mm"}, "finger", "30 mm"),
+        ("finger", {"finger": "2 mm", "fit": "0.2 mm"}, "finger", "1.2 mm"),
+        ("half lap", {"lap": "16 mm"}, "lap", "1 mm"),
+        ("half lap", {"lap": "2.5 mm"}, "lap", "0.5 mm"),
+        ("cross lap", {"lap": "17 mm"}, "lap", "2 mm"),
+        ("dowel", {"into side": "14 mm", "end gap": "2 mm"}, "into side", "1 mm"),
+        ("dowel", {"diameter": "14 mm", "fit": 0}, "diameter", "1 mm"),
+        ("spline", {"spline": "14 mm", "fit": 0}, "spline", "1 mm"),
+        ("bridle", {"tongue": "14 mm", "fit": 0}, "tongue", "1 mm"),
+        ("mortise and tenon", {"length": "46 mm", "end gap": "2 mm"}, "length", "1 mm"),
+        ("mortise and tenon", {"top shoulder": "1 mm"}, "top shoulder", "2 mm"),
+        ("mortise and tenon", {"haunch": "36 mm", "length": "38 mm"}, "haunch", "1 mm"),
+        ("mortise and tenon", {"rails": 2}, "rails", "32 mm"),
+        ("dovetail", {"tails": 12, "pin": "6 mm"}, "tails", None),
+        ("dovetail", {"tails": 1, "half-pin": 0}, "half-pin", "6 mm"),
+        ("splined mitre", {"slot": "16 mm"}, "slot", None),
+        ("splined mitre", {"heel": "2 mm"}, "heel", "1 mm"),
+    ],
+)
+def test_too_little_wood_is_refused_with_the_amount(name, given, setting, amount):
+    """3 mm must stay. Common practice, no source."""
+    values = {key: read_length(v) if isinstance(v, str) else v for key, v in given.items()}
+    with pytest.raises(CannotCut) as refused:
+        joint(name).build(stock_of(18 * MM, **IN_MM), values)
+    assert refused.value.setting == setting
+    assert refused.value.amount > 0
+    if amount is not None:
+        assert refused.value.amount == read_length(amount)
+        assert amount in refused.value.sentence
+    assert refused.value.sentence.endswith(".")
+
+
+def test_just_enough_wood_is_cut():
+    assert joint("dado").build(stock_of(18 * MM, **IN_MM), {"depth": 18 * MM - LEAST_WOOD})
+
+
+@pytest.mark.parametrize("kind", [k for k in JOINTS if k.name != "dovetail"], ids=lambda kind: kind.name)
+def test_thin_stock_is_refused(kind):
+    """4 mm takes no joint that leaves wood under it, or bores into an end; tails and pins run right through."""
+    with pytest.raises(CannotCut):
+        kind.build(stock_of(4 * MM, **IN_MM))
+
+
+def test_a_setting_that_the_joint_has_not():
+    with pytest.raises(ValueError, match="a dado has no setting 'stop'; it has depth, fit, end gap"):
+        joint("dado").build(stock_of(INCH), {"stop": 5})
+
+
+def test_less_than_nothing():
+    with pytest.raises(CannotCut, match="The fit is 1 mm under nothing"):
+        joint("dado").build(stock_of(18 * MM, **IN_MM), {"fit": -MM})
+
+
+def test_the_allowance_carries_its_working():
+    depth, gap = leaf(6 * MM, "depth"), leaf(MM, "end gap")
+    gained = joint("dado").allowance(stock_of(18 * MM, **IN_MM), {"depth": depth, "end gap": gap})
+    assert [(atom.name, times) for atom, times in gained.sum.terms] == [("depth", 1), ("end gap", -1)]
