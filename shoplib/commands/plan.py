@@ -4,13 +4,14 @@ import sys
 from pathlib import Path
 
 from shoplib.checks import check
+from shoplib.checks.in_use import check_in_use
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.cautions import cautions_text
 from shoplib.documents.cut_list_file import cut_list_csv, cut_list_text
 from shoplib.documents.drawings import drawing_files
 from shoplib.documents.glossary import words_text
 from shoplib.documents.plan_file import plan_text
-from shoplib.documents.plan_words import MOST, findings_text, order_of_work, verdict
+from shoplib.documents.plan_words import MOST, findings_text, in_use_text, order_of_work, verdict
 from shoplib.documents.project_file import ProjectFileError, read_project
 from shoplib.documents.to_measure import example_line, to_measure_text
 from shoplib.model.cabinet import solve
@@ -36,13 +37,13 @@ def run(file: str, to: str) -> int:
     """
     try:
         cabinet = solve(read_project(file))
-        findings = check(cabinet)
+        findings, in_use = check(cabinet), check_in_use(cabinet)
         to_measure = to_measure_text(cabinet)
         files = {
-            _LIST: _list_text(cabinet, findings).encode(),
+            _LIST: _list_text(cabinet, findings, in_use).encode(),
             "cut_list.csv": cut_list_csv(cabinet, findings).encode(),
             **({_TO_MEASURE: to_measure.encode()} if to_measure else {}),
-            "plan.json": plan_text(cabinet, findings).encode(),
+            "plan.json": plan_text(cabinet, findings, in_use).encode(),
             **drawing_files(cabinet, findings),
         }
         write_files(to, files)
@@ -51,21 +52,24 @@ def run(file: str, to: str) -> int:
         return NO_PLAN
     stopped = any(finding.level == "stop" for finding in findings)
     found = findings_text(findings, most=MOST, rest_in=_LIST)
-    judged = verdict(cabinet, findings)
+    judged = verdict(cabinet, findings, in_use)
     parts = [f"{cabinet.name}\n{judged}\n"]
     if not stopped:
         parts.append(order_of_work(cabinet, example_line(cabinet)))
-    parts += [found, words_text([*parts, found]), _where(Path(to), list(files))]
+    used = in_use_text(in_use, rest_in=_LIST)
+    parts += [found, used, words_text([*parts, found, used]), _where(Path(to), list(files))]
     if stopped:
         parts.append("The boards exist, but they do not go together yet: see under Stop,\nand cut nothing before.\n")
     print("\n".join(filter(None, [*parts, judged])))
     return STOPPED if stopped else DRY_FITTED
 
 
-def _list_text(cabinet: Cabinet, findings: tuple[Finding, ...]) -> str:
+def _list_text(cabinet: Cabinet, findings: tuple[Finding, ...], in_use: tuple[Finding, ...]) -> str:
     """The list to take along: the verdict, the boards, what was found, the words that may be new, the cautions."""
     listed, found = cut_list_text(cabinet), findings_text(findings, width=100)
-    parts = [verdict(cabinet, findings) + "\n", listed, f"Dry-fit\n\n{found}", words_text([listed, found])]
+    used = in_use_text(in_use, width=100)
+    parts = [verdict(cabinet, findings, in_use) + "\n", listed, f"Dry-fit\n\n{found}", used]
+    parts.append(words_text([listed, found, used]))
     parts.append(cautions_text(cabinet))
     return "\n".join(filter(None, parts))
 

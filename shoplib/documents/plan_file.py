@@ -10,13 +10,15 @@ from shoplib.model.cabinet import designed_sizes
 from shoplib.model.solved import Cabinet, Finding, Hardware, Joint
 
 
-def plan_text(cabinet: Cabinet, findings: Iterable[Finding]) -> str:
+def plan_text(cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding] = ()) -> str:
     """The text of plan.json: the same cabinet gives the same bytes, on every system."""
-    return json.dumps(plan_dict(cabinet, findings), indent=1, ensure_ascii=False, allow_nan=False) + "\n"
+    return json.dumps(plan_dict(cabinet, findings, in_use), indent=1, ensure_ascii=False, allow_nan=False) + "\n"
 
 
-def plan_dict(cabinet: Cabinet, findings: Iterable[Finding]) -> dict:
+def plan_dict(cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding] = ()) -> dict:
     """The plan as plain values. Lengths are millimetres, exact to 1e-6.
+
+    `findings` are those of the dry-fit, `in_use` those of the case in use.
 
     `outside` is the box over all boards, closed; `envelope` that plus casters, feet and pulls. A
     joint's `axis` is the world direction in which the board enters. A board's `origin` is the world
@@ -41,6 +43,7 @@ def plan_dict(cabinet: Cabinet, findings: Iterable[Finding]) -> dict:
         "gaps": [{"between": list(gap.between), "along": gap.along, "size": to_mm(gap.size)} for gap in cabinet.gaps],
         "hardware": [_hardware(fitting) for fitting in cabinet.hardware],
         "findings": [_finding(finding) for finding in findings],
+        "in_use": [_finding(finding) for finding in in_use],
         "sums": [
             {
                 "terms": [[what, to_mm(ticks)] for what, ticks in chain.terms],

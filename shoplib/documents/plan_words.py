@@ -16,8 +16,10 @@ MOST = 6
 """So many notes of one group are read on a screen; the rest stands in the file."""
 
 
-def verdict(cabinet: Cabinet, findings: Iterable[Finding]) -> str:
+def verdict(cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding] = ()) -> str:
     """One line: how many boards, whether they go together, how much there is to read.
+
+    `in_use` is what was found of the case in use; of it only what is to be looked at is counted here.
 
     >>> verdict(Cabinet("case", (), {}), [Finding("stock", "warn", (), "No thickness was measured.")])
     '0 boards; the dry-fit stops at nothing; 1 thing to look at.'
@@ -30,6 +32,9 @@ def verdict(cabinet: Cabinet, findings: Iterable[Finding]) -> str:
         more.append(_counted(told["warn"], "thing to look at", "things to look at"))
     if told["note"]:
         more.append(_counted(told["note"], "note", "notes"))
+    in_use = len(_told(tuple(in_use), "warn"))
+    if in_use:
+        more.append(f"{_counted(in_use, 'thing', 'things')} to look at in use")
     boards = _counted(len(cabinet.boards), "board", "boards")
     return f"{boards}{stops}{'; ' if more else ''}{', '.join(more)}."
 
@@ -83,6 +88,34 @@ def findings_text(findings: Iterable[Finding], width: int = 79, most: int | None
             lines.append(f"  - ... and {len(told) - len(shown)} more in {rest_in}")
         lines.append("")
     return "\n".join(lines)
+
+
+def in_use_text(findings: Iterable[Finding], width: int = 79, rest_in: str = "") -> str:
+    """Will it hold, will it move: what was found of the case in use, what is to be looked at first.
+
+    With `rest_in`, the name of a file, only that is shown, and whether it tips in any case; the file has the rest.
+
+    >>> print(in_use_text([Finding("sag", "warn", (), "The shelf sags too much.")]))
+    In use: will it hold, will it move (1)
+      - Look: The shelf sags too much.
+    <BLANKLINE>
+    """
+    findings = tuple(findings)
+    told = _said(findings)
+    if not told:
+        return ""
+    first = tuple(finding for finding in findings if finding.level == "warn" or finding.check == "tipping")
+    shown = _said(first) if rest_in else told
+    lines = [f"In use: will it hold, will it move ({len(told)})"]
+    lines += [line for text in shown for line in _wrapped(text, "  - ", width)]
+    if len(shown) < len(told):
+        lines.append(f"  - ... and {_counted(len(told) - len(shown), 'note', 'notes')} in {rest_in}")
+    return "\n".join([*lines, ""])
+
+
+def _said(findings: Sequence[Finding]) -> list[str]:
+    """The warnings, called so, then the notes."""
+    return [*(f"{LEVELS['warn']}: {text}" for text in _told(findings, "warn")), *_told(findings, "note")]
 
 
 def _told(findings: Sequence[Finding], level: str) -> list[str]:

@@ -17,6 +17,7 @@ from shoplib.documents.not_read_yet import without_unread
 from shoplib.measure import LengthError, Style, read_length
 from shoplib.model.marks import Reading, usual
 from shoplib.model.project import Project
+from shoplib.model.season import HUMIDITIES
 
 FORMAT = 1
 MOST = 60
@@ -132,6 +133,8 @@ def _values(
 
 def _value(kind: Any, value: Any, key: str, unit: str) -> Any:
     origin = typing.get_origin(kind)
+    if origin is typing.Annotated and (read := _OTHER_MARKS.get(typing.get_args(kind)[1])):
+        return read(value, key)
     if origin is typing.Annotated:
         return _length(value, key, zero=typing.get_args(kind)[1] == "room")
     if origin in (typing.Union, types.UnionType):
@@ -158,6 +161,34 @@ def _length(value: Any, key: str, zero: bool) -> int:
         return read_length(value, what=key, zero=zero)
     except LengthError as error:
         raise ProjectFileError(str(error)) from None
+
+
+def _load(value: Any, key: str) -> str:
+    """The text itself is kept: what a person wrote is what is saved again."""
+    from shoplib.measure.quantity import QuantityError, read_quantity  # pint takes a third of a second to load
+
+    if not isinstance(value, str):
+        raise ProjectFileError(f"{key}: a load is text with a unit, such as `15 lb/ft2` or `75 kg/m2`")
+    try:
+        read_quantity(value)
+    except QuantityError as error:
+        raise ProjectFileError(f"{key}: {error}") from None
+    return value
+
+
+def _percent(value: Any, key: str) -> int:
+    """Relative humidity, where the movement of wood can be worked out."""
+    low, high = HUMIDITIES[0], HUMIDITIES[-1]
+    if not isinstance(value, int) or isinstance(value, bool) or value not in HUMIDITIES:
+        shown = f"{value}"[:20] if isinstance(value, int | float) and not isinstance(value, bool) else _kind(value)
+        raise ProjectFileError(
+            f"{key}: relative humidity is a whole number of percent from {low} to {high}, not {shown}"
+        )
+    return value
+
+
+_OTHER_MARKS = {"load": _load, "percent": _percent}
+"""How a value with a mark that is no length is read."""
 
 
 def _either(kinds: tuple, value: Any, key: str, unit: str) -> Any:

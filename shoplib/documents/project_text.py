@@ -52,4 +52,6 @@ def _written(kind: Any, value: Any, style: Style) -> Any:
 
 
 def _holds_length(kind: Any) -> bool:
-    return typing.get_origin(kind) is typing.Annotated or any(map(_holds_length, typing.get_args(kind)))
+    if typing.get_origin(kind) is typing.Annotated:
+        return typing.get_args(kind)[1] in ("length", "room", "reading")
+    return any(map(_holds_length, typing.get_args(kind)))

@@ -22,6 +22,12 @@ Room = Annotated[int, "room"]
 Reading = Annotated[int, "reading"]
 """A size read with a tape or a caliper, one of several of the same thing: more than nothing."""
 
+Percent = Annotated[int, "percent"]
+"""Relative humidity, a whole number of percent."""
+
+Load = Annotated[str, "load"]
+"""A weight on an area, as text with a unit: `shoplib.measure.quantity` reads it."""
+
 
 class WholeTicks:
     """A record whose lengths are whole ticks: a float, which would slip past every exact sum, is refused.

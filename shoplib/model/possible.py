@@ -1,6 +1,7 @@
 """What a project cannot ask for, seen before any board is placed."""
 
-from shoplib.model.project import Base, Bay, Fronts, ImpossibleProject, Project, Size, Space
+from shoplib.model.project import Base, Bay, Fronts, ImpossibleProject, InUse, Project, Size, Space
+from shoplib.model.species import refuse_unknown_species
 from shoplib.model.unused import refuse_unused
 
 _TABLES = {"drawers": "drawers", "shelves": "shelves", "pull-out": "pull_out"}
@@ -23,6 +24,8 @@ def refuse_impossible(project: Project, case: int) -> None:
     _size(project.size)
     _base(project.base)
     refuse_unused(project)
+    refuse_unknown_species(project.sheets)
+    _in_use(project.in_use, bool(project.carcass.rails))
     for name, part in project.measured.parts.items():
         if part.length is None and part.width is None:
             raise ImpossibleProject(f'measured.parts."{name}"', "give its length, its width, or both")
@@ -52,6 +55,13 @@ def _base(base: Base) -> None:
                 raise ImpossibleProject(
                     f"base.{name}", f'only a toe space or a plinth uses it, and base.kind is "{base.kind}"; take it out'
                 )
+
+
+def _in_use(in_use: InUse, has_rail: bool) -> None:
+    if in_use.driest > in_use.dampest:
+        raise ImpossibleProject("in_use.driest", f"{in_use.driest} % is damper than the dampest, {in_use.dampest} %")
+    if in_use.stands == "hung" and not has_rail:
+        raise ImpossibleProject("in_use.stands", "a case is hung by a rail, and this one has none; add carcass.rails")
 
 
 def _bay(bay: Bay, key: str) -> None:

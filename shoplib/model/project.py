@@ -8,7 +8,7 @@ from typing import Literal
 
 from shoplib.measure import INCH, MM, Style
 from shoplib.measure.noted import unmarked
-from shoplib.model.marks import Length, Reading, Room, WholeTicks, natural
+from shoplib.model.marks import Length, Load, Percent, Reading, Room, WholeTicks, natural
 from shoplib.model.sheet import Sheet
 from shoplib.tables.slides import Slide, slides
 
@@ -275,6 +275,22 @@ class Edging(WholeTicks):
 
 
 @dataclass(frozen=True, slots=True)
+class InUse:
+    """How the case is used: what the questions "will it hold, will it move" rest on.
+
+    `put_in` is what lies on shelves and drawer bottoms (KCMA A161.1 tests with 15 lb/ft2, read). `stands`: free on the
+    floor, fastened to the building, or hung on a wall by its rail. The shop where solid wood is cut has `made` percent
+    of relative humidity, the room where the case stands from `driest` to `dampest` (common practice, no source).
+    """
+
+    put_in: Load = "15 lb/ft2"
+    stands: Literal["free", "fastened", "hung"] = "free"
+    made: Percent = 45
+    driest: Percent = 35
+    dampest: Percent = 65
+
+
+@dataclass(frozen=True, slots=True)
 class Opening(WholeTicks):
     """An opening as built, read at the front and at the back at the height of its slide."""
 
@@ -331,6 +347,7 @@ class Project:
     pulls: Pulls | None = None
     edging: tuple[Edging, ...] = ()
     measured: Measured = NOTHING_MEASURED
+    in_use: InUse = InUse()
     rounding: int | None = None
     slides: dict[str, Slide] = field(default_factory=dict)
 

@@ -14,7 +14,8 @@ class Sheet(WholeTicks):
 
     `readings` are caliper readings of the thickness; with none, the nominal thickness stands in
     for them and the plan says so. `grain` is "length" where the boards must follow the grain of
-    the sheet, "none" where they may turn. `price` is text as the yard gives it.
+    the sheet, "none" where they may turn. `price` is text as the yard gives it. `species` names the wood of a
+    solid sheet, as the tables of stiffness or of movement call it; empty where it is not said.
     """
 
     name: str
@@ -25,6 +26,7 @@ class Sheet(WholeTicks):
     width: Length | None = None
     grain: Literal["length", "none"] = "length"
     price: str = ""
+    species: str = ""
 
     @property
     def thickness(self) -> int:

@@ -146,3 +146,19 @@ def test_drawings_left_from_an_earlier_plan_are_named(tmp_path, capsys):
     (tmp_path / "board-old-shelf.svg").write_text("<svg/>")
     assert plan.run(str(UNDER_BENCH), str(tmp_path)) == 0
     assert "Not of this plan, and best taken out of the folder: board-old-shelf.svg." in capsys.readouterr().out
+
+
+@pytest.mark.parametrize("project", PROJECTS, ids=lambda path: path.stem)
+def test_how_it_does_in_use_is_told_apart_from_the_dry_fit(project, tmp_path, capsys):
+    """On the screen what is to be looked at, and whether it tips; all of it in the list and in plan.json."""
+    plan.run(str(project), str(tmp_path / "out"))
+    out = capsys.readouterr().out
+    found = json.loads((tmp_path / "out/plan.json").read_bytes())["in_use"]
+    looks = [finding for finding in found if finding["level"] == "warn"]
+    listed = " ".join((tmp_path / "out/cut_list.txt").read_text(encoding="utf-8").split())
+    assert all(finding["text"] in listed for finding in found)
+    shown = " ".join(out.split("\nIn use: will it hold, will it move")[1].split("Words\n")[0].split())
+    assert all(f"Look: {finding['text']}" in shown for finding in looks)
+    assert next(finding["text"] for finding in found if finding["check"] == "tipping") in shown
+    assert shown.count(" - ") == len(looks) + (not any(f["check"] == "tipping" for f in looks)) + 1
+    assert (f"{len(looks)} thing" in out.splitlines()[-1]) == ("in use" in out.splitlines()[-1]) == bool(looks)

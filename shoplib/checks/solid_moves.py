@@ -1,0 +1,145 @@
+"""Solid wood moves with the season: fronts need their gaps, bottoms and backs the room in their grooves."""
+
+from dataclasses import dataclass
+
+from shoplib.measure import write_brief
+from shoplib.model.board import Board
+from shoplib.model.movement import gap_left
+from shoplib.model.solid_room import YearRound, year_round
+from shoplib.model.solved import Cabinet, Finding, Gap
+from shoplib.model.species import moves_as
+from shoplib.words.naming import and_list, boards_in_short, in_short
+
+IN_GROOVES = ("box bottom", "back")
+"""The boards that lie loose in grooves; frames with solid panels are not among what is planned here."""
+
+
+def find_closing_gaps(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """One finding for the gaps beside solid fronts, about the one that is left narrowest when the air is damp.
+
+    "warn" where it closes, else "note". The fronts are taken as flatsawn, which moves more, and as fixed in their
+    middle. The amount is what is left of the gap.
+    """
+    fronts = {board.name: moved for board in _solid(cabinet, ("front",)) if (moved := _year(cabinet, board))}
+    left = []
+    for gap in cabinet.gaps:
+        grown = [fronts[name].grows if name in fronts and _across(cabinet.by_name[name]) == gap.along else 0
+                 for name in gap.between]  # fmt: skip
+        if any(grown):
+            left.append((gap_left(gap.size, grown), gap))
+    if not left:
+        return ()
+    least, gap = sorted(left, key=lambda pair: pair[0])[0]
+    return (_of_gap(cabinet, least, gap),)
+
+
+def _of_gap(cabinet: Cabinet, least: int, gap: Gap) -> Finding:
+    style, use = cabinet.style, cabinet.project.in_use
+    air = f"made at {use.made} % humidity, in a room of up to {use.dampest} %"
+    between = f"the gap of {write_brief(gap.size, style)} between {' and '.join(gap.between)}"
+    if least <= 0:
+        need = write_brief(gap.size - least, style, decimal=True)
+        text = (
+            f"Solid fronts, {air}: {between} closes, and they press on each other. Plan it more than {need} wide, or "
+            "use quartersawn wood, which moves less."
+        )
+        return Finding("movement", "warn", gap.between, text, least)
+    text = f"Solid fronts, {air}: of {between} {write_brief(least, style, decimal=True)} is left, the least of all."
+    return Finding("movement", "note", gap.between, text, least)
+
+
+@dataclass(frozen=True, slots=True)
+class _Loose:
+    board: Board
+    room: int
+    enters: int
+    moves: YearRound
+
+    @property
+    def short(self) -> int:
+        """By how much it wants more room than it has."""
+        return self.moves.grows - self.room
+
+
+def find_bottoms_without_room(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """One finding for solid bottoms and backs in grooves, about the one with the least room to swell.
+
+    "warn" where it presses its groove apart, or shrinks out of it; else "note". The amount is the room that is missing,
+    or how far it comes out.
+    """
+    loose = [found for board in _solid(cabinet, IN_GROOVES) if (found := _loose(cabinet, board))]
+    if not loose:
+        return ()
+    style, use = cabinet.style, cabinet.project.in_use
+    worst = sorted(loose, key=lambda each: each.short)[-1]
+    out = sorted(loose, key=lambda each: each.moves.shrinks - each.enters)[-1]
+    if worst.short > 0:
+        alike = [each.board for each in loose if each.short == worst.short]
+        text = (
+            f"{boards_in_short(alike)}: solid, it grows {write_brief(worst.moves.grows, style, decimal=True)} across "
+            f"its grain in air of {use.dampest} %, and its grooves leave "
+            f"{write_brief(worst.room, style, decimal=True)}. Give it "
+            f"{write_brief(worst.short, style, decimal=True)} more room, or let it run out under a low back."
+        )
+        return (Finding("movement", "warn", _names(alike), text, worst.short),)
+    if out.moves.shrinks >= out.enters:
+        text = (
+            f"{out.board.name}: solid, it shrinks {write_brief(out.moves.shrinks, style, decimal=True)} across its "
+            f"grain in air of {use.driest} %, as much as it is let in. Make its grooves deeper."
+        )
+        return (Finding("movement", "warn", (out.board.name,), text, out.moves.shrinks - out.enters),)
+    text = (
+        f"{boards_in_short([each.board for each in loose])}: solid, at most "
+        f"{write_brief(worst.moves.grows, style, decimal=True)} wider in air of {use.dampest} %, which the grooves "
+        "leave. Do not glue it in."
+    )
+    return (Finding("movement", "note", _names(each.board for each in loose), text),)
+
+
+def tell_wood_without_species(cabinet: Cabinet) -> tuple[Finding, ...]:
+    """One note that names the solid sheets of which it is not known how much they move."""
+    boards = [board for board in _solid(cabinet, ("front", *IN_GROOVES)) if _year(cabinet, board) is None]
+    if not boards:
+        return ()
+    sheets = list(dict.fromkeys(board.sheet for board in boards))
+    text = (
+        f"{boards_in_short(boards)}: solid wood moves with the season. Write the species of "
+        f'{and_list(in_short(sheets))}, such as species = "sugar maple", and how much is worked out; a few woods are '
+        "not in the table."
+    )
+    return (Finding("movement", "note", _names(boards), text),)
+
+
+def _solid(cabinet: Cabinet, roles: tuple[str, ...]) -> list[Board]:
+    if cabinet.project is None:
+        return []
+    return [board for board in cabinet.boards if board.role in roles
+            and board.sheet in cabinet.sheets and cabinet.sheets[board.sheet].kind == "solid"]  # fmt: skip
+
+
+def _year(cabinet: Cabinet, board: Board) -> YearRound | None:
+    """How far a board moves across its grain; None where its wood is in no table. Flatsawn, which moves more."""
+    wood, use = moves_as(cabinet.sheets[board.sheet].species), cabinet.project.in_use
+    if wood is None:
+        return None
+    return year_round(board.width, wood.coefficient("flatsawn"), use.made, use.driest, use.dampest)
+
+
+def _across(board: Board) -> str:
+    """The world axis that the width of a board runs along: across its grain."""
+    return board.placement.axes[1][1]
+
+
+def _loose(cabinet: Cabinet, board: Board) -> _Loose | None:
+    """A board held in grooves at both ends of its width; None where one end is free."""
+    moves = _year(cabinet, board)
+    held = [joint for joint in cabinet.joints if joint.enters == board.name and joint.depth
+            and joint.axis[1] == _across(board)]  # fmt: skip
+    if moves is None or {joint.axis[0] for joint in held} != {"+", "-"}:
+        return None
+    room, enters = sum(joint.end_gap for joint in held), sum(joint.depth - joint.end_gap for joint in held)
+    return _Loose(board, room, enters, moves)
+
+
+def _names(boards) -> tuple[str, ...]:
+    return tuple(board.name for board in boards)
