@@ -116,7 +116,7 @@ def test_a_case_without_drawers_is_asked_too():
     """Some 35 lb with its middle 6 in behind its edge holds 210 lb in; 10 lb at 36 in is 360: it goes over, by hand."""
     (each,) = of(found(shelf()), "tipping")
     assert each.level == "warn"
-    assert each.text.startswith("Closed it stands empty (nothing tips it), and it goes over with 10 lb pulling at its top")
+    assert each.text.startswith("Closed it stands empty (nothing tips it), and it goes over with 10 lb pulling")
     assert "Fasten it to the building at its top, where the fastening must hold at least " in each.text
     (low,) = of(found(shelf().replace('"36 in", depth = "12 in"', '"18 in", depth = "16 in"')), "tipping")
     assert low.level == "note" and "with 10 lb pulling at its top (held 1." in low.text
