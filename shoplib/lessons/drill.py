@@ -8,10 +8,10 @@ from dataclasses import dataclass
 from shoplib.draw.pen import draw
 from shoplib.draw.tape import tape
 from shoplib.lessons.judge import OTHER, RIGHT, SLIP, Feedback, read_answer
-from shoplib.lessons.numbers import seed_of
 from shoplib.lessons.say import UNIT_WORDS
 from shoplib.live.picture import Drawing
 from shoplib.measure import Style, write_length
+from shoplib.measure.seeded import seed_of
 from shoplib.measure.tape import tape_parts, tape_steps
 from shoplib.words.tape import spoken, sum_text, tape_words
 

@@ -1,27 +1,14 @@
-"""Each learner's own numbers, the same in every process and on every machine.
-
-The seed is the sha256 of learner, exercise, variant and content version (Python's `hash` changes with
-each process). Each given is drawn by its own name, so that adding one leaves the others as they were.
-"""
+"""Each learner's own numbers: the givens of an exercise, drawn by its seed, each by its own name."""
 
 from dataclasses import dataclass
-from hashlib import sha256
 
 from shoplib.lessons.exercise import Exercise, Given, Givens
 from shoplib.lessons.say import caliper_text
 from shoplib.lessons.set_exercise import SetExercise
 from shoplib.measure import INCH_STYLE, MM_STYLE, read_length, write_length
+from shoplib.measure.seeded import below, seed_of
 
 ATTEMPTS = 200
-
-
-def seed_of(learner: str, exercise: str, variant: str, version: int) -> str:
-    """The seed of one exercise for one learner, as hexadecimal text.
-
-    >>> seed_of("Noor", "02-bottom", "in", 1)[:12]
-    '48539c18628e'
-    """
-    return sha256("\x1f".join((learner, exercise, variant, str(version))).encode()).hexdigest()
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,8 +23,7 @@ class Draw:
     attempt: int = 0
 
     def _below(self, name: str, count: int) -> int:
-        drawn = sha256("\x1f".join((self.seed, str(self.attempt), name)).encode()).digest()
-        return int.from_bytes(drawn[:8], "big") % count
+        return below(count, self.seed, str(self.attempt), name)
 
     def _step(self, name: str, inch: tuple[str, str, str], mm: tuple[str, str, str]) -> int:
         low, high, step = (read_length(text) for text in (inch if self.unit == "in" else mm))
