@@ -10,7 +10,8 @@ import pytest
 ROOT = Path(__file__).parents[1]
 # From top to bottom.
 ROOMS = [
-    "lessons", "live", "documents", "draw", "lists", "practice", "checks", "words", "joints", "model", "tables", "measure",
+    "lessons", "live", "documents", "draw", "lists", "practice", "checks", "words", "joints", "model", "tables",
+    "measure",
 ]
 ABOVE_ALL = "commands"
 BEFORE_ALL = {"start", "__main__", "__init__"}  # what runs before anything is installed

@@ -3,7 +3,7 @@
 from shoplib.draw.chains import unit_note
 from shoplib.draw.scene import Chain, Item, Label, Leader, Rect, Scene, Shape
 from shoplib.measure import Style, thickest, write_brief
-from shoplib.practice.fit import Fit
+from shoplib.practice.fit import Felt
 from shoplib.practice.plan import LEVELS, SIDES
 from shoplib.practice.session import Session
 
@@ -16,6 +16,11 @@ def last_test_cut(session: Session) -> Scene | None:
 
     Its sizes are those that were read with the caliper, and what was not measured has none: the drawing betrays
     nothing. The piece in it is drawn once it was tried.
+
+    >>> from shoplib.practice import set_depth, set_fence, set_stack, start, test_cut
+    >>> session = set_fence(set_depth(set_stack(start("Noor").session, "0.7 in").session, "1/4 in").session, "9 in")
+    >>> last_test_cut(test_cut(session.session).session).legend
+    ('Dado: width not measured yet, depth not measured yet.',)
     """
     if not session.tests:
         return None
@@ -24,7 +29,7 @@ def last_test_cut(session: Session) -> Scene | None:
         None if reading is None else reading.mean
         for reading in (session.reading("width", number), session.reading("depth", number))
     ]
-    fit = Fit(last.kerf.width - last.spot) if session.tried else None
+    fit = Felt(last.kerf.width - last.spot, session.bench.unit) if session.tried else None
     return _seen_from_the_end(
         f"Test cut {number}", ("offcut", "other end"), (last.kerf.width, last.kerf.depth, session.plan.sheet),
         tuple(means), fit, session.bench.style,
@@ -43,7 +48,7 @@ def real_cut(session: Session, side: str, level: str) -> Scene | None:
     if cut is None:
         return None
     width, depth = cut.high[0] - cut.low[0], cut.high[2]
-    fit = Fit(width - session.stock.of(level))
+    fit = Felt(width - session.stock.of(level), session.bench.unit)
     return _seen_from_the_end(
         f"The dado for the {level} in the {side}", (side, level), (width, depth, board.thickness), (width, depth), fit,
         session.bench.style,
@@ -52,7 +57,7 @@ def real_cut(session: Session, side: str, level: str) -> Scene | None:
 
 def _seen_from_the_end(
     title: str, names: tuple[str, str], sizes: tuple[int, int, int], shown: tuple[int | None, int | None],
-    fit: Fit | None, style: Style,
+    fit: Felt | None, style: Style,
 ) -> Scene:
     width, depth, thick = sizes
     reach, floor = 3 * thick // 2, thick - depth
@@ -85,9 +90,9 @@ def _seen_from_the_end(
     )
 
 
-def _piece(fit: Fit, width: int, floor: int, thick: int, top: int) -> Rect:
+def _piece(fit: Felt, width: int, floor: int, thick: int, top: int) -> Rect:
     """The piece against the near wall, with the rest of the dado open; what does not enter stands on its mouth."""
     least = width // _PART
-    if not fit.enters:
+    if not fit.enters:  # drawn on the mouth
         return (0, thick, width + thickest([-fit.over, least]), top)
-    return (0, floor, width if fit.name == "press" else width - thickest([fit.over, least]), top)
+    return (0, floor, width if fit.over <= 0 else width - thickest([fit.over, least]), top)

@@ -13,7 +13,7 @@ from shoplib.model.board import Board, BoxCut
 from shoplib.model.box import Box
 from shoplib.model.solved import Cabinet, Joint
 from shoplib.practice.bench import Bench
-from shoplib.practice.fit import PUSH, Fit
+from shoplib.practice.fit import Felt
 from shoplib.practice.plan import (
     LEVELS,
     SIDES,
@@ -57,7 +57,7 @@ class Assembled:
     """
 
     cabinet: Cabinet
-    fits: tuple[tuple[str, str, Fit], ...]
+    fits: tuple[tuple[str, str, Felt], ...]
     raised: int
     level: tuple[tuple[str, int], ...]
 
@@ -77,6 +77,13 @@ def assembled(bench: Bench, plan: Plan, stock: Stock, left: Board, right: Board)
 
     The sides lie as near as their shallowest dadoes let them, and the right one as level with the left one as the
     dadoes that meet allow. Dadoes that lie in other places are left out of that, so that the clash shows whole.
+
+    >>> from shoplib.practice.plan import plan_for, planned_side, stock_of
+    >>> bench = Bench("Noor", "dado", "in")
+    >>> plan, stock = plan_for(bench), stock_of(bench)
+    >>> case = assembled(bench, plan, stock, *(planned_side(plan, side, stock) for side in SIDES))
+    >>> [board.name for board in case.cabinet.boards], case.raised
+    (['left side', 'right side', 'bottom', 'shelf', 'back'], 0)
     """
     opened = {"left side": openings(left, "left side"), "right side": openings(right, "right side")}
     meeting = [level for level in LEVELS if _meets(opened, level)]
@@ -89,14 +96,14 @@ def assembled(bench: Bench, plan: Plan, stock: Stock, left: Board, right: Board)
         "right side": moved(right, faces["right side"] - right.box.low[0], raised),
     }
     levels = [level_board(plan, level, stock.of(level), at[level]) for level in LEVELS]
-    sides = {side: _given_way(_for_none(stand[side], opened[side]), levels, meeting) for side in SIDES}
+    sides = {side: _given_way(_for_none(stand[side], opened[side]), levels, meeting, bench.unit) for side in SIDES}
     boards = (*sides.values(), *levels, back_board(plan, faces["left side"], faces["right side"]))
     joints = tuple(
         _as_cut(joint, openings(sides[joint.receives], joint.receives).get(joint.enters), plan, stock, short)
         for joint in joints_of(plan)
     )
     fits = tuple(
-        (level, side, Fit(opened[side][level].width - stock.of(level)))
+        (level, side, Felt(opened[side][level].width - stock.of(level), bench.unit))
         for level in LEVELS for side in SIDES if level in opened[side]
     )
     heights = tuple(
@@ -163,19 +170,19 @@ def _for_none(side: Board, opened: dict[str, Opening]) -> Board:
     return replace(side, cuts=tuple(cuts))
 
 
-def _given_way(side: Board, levels: list[Board], meeting: list[str]) -> Board:
-    """The side with dadoes as wide as a press fit makes them: the wood gives up to two thousandths."""
+def _given_way(side: Board, levels: list[Board], meeting: list[str], unit: str) -> Board:
+    """The side with dadoes as wide as a press fit makes them: the wood gives as much as it does in a press fit."""
     cuts = []
     for cut in side.cuts:
         board = next((each for each in levels if each.name == cut.for_board and cut.for_board in meeting), None)
-        cuts.append(cut if board is None else _pressed(side, cut, board))
+        cuts.append(cut if board is None else _pressed(side, cut, board, unit))
     return replace(side, cuts=tuple(cuts))
 
 
-def _pressed(side: Board, cut: BoxCut, board: Board) -> BoxCut:
+def _pressed(side: Board, cut: BoxCut, board: Board, unit: str) -> BoxCut:
     room = side.placement.to_world(cut.box)
     low, high = narrowest([room.low[2], board.box.low[2]]), thickest([room.high[2], board.box.high[2]])
-    if not Fit(room.size[2] - (high - low)).enters:
+    if not Felt(room.size[2] - (high - low), unit).enters:
         return cut
     own = side.placement.to_board(Box((*room.low[:2], low), (*room.high[:2], high)))
     return replace(cut, low=own.low, high=own.high)
@@ -186,7 +193,7 @@ def _as_cut(joint: Joint, cut: Opening | None, plan: Plan, stock: Stock, short: 
     if cut is None or joint.enters not in LEVELS:
         return joint
     play, entered = cut.width - stock.thickest, plan.dado - short[joint.receives]
-    if Fit(cut.width - stock.of(joint.enters)).enters and Fit(play).name != "loose":
+    if Felt(cut.width - stock.of(joint.enters), plan.unit).enters and not Felt(play, plan.unit).loose:
         joint = replace(joint, fit=play)
     if abs(cut.depth - plan.dado) <= GLUED and short[joint.receives] <= GLUED:
         joint = replace(joint, depth=cut.depth, end_gap=cut.depth - entered)
@@ -197,5 +204,5 @@ def level_difference(case: Assembled) -> Iterator[tuple[str, int]]:
     """Level boards that would lie out of level, and by how much over their length (the right end higher: plus)."""
     for level, higher in case.level:
         out = higher + case.raised
-        if abs(out) > PUSH:
+        if abs(out) > GLUED:
             yield level, out

@@ -14,7 +14,7 @@ from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet, Joint
 from shoplib.practice.bench import Bench
 from shoplib.practice.cutting import Kerf
-from shoplib.practice.spreads import THOU
+from shoplib.tables.fits import fit_named
 
 SIDES = ("left side", "right side")
 LEVELS = ("bottom", "shelf")
@@ -28,8 +28,8 @@ class Plan:
     """The sizes of the case, in ticks. `sheet` is the mean thickness that the sums use.
 
     `width` is outside. `up` gives the near wall of each dado from the lower end of the side. `dado` is the depth of
-    the dadoes, `fit` what they are to be wider than the thickest of the boards, `rabbet` the depth of the rabbets
-    for the back, `back` its thickness.
+    the dadoes, `fit` what they are to be wider than the thickest of the boards: the aim of a tap fit, good for glue.
+    `rabbet` is the depth of the rabbets for the back, `back` its thickness.
     """
 
     unit: str
@@ -39,10 +39,10 @@ class Plan:
     bottom_up: int
     shelf_up: int
     dado: int
-    fit: int
     back: int
     rabbet: int
     sheet: int
+    fit: int
 
     @property
     def length(self) -> int:
@@ -55,8 +55,8 @@ class Plan:
 
 
 _SIZES = {
-    "in": (16 * INCH, 8 * INCH, 18 * INCH, 3 * INCH // 2, 9 * INCH, INCH // 4, 2 * THOU, INCH // 4, 5 * INCH // 16),
-    "mm": (400 * MM, 200 * MM, 450 * MM, 40 * MM, 230 * MM, 6 * MM, MM // 20, 6 * MM, 8 * MM),
+    "in": (16 * INCH, 8 * INCH, 18 * INCH, 3 * INCH // 2, 9 * INCH, INCH // 4, INCH // 4, 5 * INCH // 16),
+    "mm": (400 * MM, 200 * MM, 450 * MM, 40 * MM, 230 * MM, 6 * MM, 6 * MM, 8 * MM),
 }
 
 
@@ -68,7 +68,7 @@ def plan_for(bench: Bench) -> Plan:
     >>> plan.length == 18 * INCH - 2 * (INCH * 705 // 1000) + INCH // 2
     True
     """
-    return Plan(bench.unit, *_SIZES[bench.unit], bench.sheet)
+    return Plan(bench.unit, *_SIZES[bench.unit], bench.sheet, fit_named("tap", bench.unit).aim)
 
 
 @dataclass(frozen=True, slots=True)

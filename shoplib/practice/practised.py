@@ -39,7 +39,7 @@ def practised(bench: Bench) -> Practised:
     >>> from shoplib.practice.spreads import NONE
     >>> hand = practised(Bench("Noor", "dado", "in", NONE))
     >>> len(hand.session.tests), hand.said[0]
-    (2, 'Five readings of the sheet, the thickest 0.705 in: with 0.002 in of clearance the stack is to be 0.707 in.')
+    (2, 'Five readings of the sheet, the thickest 0.705 in: with 0.001 in of clearance the stack is to be 0.706 in.')
     """
     style = bench.style
     session = start(bench.learner, bench.exercise, bench.unit, bench.spreads).session

@@ -41,6 +41,14 @@ def rescue(bench: Bench, plan: Plan, stock: Stock, side: Board, other: Board) ->
     Tried in turn: cutting again what is shallow, narrow or missing, packing what is too deep or loose, turning the
     side or standing it at the other place; a glued-in strip, and last another dado in the inner face. The first that
     goes together in the dry-fit is told.
+
+    >>> from shoplib.practice.plan import plan_for, stock_of
+    >>> from shoplib.practice.slips import mirrored
+    >>> bench = Bench("Noor", "dado", "in")
+    >>> plan, stock = plan_for(bench), stock_of(bench)
+    >>> left, right = (planned_side(plan, side, stock) for side in SIDES)
+    >>> rescue(bench, plan, stock, mirrored(plan, right), left).said
+    'The right side can be saved: it goes together as a left side. What is missing is a right side: cut one more.'
     """
     found = troubles(side, plan, stock, bench.style)
     if all(trouble.kind == "moved" and _alike(side, other, trouble.dado) for trouble in found):
@@ -71,11 +79,8 @@ def proved(bench: Bench, plan: Plan, stock: Stock, board: Board, stand: Stand, o
 
 
 @dataclass(frozen=True)
-class Pared:
-    """Two sides whose dadoes are each right and yet not alike: a wall of one is pared until the boards go in.
-
-    `proof` is the dry-fit of the pared sides.
-    """
+class MadeAlike:
+    """Two sides, each cut well and yet not alike, brought together. `proof` is the dry-fit of the mended sides."""
 
     said: str
     left: Board
@@ -83,30 +88,36 @@ class Pared:
     proof: DryFit
 
 
-def pared(bench: Bench, plan: Plan, stock: Stock, left: Board, right: Board) -> Pared | None:
-    """What brings two sides together that clash by a few thousandths; None where they do not, or it takes more.
+def made_alike(bench: Bench, plan: Plan, stock: Stock, left: Board, right: Board) -> MadeAlike | None:
+    """What brings two sides together whose dadoes do not meet; None where they do, or nothing that was tried does.
 
-    The walls that the boards strike are pared by what they clash. It is told only where the dry-fit is clean then.
+    First the walls that the boards strike are pared; where that makes a dado loose, the right side gets a strip glued
+    in and is cut again at the height of the left one. It is told only where the dry-fit is clean then.
     """
-    sides, told = {"left side": left, "right side": right}, []
     before = dry_fit(bench, plan, stock, left, right)
-    for finding in before.findings:
-        side = next((name for name in finding.boards if name in SIDES), "")
-        level = next((name for name in finding.boards if name in LEVELS), "")
-        if finding.check == "overlap" and side and level and finding.amount < MEET:
-            room = before.case.cabinet.by_name[level].box
-            sides[side] = _widened(sides[side], before.case.cabinet.by_name[side], level, room)
-            told.append(f"the dado for the {level} in the {side} by {small(finding.amount, bench.style)}")
-    if not told:
+    struck = [(level, side, f.amount) for f in before.findings if f.check == "overlap" for side in SIDES
+              for level in LEVELS if {side, level} == set(f.boards)]
+    if not struck:
         return None
-    proof = dry_fit(bench, plan, stock, sides["left side"], sides["right side"])
-    if not proof.clean:
-        return None
-    said = (
-        f"The dadoes of the two sides are not quite at the same height. Both can be saved: pare a wall of "
-        f"{and_list(told)}. Dry-fitted so, it goes together."
+    standing, sides = before.case.cabinet.by_name, {"left side": left, "right side": right}
+    for level, side, _ in struck:
+        sides[side] = _widened(sides[side], standing[side], level, standing[level].box)
+    places = [f"the dado for the {level} in the {side} by {small(by, bench.style)}" for level, side, by in struck]
+    heights = _walls(left)
+    again = replace(right, cuts=tuple(
+        along(cut, heights[cut.for_board]) if cut.for_board in heights else cut for cut in right.cuts
+    ))
+    ways = (
+        (f"pare a wall of {and_list(places)}", sides["left side"], sides["right side"]),
+        ("glue strips into the dadoes of the right side, plane them flush and cut both again at the fence settings of "
+         "the left side; the strips show at the front edge", left, again),
     )
-    return Pared(said, sides["left side"], sides["right side"], proof)
+    for how, one, other in ways:
+        proof = dry_fit(bench, plan, stock, one, other)
+        if proof.clean:
+            said = f"The dadoes of the two sides are not at one height. Both can be saved: {how}."
+            return MadeAlike(f"{said} Dry-fitted so, it goes together.", one, other, proof)
+    return None
 
 
 def _widened(side: Board, standing: Board, level: str, board: Box) -> Board:

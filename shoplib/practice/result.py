@@ -5,10 +5,10 @@ from dataclasses import dataclass
 from shoplib.model.solved import Finding
 from shoplib.practice.assembled import GLUED
 from shoplib.practice.dry_fit import DryFit, dry_fit, square_said
-from shoplib.practice.fit import Fit, small
+from shoplib.practice.fit import Felt, small
 from shoplib.practice.plan import LEVELS, SIDES
 from shoplib.practice.practised import Practised, practised
-from shoplib.practice.rescue import Pared, Rescue, pared, rescue
+from shoplib.practice.rescue import MadeAlike, Rescue, made_alike, rescue
 from shoplib.practice.session import Session
 from shoplib.practice.slips import slip
 from shoplib.practice.spreads import told
@@ -21,16 +21,16 @@ class Result:
     """Everything that is shown once the pair is cut.
 
     `fits` are the four dadoes by level board and side, `findings` what the checks say of the case as it goes
-    together, `troubles` what is wrong with each side, `rescues` what becomes of it; `pared` is what brings two sides
+    together, `troubles` what is wrong with each side, `rescues` what becomes of it; `alike` is what brings two sides
     together that are each right and not quite alike. `square`, `gap`, `tests` and `slip` are sentences, `rode_up`
     tells where a panel was not flat; `told` is the bench's model, stated openly.
     """
 
     dry_fit: DryFit
-    fits: tuple[tuple[str, str, Fit], ...]
+    fits: tuple[tuple[str, str, Felt], ...]
     troubles: tuple[Trouble, ...]
     rescues: tuple[Rescue, ...]
-    pared: Pared | None
+    alike: MadeAlike | None
     square: str
     gap: str
     rode_up: tuple[str, ...]
@@ -47,8 +47,8 @@ class Result:
     @property
     def said(self) -> tuple[str, ...]:
         """All of it for the learner, in order: the case, the slip, each trouble and its rescue, the count, the hand."""
-        fine = () if self.troubles or self.pared else ("Nothing is wrong with either side.",)
-        together = (self.pared.said,) if self.pared else ()
+        fine = () if self.troubles or self.alike else ("Nothing is wrong with either side.",)
+        together = (self.alike.said,) if self.alike else ()
         return tuple(text for text in (
             self.square, self.gap, self.slip, *(trouble.said for trouble in self.troubles), *self.rode_up, *fine,
             *(each.said for each in self.rescues), *together, self.tests, *self.practised.said, *self.told,
@@ -60,7 +60,7 @@ def result(session: Session) -> Result | None:
 
     >>> from shoplib.practice.session import cut_pair, set_depth, set_fence, set_stack, start
     >>> from shoplib.practice.spreads import NONE
-    >>> session = set_stack(start("Noor", spreads=NONE).session, "0.707 in").session
+    >>> session = set_stack(start("Noor", spreads=NONE).session, "0.706 in").session
     >>> result(session) is None
     True
     >>> session = set_fence(set_depth(session, "1/4 in").session, "9 in").session
@@ -76,7 +76,7 @@ def result(session: Session) -> Result | None:
     wrong = (*troubles(left, plan, stock, bench.style), *troubles(right, plan, stock, bench.style))
     becomes = (rescue(bench, plan, stock, left, right), rescue(bench, plan, stock, right, left))
     hand = practised(bench)
-    alike = None if wrong else pared(bench, plan, stock, left, right)
+    alike = None if wrong else made_alike(bench, plan, stock, left, right)
     return Result(
         fit, fit.case.fits, wrong, tuple(each for each in becomes if each), alike, square_said(fit, bench),
         _gap(fit, session), _rode_up(session), _tests(session, hand), slip(session.slip).how if session.slip else "",

@@ -15,7 +15,7 @@ from shoplib.model.board import Board
 from shoplib.practice.bench import Bench
 from shoplib.practice.caliper import Readings, read
 from shoplib.practice.cutting import Kerf, kerf
-from shoplib.practice.fit import Fit
+from shoplib.practice.fit import Felt
 from shoplib.practice.plan import LEVELS, SIDES, Plan, Stock, cut_side, plan_for, stock_of
 from shoplib.practice.slips import NAMES, slip
 from shoplib.practice.spreads import STATED, Spreads
@@ -23,7 +23,8 @@ from shoplib.words.amounts import setting
 from shoplib.words.naming import and_list
 
 NARROWEST, WIDEST = INCH // 8, INCH * 13 // 16
-"""One outer cutter alone, and the widest stack that saw manuals allow (read: manuals of 10 in saws)."""
+"""One outer cutter alone, and what the maker of the bench's own saw allows. Manuals of saws give that much (read); the
+manual of a real one may give less, or allow no stack at all."""
 
 DRAWN = "drawn"
 """Asks for a slip that is drawn by the learner's seed, which may be none."""
@@ -61,7 +62,7 @@ class Session:
     pressed: bool = False
     tests: tuple[TestCut, ...] = ()
     readings: tuple[Readings, ...] = ()
-    fits: tuple[tuple[int, Fit], ...] = ()
+    fits: tuple[tuple[int, Felt], ...] = ()
     sides: tuple[Board, Board] | None = None
     kerfs: tuple[Kerf, ...] = ()
     slip: str = ""
@@ -270,9 +271,9 @@ def try_fit(session: Session) -> Step:
     if not session.tests:
         return Step(session, "There is no test cut to try; make one first.", False)
     number, last = len(session.tests), session.tests[-1]
-    fit = Fit(last.kerf.width - last.spot)
-    said = f"The offcut in test cut {number}: {fit.said(session.bench.style)}."
-    return Step(replace(session, fits=(*session.fits, (number, fit))), said)
+    felt = Felt(last.kerf.width - last.spot, session.bench.unit)
+    said = f"The offcut in test cut {number}: {felt.said(session.bench.style)}. {felt.fit.feels} {felt.fit.do}"
+    return Step(replace(session, fits=(*session.fits, (number, felt))), said)
 
 
 def cut_pair(session: Session, slip_name: str = "", on: str = "right side") -> Step:

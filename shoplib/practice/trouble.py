@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from shoplib.measure import INCH, Style, write_brief
 from shoplib.model.board import Board, BoxCut
 from shoplib.practice.assembled import GLUED, MEET
-from shoplib.practice.fit import Fit, small
+from shoplib.practice.fit import Felt, small
 from shoplib.practice.plan import LEVELS, Plan, Stock, rabbet_cut
 from shoplib.words.amounts import how_much
 
@@ -119,11 +119,11 @@ class _Look:
         elif -lacks > GLUED:
             found.append(self._told("deep", level, -lacks, f"{where} is {small(-lacks, self.style)} too deep."))
         tight = width - self.stock.of(level)
-        if not Fit(tight).enters:
+        if not Felt(tight, self.plan.unit).enters:
             found.append(self._told("narrow", level, -tight, (
                 f"{where} is {small(-tight, self.style)} narrower than the {level} is thick: it does not enter."
             )))
-        elif Fit(over).name == "loose":
+        elif Felt(over, self.plan.unit).loose:
             found.append(self._told("loose", level, over, (
                 f"{where} is loose: {small(over, self.style)} wider than the thickest board."
             )))

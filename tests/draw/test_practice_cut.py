@@ -29,8 +29,8 @@ def test_sizes_stand_on_it_once_they_are_read():
     assert chains(bare) == {} and "not measured yet" in bare.alt and list(shapes(bare)) == ["offcut"]
     session = try_fit(measure(measure(session, "width").session, "depth").session).session
     read = last_test_cut(session)
-    assert chains(read) == {"below": ("0.707",), "left": ("0.25",)} and "not measured" not in read.alt
-    assert "Other end in the dado: a tap fit, 0.002 in over." in read.legend
+    assert chains(read) == {"below": ("0.706",), "left": ("0.25",)} and "not measured" not in read.alt
+    assert "Other end in the dado: a tap fit, 0.001 in over." in read.legend
 
 
 @pytest.mark.parametrize("unit", UNITS)
@@ -53,7 +53,7 @@ def test_what_does_not_enter_stands_on_the_mouth():
     scene = real_cut(session, "left side", "bottom")
     board = shapes(scene)["bottom"].rects[0]
     assert board[1] == session.plan.sheet
-    assert "does not enter: 0.018 in too narrow" in scene.alt
+    assert "too tight by 0.019 in" in scene.alt
 
 
 def test_a_dado_that_is_not_there_is_not_drawn():

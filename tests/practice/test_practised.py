@@ -2,10 +2,11 @@
 
 import pytest
 
+from shoplib.measure import write_brief
 from shoplib.practice import result
 from shoplib.practice.bench import Bench
 from shoplib.practice.practised import practised
-from tests.practice.benches import UNITS
+from tests.practice.benches import UNITS, cut, set_up
 
 
 @pytest.mark.parametrize("unit", UNITS)
@@ -17,8 +18,6 @@ def test_a_practised_hand_nearly_always_gets_a_case_that_goes_together(unit):
 
 def test_a_beginner_who_trusts_the_scales_does_not():
     """Otherwise the bench would teach nothing: set as planned by the scales, most cases want mending."""
-    from tests.practice.benches import cut, set_up
-
     fits = [result(cut(set_up(f"learner {number}"))).dry_fit.clean for number in range(200)]
     assert sum(fits) < 100
 
@@ -27,8 +26,6 @@ def test_a_beginner_who_trusts_the_scales_does_not():
 def test_what_is_told_are_the_readings_that_were_taken(unit):
     hand = practised(Bench("Noor", "dado", unit))
     session, style = hand.session, hand.session.bench.style
-    from shoplib.measure import write_brief
-
     assert len(session.tests) == 2 and session.pressed and session.slip == ""
     assert write_brief(session.reading("sheet").thickest, style, decimal=True) in hand.said[0]
     for number, said in ((1, hand.said[1] + hand.said[2]), (2, hand.said[3])):
