@@ -8,6 +8,7 @@ import shapely
 
 from shoplib.draw.hidden import Turned
 from shoplib.draw.parallel import PARTS
+from shoplib.draw.solids import world_faces
 from shoplib.measure import MM
 from shoplib.model.board import Board
 from shoplib.model.box import Point
@@ -44,6 +45,7 @@ def ways_together(boards: Sequence[Board], moved: Mapping[str, Point]) -> list[W
         along = int(np.abs(a - b).argmax())
         across = [k for k in range(3) if k != along]
         end = low[along] if a[along] > b[along] else high[along]
+        low, high = _reach(one, low, high, along, end)
         if (high - low)[across].max() < _SMALL:
             corners = [tuple((low[k] + high[k]) // 2 for k in across)]
         else:
@@ -53,6 +55,18 @@ def ways_together(boards: Sequence[Board], moved: Mapping[str, Point]) -> list[W
             point[along], point[across] = end, corner
             found.append((tuple((point + a).tolist()), tuple((point + b).tolist())))
     return found
+
+
+def _reach(
+    board: Board, low: np.ndarray, high: np.ndarray, along: int, end: int
+) -> tuple[np.ndarray, np.ndarray]:
+    """How far the wood of a board really reaches within a box at the end that enters: a tenon is smaller than its rail.
+
+    The whole box where the board has no corner there.
+    """
+    corners = np.rint(world_faces(board).corners).astype(np.int64)
+    there = ((corners >= low) & (corners <= high)).all(axis=1) & (corners[:, along] == end)
+    return (corners[there].min(axis=0), corners[there].max(axis=0)) if there.any() else (low, high)
 
 
 def in_sight(way: Way, turned: Turned) -> list[Way]:

@@ -16,6 +16,8 @@ _WOODS = ("case", "box")
 def pair_view(pair: Pair, title: str, apart: bool = False, direction: Direction = FRONT_RIGHT_ABOVE) -> Scene:
     """The pair as it stands, or its boards drawn apart with the ways along which they come together.
 
+    A part that is a board of its own, such as a spline, is named once.
+
     >>> from shoplib.joints import joint
     >>> from shoplib.joints.bench_pair import stock_of
     >>> from shoplib.measure import INCH
@@ -29,7 +31,7 @@ def pair_view(pair: Pair, title: str, apart: bool = False, direction: Direction 
     return solid_view(
         pair.boards, title, direction=direction, moved=pair.apart if apart else None,
         woods={board.name: woods.get(board.name, "front") for board in pair.boards},
-        parts=[Part(text, board, point) for text, (board, point) in pair.named.items()],
+        parts=[Part(text, board, point) for text, (board, point) in pair.named.items() if text not in pair.by_name],
     )
 
 

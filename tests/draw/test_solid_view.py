@@ -341,8 +341,10 @@ def test_names_of_boards_and_parts_do_not_point_at_one_place(kind):
     pair = kind.build(stock_of(3 * INCH // 4))
     for drawn_apart in (False, True):
         scene = pair_view(pair, kind.title, drawn_apart, telling(pair, drawn_apart))
-        points = {item.text: item.point for item in scene.items if isinstance(item, Leader)}
-        far = (scene.size[0] + scene.size[1]) // 100
+        leaders = [item for item in scene.items if isinstance(item, Leader)]
+        points = {item.text: item.point for item in leaders}
+        assert len(points) == len(leaders)
+        far = (scene.size[0] + scene.size[1]) // 200
         for (a, p), (b, q) in combinations(points.items(), 2):
             if a in pair.by_name or b in pair.by_name:
                 assert abs(p[0] - q[0]) + abs(p[1] - q[1]) > far, (a, b)
@@ -383,6 +385,20 @@ def test_the_ways_together_stop_where_wood_stands_before_them(name):
             checked[free] += 1
             assert drawn == free, (way, part)
     assert checked[True] > 20
+
+
+def test_the_ways_begin_at_the_wood_that_enters():
+    # A tenon of a third, an inch from either edge of its rail: its four corners go to the bottom of the mortise.
+    stile = Board("stile", "pair", 1, "sheet", 9 * INCH, 3 * INCH, INCH, Placement((0, 0, 0), ("+z", "+x", "+y")))
+    whole, third = (4 * INCH, INCH), INCH // 3
+    cheeks = [BoxCut("cheek", (0, 0, 0), (2 * INCH, whole[0], third)),
+              BoxCut("cheek", (0, 0, INCH - third), (2 * INCH, whole[0], INCH)),
+              BoxCut("edge", (0, 0, 0), (2 * INCH, INCH, INCH)), BoxCut("edge", (0, 3 * INCH, 0), (2 * INCH, *whole))]
+    rail = Board("rail", "pair", 1, "sheet", 8 * INCH, *whole, Placement((INCH, INCH, INCH), ("+x", "+z", "-y")),
+                 tuple(cheeks))
+    ways = ways_together([stile, rail], {"rail": (5 * INCH, 0, 0)})
+    assert sorted(way[1] for way in ways) == sorted(product((INCH,), (third, INCH - third), (2 * INCH, 4 * INCH)))
+    assert all(start == (x + 5 * INCH, y, z) for start, (x, y, z) in ways)
 
 
 @pytest.mark.parametrize("path", PROJECTS, ids=lambda path: path.stem)
