@@ -69,17 +69,23 @@ def _plain(value: Fraction) -> Number:
 
 
 def outside(outline: Outline, hole: Outline) -> list[Outline]:
-    """What is left of a convex outline outside another, as convex outlines that do not overlap."""
-    rest = []
+    """What is left of a convex outline outside another, as convex outlines that do not overlap.
+
+    The largest part is split off first, so that few pieces are left: a peg planed round stays one.
+    """
+    sides = []
     for (p, q), (r, s) in pairwise((*hole, *hole[:1])):
         a, b = s - q, p - r  # the hole lies where a * x + b * y is no more than c
-        c = a * p + b * q
-        beyond = beside(outline, -a, -b, -c)
-        if beyond:
-            rest.append(beyond)
-        outline = beside(outline, a, b, c)
-        if not outline:
+        sides.append((a, b, a * p + b * q))
+    rest = []
+    while sides and outline:
+        parts = [beside(outline, -a, -b, -c) for a, b, c in sides]
+        sizes = [twice_area(part) for part in parts]
+        largest = sizes.index(max(sizes))
+        if not sizes[largest]:
             break
+        rest.append(parts[largest])
+        outline = beside(outline, *sides.pop(largest))
     return rest
 
 
@@ -162,6 +168,12 @@ class Prism:
         return Prism(self.axis, outline, low, high) if outline and low < high else None
 
 
+def _past_each_other(one: Prism, other: Prism, axis: int) -> bool:
+    """Whether the boxes round the two lie clear of each other beside the axis: then no move along it brings them in."""
+    spans = [(one.reach(a), other.reach(a)) for a in range(3) if a != axis]
+    return any(a >= d or c >= b for (a, b), (c, d) in spans)
+
+
 def shared_shifts(one: Prism, other: Prism, axis: int) -> Range | None:
     """How far `one` would be moved along the world axis to share wood with `other`: all between the two, open.
 
@@ -170,6 +182,8 @@ def shared_shifts(one: Prism, other: Prism, axis: int) -> Range | None:
     >>> shared_shifts(Prism.of(Box((0, 0, 0), (1, 1, 1)), 0), Prism.of(Box((3, 0, 0), (5, 1, 1)), 0), 0)
     (2, 5)
     """
+    if _past_each_other(one, other, axis):
+        return None
     for seen in (one.axis, other.axis):
         first, second = one.along(seen), other.along(seen)
         if first is not None and second is not None:
