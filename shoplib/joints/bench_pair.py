@@ -201,5 +201,6 @@ is missing.
         return
     short = least - left
     is_left = f"Only {stock.say(left)} of wood is left" if left > 0 else "No wood is left"
-    sentence = f"{is_left} {what}, and {stock.say(least)} must stay: {stock.say(short)} is missing."
+    must = f", and {stock.say(least)} must stay" if least >= MM else ""
+    sentence = f"{is_left} {what}{must}: {stock.say(short)} is missing."
     raise CannotCut(setting, sentence, short)

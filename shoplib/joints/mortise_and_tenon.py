@@ -175,6 +175,7 @@ def _second_rail(
     must_leave(stock, "set in", "between the rails at the leg's inner corner",
                across - values["set in"] - stock.enters.thickness, 0)
     must_leave(stock, "end gap", "of the tenon where the other one is mitred", values["tenon"] - gap, stock.style.step)
+    must_leave(stock, "haunch", "between the haunches of the two rails", across - haunch - cheeks[1], 0)
     back, reach = values["set in"], across + stock.enters_length
     box = Box((back, end, 0), (back + stock.enters.thickness, reach, stock.width))
     other = Draft("second rail", stock.enters, ("+y", "+z", "+x"), box)

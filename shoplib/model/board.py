@@ -1,10 +1,10 @@
 """A board: a piece of sheet with a place in the cabinet, and the cuts made in it."""
 
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 from shoplib.model.box import Box, Point, what_remains
-from shoplib.model.placement import Placement, directions
+from shoplib.model.placement import Placement
 from shoplib.model.prism import Prism, turned
 
 CASE, BOXES, FRONTS = 1, 2, 3
@@ -69,19 +69,10 @@ several cuts.
     def __post_init__(self) -> None:
         turned(self.outline)
 
-    def in_world(self, placement: Placement) -> Prism:
-        """Where the cut lies in the cabinet."""
-        own = "uvw".index(self.along)
-        axis = directions(placement.axes)[own][0]
-        ends, corners = [], []
-        for at in (self.start, self.end):
-            for p, q in self.outline:
-                point = [at, at, at]
-                point[(own + 1) % 3], point[(own + 2) % 3] = p, q
-                world = placement.point_to_world(tuple(point))
-                ends.append(world[axis])
-                corners.append((world[(axis + 1) % 3], world[(axis + 2) % 3]))
-        return Prism(axis, turned(corners[: len(self.outline)]), min(ends), max(ends))
+    @property
+    def prism(self) -> Prism:
+        """The cut as a solid of the board's own coordinates."""
+        return Prism("uvw".index(self.along), turned(self.outline), self.start, self.end)
 
 
 Cut = BoxCut | Hole | PrismCut
@@ -167,14 +158,21 @@ class Board:
         >>> sum(piece.volume for piece in frame.solids)
         Fraction(38000, 1)
         """
-        outlines = [cut.in_world(self.placement) for cut in self.cuts if isinstance(cut, PrismCut)]
-        axes = {outline.axis for outline in outlines} or {0}
-        if len(axes) > 1:
-            raise ValueError(f"the outlines of {self.name} run along two of its axes; they may run along one.")
-        wood = [Prism.of(box, *axes) for box in self.pieces]
-        for outline in outlines:
-            wood = [rest for piece in wood for rest in piece.without(outline)]
-        return tuple(wood)
+        return tuple(piece.placed(self.placement) for piece in _own_solids(self.size, self.cuts))
+
+
+@lru_cache(maxsize=64)
+def _own_solids(size: Point, cuts: tuple[Cut, ...]) -> tuple[Prism, ...]:
+    """The wood that is left, in own coordinates. Kept, for between two moves of a slider few boards change."""
+    outlines = [cut.prism for cut in cuts if isinstance(cut, PrismCut)]
+    axes = {outline.axis for outline in outlines} or {0}
+    if len(axes) > 1:
+        raise ValueError("outlines of one board run along two of its axes; they may run along one.")
+    boxes = what_remains([Box((0, 0, 0), size)], [cut.box for cut in cuts if isinstance(cut, BoxCut)])
+    wood = [Prism.of(box, *axes) for box in boxes]
+    for outline in outlines:
+        wood = [rest for piece in wood for rest in piece.without(outline)]
+    return tuple(wood)
 
 
 _EDGE_AXIS = {"left": 0, "right": 0, "front": 1, "back": 1, "bottom": 2, "top": 2}

@@ -11,6 +11,7 @@ from itertools import pairwise
 from typing import Self
 
 from shoplib.model.box import Box
+from shoplib.model.placement import Placement, directions
 
 Number = int | Fraction
 Corner = tuple[Number, Number]
@@ -54,6 +55,10 @@ def beside(outline: Outline, a: Number, b: Number, c: Number) -> Outline:
     """
     kept: list[Corner] = []
     over = [a * p + b * q - c for p, q in outline]
+    if not over or max(over) <= 0:
+        return outline
+    if min(over) >= 0:
+        return ()
     for at, (p, q) in enumerate(outline):
         after = (at + 1) % len(outline)
         if over[at] <= 0:
@@ -138,6 +143,23 @@ class Prism:
     def _side(self, axis: int) -> int:
         return (axis - self.axis - 1) % 3
 
+    def placed(self, placement: Placement) -> Self:
+        """A solid of a board's own coordinates, as it stands in the cabinet.
+
+        >>> Prism(0, ((0, 0), (2, 0), (0, 2)), 0, 10).placed(Placement((0, 0, 5), ("+z", "+y", "-x")))
+        Prism(axis=2, outline=((0, 0), (0, 2), (-2, 0)), low=5, high=15)
+        """
+        axis, sign = directions(placement.axes)[self.axis]
+        corners = []
+        for p, q in self.outline:
+            own = [0, 0, 0]
+            own[(self.axis + 1) % 3], own[(self.axis + 2) % 3] = p, q
+            world = placement.point_to_world(tuple(own))
+            corners.append((world[(axis + 1) % 3], world[(axis + 2) % 3]))
+        ends = sorted(placement.origin[axis] + sign * at for at in (self.low, self.high))
+        outline = tuple(corners)
+        return Prism(axis, outline if twice_area(outline) > 0 else outline[::-1], *ends)
+
     def along(self, axis: int) -> Self | None:
         """The same solid as an outline run along another axis; None where it is no box."""
         if axis == self.axis:
@@ -151,9 +173,9 @@ class Prism:
     def without(self, hole: Self) -> list[Self]:
         """What is left when a prism along the same axis is taken out, as prisms that do not overlap."""
         low, high = max(self.low, hole.low), min(self.high, hole.high)
-        beyond = outside(self.outline, hole.outline)
-        if low >= high or sum(map(twice_area, beyond)) == twice_area(self.outline):
+        if low >= high or not _meet(self.outline, hole.outline):
             return [self]
+        beyond = outside(self.outline, hole.outline)
         rest = [Prism(self.axis, outline, low, high) for outline in beyond]
         rest += [Prism(self.axis, self.outline, a, b) for a, b in ((self.low, low), (high, self.high)) if a < b]
         return rest
@@ -202,8 +224,15 @@ def _same_way(one: Prism, other: Prism, axis: int) -> Range | None:
 
 
 def _meet(one: Outline, other: Outline) -> bool:
-    shifts = _slides(one, other, 0)
-    return shifts is not None and shifts[0] < 0 < shifts[1]
+    """Whether two convex outlines share some area: no side of either has all of the other beyond it."""
+    return not _parted(one, other) and not _parted(other, one)
+
+
+def _parted(outline: Outline, other: Outline) -> bool:
+    return any(
+        all((r - p) * (d - q) <= (s - q) * (c - p) for c, d in other)
+        for (p, q), (r, s) in pairwise((*outline, *outline[:1]))
+    )
 
 
 def _slides(one: Outline, other: Outline, side: int) -> Range | None:

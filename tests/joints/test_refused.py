@@ -62,6 +62,15 @@ def test_too_little_wood_is_refused_with_the_amount(name, given, setting, amount
     assert refused.value.sentence.endswith(".")
 
 
+def test_haunches_that_would_meet_in_a_leg_are_refused():
+    """Leg 50 mm square, rail 18 set in 20: the tenon's back is 32 mm from the face, so a haunch may be 18 long."""
+    stock = stock_of(18 * MM, 50 * MM, **IN_MM)
+    given = {"rails": 2, "set in": 20 * MM, "length": 30 * MM, "end gap": MM, "haunch": 18 * MM}
+    assert joint("mortise and tenon").build(stock, given)
+    with pytest.raises(CannotCut, match="No wood is left between the haunches of the two rails: 1 mm is missing"):
+        joint("mortise and tenon").build(stock, given | {"haunch": 19 * MM})
+
+
 def test_just_enough_wood_is_cut():
     assert joint("dado").build(stock_of(18 * MM, **IN_MM), {"depth": 18 * MM - LEAST_WOOD})
 
