@@ -4,15 +4,15 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from itertools import combinations
 
-from shoplib.measure import MM, Style, narrowest, thickest, write_brief
+from shoplib.measure import Style, narrowest, thickest, write_brief
 from shoplib.measure.noted import stated
 from shoplib.measure.traced import limit
-from shoplib.model.board import Board, BoxCut, Hole
+from shoplib.model.board import LEAST_WOOD, Board, BoxCut, Hole
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.amounts import setting
 from shoplib.words.naming import boards_in_short
 
-LEAST = limit(3 * MM, "the least wood that holds")
+LEAST = limit(LEAST_WOOD, "the least wood that holds")
 """Less wood than this is a "stop". Common practice, no source."""
 
 

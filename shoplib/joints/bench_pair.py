@@ -10,14 +10,11 @@ from types import MappingProxyType
 from typing import Literal
 
 from shoplib.measure import INCH, INCH_STYLE, MM, Style, share, to_step, write_brief
-from shoplib.model.board import Board
+from shoplib.model.board import LEAST_WOOD, Board
 from shoplib.model.box import Box, Point
 from shoplib.model.marks import Length, WholeTicks, natural
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Joint
-
-LEAST_WOOD = 3 * MM
-"""Less wood than this is not left under a cut or beside one. Common practice, no source."""
 
 
 class CannotCut(ValueError):

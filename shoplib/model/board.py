@@ -3,12 +3,16 @@
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
+from shoplib.measure import MM
 from shoplib.model.box import Box, Point, what_remains
 from shoplib.model.placement import Placement
 from shoplib.model.prism import Prism, turned
 
 CASE, BOXES, FRONTS = 1, 2, 3
 """Stages: what is cut first, what waits for the opening as built, what waits for the boxes."""
+
+LEAST_WOOD = 3 * MM
+"""Less wood than this does not hold under a cut or beside one. Common practice, no source."""
 
 
 @dataclass(frozen=True, slots=True)

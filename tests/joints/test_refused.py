@@ -3,9 +3,10 @@
 import pytest
 
 from shoplib.joints import JOINTS, joint
-from shoplib.joints.bench_pair import LEAST_WOOD, CannotCut, stock_of
+from shoplib.joints.bench_pair import CannotCut, stock_of
 from shoplib.measure import INCH, MM, MM_STYLE, read_length
 from shoplib.measure.traced import leaf
+from shoplib.model.board import LEAST_WOOD
 
 IN_MM = {"width": 150 * MM, "receives_width": 50 * MM, "style": MM_STYLE}
 """18 mm on 18 mm, 150 mm wide, stiles 50 mm."""
