@@ -8,7 +8,7 @@ import tomli_w
 
 from shoplib.documents.project_file import FORMAT, fields_of
 from shoplib.measure import Style, write_length
-from shoplib.model.marks import usual
+from shoplib.model.marks import is_length, usual
 from shoplib.model.project import Project
 
 
@@ -52,6 +52,4 @@ def _written(kind: Any, value: Any, style: Style) -> Any:
 
 
 def _holds_length(kind: Any) -> bool:
-    if typing.get_origin(kind) is typing.Annotated:
-        return typing.get_args(kind)[1] in ("length", "room", "reading")
-    return any(map(_holds_length, typing.get_args(kind)))
+    return is_length(kind) or any(map(_holds_length, typing.get_args(kind)))

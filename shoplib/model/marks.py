@@ -29,6 +29,15 @@ Load = Annotated[str, "load"]
 """A weight on an area, as text with a unit: `shoplib.measure.quantity` reads it."""
 
 
+def is_length(kind: Any) -> bool:
+    """Whether a mark stands for a length in ticks, and not for a percent or a load.
+
+    >>> is_length(Room), is_length(Percent), is_length(int)
+    (True, False, False)
+    """
+    return typing.get_origin(kind) is Annotated and typing.get_args(kind)[1] in ("length", "room", "reading")
+
+
 class WholeTicks:
     """A record whose lengths are whole ticks: a float, which would slip past every exact sum, is refused.
 

@@ -9,6 +9,7 @@ import typing
 from typing import Any
 
 from shoplib.measure.traced import Kind, leaf
+from shoplib.model.marks import is_length
 from shoplib.model.project import JointChoice, Project
 from shoplib.tables.slides import Slide
 
@@ -159,7 +160,7 @@ def _value(kind: Any, value: Any, path: Path, record: Any) -> Any:
         kinds = [one for one in inner if one is not type(None) and typing.get_origin(one) is not typing.Literal]
         plain = value is None or isinstance(value, str) or not kinds
         return value if plain else _value(kinds[0], value, path, record)
-    if origin is typing.Annotated or (kind is int and isinstance(record, Slide)):
+    if is_length(kind) or (kind is int and isinstance(record, Slide)):
         return leaf(value, name_of(path, record), _came_from(path), _written_as(path))
     return value
 
