@@ -90,6 +90,8 @@ def _under(hint, path, stand_in):
         yield from _under(inner[1], (*path, "some name"), stand_in)
     elif origin is tuple:
         yield from _under(inner[0], (*path, 1), stand_in)
+    elif origin is typing.Annotated and inner[1] in ("load", "percent"):
+        return  # no length: nothing is solved from it
     elif origin is typing.Annotated:
         yield path, stand_in
     else:
