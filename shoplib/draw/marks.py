@@ -54,6 +54,7 @@ LINE = {
     "band": 'stroke="#8f5a2a" stroke-width="4"',
     "grain": 'stroke="#5b4a2b" stroke-width="1.2"',
     "together": f'stroke="{DIMENSION}" stroke-width="0.8" stroke-dasharray="3 3"',
+    "hatch": 'stroke="#6b6250" stroke-width="0.5"',
     "grid": 'stroke="#c4c6c8" stroke-width="0.7"',
     "curve": f'stroke="{DIMENSION}" stroke-width="2.2" stroke-linecap="round"',
 }

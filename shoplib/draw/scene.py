@@ -71,8 +71,8 @@ class Disc:
 class Line:
     """A straight line.
 
-    `kind` is "edge", "hidden" (dashed), "centre" (dash and dot), "thin", "band" (edging), "grain" (arrows) or
-    "together" (thin and dashed, along which boards come together); in a chart "grid" or "curve".
+    `kind` is "edge", "hidden" (dashed), "centre" (dash and dot), "thin", "band" (edging), "grain" (arrows), "hatch"
+    (of cut wood) or "together" (thin and dashed, along which boards come together); in a chart "grid" or "curve".
     """
 
     start: Point

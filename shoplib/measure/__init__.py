@@ -4,7 +4,7 @@ Inside, a length is a whole number of ticks of 1/80 000 mm; outside, text with a
 """
 
 from shoplib.measure.choose import largest_fitting, mean, narrowest, share, thickest, to_step
-from shoplib.measure.read import read_length
+from shoplib.measure.read import read_length, unit_written
 from shoplib.measure.ticks import FOOT, INCH, MM, LengthError, to_mm, write_mm
 from shoplib.measure.write import INCH_STYLE, MM_STYLE, Style, write_brief, write_length, write_measured
 
@@ -26,6 +26,7 @@ __all__ = [
     "to_mm",
     "to_quantity",
     "to_step",
+    "unit_written",
     "ureg",
     "write_brief",
     "write_length",

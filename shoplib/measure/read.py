@@ -84,6 +84,17 @@ def read_length(
     return from_quantity(text, what=what, zero=zero, negative=negative)
 
 
+def unit_written(text: str, *, what: str = "length") -> str:
+    r"""Whether a length is written in "in" or in "mm", whatever of feet, inches, cm or metres; raises LengthError.
+
+    >>> unit_written('1\' 11 5/8"'), unit_written("1.82 cm")
+    ('in', 'mm')
+    """
+    read_length(text, what=what)
+    found = _LENGTH.fullmatch(tidied(text))
+    return "in" if UNITS[found.group(7)] % INCH == 0 else "mm"
+
+
 def within(ticks: int, text, zero: bool, negative: bool) -> int:
     """The ticks themselves, where a size may be so; raises LengthError otherwise."""
     if ticks == 0 and not zero:

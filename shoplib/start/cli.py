@@ -1,4 +1,4 @@
-"""The command line: `python3 -m shoplib`, and its commands test, plan and check."""
+"""The command line: `python3 -m shoplib`, and its commands test, plan, check and practice."""
 
 import argparse
 import difflib
@@ -40,6 +40,7 @@ EXAMPLES = {
     "test": "test",
     "plan": "plan data/projects/under_bench_case.toml --to my_case",
     "check": "check my_case.toml typed_list.csv",
+    "practice": 'practice dado --thickness "0.703 in" --to practice',
 }
 
 
@@ -91,6 +92,23 @@ def parser(place: Place) -> argparse.ArgumentParser:
     check.add_argument("file", metavar="FILE", help="the project file (.toml)")
     check.add_argument("list_file", metavar="LIST.csv", help="the cut list")
     check.set_defaults(run=lambda place, given: _command(place, "check", given.file, given.list_file))
+
+    practice = commands.add_parser("practice", help="print a practice sheet of a joint for the sheet that you measured")
+    practice.add_argument("joint", metavar="JOINT", help='the joint, such as dado or "stopped dado"')
+    practice.add_argument("--to", metavar="FOLDER", required=True, help="the folder to write it into")
+    for name, what in (
+        ("--thickness", 'thickness of the sheet, such as "18.2 mm"'),
+        ("--receives", "thickness of the board that receives the other, where it is of another sheet"),
+        ("--tool", "one of the ways to cut the joint, such as router"),
+        ("--paper", "letter or a4; left out, the paper of your unit"),
+        ("--date", "printed at the head of each page"),
+    ):
+        practice.add_argument(name, metavar="TEXT", default="", required=name == "--thickness", help=what)
+    practice.add_argument("--readings", metavar="TEXT", nargs="+", default=[], help="what a caliper read, one by one")
+    practice.set_defaults(run=lambda place, given: _command(
+        place, "practice", given.joint, given.to, given.thickness, given.receives, given.tool, given.paper, given.date,
+        *given.readings,
+    ))
     return top
 
 

@@ -1,0 +1,129 @@
+"""`python3 -m shoplib practice JOINT --thickness LENGTH --to FOLDER`: a practice sheet for a measured sheet."""
+
+import difflib
+import sys
+from pathlib import Path
+
+from shoplib.documents.atomic import WriteError, write_files
+from shoplib.documents.practice_pieces import practice_stock
+from shoplib.documents.practice_sheet import PAPERS, practice_sheet, usual_paper
+from shoplib.joints import JOINTS
+from shoplib.joints.bench_pair import CannotCut, JointKind
+from shoplib.measure import INCH, INCH_STYLE, MM_STYLE, LengthError, Style, read_length, unit_written, write_measured
+from shoplib.model.sheet import Sheet
+from shoplib.tables.joint_facts import joint_facts
+from shoplib.tables.setups import setups
+
+WRITTEN, NO_SHEET = 0, 2
+
+_SAME_SHEET = INCH // 8
+"""A reading that is farther off than this is of another sheet, or a slip."""
+
+
+_LONGEST_DATE = 30
+
+
+class NotUnderstood(ValueError):
+    """What was asked for is not there; one sentence that says what there is."""
+
+
+def run(name: str, to: str, thickness: str, receives: str, tool: str, paper: str, date: str, *readings: str) -> int:
+    """Write the sheet into the folder `to`; return 0 written, 2 not: then nothing is, and one sentence says why."""
+    try:
+        kind = joint_called(name)
+        way = way_called(tool, kind)
+        style = MM_STYLE if unit_written(thickness, what="thickness") == "mm" else INCH_STYLE
+        paper = paper_called(paper) if paper else usual_paper(style)
+        sheet = _sheet("entering sheet", thickness, readings, style)
+        other = _sheet("receiving sheet", receives, (), style) if receives else sheet
+        stock = practice_stock(kind, sheet, other, style)
+        pdf = practice_sheet(kind, stock, way, date=date_printed(date), paper=paper)
+        file = f"practice-{kind.name}-{way}.pdf".replace(" ", "-")
+        write_files(to, {file: pdf})
+    except CannotCut as fault:
+        print(f"A {kind.title} cannot be cut in this sheet: {fault}", file=sys.stderr)
+        return NO_SHEET
+    except (LengthError, NotUnderstood, WriteError) as fault:
+        print(fault, file=sys.stderr)
+        return NO_SHEET
+    print(f"Written: {Path(to) / file} ({kind.title}, {way}, {_paper_name(paper)} paper).")
+    print("Print it in its own size (100 %), and lay a rule on its bars of 100 mm. Read the cautions first.")
+    return WRITTEN
+
+
+def joint_called(name: str) -> JointKind:
+    """The joint of that name, title or other name; raises NotUnderstood with a near one, or all of them.
+
+    >>> joint_called("Drawer-front joint").name, joint_called("housing").name
+    ('drawer lock', 'dado')
+    >>> joint_called("dadoe")
+    Traceback (most recent call last):
+    shoplib.commands.practice.NotUnderstood: There is no joint called "dadoe": did you mean dado?
+    """
+    known: dict[str, JointKind] = {}
+    for kind in JOINTS:
+        for also in (kind.name, kind.title, *(other.partition(" (")[0] for other in joint_facts(kind.name).also)):
+            known.setdefault(_plain(also), kind)
+    wanted = _plain(name)
+    if wanted in known:
+        return known[wanted]
+    near = difflib.get_close_matches(wanted, known, 1)
+    all_names = ", ".join(kind.name for kind in JOINTS)
+    meant = f"did you mean {near[0]}?" if near else f"there are {all_names}."
+    raise NotUnderstood(f'There is no joint called "{name}": {meant}')
+
+
+def way_called(text: str, kind: JointKind) -> str:
+    """The way of cutting that is meant, the joint's first where none is; raises NotUnderstood with those there are.
+
+    >>> way_called("blade", joint_called("dado")), way_called("", joint_called("butt"))
+    ('single blade in passes', 'drill')
+    """
+    ways = [setup.way.name for setup in setups(kind.name)]
+    found = [way for way in ways if _plain(text) in way] if text.strip() else ways[:1]
+    if len(found) != 1:
+        raise NotUnderstood(f'A {kind.title} is not set up by "{text}" here: there are {", ".join(ways)}.')
+    return found[0]
+
+
+def paper_called(text: str) -> str:
+    """The paper of that name; raises NotUnderstood where it is none.
+
+    >>> paper_called("A4")
+    'a4'
+    """
+    if text.lower() not in PAPERS:
+        raise NotUnderstood(f'There is no paper "{text}": there are {" and ".join(PAPERS)}.')
+    return text.lower()
+
+
+def date_printed(text: str) -> str:
+    """The date in one line; raises NotUnderstood where the head of the page has no room for it.
+
+    >>> date_printed("  3 May ")
+    '3 May'
+    """
+    line = " ".join(text.split())
+    if len(line) > _LONGEST_DATE:
+        raise NotUnderstood(f"The date has {len(line)} letters, and the head of the page room for {_LONGEST_DATE}.")
+    return line
+
+
+def _plain(text: str) -> str:
+    return " ".join(text.lower().replace("-", " ").replace("_", " ").split())
+
+
+def _paper_name(paper: str) -> str:
+    return "A4" if paper == "a4" else paper.capitalize()
+
+
+def _sheet(name: str, thickness: str, readings: tuple[str, ...], style: Style) -> Sheet:
+    nominal = read_length(thickness, what="thickness")
+    read = tuple(read_length(text, what="reading") for text in readings)
+    for one in read:
+        if abs(one - nominal) > _SAME_SHEET:
+            raise NotUnderstood(
+                f"A reading of {write_measured(one, style)} is not of a sheet of {write_measured(nominal, style)}: "
+                "measure again, or give the other thickness."
+            )
+    return Sheet(name, "plywood", nominal, read)

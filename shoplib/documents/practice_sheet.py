@@ -1,0 +1,231 @@
+"""The practice sheet of a joint: one or two pages to take to the saw, for a measured sheet and a chosen tool."""
+
+from collections.abc import Callable, Mapping
+from types import MappingProxyType
+from typing import Any
+
+from shoplib.documents.practice_cuts import CutRow, channels, cut_rows
+from shoplib.documents.practice_pieces import Piece, pieces
+from shoplib.documents.practice_setup import Tools, setup_rows, usual_tools
+from shoplib.documents.typeset import typeset
+from shoplib.draw.pair_section import pair_section, said
+from shoplib.draw.pen import draw_to_scale
+from shoplib.joints.bench_pair import JointKind, Pair, Setting, Stock
+from shoplib.measure import MM, Style, write_brief
+from shoplib.model.dado_stack import target_width
+from shoplib.model.sheet import Sheet
+from shoplib.tables.fits import fit_class, fits
+from shoplib.tables.joint_facts import joint_facts
+from shoplib.tables.setups import Setup, setups
+
+PAPERS = {"letter": "us-letter", "a4": "a4"}
+"""Papers by the name that a person gives; Typst's own name for each."""
+
+BAR = 100 * MM
+"""The check bars, across and up: a printer that scales the page shows it there."""
+
+_ROOM = (112 * MM, 92 * MM)
+"""What the drawing may show of the boards: with sizes and names round it, it stands beside the upright bar."""
+
+_HEADINGS = (
+    ("order", "Order of cuts"),
+    ("reference", "Reference faces"),
+    ("stops", "Stops"),
+    ("test", "Test piece"),
+    ("measure", "What to measure"),
+    ("tear_out", "Against tear-out"),
+)
+
+
+_SOURCES = (
+    "Where each sentence comes from, and how far to trust it: data/cautions.toml, data/setups/{0}.toml and "
+    "data/joints/{0}.toml of the workbook. Limits of the fits: common practice, no source."
+)
+
+
+def usual_paper(style: Style) -> str:
+    """Letter where the shop works in inches, A4 where it works in millimetres.
+
+    >>> from shoplib.measure import MM_STYLE
+    >>> usual_paper(MM_STYLE)
+    'a4'
+    """
+    return "letter" if style.unit == "in" else "a4"
+
+
+def practice_sheet(
+    kind: JointKind, stock: Stock, way: str = "", values: Mapping[str, int] = MappingProxyType({}),
+    date: str = "", paper: str = "", tools: Tools | None = None,
+) -> bytes:
+    """The sheet as a PDF: cautions first, then pieces, cuts, set-up, a drawing in true size, and lines to fill in.
+
+    `way` is the name of one of `setups(kind.name)`, the first of them where it is left out; `date` is printed as it
+    is given, with a line to write on where there is none; `paper` is a key of `PAPERS`; `tools` are the cutters to
+    work with. The page must be printed in its own size, which the check bars show.
+
+    Raises CannotCut where the joint leaves too little wood of this stock, KeyError for a way or paper that is none.
+
+    >>> from shoplib.documents.practice_pieces import practice_stock
+    >>> from shoplib.joints import joint
+    >>> from shoplib.measure import MM_STYLE
+    >>> sheet = Sheet("sheet", "plywood", 18 * MM, (1456000, 1460000))
+    >>> dado = joint("dado")
+    >>> practice_sheet(dado, practice_stock(dado, sheet, sheet, MM_STYLE), "router", date="3 May")[:5]
+    b'%PDF-'
+    """
+    by_name = {setup.way.name: setup for setup in setups(kind.name)}
+    chosen = by_name[way] if way else next(iter(by_name.values()))
+    pair = kind.build(stock, values)
+    paper = PAPERS[paper or usual_paper(stock.style)]
+    return typeset("practice_sheet.typ", sheet_data(kind, pair, chosen, date, paper, tools or usual_tools(stock.style)))
+
+
+def sheet_data(kind: JointKind, pair: Pair, setup: Setup, date: str, paper: str, tools: Tools) -> dict:
+    """What the template sets, every number of it from the solved pair and the tables."""
+    stock, style = pair.stock, pair.stock.style
+    rows, facts = cut_rows(pair), joint_facts(kind.name)
+    scene = pair_section(pair, _ROOM)
+    drawn = draw_to_scale(scene, 1)
+    return {
+        "title": f"Practice sheet: {kind.title}",
+        "paper": paper,
+        "joint": kind.title,
+        "sheet": _sheet(stock),
+        "date": date,
+        "also": ", ".join(facts.also),
+        "summary": facts.summary,
+        "tool": setup.way.name,
+        "cautions": _halves([caution.claim.say for caution in setup.cautions]),
+        "sheets": _readings(stock),
+        "pieces": [_piece(piece, style) for piece in pieces(pair)],
+        "cuts": [_cut(row, pair) for row in rows],
+        "chosen": [f"{one.label}: {_value(one, pair.values[one.name], style)}" for one in kind.settings],
+        "setup": [list(row) for row in (*_width(pair, rows), *setup_rows(pair, rows, setup, tools))],
+        "steps": _halves(_steps(setup), lambda part: part["title"] + "".join(part["lines"])),
+        "drawing": {
+            "note": scene.noted, "alt": scene.alt, "svg": drawn.svg, "width": round(drawn.size_mm[0], 4),
+        },
+        "bar": BAR // MM,
+        "bar_inches": write_brief(BAR, style, decimal=True) if style.unit == "in" else "",
+        "measured": [piece.name for piece in pieces(pair)[:2]],
+        "wanted": _wanted(rows, style),
+        "fits": _fits(pair, style),
+        "sources": _SOURCES.format(kind.name.replace(" ", "_")),
+        "faults": [[fault.looks, f"{fault.name}: {fault.cause.say}"] for fault in facts.faults],
+    }
+
+
+def _steps(setup: Setup) -> list[dict]:
+    """What is said of the set-up, the order of cuts first."""
+    return [
+        {"title": title, "numbered": heading == "order", "lines": [claim.say for claim in getattr(setup, heading)]}
+        for heading, title in _HEADINGS if getattr(setup, heading)
+    ]
+
+
+def _halves(parts: list, text: Callable[[Any], str] = str) -> list[list]:
+    """The parts in two columns, the longer one as short as it can be, read down the first and then the second."""
+    def longer(cut: int) -> int:
+        return max(sum(len(text(part)) for part in half) for half in (parts[:cut], parts[cut:]))
+
+    cut = min(range(1, len(parts) + 1), key=longer)
+    return [parts[:cut], parts[cut:]]
+
+
+def _sheet(stock: Stock) -> str:
+    """The thickness of the sheet, or of both where they differ."""
+    one, other = (_thickness(sheet, stock.style) for sheet in (stock.enters, stock.receives))
+    return f"sheet {one}" if one == other else f"sheets {other} and {one}"
+
+
+def _thickness(sheet: Sheet, style: Style) -> str:
+    return write_brief(sheet.thickness, style, decimal=True)
+
+
+def _readings(stock: Stock) -> list[str]:
+    """What was measured, or that nothing was."""
+    style = stock.style
+    told = []
+    for what, sheet in (("enters", stock.enters), ("is cut to receive it", stock.receives)):
+        if sheet.readings:
+            each = ", ".join(write_brief(one, style, decimal=True) for one in sheet.readings)
+            told.append(f"Board that {what}: read {each}; mean {_thickness(sheet, style)}, thickest "
+                        f"{write_brief(sheet.thickest, style, decimal=True)}.")
+        else:
+            told.append(f"Board that {what}: {_thickness(sheet, style)} thick, as given.")
+    if told[0].partition(":")[2] == told[1].partition(":")[2]:
+        return [f"Both boards:{told[0].partition(':')[2]}"]
+    return told
+
+
+def _piece(piece: Piece, style: Style) -> list[str]:
+    """One row of the table: what, how many, length, width, thickness."""
+    count = f"{piece.count} + {piece.tests} to test" if piece.tests else f"{piece.count}"
+    across = write_brief(piece.width, style)
+    thick = write_brief(piece.thickness, style, decimal=True)
+    size = [f"{across} round", ""] if piece.round_ else [across, thick]
+    return [piece.name, count, write_brief(piece.length, style), *size]
+
+
+def _cut(row: CutRow, pair: Pair) -> list[str]:
+    """One row of the table: which cut in which board, how wide, how deep, where."""
+    style = pair.stock.style
+    what = f"{row.count} x {row.kind}" if row.count > 1 else row.kind
+    wide, deep = (said(size, style) if size else "see drawing" for size in (row.wide, row.deep))
+    if row.bored:
+        wide, deep = f"{wide} round", "through" if row.through else deep
+    return [f"{what} in the {row.board}", wide, deep, row.where]
+
+
+def _value(setting: Setting, value: int, style: Style) -> str:
+    """A setting as it is said: a length, a count, an angle, a slope of 1 in so many, or a choice."""
+    if setting.unit == "length":
+        return said(value, style) if value else "none"
+    if setting.unit == "slope":
+        return f"1 in {value // 10}.{value % 10}".removesuffix(".0")
+    if setting.unit == "choice":
+        return setting.choices[value]
+    return f"{value} degrees" if setting.unit == "degrees" else f"{value}"
+
+
+def _width(pair: Pair, rows: tuple[CutRow, ...]) -> list[tuple[str, str]]:
+    """How the width of the cut comes about that takes the whole thickness of a board."""
+    style, enters, fit = pair.stock.style, pair.stock.enters, pair.values.get("fit", 0)
+    wide = target_width(enters.readings or (enters.thickness,), fit)
+    row = next((row for row in rows if row.wide == wide), None)
+    if row is None:
+        return []
+    each = (write_brief(size, style, decimal=True) for size in (enters.thickest, fit, wide))
+    return [(f"Width of the {row.kind}", "thickest reading {} + fit {} = {}".format(*each))]
+
+
+def _wanted(rows: tuple[CutRow, ...], style: Style) -> list[str]:
+    """What a test cut should measure: name, width and depth of the cut that decides the fit."""
+    row = next(iter(channels(rows) or channels(rows, mortises=True) or rows))
+    return [
+        f"{row.kind} in the {row.board}", *(said(size, style) if size else "as drawn" for size in (row.wide, row.deep)),
+    ]
+
+
+def _fits(pair: Pair, style: Style) -> list[dict]:
+    """Each class of fit: its limits, what it feels like, what to do; none for a joint that nothing slides into."""
+    if "fit" not in pair.values:
+        return []
+    every, aimed = fits(style.unit), fit_class(pair.values["fit"], style.unit)
+    ends = [*(fit.over for fit in every[1:]), None]
+    return [
+        {
+            "name": fit.name, "aimed": fit == aimed, "feels": fit.feels, "do": fit.do,
+            "limits": _limits(fit.over, end, style),
+        }
+        for fit, end in zip(every, ends, strict=True)
+    ]
+
+
+def _limits(low: int | None, high: int | None, style: Style) -> str:
+    def text(size: int) -> str:
+        return write_brief(size, style, decimal=True).removesuffix(f" {style.unit}") if size else "0"
+
+    if low is None:
+        return f"under {text(high)} {style.unit}"
+    return f"{text(low)} {style.unit} and more" if high is None else f"{text(low)} to {text(high)} {style.unit}"
