@@ -1,1 +1,1 @@
-"""The commands that work on project files: each module's `run` returns an exit status."""
+"""The commands that print or write something: each module's `run` returns an exit status."""

@@ -1,0 +1,221 @@
+"""The practice sheet: never more than two pages, in true size, its numbers those of the pair and the tables."""
+
+from dataclasses import replace
+from io import BytesIO
+from itertools import combinations
+
+import pytest
+import typst
+from pypdf import PdfReader
+
+from shoplib.documents.practice_cuts import cut_rows
+from shoplib.documents.practice_pieces import pieces, practice_stock
+from shoplib.documents.practice_setup import usual_tools
+from shoplib.documents.practice_sheet import PAPERS, practice_sheet, sheet_data, usual_paper
+from shoplib.documents.typeset import typeset
+from shoplib.draw.pair_section import pair_section, said
+from shoplib.joints import JOINTS, joint
+from shoplib.joints.bench_pair import CannotCut, Stock
+from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, read_length, write_brief
+from shoplib.model.board import BoxCut
+from shoplib.model.sheet import Sheet
+from shoplib.tables.claims import FactError
+from shoplib.tables.setups import setup, setups
+from tests.documents.pdf_paths import Path, paths
+from tests.documents.test_drawings import _figures
+
+STYLES = {"in": INCH_STYLE, "mm": MM_STYLE}
+READ = {
+    "in": tuple(read_length(text) for text in ("0.703 in", "0.709 in", "0.706 in")),
+    "mm": tuple(read_length(text) for text in ("18.1 mm", "18.3 mm", "18.2 mm")),
+}
+NEARLY = 0.005
+"""Millimetres: the drawing is written to a hundredth of its unit, which is 0.0025 mm on paper."""
+
+
+def stock_for(kind, unit: str) -> Stock:
+    sheet = Sheet("sheet", "plywood", 3 * INCH // 4 if unit == "in" else 18 * MM, READ[unit])
+    return practice_stock(kind, sheet, sheet, STYLES[unit])
+
+
+def read_back(pdf: bytes) -> str:
+    """The whole text in one line."""
+    return " ".join(" ".join(page.extract_text() for page in PdfReader(BytesIO(pdf)).pages).split())
+
+
+@pytest.mark.parametrize("unit", STYLES)
+@pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
+def test_every_setup_fits_on_two_pages_of_either_paper_and_is_tagged(kind, unit):
+    """ANSI/ASME Y14.1 size A: 8.5 x 11 in; ISO 216 A4: 210 x 297 mm; 72 points an inch. Tags: ISO 32000-1, 14.7."""
+    stock = stock_for(kind, unit)
+    for chosen in setups(kind.name):
+        for paper, size in (("letter", (612.0, 792.0)), ("a4", (595.28, 841.89))):
+            pdf = practice_sheet(kind, stock, chosen.way.name, date="3 May 2026", paper=paper)
+            reader = PdfReader(BytesIO(pdf))
+            assert len(reader.pages) in (1, 2), (chosen.way.name, paper)
+            if paper != usual_paper(stock.style):
+                continue  # the same words; they take long to read back
+            for number, page in enumerate(reader.pages, 1):
+                assert (round(float(page.mediabox.width), 2), round(float(page.mediabox.height), 2)) == size
+                text = " ".join(page.extract_text().split())
+                assert f"page {number} of {len(reader.pages)}" in text
+                assert text.startswith(f"{kind.title}, sheet {said(stock.enters.thickness, stock.style)}, ")
+                assert "3 May 2026" in text
+            assert reader.metadata.title == f"Practice sheet: {kind.title}"
+            assert reader.trailer["/Root"]["/MarkInfo"]["/Marked"]
+            [figure] = _figures(reader)
+            assert figure["/Alt"] == pair_section(kind.build(stock), (112 * MM, 92 * MM)).alt
+            text = read_back(pdf)
+            first_setting = text.index(f"Set-up: {chosen.way.name}")
+            assert all(
+                0 <= _found(caution.claim.say, text) < first_setting for caution in chosen.cautions
+            ), chosen.way.name
+
+
+def _found(sentence: str, text: str) -> int:
+    """Where a sentence stands, whatever line breaks did to its hyphens."""
+    return text.replace("- ", "-").find(sentence.replace("- ", "-"))
+
+
+@pytest.mark.parametrize("thickness", ["1/4 in", "12 mm", "1 in", "60 mm"])
+@pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
+def test_thin_and_thick_sheets_fit_as_well(kind, thickness):
+    unit = thickness[-2:]
+    sheet = Sheet("sheet", "plywood", read_length(thickness))
+    stock = practice_stock(kind, sheet, sheet, STYLES[unit])
+    try:
+        pdf = practice_sheet(kind, stock, paper="letter")
+    except CannotCut:
+        assert sheet.nominal < 15 * MM, f"{thickness} is thick enough"
+    else:
+        assert len(PdfReader(BytesIO(pdf)).pages) in (1, 2)
+
+
+@pytest.mark.parametrize("unit", STYLES)
+@pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
+def test_the_numbers_read_back_are_those_of_the_pair(kind, unit):
+    stock = stock_for(kind, unit)
+    pair, style = kind.build(stock), stock.style
+    text = read_back(practice_sheet(kind, stock))
+    for piece in pieces(pair):
+        tests = f" + {piece.tests} to test" if piece.tests else ""
+        row = f"{piece.name} {piece.count}{tests} {write_brief(piece.length, style)} {write_brief(piece.width, style)}"
+        assert row in text
+        board = pair.by_name.get(piece.name)
+        if board in pair.boards[:2]:
+            assert piece.width == board.width and piece.thickness == board.thickness
+            assert 0 <= piece.length - board.length < 7 * MM
+    for row in cut_rows(pair):
+        many = f"{row.count} x " if row.count > 1 else ""
+        cut = f"{many}{row.kind} in the {row.board}"
+        assert cut in text
+    for board in pair.boards[:2]:
+        for cut in board.cuts:
+            if isinstance(cut, BoxCut):
+                sizes = [said(high - low, style) for low, high in zip(cut.low, cut.high, strict=True)]
+                assert any(f"in the {board.name} {a} {b} " in text for a in sizes for b in sizes), (cut, sizes)
+    for each in READ[unit]:
+        assert write_brief(each, style, decimal=True) in text
+
+
+def test_the_stack_is_the_nearest_of_every_arrangement():
+    """By trying all: two outer cutters, any of the chippers, at most two shims (manuals of saws, as in the data)."""
+    kind = joint("dado")
+    for unit, style in STYLES.items():
+        stock = stock_for(kind, unit)
+        tools = usual_tools(style)
+        owned = tools.dado_set
+        wanted = max(READ[unit]) + kind.values(stock)["fit"]
+        widths = {
+            2 * owned.outer + sum(chippers) + sum(shims)
+            for count in range(len(owned.chippers) + 1) for chippers in combinations(owned.chippers, count)
+            for slips in range(3) for shims in combinations(owned.shims, slips)
+        }
+        best, following = sorted((width for width in widths if width <= tools.saw.widest),
+                                 key=lambda width: (abs(width - wanted), width))[:2]
+        text = read_back(practice_sheet(kind, stock, "stacked dado set"))
+        for width, lead in ((best, "It cuts "), (following, ": ")):
+            off = abs(width - wanted)
+            how = "as wanted" if not off else (
+                f"{write_brief(off, style, decimal=True)} {'wider' if width > wanted else 'narrower'} than wanted")
+            assert f"{lead}{write_brief(width, style, decimal=True)}, {how}" in text
+        for size in (max(READ[unit]), kind.values(stock)["fit"], wanted):
+            assert write_brief(size, style, decimal=True) in text
+
+
+def _bars(found: list[Path]) -> list[tuple[float, float]]:
+    """Width and height of the longest two lines that are 0.6 points wide, as the template draws the bars."""
+    sizes = [
+        (abs(p.corners[0][0] - p.corners[1][0]), abs(p.corners[0][1] - p.corners[1][1]))
+        for p in found if p.painted == "S" and len(p.corners) == 2 and abs(p.line - 0.6) < 0.01
+    ]
+    return sorted(sizes, key=max)[-2:]
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
+def test_the_check_bars_are_100_mm_both_ways(kind, paper):
+    reader = PdfReader(BytesIO(practice_sheet(kind, stock_for(kind, "mm"), paper=paper)))
+    across, up = sorted((bar for page in reader.pages for bar in _bars(paths(page))), reverse=True)
+    assert across == pytest.approx((100.0, 0.0), abs=NEARLY)
+    assert up == pytest.approx((0.0, 100.0), abs=NEARLY)
+
+
+@pytest.mark.parametrize("unit", STYLES)
+@pytest.mark.parametrize(
+    ("name", "cut", "across", "up"),
+    [("dado", "dado", 2, 0), ("rabbet", "rabbet", 2, 0), ("groove", "groove", 2, 1), ("half lap", "lap", 2, 0)],
+)
+def test_a_drawn_cut_measures_what_the_model_says(name, cut, across, up, unit):
+    """On the page, from the wall, floor and shoulder of the cut in the outline of the receiving board."""
+    kind = joint(name)
+    stock = stock_for(kind, unit)
+    board = kind.build(stock).boards[0]
+    [taken] = [one for one in board.cuts if one.kind == cut]
+    deep, wide = ((taken.high[k] - taken.low[k]) / MM for k in (across, up))
+    if name == "half lap":
+        deep, wide = board.width / MM, deep  # seen from above, the lap goes right across the stile
+    reader = PdfReader(BytesIO(practice_sheet(kind, stock)))
+    shapes = [path for page in reader.pages for path in paths(page) if path.painted in ("B", "B*", "f", "f*")]
+    assert any(_has_step(path, deep, wide) for path in shapes), (deep, wide)
+
+
+def _has_step(path: Path, deep: float, wide: float) -> bool:
+    """Whether the outline has an edge so long across and one so long up that meet in a corner."""
+    corners = path.corners
+    across = [(a, b) for a in corners for b in corners
+              if abs(abs(a[0] - b[0]) - deep) < NEARLY and abs(a[1] - b[1]) < NEARLY]
+    up = [(a, b) for a in corners for b in corners
+          if abs(abs(a[1] - b[1]) - wide) < NEARLY and abs(a[0] - b[0]) < NEARLY]
+    return any(one[0] == other[0] for one in across for other in up)
+
+
+def test_no_setup_is_typeset_without_its_cautions():
+    kind = joint("dado")
+    stock = stock_for(kind, "in")
+    chosen = setup("dado", "stacked dado set")
+    with pytest.raises(FactError, match="no set-up is shown without them"):
+        replace(chosen, cautions=())
+    with pytest.raises(FactError, match="no set-up is shown without them"):
+        replace(chosen, cautions=tuple(one for one in chosen.cautions if one.of != "dado set"))
+    data = sheet_data(kind, kind.build(stock), chosen, "", "us-letter", usual_tools(INCH_STYLE))
+    assert typeset("practice_sheet.typ", data).startswith(b"%PDF")
+    with pytest.raises(typst.TypstError, match="without its cautions"):
+        typeset("practice_sheet.typ", data | {"cautions": [[], []]})
+
+
+def test_without_a_date_there_is_a_line_to_write_one_on():
+    kind = joint("butt")
+    text = read_back(practice_sheet(kind, stock_for(kind, "in")))
+    assert text.count("date:") == 2
+
+
+def test_a_joint_that_leaves_too_little_wood_is_refused():
+    sheet = Sheet("sheet", "plywood", 4 * MM)
+    with pytest.raises(CannotCut, match=r"0\.3 mm is missing"):
+        practice_sheet(joint("dado"), practice_stock(joint("dado"), sheet, sheet, MM_STYLE))
+
+
+def test_the_same_sheet_gives_the_same_bytes():
+    kind = joint("rabbet")
+    assert practice_sheet(kind, stock_for(kind, "mm")) == practice_sheet(kind, stock_for(kind, "mm"))
