@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from shoplib.documents.practice_cuts import CutRow, channels
 from shoplib.draw.pair_section import said
-from shoplib.joints.bench_pair import Pair
+from shoplib.joints.bench_pair import CannotCut, JointKind, Pair, Stock
 from shoplib.measure import INCH, MM, Style, largest_fitting, read_length, share, write_brief
 from shoplib.model.dado_stack import NEAR, CannotStack, SawLimits, Stack, nearest_stack, stacks
 from shoplib.model.passes import CannotPass, passes
@@ -13,6 +13,9 @@ from shoplib.model.router_bit import bit_for
 from shoplib.tables.dado_sets import DadoSet, dado_sets
 from shoplib.tables.router_bits import straight_bits, undersize_bits
 from shoplib.tables.setups import Setup
+
+_LONG = 3
+"""A cut deeper than three times the bit is wide asks for a long one (common practice, no source)."""
 
 Row = tuple[str, str]
 """What is set, and to what."""
@@ -48,6 +51,38 @@ def usual_tools(style: Style) -> Tools:
     return Tools(owned, saw, INCH // 8 if inch else 3 * MM, tuple(sorted(bits)))
 
 
+def suited_values(kind: JointKind, stock: Stock, setup: Setup, tools: Tools) -> dict[str, int]:
+    """Settings that make a joint's narrow cuts as wide as the narrowest stack, where the usual ones are narrower.
+
+    A tongue is normally as thick as the cutter is wide (common practice, no source). Empty where nothing is to be
+    changed, or where the sheet is too thin for it.
+
+    >>> from shoplib.joints import joint
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> from shoplib.tables.setups import setup
+    >>> stock, chosen = stock_of(INCH * 703 // 1000), setup("drawer lock", "stacked dado set")
+    >>> {name: said(value, stock.style) for name, value in
+    ...  suited_values(joint("drawer lock"), stock, chosen, usual_tools(stock.style)).items()}
+    {'groove': '1/4 in', 'lip': '0.205 in'}
+    """
+    usual = kind.usual(stock)
+    narrowest = 2 * tools.dado_set.outer
+    if "dado set" not in setup.way.tools or kind.name not in ("tongue", "bridle", "drawer lock"):
+        return {}
+    slide = narrowest - usual["fit"]
+    if kind.name != "drawer lock":
+        values = {"tongue": slide} if usual["tongue"] < slide else {}
+    elif usual["groove"] < narrowest:
+        values = {"groove": narrowest, "lip": stock.receives.thickness - narrowest - slide}
+    else:
+        values = {}
+    try:
+        kind.build(stock, values)
+    except CannotCut:
+        return {}
+    return values
+
+
 def setup_rows(pair: Pair, rows: tuple[CutRow, ...], setup: Setup, tools: Tools) -> tuple[Row, ...]:
     """What to set, row by row, for this pair in this way.
 
@@ -76,13 +111,13 @@ than 7/64 in from its neighbour')
 
 
 def _depths(rows: tuple[CutRow, ...], style: Style) -> Iterator[Row]:
-    """One row for each depth, with the cuts that have it."""
+    """Each depth with the cuts that have it."""
     found: dict[str, list[str]] = {}
     for row in rows:
         if row.deep and not row.bored:
             found.setdefault(said(row.deep, style), []).append(f"{row.kind} in the {row.board}")
-    for depth, cuts in found.items():
-        yield "Depth to set", f"{depth}: {', '.join(dict.fromkeys(cuts))}"
+    if found:
+        yield "Depth to set", "; ".join(f"{depth}: {', '.join(dict.fromkeys(cuts))}" for depth, cuts in found.items())
 
 
 def _stacks(rows: tuple[CutRow, ...], tools: Tools, style: Style) -> Iterator[Row]:
@@ -173,7 +208,8 @@ def _router(rows: tuple[CutRow, ...], tools: Tools, style: Style) -> Iterator[Ro
             told += f", then a second pass, the guide moved by {said(choice.left, style)}"
         elif across > 2:
             told += f", {across} passes side by side, the first and the last {said(choice.passes.last, style)} apart"
-        yield what, f"{told}; down in {down} {'pass' if down == 1 else 'passes or more'}"
+        told += f"; down in {down} {'pass' if down == 1 else 'passes or more'}"
+        yield what, told + (", if the bit is long enough" if row.deep > _LONG * choice.bit else "")
 
 
 def _drill(rows: tuple[CutRow, ...], style: Style) -> Iterator[Row]:

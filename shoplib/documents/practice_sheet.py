@@ -6,7 +6,7 @@ from typing import Any
 
 from shoplib.documents.practice_cuts import CutRow, channels, cut_rows
 from shoplib.documents.practice_pieces import Piece, pieces
-from shoplib.documents.practice_setup import Tools, setup_rows, usual_tools
+from shoplib.documents.practice_setup import Tools, setup_rows, suited_values, usual_tools
 from shoplib.documents.typeset import typeset
 from shoplib.draw.pair_section import pair_section, said
 from shoplib.draw.pen import draw_to_scale
@@ -37,6 +37,9 @@ _HEADINGS = (
 )
 
 
+_LARGE, _SMALL, _MUCH = 8.6, 7.8, 2000
+"""Letters in points: larger ones where cautions and steps have fewer letters than the third number."""
+
 _SOURCES = (
     "Where each sentence comes from, and how far to trust it: data/cautions.toml, data/setups/{0}.toml and "
     "data/joints/{0}.toml of the workbook. Limits of the fits: common practice, no source."
@@ -59,6 +62,7 @@ def practice_sheet(
 ) -> bytes:
     """The sheet as a PDF: cautions first, then pieces, cuts, set-up, a drawing in true size, and lines to fill in.
 
+    A setting that `values` leaves out is the usual one, or what suits the narrowest stack (`suited_values`).
     `way` is the name of one of `setups(kind.name)`, the first of them where it is left out; `date` is printed as it
     is given, with a line to write on where there is none; `paper` is a key of `PAPERS`; `tools` are the cutters to
     work with. The page must be printed in its own size, which the check bars show.
@@ -75,9 +79,10 @@ def practice_sheet(
     """
     by_name = {setup.way.name: setup for setup in setups(kind.name)}
     chosen = by_name[way] if way else next(iter(by_name.values()))
-    pair = kind.build(stock, values)
+    tools = tools or usual_tools(stock.style)
+    pair = kind.build(stock, suited_values(kind, stock, chosen, tools) | dict(values))
     paper = PAPERS[paper or usual_paper(stock.style)]
-    return typeset("practice_sheet.typ", sheet_data(kind, pair, chosen, date, paper, tools or usual_tools(stock.style)))
+    return typeset("practice_sheet.typ", sheet_data(kind, pair, chosen, date, paper, tools))
 
 
 def sheet_data(kind: JointKind, pair: Pair, setup: Setup, date: str, paper: str, tools: Tools) -> dict:
@@ -87,6 +92,7 @@ def sheet_data(kind: JointKind, pair: Pair, setup: Setup, date: str, paper: str,
     scene = pair_section(pair, _ROOM)
     drawn = draw_to_scale(scene, 1)
     return {
+        "letter": _LARGE if _long(setup) < _MUCH else _SMALL,
         "title": f"Practice sheet: {kind.title}",
         "paper": paper,
         "joint": kind.title,
@@ -113,6 +119,12 @@ def sheet_data(kind: JointKind, pair: Pair, setup: Setup, date: str, paper: str,
         "sources": _SOURCES.format(kind.name.replace(" ", "_")),
         "faults": [[fault.looks, f"{fault.name}: {fault.cause.say}"] for fault in facts.faults],
     }
+
+
+def _long(setup: Setup) -> int:
+    """How many letters the cautions and the steps have."""
+    claims = [one for heading, _ in _HEADINGS for one in getattr(setup, heading)]
+    return sum(len(one.say) for one in (*claims, *(caution.claim for caution in setup.cautions)))
 
 
 def _steps(setup: Setup) -> list[dict]:
@@ -178,11 +190,11 @@ def _cut(row: CutRow, pair: Pair) -> list[str]:
 
 
 def _value(setting: Setting, value: int, style: Style) -> str:
-    """A setting as it is said: a length, a count, an angle, a slope of 1 in so many, or a choice."""
+    """A setting as it is said: a length, a count, an angle, a slope (1 in so many), or a choice."""
     if setting.unit == "length":
         return said(value, style) if value else "none"
     if setting.unit == "slope":
-        return f"1 in {value // 10}.{value % 10}".removesuffix(".0")
+        return f"{value // 10}.{value % 10}".removesuffix(".0")
     if setting.unit == "choice":
         return setting.choices[value]
     return f"{value} degrees" if setting.unit == "degrees" else f"{value}"

@@ -141,25 +141,32 @@ def _bored(hole: Hole, board: Board) -> Box:
 
 def _square_ends(cut: PrismCut, board: Board, look: Look) -> tuple[tuple[int, ...], tuple[int, ...]]:
     """The ends of those edges of the outline that run across or up: where a rule can be put."""
-    prism = cut.in_world(board.placement)
-    if prism.axis != look.along:
+    if board.placement.own_axis(look.along) != "uvw".index(cut.along):
         return (), ()
-    order = [(prism.axis + 1) % 3, (prism.axis + 2) % 3]
-    points = [tuple(corner[order.index(axis)] for axis in (look.across, look.up)) for corner in prism.outline]
+    corners = [board.placement.point_to_world(point) for point in _corners(cut, cut.start)]
+    points = [(corner[look.across], corner[look.up]) for corner in corners]
     square = [end for edge in zip(points, points[1:] + points[:1], strict=True)
               if edge[0][0] == edge[1][0] or edge[0][1] == edge[1][1] for end in edge]
-    return tuple({int(x) for x, _ in square}), tuple({int(y) for _, y in square})
+    return tuple({x for x, _ in square}), tuple({y for _, y in square})
 
 
 def around_prism(cut: PrismCut, board: Board) -> Box:
     """The world box round what an outline takes out of its board."""
-    prism = cut.in_world(board.placement)
-    low, high = [prism.low] * 3, [prism.high] * 3
-    for k in (1, 2):
-        places = [corner[k - 1] for corner in prism.outline]
-        low[(prism.axis + k) % 3], high[(prism.axis + k) % 3] = min(places), max(places)
-    around = Box(tuple(map(int, low)), tuple(map(int, high)))
+    places = list(zip(*_corners(cut, cut.start), *_corners(cut, cut.end), strict=True))
+    own = Box(tuple(map(min, places)), tuple(map(max, places)))
+    around = board.placement.to_world(own)
     return board.box.common(around) or around
+
+
+def _corners(cut: PrismCut, at: int) -> list[tuple[int, int, int]]:
+    """The corners of the outline in the board's own coordinates, at one end of its run."""
+    own = "uvw".index(cut.along)
+    found = []
+    for p, q in cut.outline:
+        point = [at, at, at]
+        point[(own + 1) % 3], point[(own + 2) % 3] = p, q
+        found.append(tuple(point))
+    return found
 
 
 def _core(pair: Pair, whole: dict[str, BaseGeometry], cuts: list[Cut], look: Look) -> Rect:
