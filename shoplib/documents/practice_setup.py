@@ -106,7 +106,7 @@ than 7/64 in from its neighbour')
     if name == "router":
         return (*_router(channels(rows, mortises=True), tools, style), *_depths(rows, style))
     if name == "drill":
-        return tuple(_drill(rows, style))
+        return tuple(_drill(pair, rows, style))
     return (*_by_hand(rows, style), *_depths(rows, style))
 
 
@@ -212,13 +212,17 @@ def _router(rows: tuple[CutRow, ...], tools: Tools, style: Style) -> Iterator[Ro
         yield what, told + (", if the bit is long enough" if row.deep > _LONG * choice.bit else "")
 
 
-def _drill(rows: tuple[CutRow, ...], style: Style) -> Iterator[Row]:
+def _drill(pair: Pair, rows: tuple[CutRow, ...], style: Style) -> Iterator[Row]:
     for row in rows:
         if row.bored:
             stop = f"depth stop at {said(row.deep, style)}" if row.deep else row.where
             if row.through:
                 stop = "right through"
-            yield f"{row.kind[:1].upper()}{row.kind[1:]} in the {row.board}", f"bit {said(row.wide, style)}, {stop}"
+            bit = f"bit {said(row.wide, style)}"
+            if pair.kind == "dowel":
+                dowel = said(pair.values["diameter"], style)
+                bit = f"bit for a dowel of {dowel}, whose hole is {said(row.wide, style)}"
+            yield f"{row.kind[:1].upper()}{row.kind[1:]} in the {row.board}", f"{bit}, {stop}"
 
 
 def _by_hand(rows: tuple[CutRow, ...], style: Style) -> Iterator[Row]:

@@ -10,7 +10,7 @@ from pypdf import PdfReader
 
 from shoplib.documents.practice_cuts import cut_rows
 from shoplib.documents.practice_pieces import pieces, practice_stock
-from shoplib.documents.practice_setup import usual_tools
+from shoplib.documents.practice_setup import suited_values, usual_tools
 from shoplib.documents.practice_sheet import PAPERS, practice_sheet, sheet_data, usual_paper
 from shoplib.documents.typeset import typeset
 from shoplib.draw.pair_section import pair_section, said
@@ -36,6 +36,11 @@ NEARLY = 0.005
 def stock_for(kind, unit: str) -> Stock:
     sheet = Sheet("sheet", "plywood", 3 * INCH // 4 if unit == "in" else 18 * MM, READ[unit])
     return practice_stock(kind, sheet, sheet, STYLES[unit])
+
+
+def made(kind, stock: Stock, way: str):
+    """The pair as it is cut in that way."""
+    return kind.build(stock, suited_values(kind, stock, setup(kind.name, way), usual_tools(stock.style)))
 
 
 def read_back(pdf: bytes) -> str:
@@ -64,7 +69,7 @@ def test_every_setup_fits_on_two_pages_of_either_paper_and_is_tagged(kind, unit)
             assert reader.metadata.title == f"Practice sheet: {kind.title}"
             assert reader.trailer["/Root"]["/MarkInfo"]["/Marked"]
             [figure] = _figures(reader)
-            assert figure["/Alt"] == pair_section(kind.build(stock), (112 * MM, 92 * MM)).alt
+            assert figure["/Alt"] == pair_section(made(kind, stock, chosen.way.name), (112 * MM, 92 * MM)).alt
             text = read_back(pdf)
             first_setting = text.index(f"Set-up: {chosen.way.name}")
             assert all(
@@ -95,7 +100,7 @@ def test_thin_and_thick_sheets_fit_as_well(kind, thickness):
 @pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
 def test_the_numbers_read_back_are_those_of_the_pair(kind, unit):
     stock = stock_for(kind, unit)
-    pair, style = kind.build(stock), stock.style
+    pair, style = made(kind, stock, setups(kind.name)[0].way.name), stock.style
     text = read_back(practice_sheet(kind, stock))
     for piece in pieces(pair):
         tests = f" + {piece.tests} to test" if piece.tests else ""
@@ -141,6 +146,18 @@ def test_the_stack_is_the_nearest_of_every_arrangement():
             assert f"{lead}{write_brief(width, style, decimal=True)}, {how}" in text
         for size in (max(READ[unit]), kind.values(stock)["fit"], wanted):
             assert write_brief(size, style, decimal=True) in text
+
+
+@pytest.mark.parametrize("name", ["tongue", "bridle", "drawer lock"])
+def test_a_narrow_cut_is_made_as_wide_as_the_narrowest_stack(name):
+    """5/8 in stock: a third of it is narrower than the two outer cutters, 1/4 in, which no stack can be less than."""
+    sheet = Sheet("sheet", "plywood", 5 * INCH // 8)
+    kind = joint(name)
+    text = read_back(practice_sheet(kind, practice_stock(kind, sheet, sheet, INCH_STYLE), "stacked dado set"))
+    assert "It cuts 0.25 in, as wanted" in text
+    assert "none:" not in text
+    by_blade = read_back(practice_sheet(kind, practice_stock(kind, sheet, sheet, INCH_STYLE), "single blade in passes"))
+    assert "Passes for 0.25 in" not in by_blade and "Passes for 1/4 in" not in by_blade
 
 
 def _bars(found: list[Path]) -> list[tuple[float, float]]:
