@@ -9,7 +9,8 @@ from shoplib.documents.practice_pieces import Piece, pieces
 from shoplib.documents.practice_setup import Tools, setup_rows, suited_values, usual_tools
 from shoplib.documents.typeset import typeset
 from shoplib.draw.pair_section import pair_section, said
-from shoplib.draw.pen import draw_to_scale
+from shoplib.draw.pen import Drawn, draw_to_scale
+from shoplib.draw.scene import Scene
 from shoplib.joints.bench_pair import JointKind, Pair, Setting, Stock
 from shoplib.measure import MM, Style, write_brief
 from shoplib.model.dado_stack import target_width
@@ -24,8 +25,10 @@ PAPERS = {"letter": "us-letter", "a4": "a4"}
 BAR = 100 * MM
 """The check bars, across and up: a printer that scales the page shows it there."""
 
-_ROOM = (112 * MM, 92 * MM)
-"""What the drawing may show of the boards: with sizes and names round it, it stands beside the upright bar."""
+_ROOMS = tuple((wide * MM, 92 * MM) for wide in (112, 96, 80))
+_WIDEST = 174.0
+"""What the drawing may show of the boards, and how wide it may be with sizes and names round it, beside the upright
+bar on A4 (mm). Where these take too much, less of the boards is shown: a smaller scale would not be true."""
 
 _HEADINGS = (
     ("order", "Order of cuts"),
@@ -89,8 +92,7 @@ def sheet_data(kind: JointKind, pair: Pair, setup: Setup, date: str, paper: str,
     """What the template sets, every number of it from the solved pair and the tables."""
     stock, style = pair.stock, pair.stock.style
     rows, facts = cut_rows(pair), joint_facts(kind.name)
-    scene = pair_section(pair, _ROOM)
-    drawn = draw_to_scale(scene, 1)
+    scene, drawn = _in_true_size(pair)
     return {
         "letter": _LARGE if _long(setup) < _MUCH else _SMALL,
         "title": f"Practice sheet: {kind.title}",
@@ -119,6 +121,16 @@ def sheet_data(kind: JointKind, pair: Pair, setup: Setup, date: str, paper: str,
         "sources": _SOURCES.format(kind.name.replace(" ", "_")),
         "faults": [[fault.looks, f"{fault.name}: {fault.cause.say}"] for fault in facts.faults],
     }
+
+
+def _in_true_size(pair: Pair) -> tuple[Scene, Drawn]:
+    """As much of the section as the paper has room for."""
+    for room in _ROOMS:
+        scene = pair_section(pair, room)
+        drawn = draw_to_scale(scene, 1)
+        if drawn.size_mm[0] <= _WIDEST:
+            break
+    return scene, drawn
 
 
 def _long(setup: Setup) -> int:

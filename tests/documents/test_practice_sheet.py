@@ -233,6 +233,20 @@ def test_a_joint_that_leaves_too_little_wood_is_refused():
         practice_sheet(joint("dado"), practice_stock(joint("dado"), sheet, sheet, MM_STYLE))
 
 
+def test_a_drawing_too_wide_for_the_page_shows_less_of_the_boards():
+    """A4 leaves 175 mm beside the upright bar; 60 mm stock needs a long screw, drawn in true size."""
+    kind = joint("butt")
+    sheet = Sheet("sheet", "plywood", read_length("60.3 mm"))
+    stock = practice_stock(kind, sheet, sheet, INCH_STYLE)
+    data = sheet_data(kind, kind.build(stock, {"screw": 6 * INCH}), setup("butt", "drill"), "", "a4",
+                      usual_tools(INCH_STYLE))
+    assert data["drawing"]["width"] <= 174
+    reader = PdfReader(BytesIO(practice_sheet(kind, stock, values={"screw": 6 * INCH}, paper="a4")))
+    assert len(reader.pages) == 2
+    right = max(x for page in reader.pages for path in paths(page) for x, _ in path.corners if path.painted != "f")
+    assert right <= 210 - 12 + 0.5
+
+
 def test_the_same_sheet_gives_the_same_bytes():
     kind = joint("rabbet")
     assert practice_sheet(kind, stock_for(kind, "mm")) == practice_sheet(kind, stock_for(kind, "mm"))
