@@ -9,7 +9,7 @@ from shoplib.practice.spreads import STATED, Spreads
 VERSION = 1
 """Another version gives every learner another saw."""
 
-_USUAL = {"in": INCH * 705 // 1000, "mm": MM * 178 // 10}
+USUAL = {"in": INCH * 705 // 1000, "mm": MM * 178 // 10}
 """What a sheet sold as 3/4 in or 18 mm is taken to measure. Invented for the bench; common practice, no source."""
 
 
@@ -27,8 +27,13 @@ class Saw:
 class Bench:
     """The bench of `learner` for `exercise`, in `unit` ("in" or "mm"). Nothing on it changes; all follows from these.
 
+    `used_up` is how many sheets were cut at this saw before: with another sheet all but the saw is drawn anew.
+
     >>> here, there = Bench("Noor", "dado", "in"), Bench("Ilse", "dado", "in")
     >>> here.saw == Bench("Noor", "dado", "in").saw, here.saw == there.saw
+    (True, False)
+    >>> again = Bench("Noor", "dado", "in", used_up=1)
+    >>> again.saw == here.saw, again.sheet == here.sheet
     (True, False)
     """
 
@@ -36,6 +41,7 @@ class Bench:
     exercise: str
     unit: str
     spreads: Spreads = STATED
+    used_up: int = 0
 
     @property
     def style(self) -> Style:
@@ -44,8 +50,13 @@ class Bench:
 
     @property
     def seed(self) -> str:
-        """What every number of the bench is drawn from."""
+        """What the saw is drawn from."""
         return seed_of(self.learner, f"practice cuts/{self.exercise}", self.unit, VERSION)
+
+    @property
+    def seed_of_sheet(self) -> str:
+        """What all else is drawn from: the sheet, its cuts and readings, and a slip."""
+        return f"{self.seed}/sheet {self.used_up + 1}" if self.used_up else self.seed
 
     @property
     def saw(self) -> Saw:
@@ -59,11 +70,11 @@ class Bench:
     @property
     def sheet(self) -> int:
         """The mean thickness of the whole sheet, in ticks."""
-        return _USUAL[self.unit] + bell(self.spreads.sheet, self.seed, "sheet")
+        return USUAL[self.unit] + bell(self.spreads.sheet, self.seed_of_sheet, "sheet")
 
     def spot(self, where: str) -> int:
         """The thickness at one spot of the sheet."""
-        return self.sheet + bell(self.spreads.spot, self.seed, "spot", where)
+        return self.sheet + bell(self.spreads.spot, self.seed_of_sheet, "spot", where)
 
     def thickness(self, board: str) -> int:
         """A board as a dado meets it: the thicker of the spots near its two ends."""
@@ -71,8 +82,8 @@ class Bench:
 
     def bow(self, board: str) -> int:
         """How far a panel of this name rides up in the middle, where nothing presses it down."""
-        return below(self.spreads.bow + 1, self.seed, "bow", board)
+        return below(self.spreads.bow + 1, self.seed_of_sheet, "bow", board)
 
     def shift(self, spread: int, *names: str) -> int:
         """What one cut or one reading is off: 0 in the mean, with this spread, drawn by its names."""
-        return bell(spread, self.seed, *names)
+        return bell(spread, self.seed_of_sheet, *names)

@@ -3,11 +3,13 @@
 from dataclasses import dataclass
 
 from shoplib.checks.diagonals import diagonal
-from shoplib.checks.misfits import GAP, Misfit, misfits
-from shoplib.checks.overlap import find_overlaps
+from shoplib.checks.geometry import deepest, regions
+from shoplib.checks.misfits import CLASH, GAP, Misfit, misfits
+from shoplib.checks.overlap import find_overlaps, overlapping
 from shoplib.checks.seating import find_unseated
 from shoplib.checks.wood_left import find_thin_wood
 from shoplib.model.board import Board
+from shoplib.model.box import around
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.practice.assembled import GLUED, Assembled, assembled, level_difference
 from shoplib.practice.bench import Bench
@@ -36,6 +38,15 @@ class DryFit:
     def clean(self) -> bool:
         """Whether the case goes together and holds: no stop and no warning."""
         return not any(finding.level in ("stop", "warn") for finding in self.findings)
+
+    @property
+    def clashes(self) -> tuple[Misfit, ...]:
+        """Where two boards want the same wood, the deepest first."""
+        found = []
+        for one, other, shared in overlapping(self.case.cabinet.boards):
+            amount, axis = deepest(shared)
+            found.append(Misfit(CLASH, (one.name, other.name), axis, amount, around(regions(shared))))
+        return tuple(sorted(found, key=lambda clash: -clash.amount))
 
     @property
     def out_of_square(self) -> int:

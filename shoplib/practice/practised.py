@@ -19,7 +19,6 @@ from shoplib.practice.session import (
     set_depth,
     set_fence,
     set_stack,
-    start,
     test_cut,
     try_fit,
 )
@@ -42,14 +41,9 @@ def practised(bench: Bench) -> Practised:
     (2, 'Five readings of the sheet, the thickest 0.705 in: with 0.001 in of clearance the stack is to be 0.706 in.')
     """
     style = bench.style
-    session = start(bench.learner, bench.exercise, bench.unit, bench.spreads).session
-    session = press_down(measure_sheet(session, 5).session).session
+    session = _set_by_the_scales(bench)
     plan, thickest = session.plan, session.readings[-1].thickest
     wanted = thickest + plan.fit
-    session = set_stack(session, write_measured(wanted, style)).session
-    session = set_depth(session, write_length(plan.dado, style)).session
-    for level in LEVELS:
-        session = set_fence(session, write_length(plan.up(level), style), level).session
     session, first = _measured_test(session)
     off = {"width": first["width"] - wanted, "depth": first["depth"] - plan.dado, "wall": first["wall"] - plan.shelf_up}
     session = set_stack(session, write_measured(wanted - off["width"], style)).session
@@ -71,6 +65,22 @@ def practised(bench: Bench) -> Practised:
         "Both sides are cut at one setting of the fence for each dado, the lower end against it and the inner face "
         "down, and pressed down right over the cutter: an offcut is too short to show a bow.",
     ))
+
+
+def trusting(bench: Bench) -> Session:
+    """The same bench by someone who trusts the scales: sheet measured, all set as planned, and no test cut."""
+    return cut_pair(_set_by_the_scales(bench)).session
+
+
+def _set_by_the_scales(bench: Bench) -> Session:
+    """The sheet measured, the panels pressed down, and stack, depth and fence set to what is planned."""
+    session, style = press_down(measure_sheet(Session(bench), 5).session).session, bench.style
+    plan = session.plan
+    session = set_stack(session, write_measured(session.readings[-1].thickest + plan.fit, style)).session
+    session = set_depth(session, write_length(plan.dado, style)).session
+    for level in LEVELS:
+        session = set_fence(session, write_length(plan.up(level), style), level).session
+    return session
 
 
 def _measured_test(session: Session) -> tuple[Session, dict[str, int]]:

@@ -12,7 +12,7 @@ from shoplib.measure import INCH, LengthError, read_length, write_brief, write_m
 from shoplib.measure.faults import shown
 from shoplib.measure.seeded import below
 from shoplib.model.board import Board
-from shoplib.practice.bench import Bench
+from shoplib.practice.bench import USUAL, Bench
 from shoplib.practice.caliper import Readings, read
 from shoplib.practice.cutting import Kerf, kerf
 from shoplib.practice.fit import Felt
@@ -82,6 +82,12 @@ class Session:
         return self.fences[LEVELS.index(dado)]
 
     @property
+    def sheet_known(self) -> int:
+        """How thick the sheet is as far as the learner can know: the mean reading, else what is usual."""
+        read = self.reading("sheet")
+        return USUAL[self.bench.unit] if read is None else read.mean
+
+    @property
     def tried(self) -> bool:
         """Whether the offcut was tried in the last test cut."""
         return bool(self.fits) and self.fits[-1][0] == len(self.tests)
@@ -126,15 +132,32 @@ def start(learner: str, exercise: str = "dado", unit: str = "in", spreads: Sprea
     ))
 
 
-def set_stack(session: Session, stack) -> Step:
+def another_sheet(session: Session) -> Step:
+    """A new sheet at the same saw, which stands as it was set; what was cut and measured is cleared away.
+
+    >>> done = set_stack(start("Noor").session, "0.7 in").session
+    >>> step = another_sheet(done)
+    >>> step.said, step.session.stack == done.stack
+    ('A new sheet lies ready: measure it. The saw stands as you set it.', True)
+    """
+    new = replace(
+        session, bench=replace(session.bench, used_up=session.bench.used_up + 1), tests=(), readings=(), fits=(),
+        sides=None, kerfs=(), slip="",
+    )
+    return Step(new, "A new sheet lies ready: measure it. The saw stands as you set it.")
+
+
+def set_stack(session: Session, stack, unit: str | None = None) -> Step:
     """Puts a stack on the arbor: a width as text or pint quantity, or a record whose `width` is its width in ticks.
+
+    Here and below `unit` stands in where a text has none: only a control with its unit printed beside it passes it.
 
     >>> set_stack(start("Noor").session, "1 in").said
     'The stack would be 1 in wide, and this saw takes 13/16 in at most; choose less.'
     """
     style = session.bench.style
     try:
-        width = _width_of(stack)
+        width = _width_of(stack, unit)
     except LengthError as fault:
         return Step(session, str(fault), False)
     if width > WIDEST:
@@ -151,17 +174,17 @@ def set_stack(session: Session, stack) -> Step:
     return Step(replace(session, stack=width), said)
 
 
-def set_depth(session: Session, depth) -> Step:
+def set_depth(session: Session, depth, unit: str | None = None) -> Step:
     """Raises the cutter to this depth on the scale: text or a pint quantity.
 
     >>> set_depth(start("Noor").session, "deep").said
     'depth: `deep` has no number; write a length in digits with its unit, such as `23 5/8 in` or `601.5 mm`.'
     """
     try:
-        ticks = read_length(depth, what="depth")
+        ticks = read_length(depth, what="depth", unit=unit)
     except LengthError as fault:
         return Step(session, str(fault), False)
-    style, left = session.bench.style, session.plan.sheet - ticks
+    style, left = session.bench.style, session.sheet_known - ticks
     if left < LEAST:
         through = "nothing" if left <= 0 else write_brief(left, style, decimal=True)
         return Step(session, (
@@ -171,7 +194,7 @@ def set_depth(session: Session, depth) -> Step:
     return Step(replace(session, depth=ticks), f"The depth scale stands at {_text(ticks, session)}.")
 
 
-def set_fence(session: Session, distance, dado: str = "shelf") -> Step:
+def set_fence(session: Session, distance, dado: str = "shelf", unit: str | None = None) -> Step:
     """Sets the fence for the dado of "bottom" or "shelf": from the lower end to the near wall, text or pint.
 
     >>> set_fence(start("Noor").session, "9 in", "lid").said
@@ -180,7 +203,7 @@ def set_fence(session: Session, distance, dado: str = "shelf") -> Step:
     if not _is_one(dado, LEVELS):
         return _no_dado(session, dado)
     try:
-        ticks = read_length(distance, what=f"fence for the {dado}", zero=True)
+        ticks = read_length(distance, what=f"fence for the {dado}", unit=unit, zero=True)
     except LengthError as fault:
         return Step(session, str(fault), False)
     room = session.plan.height - INCH  # the widest stack and what it cuts too wide
@@ -313,15 +336,15 @@ def _real(session: Session, side: str, level: str) -> Kerf:
 
 
 def _drawn(bench: Bench) -> str:
-    return (*NAMES, "")[below(len(NAMES) + 1, bench.seed, "slip")]
+    return (*NAMES, "")[below(len(NAMES) + 1, bench.seed_of_sheet, "slip")]
 
 
-def _width_of(stack) -> int:
+def _width_of(stack, unit: str | None) -> int:
     """The width of a stack that is an arrangement, or text, or a quantity."""
     width = getattr(stack, "width", None)
     if isinstance(width, int) and not isinstance(width, bool):
         return int(width)
-    return read_length(stack, what="stack")
+    return read_length(stack, what="stack", unit=unit)
 
 
 def _measured(session: Session, what: str, sizes: tuple[int, ...], size: str, test: int) -> Step:

@@ -72,3 +72,19 @@ def told(spreads: Spreads, style: Style) -> tuple[str, ...]:
         "flat, which a real one may not. A short offcut is flat.",
         f"A caliper reading is off by {size(spreads.caliper)} as a rule.",
     )
+
+
+def left_out() -> tuple[str, ...]:
+    """What the model leaves out, a sentence for each: what a real saw does beside all that.
+
+    >>> left_out()[0]
+    'What the stack cuts too wide goes to the side away from the fence; a real wobble cuts to both sides.'
+    """
+    return (
+        "What the stack cuts too wide goes to the side away from the fence; a real wobble cuts to both sides.",
+        "Every cut runs straight and square, and its floor is flat: no fence out of line, no steps between cutters.",
+        "The sheet lies still: it does not tear out, burn, creep along the fence, or swell with glue and damp.",
+        "The bottom and the shelf come cut to length, and their ends are square.",
+        "Nothing here can hurt you, and so it teaches nothing of how a saw feels or sounds: that needs a person beside "
+        "you.",
+    )

@@ -7,12 +7,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from shoplib.checks import check
-from shoplib.measure import INCH, MM, ureg
+from shoplib.measure import INCH, MM, ureg, write_brief
 from shoplib.practice import (
     DRAWN,
     MEASURED,
     SLIP_NAMES,
     Step,
+    another_sheet,
     cut_pair,
     measure,
     measure_sheet,
@@ -170,3 +171,35 @@ def test_a_drawn_slip_repeats_and_all_are_drawn_for_somebody():
     assert drawn == {"", *SLIP_NAMES}
     session = set_up("Tess")
     assert cut(session, DRAWN).slip == cut(anew(cut(session)), DRAWN).slip
+
+
+@pytest.mark.parametrize("unit", UNITS)
+def test_another_sheet_is_cut_on_the_same_saw_as_it_stands(unit):
+    first = cut(test_cut(measure_sheet(set_up(unit=unit)).session).session)
+    second = another_sheet(first).session
+    assert second.bench.saw == first.bench.saw and second.bench.sheet != first.bench.sheet
+    assert (second.stack, second.depth, second.fences, second.pressed) == (
+        first.stack, first.depth, first.fences, first.pressed
+    )
+    assert second.tests == second.readings == second.fits == second.kerfs == () and second.sides is None
+    assert cut(second).kerfs != first.kerfs
+    drawn = [another_sheet(each).session.bench for each in (first, second)]
+    assert len({bench.sheet for bench in (first.bench, *drawn)}) == 3
+    hand = result(cut(second)).practised.session.bench
+    assert hand == second.bench  # judged by a hand at this sheet
+
+
+def test_the_unit_of_a_control_applies_where_the_text_has_none():
+    session = start("Noor", unit="mm").session
+    assert set_depth(session, "6", unit="mm").session.depth == 6 * MM
+    assert set_stack(session, "17.8", unit="mm").session.stack == MM * 178 // 10
+    assert set_fence(session, "9 in", "shelf", unit="mm").session.fence("shelf") == 9 * INCH
+    assert not set_depth(session, "6").done
+
+
+def test_a_refused_depth_tells_nothing_of_a_sheet_that_nobody_measured():
+    said = {set_depth(start(f"learner {number}").session, "0.65 in").said for number in range(20)}
+    assert said == {"A dado 0.65 in deep leaves 0.055 in of the side, and 0.118 in must be left at least; choose less."}
+    measured = measure_sheet(start("learner 1").session).session
+    left = measured.reading("sheet").mean - 650 * THOU
+    assert f"leaves {write_brief(left, measured.bench.style, decimal=True)} of" in set_depth(measured, "0.65 in").said
