@@ -1,6 +1,5 @@
 """A length asked for with a slider and a text box: shop fractions or millimetres, mouse, keys or typing."""
 
-import re
 from pathlib import Path
 
 import anywidget
@@ -16,6 +15,7 @@ from shoplib.measure import (
     to_step,
     write_brief,
 )
+from shoplib.words.quoted import in_quotes
 
 _PAGE = {"in": INCH, "mm": 10 * MM}
 
@@ -144,5 +144,4 @@ class LengthControl(anywidget.AnyWidget):
     def _sentences(self, reason: str) -> str:
         """What is wrong, the limits if they were not told, and that nothing has moved yet."""
         limits = "" if self._reach in reason else f" {self._reach}."
-        told = re.sub("`([^`]*)`", "\u201c\\1\u201d", reason)
-        return f"{told}{limits} What is drawn still has {self.text}."
+        return f"{in_quotes(reason)}{limits} What is drawn still has {self.text}."

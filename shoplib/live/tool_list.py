@@ -5,6 +5,7 @@ import re
 from shoplib.live.hardware_project import Tool
 from shoplib.live.panel import CannotBuild
 from shoplib.measure import LengthError, read_length
+from shoplib.words.quoted import in_quotes
 
 MOST = 12
 """More tools than these would not be told apart in the drawing."""
@@ -44,5 +45,5 @@ def read_tools(text: str, unit: str) -> tuple[Tool, ...]:
 
 
 def _plain(sentence: str) -> str:
-    told = re.sub("`([^`]*)`", "\u201c\\1\u201d", sentence)
+    told = in_quotes(sentence)
     return told[0].upper() + told[1:]

@@ -28,6 +28,7 @@ from shoplib.draw.pen import draw  # noqa: E402
 from shoplib.draw.section import section_side  # noqa: E402
 from shoplib.draw.solid_view import solid_view  # noqa: E402
 from shoplib.live.panel import Panel  # noqa: E402
+from shoplib.live.practice_panel import PracticePanel, practice_panel  # noqa: E402
 from shoplib.live.project_panel import project_panel  # noqa: E402
 from shoplib.live.settle import settle  # noqa: E402
 from shoplib.measure import INCH  # noqa: E402
@@ -36,6 +37,8 @@ from tests.bench.moves import WARM_UP, Times, p95, quietest, timed, worst_contro
 from tests.draw.joints_by_hand import fingers  # noqa: E402
 
 CASE = ROOT / "data" / "projects" / "under_bench_case.toml"
+ACTION = 60.0
+"""Milliseconds of one action of the practice bench, p95: a press on a button is waited for longer than a slider."""
 MOVE = 16.7
 """Milliseconds from the event to the message, p95: a screen shows 60 pictures a second."""
 FILLED = {
@@ -91,6 +94,8 @@ def main() -> int:
         report("plan with all drawings, whole process", processes(plan, 5), 3000)
     first = "import shoplib; from shoplib.live.carcass_panel import carcass_panel; carcass_panel('in')"
     report("import and first live panel, whole process", processes([sys.executable, "-c", first], 7), 1500)
+    for name, act in bench_actions().items():
+        report(f"practice bench: {name}", quietest(act, rounds), ACTION, "p95")
     for name, other in panels().items():
         control, times = worst_control(other, FILLED.get(name, {}), rounds)
         report(f"{name}: {control}", times, MOVE, "p95")
@@ -108,12 +113,34 @@ def fingers_apart() -> Callable[[], object]:
     return move
 
 
+def bench_actions() -> dict[str, Callable[[], object]]:
+    """What takes longest at the practice bench: a field after a test cut, and the pair cut in the slowest way."""
+    def ready() -> PracticePanel:
+        bench = practice_panel("in", "workbook")
+        for name, text in {"stack": "0.706", "depth": "1/4", "bottom": "1 1/2", "shelf": "9"}.items():
+            bench.enter(name, text)
+        return bench
+
+    tests = ready()
+    for act in (tests.measure_sheet, tests.test_cut, tests.measure, tests.try_fit):
+        act()
+    spare = ready()
+    spare.lay("wrong face", "right side")
+    before = spare.session
+
+    def pair() -> None:
+        spare.session = before
+        spare.cut_pair()
+
+    return {"a field is set": lambda: tests.enter("depth", "1/4"), "pair is cut": pair}
+
+
 def panels() -> dict[str, Panel]:
-    """Every panel of the lessons, by the name of its module."""
+    """Every panel with sliders, by the name of its module; the practice bench has none and is measured by itself."""
     found = {"project panel": project_panel(str(CASE))}
     for path in sorted((ROOT / "shoplib" / "live").glob("*_panel.py")):
         module = importlib.import_module(f"shoplib.live.{path.stem}")
-        if path.stem != "project_panel":
+        if path.stem not in ("project_panel", "practice_panel"):
             found[path.stem.replace("_", " ")] = getattr(module, path.stem)("in")
     return found
 
