@@ -12,9 +12,11 @@ from math import cos, pi, sin
 import numpy as np
 from manifold3d import Manifold, Mesh64, OpType
 
-from shoplib.model.board import Board, BoxCut, Cut, Hole
-from shoplib.model.box import Point
+from shoplib.model.board import Board, BoxCut, Cut, Hole, PrismCut
+from shoplib.model.box import Box, Point
 from shoplib.model.placement import directions
+from shoplib.model.prism import Prism
+from shoplib.model.prism import turned as turned_about
 
 FACETS = 24
 """A bored hole is drawn with so many sides."""
@@ -103,9 +105,29 @@ def turned(board: Board) -> np.ndarray:
 
 
 def _solid(size: Point, cuts: tuple[Cut, ...]) -> Manifold:
+    whole = _in_one_piece(size, cuts)
+    if whole is not None:
+        return whole
     wood = Manifold.cube(tuple(map(float, size)))
     cutters = [_cutter(cut, size) for cut in cuts]
     return Manifold.batch_boolean([wood, *cutters], OpType.Subtract) if cutters else wood
+
+
+def _in_one_piece(size: Point, cuts: tuple[Cut, ...]) -> Manifold | None:
+    """What outlines that all run right through along one axis leave, where that is convex: a dowel, a mitred strip.
+
+    It is known without the solid arithmetic, which for the many flats of a dowel takes most of the time of a picture.
+    """
+    if not cuts or not all(isinstance(cut, PrismCut) for cut in cuts):
+        return None
+    along = _AXES.index(cuts[0].along)
+    wood = [Prism.of(Box((0, 0, 0), size), along)]
+    for cut in cuts:
+        if cut.along != cuts[0].along or cut.start > 0 or cut.end < size[along]:
+            return None
+        outline = Prism(along, turned_about(cut.outline), 0, size[along])
+        wood = [rest for piece in wood for rest in piece.without(outline)]
+    return _prism(wood[0].outline, along, 0, size[along]) if len(wood) == 1 else None
 
 
 def _cutter(cut: Cut, size: Point) -> Manifold:

@@ -118,9 +118,17 @@ def _round(name: str, sheet: Sheet, radius: int, ends: tuple[int, int], at: int,
     for right in (1, -1):
         for up in (1, -1):
             for one, other in pairwise(arc):
-                corners = [(at + right * p, height + up * q) for p, q in ((radius, radius), one, other)]
+                corners = [(at + right * p, height + up * q) for p, q in _all_beyond(one, other)]
                 draft.take_prism("flat", 0, corners, *ends)
     return draft
+
+
+def _all_beyond(one: tuple[int, int], other: tuple[int, int]) -> list[tuple[int, int]]:
+    """A triangle that holds all of the square length beyond the line of a flat, so that each flat takes its waste off
+    at once; it reaches far out of the wood."""
+    p, q = other[0] - one[0], other[1] - one[1]
+    return [(one[0] - FLATS * p, one[1] - FLATS * q), (other[0] + FLATS * p, other[1] + FLATS * q),
+            (one[0] + FLATS * q, one[1] - FLATS * p)]
 
 
 DOWEL = JointKind(
