@@ -51,6 +51,10 @@ def free_way(mover: Board, against: Board, way: str, part: Box | None = None) ->
 
 def _way(ours: Prism, theirs: Prism, against: Board, axis: int, sign: int) -> Number | None:
     """How far one piece can go before it strikes another piece, whose board may be bored for it."""
+    for across in {0, 1, 2} - {axis}:
+        (a, b), (c, d) = ours.reach(across), theirs.reach(across)
+        if a >= d or c >= b:
+            return None
     shifts = shared_shifts(ours, theirs, axis)
     if shifts is None:
         return None
@@ -128,6 +132,10 @@ def _overlap(pair: Pair, one: Board, other: Board) -> list[Finding]:
 
 
 def _share_wood(ours: Prism, theirs: Prism) -> bool:
+    for axis in range(3):
+        (a, b), (c, d) = ours.reach(axis), theirs.reach(axis)
+        if a >= d or c >= b:
+            return False
     shifts = shared_shifts(ours, theirs, 0)
     return shifts is not None and shifts[0] < 0 < shifts[1]
 

@@ -136,6 +136,31 @@ def dots_path(rings: Sequence[Sequence[tuple[float, float]]]) -> str:
     return "".join(parts)
 
 
+def region_hatch(rings: Sequence[Sequence[tuple[float, float]]], kind: str) -> str:
+    """Slanting lines over a figure of any outline, in step with those of `hatch_path`; rings within are left open.
+
+    >>> region_hatch([[(0, 0), (7, 0), (7, 8), (0, 8)]], "/")
+    'M0.0 7.0L7.0 0.0M6.0 8.0L7.0 7.0'
+    """
+    step, sign = HATCH_STEP[kind], 1 if kind == "/" else -1
+    edges = [(one, other) for ring in rings for one, other in zip(ring, [*ring[1:], ring[0]], strict=True)]
+    levels = [x + sign * y for ring in rings for x, y in ring]
+    parts = []
+    k = (min(levels) // step + 1) * step
+    while k < max(levels):
+        met = []
+        for (a, b), (c, d) in edges:
+            before, now = a + sign * b, c + sign * d
+            if (before <= k) != (now <= k):  # a corner on the line is met by one of its two edges
+                part = (k - before) / (now - before)
+                met.append((a + part * (c - a), b + part * (d - b)))
+        met.sort()
+        for (a, b), (c, d) in zip(met[::2], met[1::2], strict=True):
+            parts.append(f"M{a:.1f} {b:.1f}L{c:.1f} {d:.1f}")
+        k += step
+    return "".join(parts)
+
+
 def slanted_hatch(corners: Sequence[tuple[float, float]], kind: str) -> str:
     """Slanting lines over a convex figure of the page, in step with those of `hatch_path`.
 

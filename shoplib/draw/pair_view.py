@@ -1,5 +1,7 @@
 """The two boards of a joint as solids, together or apart, every part named."""
 
+from collections.abc import Mapping
+
 import numpy as np
 
 from shoplib.draw.hidden import turned_to
@@ -13,10 +15,14 @@ _WOODS = ("case", "box")
 """Colours of the first two boards of a pair; pins, keys and splines have that of fronts."""
 
 
-def pair_view(pair: Pair, title: str, apart: bool = False, direction: Direction = FRONT_RIGHT_ABOVE) -> Scene:
+def pair_view(
+    pair: Pair, title: str, apart: bool = False, direction: Direction = FRONT_RIGHT_ABOVE,
+    called: Mapping[str, str] | None = None,
+) -> Scene:
     """The pair as it stands, or its boards drawn apart with the ways along which they come together.
 
     A part that is a board of its own, such as a spline, is named once.
+    `called` are the texts of the parts that are named, by the name of the part; left out, every part has its own name.
 
     >>> from shoplib.joints import joint
     >>> from shoplib.joints.bench_pair import stock_of
@@ -31,7 +37,11 @@ def pair_view(pair: Pair, title: str, apart: bool = False, direction: Direction 
     return solid_view(
         pair.boards, title, direction=direction, moved=pair.apart if apart else None,
         woods={board.name: woods.get(board.name, "front") for board in pair.boards},
-        parts=[Part(text, board, point) for text, (board, point) in pair.named.items() if text not in pair.by_name],
+        parts=[
+            Part(name if called is None else called[name], board, point)
+            for name, (board, point) in pair.named.items()
+            if name not in pair.by_name and (called is None or name in called)
+        ],
     )
 
 

@@ -19,6 +19,7 @@ from shoplib.draw.marks import (
     TITLE,
     dots_path,
     hatch_path,
+    region_hatch,
     slanted_hatch,
     text_element,
 )
@@ -294,6 +295,8 @@ def _region(item: Region, left: int, top: int, scale: float) -> str:
     rule = ' fill-rule="evenodd"' if len(rings) > 1 else ""
     start = f'<path d="{path}" fill="{paint}" stroke="{ink}" stroke-width="{wide:g}"{rule}'
     text = f"{start}><title>{escape(item.name, quote=False)}</title></path>" if item.name else f"{start}/>"
+    if item.hatch:
+        text += f'<path d="{region_hatch(rings, item.hatch)}" stroke="{ink}" stroke-width="0.6"/>'
     dots = dots_path(rings) if item.dotted else ""
     return f'{text}<path d="{dots}" stroke="{ink}" stroke-width="1.3" stroke-linecap="round"/>' if dots else text
 

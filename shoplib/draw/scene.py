@@ -45,16 +45,17 @@ class Slanted:
 
 @dataclass(frozen=True, slots=True)
 class Region:
-    """One flat figure with straight edges and any outline: its rings of corners, the first round the whole, the others
+    r"""One flat figure with straight edges and any outline: its rings of corners, the first round the whole, the others
     round what is open in it.
 
-    `dotted` marks it with small dots, as end grain is.
+    `dotted` marks it with small dots, as end grain is; `hatch` is "" or one of `/` and `\`, as cut wood is.
     """
 
     rings: tuple[tuple[Point, ...], ...]
     fill: str
     name: str = ""
     dotted: bool = False
+    hatch: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -241,9 +241,20 @@ def _slides(one: Outline, other: Outline, side: int) -> Range | None:
     low, high = max(a, c), min(b, d)
     if low >= high:
         return None
+    if _is_level(one) and _is_level(other):
+        (a, b), (c, d) = extent(one, side), extent(other, side)
+        return c - b, d - a
     places = {low, high, *(corner[1 - side] for corner in (*one, *other) if low < corner[1 - side] < high)}
     spans = [(_span_at(one, side, at), _span_at(other, side, at)) for at in places]
     return min(theirs[0] - ours[1] for ours, theirs in spans), max(theirs[1] - ours[0] for ours, theirs in spans)
+
+
+def _is_level(outline: Outline) -> bool:
+    """Whether it is a rectangle whose edges run along the axes, as nearly all pieces are."""
+    if len(outline) != 4:
+        return False
+    (a, b), (c, d), (e, f), (g, h) = outline
+    return (a == c and d == f and e == g and h == b) or (b == d and c == e and f == h and g == a)
 
 
 def _span_at(outline: Outline, side: int, at: Number) -> Range:

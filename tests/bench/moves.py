@@ -94,8 +94,8 @@ def _move(control: ipywidgets.Widget, trait: str, there: Iterator[object]) -> No
 def _stations(control: ipywidgets.Widget) -> tuple[str, list[object]]:
     """What is moved, and where to: a slider by twenty steps and back, a list to its next entry and back."""
     if isinstance(control, LengthControl):
-        steps = range(20) if control.ticks + 20 * control.step <= control.high else range(0, -20, -1)
-        wanted = [max(control.ticks + step * control.step, control.low) for step in steps]
+        steps = range(20) if control.high - control.ticks >= control.ticks - control.low else range(0, -20, -1)
+        wanted = [min(max(control.ticks + step * control.step, control.low), control.high) for step in steps]
         stations = list(dict.fromkeys(wanted))
         return "ticks", [*stations[1:], *stations[-2::-1]]
     if isinstance(control, PercentControl):

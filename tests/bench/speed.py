@@ -27,6 +27,8 @@ from shoplib.draw.elevation import front_elevation  # noqa: E402
 from shoplib.draw.pen import draw  # noqa: E402
 from shoplib.draw.section import section_side  # noqa: E402
 from shoplib.draw.solid_view import solid_view  # noqa: E402
+from shoplib.joints import JOINTS  # noqa: E402
+from shoplib.live.bench_panel import bench_panel  # noqa: E402
 from shoplib.live.panel import Panel  # noqa: E402
 from shoplib.live.practice_panel import PracticePanel, practice_panel  # noqa: E402
 from shoplib.live.project_panel import project_panel  # noqa: E402
@@ -140,9 +142,9 @@ def panels() -> dict[str, Panel]:
     found = {"project panel": project_panel(str(CASE))}
     for path in sorted((ROOT / "shoplib" / "live").glob("*_panel.py")):
         module = importlib.import_module(f"shoplib.live.{path.stem}")
-        if path.stem not in ("project_panel", "practice_panel"):
+        if path.stem not in ("project_panel", "practice_panel", "bench_panel"):
             found[path.stem.replace("_", " ")] = getattr(module, path.stem)("in")
-    return found
+    return found | {f"bench panel, {kind.name}": bench_panel(kind.name, "in") for kind in JOINTS}
 
 
 def processes(command: list[str], rounds: int) -> Times:

@@ -1,0 +1,71 @@
+"""What the joint bench tells of a pair in numbers: what is gained, and the cuts of each board with their sizes."""
+
+from shoplib.joints.bench_pair import JointKind, Pair
+from shoplib.lists.cut_words import channel_ways
+from shoplib.live.joint_rows import Row
+from shoplib.measure import Style
+from shoplib.model.board import Board, BoxCut, Cut, Hole
+from shoplib.words.naming import plural
+
+
+def bench_rows(kind: JointKind, pair: Pair) -> tuple[Row, ...]:
+    """A row for what the entering board gains, and for every size of every cut; equal cuts are told once.
+
+    >>> from shoplib.joints import joint
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> dado = joint("dado")
+    >>> for row in bench_rows(dado, dado.build(stock_of(3 * INCH // 4))):
+    ...     print(row.what, row.text(INCH_STYLE))
+    shelf gains at this end 1/4 in
+    dado in the side, width 0.752 in
+    dado in the side, depth 1/4 in
+    dado in the side, wood left under it 1/2 in
+    """
+    gain = kind.allowance(pair.stock, pair.values)
+    found = [Row(f"{pair.joints[0].enters} gains at this end", gain)] if gain else []
+    for board in pair.boards:
+        alike: dict[tuple, list[Cut]] = {}
+        for cut in board.cuts:
+            alike.setdefault((cut.kind, _sizes(board, cut)), []).append(cut)
+        for (cut_kind, sizes), cuts in alike.items():
+            many = f"{len(cuts)} {plural(cut_kind)}" if len(cuts) > 1 else cut_kind
+            found += [Row(f"{many} in the {board.name}, {what}", ticks) for what, ticks in sizes]
+    return tuple(found)
+
+
+def bench_says(kind: JointKind, pair: Pair, style: Style) -> str:
+    """The joint in one sentence, for the line above its picture.
+
+    >>> from shoplib.joints import joint
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> dado = joint("dado")
+    >>> bench_says(dado, dado.build(stock_of(3 * INCH // 4)), INCH_STYLE)
+    'The shelf gains 1/4 in at this end; dado in the side, 0.752 in wide and 1/4 in deep.'
+    """
+    gain = kind.allowance(pair.stock, pair.values)
+    enters = pair.joints[0].enters
+    gains = f"The {enters} gains {Row('', gain).text(style)} at this end" if gain else f"The {enters} gains nothing"
+    for board in pair.boards:
+        for cut in board.cuts:
+            sizes = dict(_sizes(board, cut))
+            if "width" in sizes:
+                wide, deep = (Row("", sizes[what]).text(style) for what in ("width", "depth"))
+                return f"{gains}; {cut.kind} in the {board.name}, {wide} wide and {deep} deep."
+    return f"{gains}."
+
+
+def _sizes(board: Board, cut: Cut) -> tuple[tuple[str, int], ...]:
+    """What is set for one cut, each size after what it is called; a slanting cut is set by its settings alone."""
+    if isinstance(cut, Hole):
+        return (("across", cut.diameter), ("depth", cut.depth))
+    if not isinstance(cut, BoxCut):
+        return ()
+    extent = [high - low for low, high in zip(cut.low, cut.high, strict=True)]
+    ways = channel_ways(cut, board)
+    if ways is None:
+        return (("along the length", extent[0]), ("across", extent[1]))
+    deep, wide, _ = ways
+    sizes = (("width", extent[wide]), ("depth", extent[deep]))
+    return (*sizes, ("wood left under it", board.thickness - extent[deep])) if deep == 2 else sizes
