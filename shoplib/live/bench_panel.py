@@ -5,7 +5,6 @@ section, what is gained and what is cut.
 """
 
 from functools import cache
-from pathlib import Path
 from types import SimpleNamespace
 
 from shoplib.checks.pair_fit import fit_pair
@@ -35,19 +34,18 @@ PICTURE = (330.0, 230.0)
 FIRST, MORE, CLEARANCES, REST = "The joint", "More readings", "Clearances", "All the rest"
 
 
-def bench_panel(name: str = "dado", unit: str = "in", folder: Path | None = None) -> Panel:
+def bench_panel(name: str = "dado", unit: str = "in") -> Panel:
     """The joint of that name on the bench, in inches or millimetres; ValueError names the joints there are.
-
-    Nothing is kept: `folder` is there for those who show panels in a row.
 
     >>> panel = bench_panel("dado", "in")
     >>> panel.enter("depth", "3/8 in")
     >>> panel.message
     'The shelf gains 3/8 in at this end; dado in the side, 0.705 in wide and 3/8 in deep.'
-    >>> panel.enter("depth", "11/16 in")
+    >>> panel = bench_panel("dado", "mm")
+    >>> panel.enter("depth", "15 mm")
     >>> panel.message
-    'Depth of the cut: Only 0.0155 in of wood is left under the dado in the side, and 0.1181 in must stay: 0.1025 in \
-is missing. It can be 37/64 in at most.'
+    'Depth of the cut: Only 2.5 mm of wood is left under the dado in the side, and 3 mm must stay: 0.5 mm is missing. \
+It can be 14.5 mm at most.'
     """
     bench = Bench(joint(name), unit)
     enters, receives = bench.names()

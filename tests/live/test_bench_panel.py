@@ -1,0 +1,134 @@
+"""The joint bench shows every joint: sizes that can be picked, what is gained, refusals that say what mends them."""
+
+import random
+import re
+
+import pytest
+
+from shoplib.draw.asking import all_sizes
+from shoplib.draw.scene import Chain, Line
+from shoplib.draw.stretched import Stretched
+from shoplib.joints import JOINTS, joint
+from shoplib.joints.bench_pair import stock_of
+from shoplib.live.bench_controls import Bench, meant, shown
+from shoplib.live.bench_panel import bench_panel, section
+from shoplib.live.length_control import LengthControl
+from shoplib.measure import INCH, MM, read_length
+from shoplib.tables.joint_facts import joint_facts
+from tests.live.test_every_length_asks import first_of, lengths, texts
+
+EACH = pytest.mark.parametrize("name", [kind.name for kind in JOINTS])
+PEG = r"dowel \d"
+
+
+def opened(name, unit):
+    panel = bench_panel(name, unit)
+    for _ in panel.groups:
+        panel.unfold()
+    return panel
+
+
+def asked(panel):
+    """Every text of drawings and tables that can be picked, with its name."""
+    found = [(words, ask) for drawing in panel.outcome.drawings for words, ask in texts(drawing.svg) if ask]
+    for table in panel.outcome.tables:
+        found += [(re.sub("<.*?>", "", words), ask)
+                  for ask, words in re.findall(r'data-ask="([^"]+)"[^>]*>(.*?)</button>', table.html())]
+    return found
+
+
+@pytest.mark.parametrize("unit", ["in", "mm"])
+@EACH
+def test_every_size_can_be_picked_and_its_working_begins_with_it(name, unit):
+    panel, near = opened(name, unit), INCH // 128 if unit == "in" else MM // 4
+    assert not panel.stale and panel.outcome.findings == ()
+    for words, ask in asked(panel):
+        panel.working.ask(ask)
+        told = [first_of(line) for line in panel.working.lines]
+        assert told, (ask, words)
+        for size in lengths(words.replace("\xa0", " "), unit):
+            assert any(abs(size - one) <= near for one in told), (words, ask, panel.working.lines)
+    for drawing in panel.outcome.drawings:
+        bare = " ".join(words for words, ask in texts(drawing.svg) if not ask)
+        assert not re.search(r"\d", re.sub(PEG, "", bare)), (drawing.title, bare)
+
+
+@EACH
+def test_what_the_board_gains_is_drawn_from_its_tip(name):
+    """What is gained reaches from the end of the board to where it would end against the other's face."""
+    kind = joint(name)
+    pair = kind.build(Bench(kind, "in").start())
+    gain, scene = kind.allowance(pair.stock, pair.values), section(kind, pair)
+    dashed = [item for item in scene.items if isinstance(item, Line) and item.kind == "hidden"]
+    if not gain or pair.joints[0].axis[1] == pair.section[0]:
+        assert not dashed
+        return
+    assert gain in [size for _, _, size in all_sizes(scene)]
+    receives, axis = pair.by_name[pair.joints[0].receives].box, "xyz".index(pair.joints[0].axis[1])
+    tip = pair.by_name[pair.joints[0].enters].box
+    ends = tip.low[axis] + gain, tip.high[axis] - gain
+    assert {receives.low[axis], receives.high[axis]} & set(ends)
+
+
+def test_a_gap_is_drawn_larger_and_what_touches_still_touches():
+    for places in ([(10, 12)], [(10, 12), (30, 33)], [(0, 40)]):
+        drawn = Stretched(places, 6)
+        at = [drawn(place) for place in range(60)]
+        assert at == sorted(at)
+        assert all(drawn(high) - drawn(low) >= 6 for low, high in places)
+    pair = joint("dado").build(stock_of(3 * INCH // 4), {"fit": INCH // 500})
+    scene = section(joint("dado"), pair)
+    wide = next(item for item in scene.items if isinstance(item, Chain) and item.side == "left")
+    assert wide.sizes == (3 * INCH // 4 + INCH // 500,)
+    assert wide.at[-1] - wide.at[0] > wide.sizes[0] and "larger than they are" in scene.note
+
+
+@EACH
+def test_what_cannot_be_cut_says_why_and_what_it_says_mends_it(name):
+    draw, refused = random.Random(7), 0
+    panel = opened(name, "mm")
+    for _ in range(60):
+        control = draw.choice([one for one in panel.controls.values() if isinstance(one, LengthControl)])
+        before = control.ticks
+        control.ticks = draw.choice([control.low, control.high])
+        if panel.stale:
+            refused += 1
+            assert "fault in the workbook" not in panel.message, panel.message
+            assert panel.outcome.drawings and panel.message.endswith(".")
+            found = re.search(r"It can be (.+?) (?:at most|at least)\.$", panel.message)
+            if found and panel.message.startswith(control.label):
+                control.ticks = read_length(found[1], zero=True)
+                assert not panel.stale, panel.message
+        control.ticks = before
+    assert refused or name in ("rabbet", "butt")
+
+
+def test_a_list_means_what_it_shows():
+    for kind in JOINTS:
+        stock = Bench(kind, "mm").start()
+        for setting in kind.settings:
+            if setting.unit != "length":
+                for value in range(setting.low(stock), setting.high(stock) + 1, setting.step(stock)):
+                    assert meant(setting, shown(setting, value), stock) == value
+
+
+@EACH
+def test_drawn_apart_each_part_in_sight_has_its_other_names(name):
+    panel, facts = bench_panel(name, "in"), joint_facts(name)
+    apart = panel.outcome.drawings[0]
+    known = {part.name for part in facts.parts}
+    pair = joint(name).build(Bench(joint(name), "in").start())
+    for part in set(pair.named) & known - set(pair.by_name):
+        for also in facts.part(part).also:
+            assert f"{part} (" in apart.alt and also in apart.alt
+
+
+def test_large_type_and_further_readings():
+    panel = bench_panel("dado", "in")
+    panel.enlarge()
+    before = panel.message
+    panel.unfold()
+    panel.enter("reading_3", "0.72 in")
+    assert panel.message != before and "0.722 in wide" in panel.message
+    panel.enter("look", "section only")
+    assert [drawing.title for drawing in panel.outcome.drawings] == ["Dado, in section"]
