@@ -151,9 +151,11 @@ def _usual(bench: Bench, stock: Stock) -> Table:
     rows = []
     for setting in bench.kind.settings:
         value = setting.default(stock)
-        text = write_brief(value, bench.style, bool(value % bench.style.step)) if setting.unit == "length" else str(
-            shown(setting, value))
-        rows.append((setting.label, text, setting.rule))
+        if setting.unit == "length":
+            text = write_brief(value, bench.style, bool(value % bench.style.step))
+            rows.append((setting.label, text, setting.rule))
+        else:  # a count, an angle or a choice is no length that could be asked
+            rows.append((setting.label, "", f"{shown(setting, value)}: {setting.rule}"))
     return Table("What is usual for these boards", ("Setting", "Usual", "Who says so"), rows,
                  (1,), "usual/")
 

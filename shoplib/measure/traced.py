@@ -163,6 +163,7 @@ def chosen(value: int, how: str, among: Sequence[int], *, steps: int = 0, parts:
             plain = False
         elif type(one) is not int:
             raise TypeError(not_whole(one))
+    steps, parts = (int(one) if type(one) is Traced else one for one in (steps, parts))  # how, and no term of the sum
     if type(steps) is not int or type(parts) is not int:
         raise TypeError(not_whole(parts if type(steps) is int else steps))
     if plain:
