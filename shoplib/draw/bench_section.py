@@ -1,4 +1,4 @@
-"""Any joint of the bench cut across, its boards hatched: sizes written true, clearances drawn larger than they are."""
+"""Any joint of the bench cut across, for the screen: sizes written true, clearances drawn larger than they are."""
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
