@@ -67,9 +67,10 @@ def sizes(scene: Scene, ask: str) -> tuple[tuple[str, int], ...]:
 
 
 def all_sizes(scene: Scene) -> Iterator[tuple[str, str, int]]:
-    """Every size that the drawing tells in a dimension or a label: what it is called, its text there, and its ticks.
+    """Every size that the drawing tells, in a dimension, a label, its title, its note or its legend: what it is called,
+    its text there, and its ticks.
 
-    A label has a text of its own for several sizes, so each comes by its name and without a text.
+    A label or a line of words has one text for several sizes, so each comes by its name and without a text.
 
     >>> scene = Scene("Bench", "inches", "A bench.", (0, 0, 9, 9), (Chain("below", 0, (0, 4, 9), ("", "5")),))
     >>> list(all_sizes(scene))
@@ -85,3 +86,7 @@ def all_sizes(scene: Scene) -> Iterator[tuple[str, str, int]]:
             for place, text in enumerate(item.texts):
                 if text:
                     yield "dimension", text, abs(dimension(scene, f"{number}.{place}"))
+    for line in (scene.title, scene.note, *scene.legend):  # what was told of a title that was since replaced is not there
+        for told in scene.told:
+            if told.line == line:
+                yield from ((called, "", size) for called, size in told.sizes)

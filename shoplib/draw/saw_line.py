@@ -80,7 +80,7 @@ def sawn_strip(board: int, pieces: tuple[int, ...], kerf: int, style: Style, wan
         f"{said}",
         (0, 0, end, high),
         tuple(items),
-        told=(Told(note, (("kerf", kerf),)),),
+        told=(Told(note, (("each kerf", kerf),)),),
     )
 
 

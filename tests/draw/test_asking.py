@@ -1,12 +1,13 @@
 """A dimension that is picked on a drawing is the length between the points that it is drawn at."""
 
 import re
+from dataclasses import replace
 
 import pytest
 
 from shoplib.documents.examples import example
 from shoplib.documents.project_file import read_project
-from shoplib.draw.asking import dimension, sizes
+from shoplib.draw.asking import all_sizes, dimension, sizes
 from shoplib.draw.elevation import front_elevation
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Chain, Running, Scene, Told
@@ -69,3 +70,13 @@ def test_a_title_a_note_and_a_legend_are_asked_whole_however_they_are_broken():
     for name in ("told.3", "told.x", "told"):
         with pytest.raises(LookupError, match="no dimension"):
             sizes(scene, name)
+
+
+def test_all_sizes_are_those_of_the_lines_that_stand_there_and_in_their_order():
+    legend = "A dado 9 wide and 5 deep."
+    scene = Scene(
+        "Bench 7", "mm", "A bench.", (0, 0, 9, 9), (Chain("below", 0, (0, 9), ("9",)),), (legend,),
+        told=(Told(legend, (("width", 9), ("depth", 5))), Told("Bench 7", (("bench", 7),))),
+    )
+    assert list(all_sizes(scene)) == [("dimension", "9", 9), ("bench", "", 7), ("width", "", 9), ("depth", "", 5)]
+    assert ("bench", "", 7) not in all_sizes(replace(scene, title="A bench"))

@@ -108,7 +108,11 @@ def shown_in(worked):
 
 
 def shown_on(scene, unit):
-    """Every length that a drawing writes at a dimension or a leader, or in a label of its own."""
+    """Every length that a drawing writes at a dimension or a leader, in a label of its own, or in a line round it."""
+    style = INCH_STYLE if unit == "in" else MM_STYLE
+    for told in scene.told:
+        if told.line in (scene.title, scene.note, *scene.legend):
+            yield from (write_brief(size, style, decimal=True) for _, size in told.sizes)
     note = re.compile(r"^(?:[a-z ]+ )?(?=\d)(?:(?:\d+ )?\d+/\d+|\d+(?:\.\d+)?)(?: \([+-][\d.]+\))?(?: (?:in|mm))?$")
     for item in scene.items:
         texts = item.texts if isinstance(item, Chain | Running) else [item.text] if isinstance(item, Leader) else []
@@ -116,7 +120,7 @@ def shown_on(scene, unit):
             # "1" alone is the number of a part
             texts = item.texts[:1] if re.fullmatch(r"\d+[ .][\d/]+", item.texts[0]) else []
             for _, size in item.sizes:
-                yield write_brief(size, INCH_STYLE if unit == "in" else MM_STYLE, decimal=True)
+                yield write_brief(size, style, decimal=True)
         for text in texts:
             text = " ".join(text.split())
             if note.match(text):
@@ -178,6 +182,18 @@ def test_every_number_of_a_working_has_a_name(in_unit, asked):
                 if not isinstance(atom, Leaf):
                     waiting += atom.among if isinstance(atom, Choice) else [atom.of]
         assert all(one.name and one.kind in ("chosen", "measured", "table") for one in leaves(size)), shown
+
+
+def test_the_lines_under_a_joint_are_told_by_the_names_of_their_sizes(in_unit):
+    """They stand alone in the fold: a clearance is no dimension of the drawing, and nothing else would tell of it."""
+    heads = [line.partition(" = ")[0] for line in page_03.loose().why]
+    assert heads[-4:] == {
+        "in": ["width of the cut 3/4 in", "depth of the cut 1/4 in", "clearance across the cut 0.046 in",
+               "shelf gains 1/4 in"],
+        "mm": ["width of the cut 18 mm", "depth of the cut 6 mm", "clearance across the cut 0.5 mm",
+               "shelf gains 6 mm"],
+    }[in_unit]
+    assert page_01.strip_without_kerfs().why[-1].startswith("each kerf ")
 
 
 def test_the_bottom_by_hand():
