@@ -5,10 +5,9 @@ marks round what they write, and `Notes.told` takes the marks out again: it give
 """
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
-from functools import wraps
 from typing import NamedTuple, Self
 
 from shoplib.measure.traced import Sum, Traced
@@ -38,6 +37,15 @@ class Told(str):
         told = super().__new__(cls, text)
         told.lengths = lengths
         return told
+
+    def up_to(self, number: int) -> tuple[str, ...]:
+        """The words before the length of that number: whatever the lengths are, it is the same one where these are.
+
+        >>> Told("a gap of 3 mm, not 4 mm", (Stands(9, 13, None), Stands(19, 23, None))).up_to(1)
+        ('a gap of ', ', not ')
+        """
+        ends = (0, *(one.end for one in self.lengths))
+        return tuple(self[end : one.start] for end, one in zip(ends, self.lengths[: number + 1], strict=False))
 
 
 class Notes:
@@ -83,11 +91,11 @@ def noting() -> Iterator[Notes]:
     ('the box is 5 in wide', [('5 in', 'box width')])
     """
     notes = Notes()
-    before = _NOTES.set(notes)
+    outside = _NOTES.set(notes)
     try:
         yield notes
     finally:
-        _NOTES.reset(before)
+        _NOTES.reset(outside)
 
 
 def unmarked(sentence: str) -> str:
@@ -101,24 +109,6 @@ def unmarked(sentence: str) -> str:
 
 
 def stated(text: str, ticks: int) -> str:
-    """A length that stands in a sentence in its author's own words, marked as the writers mark theirs."""
+    """A length as it is written, marked where notes are taken: by the writers, and by whoever words one by hand."""
     notes = _NOTES.get()
     return text if notes is None else notes.mark(text, ticks)
-
-
-def noted(write: Callable[..., str]) -> Callable[..., str]:
-    """A writer of lengths, whose first argument is ticks, that marks what it writes where notes are taken."""
-
-    @wraps(write)
-    def writes(ticks: int, *args, **kwargs) -> str:
-        notes = _NOTES.get()
-        if notes is None:
-            return write(ticks, *args, **kwargs)
-        before = _NOTES.set(None)  # a writer that leaves the rest to another marks the length once
-        try:
-            text = write(int(ticks) if isinstance(ticks, Traced) else ticks, *args, **kwargs)
-        finally:
-            _NOTES.reset(before)
-        return notes.mark(text, ticks)
-
-    return writes

@@ -6,7 +6,7 @@ from typing import Self
 
 from shoplib.measure.choose import to_step
 from shoplib.measure.faults import shown
-from shoplib.measure.noted import noted
+from shoplib.measure.noted import stated
 from shoplib.measure.read import read_length
 from shoplib.measure.ticks import INCH, MM, LengthError
 
@@ -61,7 +61,6 @@ INCH_STYLE = Style("in", INCH // 64)
 MM_STYLE = Style("mm", MM // 10)
 
 
-@noted
 def write_length(ticks: int, style: Style, unit: bool = True) -> str:
     """The length at the nearest step; a rest (true size minus printed size) follows in brackets.
 
@@ -76,16 +75,15 @@ def write_length(ticks: int, style: Style, unit: bool = True) -> str:
     >>> write_length(860 * MM - 3_200, MM_STYLE), write_length(1_204_000, MM_STYLE, unit=False)
     ('860 mm (-0.04 mm)', '15.1 (-0.05 mm)')
     """
-    ticks = index(ticks)
-    printed = to_step(ticks, style.step)
+    plain = index(ticks)
+    printed = to_step(plain, style.step)
     number = _number(printed, style)
     text = f"{number} {style.unit}" if unit else number
-    if ticks == printed:
-        return text
-    return f"{text} ({_rest(ticks - printed, style.unit)} {style.unit})"
+    if plain != printed:
+        text = f"{text} ({_rest(plain - printed, style.unit)} {style.unit})"
+    return stated(text, ticks)
 
 
-@noted
 def write_measured(ticks: int, style: Style) -> str:
     """A measured thickness, or the width of a cut that receives one: a decimal, never a shop fraction.
 
@@ -95,12 +93,9 @@ def write_measured(ticks: int, style: Style) -> str:
     >>> write_measured(703 * INCH // 1000, INCH_STYLE), write_measured(18 * MM, MM_STYLE)
     ('0.703 in', '18 mm')
     """
-    ticks = index(ticks)
-    number = _decimal(abs(ticks), style.unit).removesuffix(".0")
-    return f"{'-' if ticks < 0 else ''}{number} {style.unit}"
+    return stated(_measured(index(ticks), style), ticks)
 
 
-@noted
 def write_brief(ticks: int, style: Style, decimal: bool = False) -> str:
     """The length for drawings, reading lists and findings: nothing finer than a shop can measure or set.
 
@@ -115,15 +110,20 @@ def write_brief(ticks: int, style: Style, decimal: bool = False) -> str:
     >>> write_brief(703 * INCH // 1000, INCH_STYLE, decimal=True), write_brief(1_120, MM_STYLE)
     ('0.703 in', '0.01 mm')
     """
-    ticks = index(ticks)
-    if decimal or abs(ticks) < style.step:
+    plain = index(ticks)
+    if decimal or abs(plain) < style.step:
         # What is not nothing never reads as nothing.
-        return write_measured(to_step(ticks, _FINEST[style.unit]) or ticks, style)
-    printed = to_step(ticks, style.step)
-    text, rest = f"{_number(printed, style)} {style.unit}", ticks - printed
-    if abs(rest) < _LEAST_REST[style.unit]:
-        return text
-    return f"{text} ({_rest(to_step(rest, _FINEST[style.unit]), style.unit)} {style.unit})"
+        return stated(_measured(to_step(plain, _FINEST[style.unit]) or plain, style), ticks)
+    printed = to_step(plain, style.step)
+    text, rest = f"{_number(printed, style)} {style.unit}", plain - printed
+    if abs(rest) >= _LEAST_REST[style.unit]:
+        text = f"{text} ({_rest(to_step(rest, _FINEST[style.unit]), style.unit)} {style.unit})"
+    return stated(text, ticks)
+
+
+def _measured(ticks: int, style: Style) -> str:
+    number = _decimal(abs(ticks), style.unit).removesuffix(".0")
+    return f"{'-' if ticks < 0 else ''}{number} {style.unit}"
 
 
 def _number(ticks: int, style: Style) -> str:
