@@ -86,7 +86,7 @@ def all_sizes(scene: Scene) -> Iterator[tuple[str, str, int]]:
             for place, text in enumerate(item.texts):
                 if text:
                     yield "dimension", text, abs(dimension(scene, f"{number}.{place}"))
-    for line in (scene.title, scene.note, *scene.legend):  # what was told of a title that was since replaced is not there
+    for line in (scene.title, scene.note, *scene.legend):  # a title may have been replaced since it told something
         for told in scene.told:
             if told.line == line:
                 yield from ((called, "", size) for called, size in told.sizes)

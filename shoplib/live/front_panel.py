@@ -1,6 +1,5 @@
 """The front panel: opening, count and gap at first, then inset or overlay, heights, two bays, one part off, season."""
 
-from collections.abc import Callable
 from dataclasses import asdict, dataclass, fields, replace
 from pathlib import Path
 from types import SimpleNamespace
@@ -13,7 +12,7 @@ from shoplib.live.choose_one import choose_one
 from shoplib.live.front_choices import front_choices
 from shoplib.live.front_project import IN_LINE, KINDS, ONE_MORE, RULES, FrontChoices, front_project, starting_fronts
 from shoplib.live.front_says import findings, gap_rows, message, sums
-from shoplib.live.front_season import SOLID, Room, in_season, room_table, season_findings, tightest
+from shoplib.live.front_season import SOLID, Room, Year, room_table, season_findings, year_of
 from shoplib.live.front_why import OFF, why_of_fronts
 from shoplib.live.keep_group import keep_group
 from shoplib.live.length_control import LengthControl
@@ -171,25 +170,24 @@ def outcome_of(choices: FrontChoices, wrong: Wrong, room: Room | None, style: St
         mend = "Take fewer fronts, a smaller difference, or a higher opening."
         raise CannotBuild(_in_panel_words(reason.sentence), mend) from None
 
-    def shown(face: Face, over: int) -> Face:
-        return spoilt(face, wrong.part, over)
-
     planned = face_of(cabinet, choices.inset)
-    face = shown(planned, wrong.over)
+    face = spoilt(planned, wrong.part, wrong.over)
+    year = year_of(room, planned, choices.gap) if room is not None else None
     scene = front_view(face, choices.gap, style)
     drawings = [_drawing(scene)]
     tables = [_fronts(face, style), Table("Gaps", ("Gap", "Width"), gap_rows(face, style), (1,), "gap/")]
-    told = _say(planned, shown, choices, wrong, room, style)
-    if room is not None:
-        tight = tightest(room, planned, choices.gap)
-        year = season_view(tight.season, style)
-        drawings.append(Drawing(year.title, draw(year, PICTURE), year.alt))
-        tables.append(room_table(tight, style))
-    why = why_of_fronts(project, choices, shown, wrong.over, style, room)
+    told = _say(planned, face, year, choices, wrong, style)
+    if year is not None:
+        drawn = season_view(year.tightest.season, style)
+        drawings.append(Drawing(drawn.title, draw(drawn, PICTURE), drawn.alt))
+        tables.append(room_table(year.tightest, style))
+    why = why_of_fronts(project, choices, lambda face, over: spoilt(face, wrong.part, over), wrong.over, style, room)
 
     def again() -> Said:
         off = replace(wrong, over=leaf(wrong.over, OFF, "measured"))
-        return _say(face_of(solve(traced(project)), choices.inset), shown, choices, off, room, style)
+        face = face_of(solve(traced(project)), choices.inset)
+        year = year_of(room, face, choices.gap) if room is not None else None
+        return _say(face, spoilt(face, off.part, off.over), year, choices, off, style)
 
     return Outcome(
         drawings, tables, sums(planned, choices, style), told.findings, told.message,
@@ -198,15 +196,13 @@ def outcome_of(choices: FrontChoices, wrong: Wrong, room: Room | None, style: St
 
 
 def _say(
-    planned: Face, shown: Callable[[Face, int], Face], choices: FrontChoices, wrong: Wrong, room: Room | None,
-    style: Style,
+    planned: Face, face: Face, year: Year | None, choices: FrontChoices, wrong: Wrong, style: Style,
 ) -> Said:
-    """What the panel says of fronts that were planned so, with one part off and in their season."""
-    face = shown(planned, wrong.over)
+    """What the panel says of the `face` that came of fronts `planned` so, and of their year."""
     with noting() as notes:
         found = findings(face, planned, choices, wrong.part, wrong.over if wrong.part != NO_PART else 0, style)
-        if room is not None:
-            found += season_findings(tightest(room, planned, choices.gap), in_season(room, planned), style)
+        if year is not None:
+            found += season_findings(year, style)
         line = message(face, style)
     return said(notes, found, line)
 

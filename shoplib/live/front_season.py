@@ -26,8 +26,8 @@ class Room:
 
 
 @dataclass(frozen=True, slots=True)
-class Tightest:
-    """The gap that is left narrowest when the room is dampest: what it lies between, in words, and its season.
+class GapInSeason:
+    """A gap in height beside a front: what it lies between, in words, and its season, that of the higher front.
 
     `between` is empty where there is none and the season is that of a gap to another front like it.
     """
@@ -36,21 +36,22 @@ class Tightest:
     season: Season
 
 
-def tightest(room: Room, face: Face, gap: int) -> Tightest:
-    """The gap in height that is left narrowest, and of the fronts beside it the higher one.
+@dataclass(frozen=True, slots=True)
+class Year:
+    """The gap that is left narrowest through the year, and every one, from the bottom up."""
 
-    One front alone before the case has no such gap: then it is `gap` to another as high.
-    """
-    alone = face.pieces[0].height
-    seasons = in_season(room, face) or (Tightest((), season_for(room, gap, alone, alone)),)
-    return min(seasons, key=lambda each: each.season.narrowest_gap())
+    tightest: GapInSeason
+    every: tuple[GapInSeason, ...]
 
 
-def in_season(room: Room, face: Face) -> tuple[Tightest, ...]:
-    """Every gap in height beside a front, with its season, from the bottom up."""
-    return tuple(
-        Tightest(each.between, season_for(room, each.size, *each.fronts)) for each in gaps_of(face) if each.fronts
+def year_of(room: Room, face: Face, gap: int) -> Year:
+    """The year of the gaps of a face. One front alone before the case has none: then it is `gap` to another as high."""
+    every = tuple(
+        GapInSeason(each.between, season_for(room, each.size, *each.fronts)) for each in gaps_of(face) if each.fronts
     )
+    alone = face.pieces[0].height
+    shown = every or (GapInSeason((), season_for(room, gap, alone, alone)),)
+    return Year(min(shown, key=lambda each: each.season.narrowest_gap()), every)
 
 
 def season_for(room: Room, gap: int, height: int, beside: int = 0) -> Season:
@@ -59,7 +60,7 @@ def season_for(room: Room, gap: int, height: int, beside: int = 0) -> Season:
     return Season(high, low, gap, woods()[room.wood].coefficient(room.cut), room.made, room.driest, room.dampest)
 
 
-def room_table(shown: Tightest, style: Style) -> Table:
+def room_table(shown: GapInSeason, style: Style) -> Table:
     """The front and its tightest gap as made, in the driest and in the dampest room."""
     season, rows = shown.season, []
     for name, humid in (("as made", season.made), ("driest", season.driest), ("dampest", season.dampest)):
@@ -72,12 +73,12 @@ def room_table(shown: Tightest, style: Style) -> Table:
     return Table("The highest front through the year", head, rows, (2, 3), "season/")
 
 
-def season_findings(shown: Tightest, every: tuple[Tightest, ...], style: Style) -> list[Finding]:
-    """Which of `every` gap are used up when the room is dampest, and the gaps that would do; `shown` is the tightest.
+def season_findings(year: Year, style: Style) -> list[Finding]:
+    """Which gaps are used up when the room is dampest, and the gaps that would do.
 
     The amount is what the tightest lacks.
     """
-    season = shown.season
+    shown, season = year.tightest, year.tightest.season
     least, widest = season.narrowest_gap(), season.widest_gap()
     between = " and ".join(shown.between)
     if not between:
@@ -87,7 +88,7 @@ def season_findings(shown: Tightest, every: tuple[Tightest, ...], style: Style) 
         )]
     if least <= 0:
         others = "or take a wood that moves less, quartersawn boards, or plywood."
-        closed = [each for each in every if each.season.narrowest_gap() <= 0]
+        closed = [each for each in year.every if each.season.narrowest_gap() <= 0]
         if len(closed) > 1:
             told = "; ".join(
                 f"between {' and '.join(each.between)} leave {_enough(each.season, style)}, not "

@@ -7,7 +7,7 @@ from shoplib.draw.asking import sizes
 from shoplib.draw.front_view import front_view
 from shoplib.live.front_project import FrontChoices
 from shoplib.live.front_says import sum_lengths
-from shoplib.live.front_season import Room, tightest
+from shoplib.live.front_season import Room, year_of
 from shoplib.live.why import workings
 from shoplib.measure import Style, write_brief
 from shoplib.measure.traced import leaf
@@ -45,7 +45,7 @@ def why_of_fronts(
             gap = gaps_of(face)[row]
             return working(gap.size, "this gap", style)
         if kind == "season" and room is not None:
-            return in_season(tightest(room, planned, choices.gap).season, row, place, style)
+            return in_season(year_of(room, planned, choices.gap).tightest.season, row, place, style)
         raise LookupError(f"the panel shows no size {name!r}")
 
     return explain

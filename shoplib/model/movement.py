@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 from fractions import Fraction
+from functools import lru_cache
 
 from shoplib.measure.choose import scaled, share
 
@@ -43,13 +44,19 @@ def movement(width: int, coefficient: Fraction, before: float, after: float) -> 
     >>> movement(232 * MM, Fraction("0.00245"), 8, 11) / MM
     1.7052
     """
+    return scaled(width, *_growth(coefficient, before, after))
+
+
+@lru_cache(maxsize=256)  # between two moves of a slider, fronts by the hundred grow from and to the same few contents
+def _growth(coefficient: Fraction, before: float, after: float) -> tuple[Fraction, str]:
+    """What part of its width the wood grows by, and how a working says it."""
     for content in (before, after):
         if not DRIEST <= content <= DAMPEST:
             raise ValueError(
                 f"the change of width holds from {DRIEST} to {DAMPEST} % of moisture; {content:.1f} % is outside."
             )
     told = f"{float(coefficient):.5f} x ({after:.2f} - {before:.2f})"
-    return scaled(width, coefficient * (Fraction(after) - Fraction(before)), told)
+    return coefficient * (Fraction(after) - Fraction(before)), told
 
 
 def gap_left(gap: int, grown: Iterable[int]) -> int:
