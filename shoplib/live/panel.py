@@ -18,6 +18,7 @@ from shoplib.live.in_sight import InSight
 from shoplib.live.large_type import enlarge
 from shoplib.live.length_control import LengthControl
 from shoplib.live.picture import Drawing, Picture
+from shoplib.live.said import Said, same_length
 from shoplib.live.settle import settle
 from shoplib.live.table import Table, findings_html, sums_html
 from shoplib.live.wake import still_html
@@ -214,14 +215,16 @@ class Panel:
             self.picture.dim(f"This is a fault in the workbook, not in your numbers: {fault!r}")
             raise
         self._first, self._unfolded = self._beside(outcome), self._open
-        self.outcome = outcome
+        before, self.outcome = self.outcome, outcome
         drawings = sorted(outcome.drawings, key=lambda each: each.title != self._first)
         self.picture.show(drawings[:1], outcome.message)
         self.more.show(drawings[1:])
         self._tables.value = "".join(table.html() for table in outcome.tables)
         self._sums.value = sums_html(outcome.sums, outcome.sums_asked)
         self._findings.value = findings_html(outcome.findings)
-        self.working.follow()
+        if self.working.asked:
+            said = (Said(tuple(each.findings), each.message) for each in (before, outcome))
+            self.working.ask(same_length(self.working.asked, *said))
 
     def _beside(self, outcome: Outcome) -> str:
         """The title of the drawing that stands beside the controls: it shows what the last move changed."""

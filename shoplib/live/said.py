@@ -10,6 +10,9 @@ from shoplib.measure.noted import Notes, Told
 from shoplib.model.solved import Finding
 from shoplib.words.working import working_of
 
+SENTENCES = ("finding", "message")
+"""How the names of lengths in sentences begin."""
+
 
 @dataclass(frozen=True, slots=True)
 class Said:
@@ -46,11 +49,13 @@ def why_said(
 
     def explain(name: str) -> tuple[str, ...]:
         kind, *place = name.split("/")
-        if kind not in ("finding", "message"):
+        if kind not in SENTENCES:
             if why is None:
                 raise LookupError(f"the panel shows no size {name!r}")
             return why(name)
-        sentence, traced = _sentences(shown, once(), place[:-1])
+        sentence, traced = (_sentence(told, place[:-1]) for told in (shown, once()))
+        if traced != sentence:
+            raise LookupError(f"{sentence!r} is said otherwise of numbers that carry their working: {traced!r}")
         length = int(place[-1])
         start, end, _ = sentence.lengths[length]
         return _lines(traced.lengths[length].ticks, sentence[start:end], style)
@@ -58,17 +63,37 @@ def why_said(
     return explain
 
 
-def _sentences(shown: Said, again: Said, number: Sequence[str]) -> tuple[Told, Told]:
-    """A sentence as it is shown and as it is said again: a finding by its number, without one the message.
+def same_length(name: str, before: Said, now: Said) -> str:
+    """By which name the length that went by `name` goes `now`: "" where no sentence tells it any more.
 
-    A finding is found again by its words: of several that read alike, it is the same one in their order.
+    It is the same where a finding about the same boards, or the message, comes to it in the same words, wherever the
+    finding stands in the list. Names of other sizes stay.
+
+    >>> from shoplib.measure.noted import Stands
+    >>> one, other = (Finding("fit", "note", (board,), Told("3 mm", (Stands(0, 4, None),)), 0) for board in "ab")
+    >>> same_length("finding/0/0", Said((other,), Told("")), Said((one, other), Told("")))
+    'finding/1/0'
     """
-    if not number:
-        return shown.message, again.message
-    text = shown.findings[int(number[0])].text
-    before = sum(finding.text == text for finding in shown.findings[: int(number[0])])
-    alike = [finding.text for finding in again.findings if finding.text == text]
-    return text, alike[min(before, len(alike) - 1)]
+    kind, *place = name.split("/")
+    if kind not in SENTENCES:
+        return name
+    length = int(place[-1])
+    if kind == "message":
+        return name if now.message.up_to(length) == before.message.up_to(length) else ""
+
+    def about(finding: Finding) -> tuple[object, ...]:
+        return finding.check, finding.boards, finding.text.up_to(length)
+
+    number = int(place[0])
+    sought = about(before.findings[number])
+    earlier = sum(about(finding) == sought for finding in before.findings[:number])
+    alike = [number for number, finding in enumerate(now.findings) if about(finding) == sought]
+    return f"finding/{alike[earlier]}/{length}" if earlier < len(alike) else ""
+
+
+def _sentence(told: Said, number: Sequence[str]) -> Told:
+    """A finding by its number, the message where there is none."""
+    return told.findings[int(number[0])].text if number else told.message
 
 
 def _lines(ticks: int | None, written: str, style: Style) -> tuple[str, ...]:

@@ -1,5 +1,5 @@
-// Says why a size of the panel is what it is. Whatever carries data-ask can be picked: a button of a table,
-// of a closing sum or of a sentence, or a dimension of a drawing. In a drawing the arrow keys go from one dimension to the next.
+// Says why a size of the panel is what it is. Whatever carries data-ask can be picked: a button of a table, of a
+// closing sum or of a sentence, or a dimension of a drawing. In a drawing the arrow keys go from one to the next.
 
 function element(tag, className, parent, text) {
   const node = document.createElement(tag);
@@ -96,9 +96,9 @@ function render({ model, el }) {
   }
 
   close.addEventListener("click", () => {
+    // A move of a slider since then made the tables and drawings anew: the same size by the name that it now has.
+    const again = last?.isConnected ? last : panel?.querySelector(`[data-ask="${CSS.escape(model.get("asked"))}"]`);
     model.send({ ask: "" });
-    // A move of a slider since then made the tables and drawings anew: the same size by its name.
-    const again = last?.isConnected ? last : panel?.querySelector(`[data-ask="${CSS.escape(last?.dataset.ask ?? "")}"]`);
     (again ?? panel?.querySelector("input, select, button"))?.focus();
   });
 

@@ -44,10 +44,5 @@ class WorkingBox(anywidget.AnyWidget):
         with self.hold_sync():
             self.asked, self.lines = name, lines
 
-    def follow(self) -> None:
-        """Say anew, where the box is open, what now stands behind the same size."""
-        if self.asked:
-            self.ask(self.asked)
-
     def _hear(self, _box: anywidget.AnyWidget, content: dict, _buffers: object) -> None:
         self.ask(str(content.get("ask", "")))

@@ -18,11 +18,15 @@ from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild
 from shoplib.live.percent_control import PercentControl
 from shoplib.live.project_panel import project_panel
+from shoplib.live.said import Said, same_length, why_said
 from shoplib.live.saw_panel import saw_panel
 from shoplib.live.sheet_panel import sheet_panel
 from shoplib.live.tape_panel import tape_panel
-from shoplib.measure import INCH
+from shoplib.measure import INCH, MM, MM_STYLE
+from shoplib.measure.noted import Stands, Told
+from shoplib.measure.traced import leaf
 from shoplib.model.project import Measured, Opening
+from shoplib.model.solved import Finding
 from tests.live.picked import picked
 from tests.random_projects import project
 
@@ -146,6 +150,55 @@ def test_a_limit_of_a_check_says_where_it_comes_from():
         "this length 1/8 in = the least wood that holds 0.118 in",
         "the least wood that holds 0.118 in: fixed by the workbook; common practice, no source",
     ]
+
+
+def test_an_open_answer_stays_with_its_finding_and_closes_where_it_is_said_no_more():
+    """A dado 5/8 in deep leaves too little wood, which is told first: the finding about the fit moves down."""
+    panel = unfolded("joint", "in")
+    panel.enter("fit", "0 in")
+    texts = [finding.text for finding in panel.outcome.findings]
+    number = next(k for k, text in enumerate(texts) if "must be forced in" in text)
+    panel.working.ask(f"finding/{number}/0")
+    shown = list(panel.working.lines)
+    assert "the usual fit" in shown[0]
+    panel.enter("depth", "5/8 in")
+    assert "must be forced in" not in panel.outcome.findings[number].text
+    assert panel.working.asked == f"finding/{number + 1}/0" and panel.working.lines == shown
+    panel.enter("fit", "0.01 in")
+    assert (panel.working.asked, panel.working.lines) == ("", [])
+
+
+def test_an_open_answer_about_the_message_follows_its_length():
+    panel = unfolded("drawer", "in")
+    panel.working.ask("message/0")
+    first = list(panel.working.lines)
+    panel.enter("front", "15 in")
+    assert panel.working.asked == "message/0" and panel.working.lines[0] != first[0]
+    wide = panel.message.removeprefix("The box is ").partition(" wide")[0]
+    assert panel.working.lines[0].startswith(f"this length {wide} = ")
+
+
+def test_findings_that_read_alike_keep_their_order_and_others_their_names():
+    def told(*findings):
+        return Said(
+            tuple(Finding(check, "note", boards, Told(f"{size}, so long", (Stands(0, 4, None),)), 0)
+                  for check, boards, size in findings), Told(""),
+        )
+
+    one, other, longer = ("fit", ("a",), "3 mm"), ("gap", ("a",), "3 mm"), ("fit", ("a",), "4 mm")
+    assert same_length("finding/1/0", told(one, longer), told(other, longer, one)) == "finding/2/0"
+    assert same_length("finding/1/0", told(one, longer), told(one, other)) == ""
+    assert same_length("finding/0/0", told(one), told(("fit", ("b",), "3 mm"))) == ""
+    assert same_length("table/0/2", told(one), told()) == "table/0/2"
+
+
+def test_a_sentence_that_tracing_changes_is_no_answer():
+    """Rather a fault that is heard of than the working of another length."""
+    def told(text):
+        return Said((), Told(text, (Stands(0, 4, leaf(3 * MM, "gap")),)))
+
+    with pytest.raises(LookupError, match="said otherwise"):
+        why_said(told("3 mm, not more"), lambda: told("3 mm, and more"), MM_STYLE)("message/0")
 
 
 def test_a_refusal_has_no_marks_and_offers_nothing():
