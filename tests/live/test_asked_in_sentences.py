@@ -22,6 +22,7 @@ from shoplib.live.said import Said, same_length, why_said
 from shoplib.live.saw_panel import saw_panel
 from shoplib.live.sheet_panel import sheet_panel
 from shoplib.live.tape_panel import tape_panel
+from shoplib.live.wake import still_html
 from shoplib.measure import INCH, MM, MM_STYLE
 from shoplib.measure.noted import Stands, Told
 from shoplib.measure.traced import leaf
@@ -46,6 +47,19 @@ def unfolded(name, unit):
     for _ in panel.groups[1:]:
         panel.unfold()
     return panel
+
+
+MARKS = re.compile("[\ue000-\ue002]")
+"""What the writers set round a length while notes are taken: nobody is ever shown it."""
+
+
+def all_text(panel):
+    """Everything that a panel shows or says, its still picture on a saved page included."""
+    drawings = panel.outcome.drawings
+    return "".join((
+        *(f"{one.title}{one.svg}{one.alt}" for one in drawings), panel.message, panel._tables.value, panel._sums.value,
+        panel._findings.value, still_html(panel.title, drawings), *panel.working.lines,
+    ))
 
 
 def assert_told(outcome, seen):
@@ -87,6 +101,7 @@ def test_every_length_of_a_sentence_says_what_it_rests_on(name, unit):
     found = 0
     for _ in range(15):
         found += assert_told(panel.outcome, seen)
+        assert not MARKS.search(all_text(panel))
         put(stream.choice(list(panel.controls.values())), stream)
     assert found or name in ("first", "carcass")  # the boards of a plain case only count
 
@@ -205,7 +220,7 @@ def test_a_refusal_has_no_marks_and_offers_nothing():
     panel = drawer_panel("in")
     panel.enter("depth", "8 in")
     assert panel.stale and LENGTH.search(panel.message)
-    assert not re.search("[\ue000-\ue002]", panel.message) and panel.picture.asked == []
+    assert not MARKS.search(panel.message) and panel.picture.asked == []
     panel.working.ask("message/0")
     assert panel.working.lines == []
 

@@ -1,5 +1,6 @@
 """Lengths are found again in a sentence where they were written into it, and nowhere else."""
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -37,3 +38,15 @@ def test_one_working_has_one_mark_so_that_equal_texts_stay_equal():
         assert write_brief(width, INCH_STYLE) == write_brief(width + 0, INCH_STYLE)
         assert write_brief(width, INCH_STYLE) != write_brief(leaf(5 * INCH, "height"), INCH_STYLE)
         assert write_brief(5 * INCH, INCH_STYLE) == write_brief(5 * INCH, INCH_STYLE)
+
+
+def test_notes_end_with_whatever_ends_them():
+    with pytest.raises(ZeroDivisionError), noting():
+        write_brief(1 // 0, INCH_STYLE)
+    assert write_brief(INCH, INCH_STYLE) == "1 in"
+    with noting() as outer:
+        with noting() as inner:
+            stated("2 in", leaf(2 * INCH, "inner"))
+        text = write_brief(leaf(INCH, "outer"), INCH_STYLE)
+    assert outer.told(text).lengths[0].ticks.sum.terms[0][0].name == "outer"
+    assert inner.told("a word").lengths == ()
