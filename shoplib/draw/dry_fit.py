@@ -1,6 +1,6 @@
 """A dry-fit drawn: the cabinet cut through as its boards go together, with each gap and clash marked and named."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -8,6 +8,7 @@ from shoplib.checks.misfits import BARE, CLASH, GAP, Misfit, outside
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through, is_cut
 from shoplib.draw.scene import Chain, Item, Label, Leader, Line, Rect, Scene, Shape
+from shoplib.measure import Style
 from shoplib.model.board import Board
 from shoplib.model.box import around
 from shoplib.model.solved import Cabinet, Hardware
@@ -42,11 +43,14 @@ class View(NamedTuple):
         return cabinet.by_name[self.through]
 
 
-def dry_fit(built: Cabinet, planned: Cabinet, misfits: Sequence[Misfit], view: View) -> Scene:
+def dry_fit(
+    built: Cabinet, planned: Cabinet, misfits: Sequence[Misfit], view: View,
+    amount: Callable[[int, Style], str] = how_much,
+) -> Scene:
     """The cabinet `built` cut through, its gaps open and its clashes cross-hatched, each with its size.
 
     What is too small to see is drawn larger, and the drawing says so; a size outside that is not the planned
-    one shows against a dashed line. Misfits along the line of sight are not drawn.
+    one shows against a dashed line. Misfits along the line of sight are not drawn. `amount` writes by how much.
     """
     look, style = view.look, built.style
     whole = look.flat(around([board.box for board in built.boards]))
@@ -69,7 +73,7 @@ def dry_fit(built: Cabinet, planned: Cabinet, misfits: Sequence[Misfit], view: V
         fill, hatch = ("clash", "x") if misfit.kind == CLASH else ("air", "")
         marks.append(Shape((rect,), fill, f"{misfit.kind}: {' and '.join(misfit.boards)}", hatch))
         what = f"{misfit.kind} off by" if misfit.kind == GAP and not misfit.joint else misfit.kind
-        items.append(_leader(rect, misfit, bounds, look, f"{what} {how_much(misfit.amount, style)}"))
+        items.append(_leader(rect, misfit, bounds, look, f"{what} {amount(misfit.amount, style)}"))
     items += marks
     items.append(Chain("below", 0, (comes_to[0], comes_to[2]), (bare(comes_to[2] - comes_to[0], style),)))
     items.append(Chain("left", 0, (comes_to[1], comes_to[3]), (bare(comes_to[3] - comes_to[1], style),)))
@@ -89,7 +93,7 @@ def dry_fit(built: Cabinet, planned: Cabinet, misfits: Sequence[Misfit], view: V
         if abs((comes_to[side + 2] - comes_to[side]) - (asked[side + 2] - asked[side])) >= style.step
     ]
     legend = [f"Dashed: the outside that was asked for. It comes to {' and '.join(sizes)}."] if sizes else []
-    said = " ".join(_said(misfit, built) for misfit in shown) or "No gap and no clash is marked."
+    said = " ".join(_said(misfit, amount(misfit.amount, style)) for misfit in shown) or "No gap and no clash is marked."
     return Scene(
         "Put together dry, as you cut it",
         unit_note(style, f"Cut through {view.name}, seen from {_SEEN[look]}. {note}".strip()),
@@ -100,9 +104,8 @@ def dry_fit(built: Cabinet, planned: Cabinet, misfits: Sequence[Misfit], view: V
     )
 
 
-def _said(misfit: Misfit, built: Cabinet) -> str:
+def _said(misfit: Misfit, size: str) -> str:
     one, other = misfit.boards
-    size = how_much(misfit.amount, built.style)
     if misfit.kind == BARE:
         return f"{one} leaves the edge of {other} bare for {size}, {_SIDES[misfit.axis][1]}: marked."
     what = f"A {misfit.kind} of {size}" if misfit.joint or misfit.kind == CLASH else f"A gap that is off by {size}"
@@ -138,12 +141,16 @@ def _names(cabinet: Cabinet, view: View, bounds: Rect) -> list[Label | Leader]:
 
 
 def _leader(rect: Rect, misfit: Misfit, bounds: Rect, look: Look, text: str) -> Leader:
-    """Beside the drawing where the mark is nearest to its edge; a mark that lies is named at its right part."""
+    """Beside the drawing where the mark is nearest to its edge; a mark that lies is named at its right part, unless it
+    is wholly in the left half.
+    """
     a, b, c, d = rect
     upright = misfit.axis == look.across
     right = a + c >= bounds[0] + bounds[2]
     if upright:
         point, side = ((a + c) // 2, b + (d - b) * 2 // 3), "right" if right else "left"
+    elif 2 * c < bounds[0] + bounds[2]:
+        point, side = (a + (c - a) // 5, (b + d) // 2), "left"
     else:
         point, side = (c - (c - a) // 5, (b + d) // 2), "right"
     return Leader(point, side, text, size=misfit.amount)

@@ -5,9 +5,13 @@ from shoplib.draw.dry_fit import dry_fit as drawn_dry_fit
 from shoplib.draw.look import FROM_ABOVE, FRONT
 from shoplib.draw.practice_cut import real_cut
 from shoplib.draw.scene import Scene
+from shoplib.measure import Style
 from shoplib.practice.dry_fit import planned_case
+from shoplib.practice.fit import small
 from shoplib.practice.result import Result
 from shoplib.practice.session import Session
+from shoplib.practice.trouble import MOVED
+from shoplib.words.amounts import how_much
 
 _FRONT, _PLAN = View(FRONT, "bottom"), View(FROM_ABOVE, "back")
 
@@ -27,13 +31,18 @@ def case_as_cut(session: Session, done: Result) -> tuple[Scene, ...]:
     built = done.dry_fit.case.cabinet
     planned = planned_case(session.bench, session.plan, session.stock).cabinet
     wrong = (*done.dry_fit.clashes, *done.dry_fit.gaps)
-    scenes = [drawn_dry_fit(built, planned, wrong, _FRONT)]
+    scenes = [drawn_dry_fit(built, planned, wrong, _FRONT, _amount)]
     from_front = [misfit for misfit in wrong if misfit.axis == _FRONT.look.along]
     if from_front:
-        scenes.append(drawn_dry_fit(built, planned, from_front, _PLAN))
+        scenes.append(drawn_dry_fit(built, planned, from_front, _PLAN, _amount))
     side, level = _worst(done)
     dado = real_cut(session, side, level)
     return (*scenes, *([dado] if dado else []))
+
+
+def _amount(ticks: int, style: Style) -> str:
+    """As the bench says it: what is less than a rule shows well, as the caliper has it."""
+    return small(ticks, style) if ticks < MOVED else how_much(ticks, style)
 
 
 def _worst(done: Result) -> tuple[str, str]:

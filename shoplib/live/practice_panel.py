@@ -5,7 +5,7 @@ could not measure leaves the kernel before the pair is cut.
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import asdict
+from dataclasses import asdict, replace
 from html import escape
 from pathlib import Path
 
@@ -40,7 +40,7 @@ FIELDS = {
 }
 """What is typed, by name: the fence goes from the lower end to the near wall of the dado."""
 
-PICTURE, RESULT = (240.0, 190.0), (300.0, 230.0)
+PICTURE, RESULT = (240.0, 190.0), (230.0, 180.0)
 """What the drawing of a test cut and those of the result are fitted to, in their own units."""
 
 _WAKE = "To practise here: menu Run, then Run All Cells."
@@ -186,7 +186,11 @@ class PracticePanel:
 
     def cut_pair(self) -> str:
         """Cut both sides, put the case together dry, and show what came of it."""
-        return self._mended() or self._step(practice.cut_pair(self.session, self.face.way, self.face.side))
+        refused = self._mended()
+        if refused:
+            return refused
+        step = practice.cut_pair(self.session, self.face.way, self.face.side)
+        return self._step(replace(step, said=f"{step.said} What came of it stands below.") if step.done else step)
 
     def cut_another(self) -> str:
         """A new sheet at the same saw, which stands as it was set."""

@@ -160,7 +160,7 @@ def test_every_slip_can_be_chosen_and_one_can_be_left_to_chance():
 
 def test_after_the_pair_is_cut_nothing_more_is_cut_or_set():
     bench = set_up()
-    press(bench, press="cut")
+    assert press(bench, press="cut").endswith("What came of it stands below.")
     session, result = bench.session, bench.face.result
     for content in ({"press": "enter", "name": "depth", "text": "0.3"}, {"press": "set", "name": ANY},
                     {"press": "test"}, {"press": "measure"}, {"press": "fit"}, {"press": "sheet"}, {"press": "cut"},
