@@ -18,13 +18,14 @@ from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild
 from shoplib.live.percent_control import PercentControl
 from shoplib.live.project_panel import project_panel
-from shoplib.live.said import Said, same_length, why_said
+from shoplib.live.said import Said, said, same_length, why_said
 from shoplib.live.saw_panel import saw_panel
 from shoplib.live.sheet_panel import sheet_panel
+from shoplib.live.table import findings_html
 from shoplib.live.tape_panel import tape_panel
 from shoplib.live.wake import still_html
-from shoplib.measure import INCH, MM, MM_STYLE
-from shoplib.measure.noted import Stands, Told
+from shoplib.measure import INCH, MM, MM_STYLE, write_brief
+from shoplib.measure.noted import Stands, Told, noting
 from shoplib.measure.traced import leaf
 from shoplib.model.project import Measured, Opening
 from shoplib.model.solved import Finding
@@ -191,6 +192,23 @@ def test_an_open_answer_about_the_message_follows_its_length():
     assert panel.working.asked == "message/0" and panel.working.lines[0] != first[0]
     wide = panel.message.removeprefix("The box is ").partition(" wide")[0]
     assert panel.working.lines[0].startswith(f"this length {wide} = ")
+
+
+def test_a_finding_answers_by_the_number_that_it_is_shown_with():
+    """The gravest stands first on the panel, whatever was found first."""
+    def say():
+        with noting() as notes:
+            found = [
+                Finding(name, level, (), f"{write_brief(leaf(size, name), MM_STYLE)} of it", 0)
+                for name, level, size in (("small", "note", MM), ("mean", "warn", 2 * MM), ("large", "stop", 3 * MM))
+            ]
+        return said(notes, found, "")
+
+    told = say()
+    why = why_said(told, say, MM_STYLE)
+    for name, length in picked(findings_html(told.findings), "finding/"):
+        assert why(name)[0].startswith(f"this length {length} = ")
+    assert why("finding/0/0") == ("this length 3 mm = large 3 mm",)
 
 
 def test_findings_that_read_alike_keep_their_order_and_others_their_names():
