@@ -31,9 +31,15 @@ BEFORE_ANY = Choice()
 """What stands until a choice is made, and what the notebooks are recorded with."""
 
 
+JOINT_PAGES = "joints"
+"""The folder beside the notebooks that holds a page a joint."""
+
+
 def workbook_folder() -> Path:
-    """Where the workbook remembers things: a hidden folder beside the notebook that is open."""
-    return Path(os.environ.get(FOLDER_VARIABLE) or Path.cwd() / ".workbook")
+    """Where the workbook remembers things: a hidden folder beside the notebooks; pages of joints share it."""
+    here = Path.cwd()
+    beside = here.parent if here.name == JOINT_PAGES else here
+    return Path(os.environ.get(FOLDER_VARIABLE) or beside / ".workbook")
 
 
 def read_choice(folder: Path | None = None) -> Choice | None:

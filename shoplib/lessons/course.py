@@ -21,8 +21,9 @@ PAGES = {
     "04": ("Drawer clearance", "04_drawer_clearance.ipynb"),
     "05": ("Fronts and gaps", "05_fronts_and_gaps.ipynb"),
     "06": ("Hardware layout", "06_hardware_layout.ipynb"),
+    "j04": ("The dado", "joints/dado.ipynb"),
 }
-"""Title and file of each page, by the number of the lesson."""
+"""Title and file of each page, by the number of the lesson; those of joints have a j before theirs."""
 
 PLAN_WORDS = {"cleat": "02", "inside face": "03", "PS 1": "01", "toe notch": "02",
               "undermount": "04", "upright": "02"}

@@ -1,0 +1,312 @@
+"""The exercises of the dado's own page, up the ladder: gain, length, stop, fence, another's list, a whole set."""
+
+from shoplib.draw.dry_fit import View
+from shoplib.draw.look import FRONT
+from shoplib.joints import joint
+from shoplib.joints.bench_pair import stock_of
+from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
+from shoplib.lessons.joint_case import joint_case
+from shoplib.lessons.lesson_02 import RULE
+from shoplib.lessons.numbers import Draw
+from shoplib.lessons.say import Say
+from shoplib.lessons.set_exercise import Asked, SetExercise
+from shoplib.lessons.usual_givens import case_width, sheet_as_measured, sheet_as_sold
+from shoplib.live.joint_project import with_one_shelf
+from shoplib.measure import INCH, read_length, share
+from shoplib.model.dado_stack import target_width
+from shoplib.model.passes import passes
+from shoplib.model.solved import Cabinet
+
+CALIPER = Twin(read_length("0.001 in"), read_length("0.03 mm"))
+
+
+def _deep(draw: Draw) -> Given:
+    return draw.pick("d", "dadoes, depth", inch=("1/4 in", "5/16 in", "3/8 in"), mm=("6 mm", "7 mm", "8 mm"))
+
+
+def _gap(draw: Draw) -> Given:
+    return draw.pick("e", "gap at the end of the shelf", inch=("1/32 in", "1/16 in"), mm=("1 mm", "1.5 mm"))
+
+
+def _gain(givens: Givens) -> int:
+    """What a shelf gains at one end, as the bench has it."""
+    return joint("dado").allowance(stock_of(INCH), {"depth": givens["d"], "fit": 0, "end gap": givens.get("e", 0)})
+
+
+def _short_or_long(what: str):
+    def effect(_givens: Givens, off: int, say: Say) -> str:
+        by = say.amount(off)
+        if off > 0:
+            return f"{what} would be {by} too long: it strikes the wood before the case is as wide as it is drawn."
+        return f"{what} would be {by} too short: it hangs in its dadoes by so much less."
+
+    return effect
+
+
+# Read a number off -------------------------------------------------------------------------------
+
+GAIN = Exercise(
+    id="j04-gain", title="What one end gains", rung="read a number off",
+    question=(
+        "The work room gets a shelf for wheels. Its dadoes are {d} deep, and {e} is to stay open at each end of the "
+        "shelf, for glue. By how much is the shelf longer at one end than if it were butted?"
+    ),
+    givens=lambda draw: [_deep(draw), _gap(draw)],
+    right=_gain,
+    misconceptions=(
+        Misconception("no-gap", lambda g: g["d"], "That is the depth of the dado.",
+                      "Does the shelf reach the floor of the dado?"),
+        Misconception("gap-added", lambda g: g["d"] + g["e"], "That adds what stays open.",
+                      "Is the shelf longer or shorter where something stays open at its end?"),
+        Misconception("both-ends", lambda g: 2 * (g["d"] - g["e"]), "That is what both ends gain together.",
+                      "The question is about one end."),
+    ),
+    effect=_short_or_long("That end"),
+    fits="The end stops {e} short of the floor.",
+    hints=("Draw the dado and the end of the shelf in it.", "The dado is {d} deep; {e} of that stays open."),
+    working=lambda g, say: (f"gain = depth - gap = {g.texts['d']} - {g.texts['e']} = {say.length(_gain(g))}",),
+    tolerance=RULE,
+)
+
+# One step ----------------------------------------------------------------------------------------
+
+
+def _inside(draw: Draw) -> Given:
+    return draw.tape("I", "between the sides", inch=("18 1/8 in", "28 1/8 in", "1/4 in"),
+                     mm=("461 mm", "721 mm", "5 mm"))
+
+
+LONG = Exercise(
+    id="j04-long", title="A shelf for an opening that stands", rung="one step",
+    question=(
+        "Two sides stand {I} apart, inside to inside. The new shelf goes to the floor of a dado {d} deep in each. How "
+        "long is the shelf cut?"
+    ),
+    givens=lambda draw: [_inside(draw), _deep(draw)],
+    right=lambda g: g["I"] + 2 * _gain(g),
+    misconceptions=(
+        Misconception("butted", lambda g: g["I"], "That is what lies between the sides.",
+                      "The shelf goes on into both sides."),
+        Misconception("one-end", lambda g: g["I"] + g["d"], "That counts one dado.", "How many ends has a shelf?"),
+        Misconception("taken-off", lambda g: g["I"] - 2 * g["d"], "That takes the dadoes off.",
+                      "Is the shelf longer or shorter than what lies between the sides?"),
+    ),
+    effect=_short_or_long("The shelf"),
+    fits="It reaches both floors.",
+    hints=("Begin with {I}.", "At each end it goes in {d}."),
+    working=lambda g, say: (
+        f"{g.texts['I']} + 2 x {g.texts['d']} = {say.length(g['I'] + 2 * _gain(g))}",
+    ),
+    tolerance=RULE,
+)
+
+
+def _stopped(givens: Givens) -> int:
+    pair = joint("stopped dado").build(
+        stock_of(3 * INCH // 4, width=givens["w"]), {"depth": INCH // 4, "stop": givens["s"]}
+    )
+    dado = pair.by_name["side"].cuts[0]
+    return dado.high[1] - dado.low[1]
+
+
+STOPPED = Exercise(
+    id="j04-stopped", title="How far the stopped dado runs", rung="one step",
+    question=(
+        "A side is {w} wide. The dado comes in from its rear edge and stops {s} behind the front edge, so that it "
+        "does not show. How long is the dado?"
+    ),
+    givens=lambda draw: [
+        draw.tape("w", "side, width", inch=("10 1/4 in", "14 1/4 in", "1/4 in"), mm=("261 mm", "361 mm", "5 mm")),
+        draw.pick("s", "stop behind the front edge", inch=("1/2 in", "5/8 in", "3/4 in"),
+                  mm=("12 mm", "15 mm", "20 mm")),
+    ],
+    right=_stopped,
+    misconceptions=(
+        Misconception("through", lambda g: g["w"], "That is a dado that runs right through.",
+                      "What of the side stays whole at its front edge?"),
+        Misconception("both-edges", lambda g: g["w"] - 2 * g["s"], "That stops it at both edges.",
+                      "At which edge does the cutter come in?"),
+        Misconception("beyond", lambda g: g["w"] + g["s"], "That adds what stays whole.",
+                      "The dado is shorter than the side is wide."),
+    ),
+    effect=_short_or_long("The dado"),
+    fits="The shelf gets a notch {s} long, and nothing shows from the front.",
+    hints=("Draw the side from its inside face, front edge left.", "Take the {s} that stay whole off the width."),
+    working=lambda g, say: (f"{g.texts['w']} - {g.texts['s']} = {say.length(_stopped(g))}",),
+    tolerance=RULE,
+)
+
+# Two steps ---------------------------------------------------------------------------------------
+
+
+def _fence_givens(draw: Draw) -> list[Given]:
+    mean = sheet_as_measured(draw)
+    spread = draw.reading("s", "", inch=("0.010 in", "0.014 in", "0.001 in"), mm=("0.25 mm", "0.35 mm", "0.05 mm"))
+    return [
+        sheet_as_sold(draw), draw.derived_reading("thin", "thinnest reading", mean.value - spread.value), mean,
+        draw.derived_reading("thick", "thickest reading", mean.value + spread.value),
+        draw.reading("f", "fit", inch=("0.004 in", "0.005 in", "0.001 in"), mm=("0.1 mm", "0.15 mm", "0.05 mm")),
+        draw.reading("k", "kerf, measured in a scrap", inch=("0.122 in", "0.128 in", "0.001 in"),
+                     mm=("3.05 mm", "3.25 mm", "0.05 mm")),
+    ]
+
+
+def _fence(givens: Givens) -> int:
+    return passes(target_width([givens["thin"], givens["t"], givens["thick"]], givens["f"]), givens["k"]).last
+
+
+def _fence_off(_givens: Givens, off: int, say: Say) -> str:
+    by = say.amount(off)
+    return f"The dado would be {by} too {'wide: the shelf is loose' if off > 0 else 'narrow: the shelf stays out'}."
+
+
+FENCE = Exercise(
+    id="j04-fence", title="From one wall to the other", rung="two steps",
+    question=(
+        "A saw that takes no dado set cuts a dado in passes. The sheet was sold as {T}; calipers read {thin}, {t} and "
+        "{thick}. The fit is {f}, and the kerf of the blade, measured in a scrap, is {k}. The first wall is cut. How "
+        "far is the fence moved for the other?"
+    ),
+    givens=_fence_givens,
+    right=_fence,
+    misconceptions=(
+        Misconception("no-kerf", lambda g: g["thick"] + g["f"], "That is the width of the dado.",
+                      "The blade itself takes a part of it: {k}."),
+        Misconception("mean", lambda g: g["t"] + g["f"] - g["k"], "That is the move for the mean of the readings.",
+                      "Which reading must still go in?"),
+        Misconception("nominal", lambda g: g["T"] + g["f"] - g["k"], "That begins with {T}, the name of the sheet.",
+                      "Look at what the calipers read."),
+        Misconception("kerf-twice", lambda g: g["thick"] + g["f"] - 2 * g["k"], "That takes two kerfs off.",
+                      "The two passes together cut one kerf more than the fence moves."),
+    ),
+    effect=_fence_off,
+    fits="First and last pass cut the two walls; what stands between is cleared after.",
+    hints=("How wide is the dado? The thickest reading and the fit.", "The fence moves by that, less one kerf."),
+    working=lambda g, say: (
+        f"width = {g.texts['thick']} + {g.texts['f']} = {say.length(g['thick'] + g['f'])}",
+        f"move = {say.length(g['thick'] + g['f'])} - {g.texts['k']} = {say.length(_fence(g))}",
+        f"The name {g.texts['T']} stands in no sum.",
+    ),
+    tolerance=CALIPER, caliper=True,
+)
+
+# Find the slip -----------------------------------------------------------------------------------
+
+
+def _hers(givens: Givens) -> int:
+    return givens["I"] + 2 * givens["d"]
+
+
+def _list_working(givens: Givens, say: Say) -> tuple[str, ...]:
+    text, gain = givens.texts, _gain(givens)
+    return (
+        f"gain at each end = {text['d']} - {text['e']} = {say.length(gain)}",
+        f"shelf = {text['I']} + 2 x {say.length(gain)} = {say.length(givens['I'] + 2 * gain)}",
+        "Ilse let the shelf reach both floors; nothing stayed open for glue.",
+    )
+
+
+ILSES_SHELF = Exercise(
+    id="j04-ilses-shelf", title="Ilse's shelf", rung="find the slip",
+    question=(
+        "Ilse's list has a shelf {L} long, for sides that stand {I} apart. Her dadoes are {d} deep, and {e} is to stay "
+        "open at each end. Something is wrong with it. How long should the shelf be?"
+    ),
+    givens=lambda draw: (lambda inside, deep, gap: [
+        inside, deep, gap, draw.derived("L", "shelf in Ilse's list", inside.value + 2 * deep.value)
+    ])(_inside(draw), _deep(draw), _gap(draw)),
+    right=lambda g: g["I"] + 2 * _gain(g),
+    misconceptions=(
+        Misconception("as-listed", _hers, "That is the length in Ilse's list.",
+                      "What is to stay open at the ends of the shelf?"),
+        Misconception("gap-added", lambda g: _hers(g) + 2 * g["e"], "That adds what stays open.",
+                      "Does an open end make the shelf longer or shorter?"),
+        Misconception("one-end", lambda g: g["I"] + _gain(g), "That lets one end in.", "How many ends has a shelf?"),
+        Misconception("butted", lambda g: g["I"], "That is what lies between the sides.",
+                      "The shelf goes on into both sides."),
+    ),
+    effect=_short_or_long("The shelf"),
+    fits="Ilse's would have struck both floors, with no room for glue.",
+    hints=("Work the shelf out once more, from {I}.", "What does one end gain, when {e} of {d} stays open?"),
+    working=_list_working,
+    tolerance=RULE,
+)
+
+# A whole set -------------------------------------------------------------------------------------
+
+
+def _set_givens(draw: Draw) -> list[Given]:
+    return [
+        case_width(draw),
+        draw.tape("D", "case, outside depth", inch=("10 in", "14 in", "1/2 in"), mm=("250 mm", "350 mm", "10 mm")),
+        draw.pick("H", "case, outside height", inch=("24 in",), mm=("600 mm",)),
+        sheet_as_sold(draw), sheet_as_measured(draw), _deep(draw),
+    ]
+
+
+def _case(givens: Givens) -> Cabinet:
+    return with_one_shelf(joint_case(
+        (givens["t"],), width=givens["W"], deep=givens["D"], height=givens["H"], dado=givens["d"],
+    ))
+
+
+def _between(givens: Givens) -> int:
+    return givens["W"] - 2 * givens["t"]
+
+
+PLAIN = Asked(
+    "bottom", "Top and bottom", "length", ("bottom", "top"), "x",
+    (
+        Misconception("bottom-nominal", lambda g: g["W"] - 2 * g["T"],
+                      "That is the sum with {T}, the name of the sheet.", "Look at what the calipers read."),
+        Misconception("bottom-dado", lambda g: _between(g) + 2 * g["d"], "That lets top and bottom into the sides.",
+                      "They are butted: which board is let in here?"),
+        Misconception("bottom-one-side", lambda g: g["W"] - g["t"], "That takes one side off.",
+                      "How many sides has the case?"),
+    ),
+    lambda g, say: (f"top and bottom = {g.texts['W']} - 2 x {g.texts['t']} = {say.length(_between(g))}",),
+)
+
+SHELF = Asked(
+    "shelf", "Shelf", "length", ("shelf",), "x",
+    (
+        Misconception("shelf-no-joint", _between, "That is the room between the sides, with no dado counted.",
+                      "The shelf goes on into the sides: how far?"),
+        Misconception("shelf-one-joint", lambda g: _between(g) + g["d"], "That counts one dado of {d}.",
+                      "How many ends has the shelf?"),
+        Misconception("shelf-nominal", lambda g: g["W"] - 2 * g["T"] + 2 * g["d"],
+                      "That is the sum with {T}, the name of the sheet.", "Look at what the calipers read."),
+    ),
+    lambda g, say: (
+        f"shelf = {say.exact(_between(g))} + 2 x {g.texts['d']} = {say.length(_between(g) + 2 * g['d'])}",
+    ),
+)
+
+SIDES = Asked(
+    "sides", "Sides", "length", ("left side", "right side"), "z",
+    (
+        Misconception("sides-between", lambda g: g["H"] - 2 * g["t"], "That stands the sides between top and bottom.",
+                      "Which boards run past the others here?"),
+        Misconception("sides-one", lambda g: g["H"] - g["t"], "That takes one board off the height.",
+                      "Do the sides stand on the bottom, or beside it?"),
+        Misconception("sides-half", lambda g: share(g["H"], 2, 1)[0], "That is half of the height.",
+                      "A side runs from the floor to the top edge."),
+    ),
+    lambda g, say: (f"sides = the whole height = {g.texts['H']}",),
+)
+
+SHELF_SET = SetExercise(
+    id="j04-shelf-set", title="Cut the case for the pumps",
+    question=(
+        "The case for the pumps is {W} wide, {H} high and {D} deep outside. Its sheet was sold as {T} and measures "
+        "{t}. The sides run the full height; top and bottom are butted between them. The shelf goes to the floor of "
+        "dadoes {d} deep. Give the three lengths: what you give is put together dry."
+    ),
+    givens=_set_givens, case=_case, asked=(PLAIN, SHELF, SIDES), view=View(FRONT, "shelf"),
+    fits="That is a case {W} wide, and the shelf is home in both dadoes.",
+    hints=("Top, bottom and shelf begin with {W} less two sides of {t}.", "Only the shelf gains, {d} at each end.",
+           "The sides run the full height."),
+)
+
+EXERCISES = (GAIN, LONG, STOPPED, FENCE, ILSES_SHELF)
+SETS = (SHELF_SET,)
