@@ -97,13 +97,13 @@ def stored_outputs_have_no_error(page):
 def read_page(path):
     """A page as stored, which knows its own name."""
     page = nbformat.read(path, as_version=4)
-    page.metadata.name = path.stem
+    page.metadata.name = f"joints/{path.stem}" if path.parent.name == "joints" else path.stem
     return page
 
 
 def is_a_lesson(page):
-    """Whether the page is a lesson of the course: numbered, from 01 on."""
-    return re.match(r"(?!00)\d\d_", page.metadata.get("name", "")) is not None
+    """Whether the page is a lesson of the course: numbered, from 01 on, or of a joint."""
+    return re.match(r"(?!00)\d\d_|joints/", page.metadata.get("name", "")) is not None
 
 
 def _text(output):

@@ -7,6 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from tests.pages import PAGES
+
 ROOT = Path(__file__).parents[1]
 # From top to bottom.
 ROOMS = [
@@ -74,7 +76,7 @@ def test_module_imports_downward_only(room, path, package):
     assert faults(room, path.read_text(encoding="utf-8"), package) == []
 
 
-@pytest.mark.parametrize("page", sorted((ROOT / "notebooks").glob("*.ipynb")), ids=lambda page: page.stem)
+@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
 def test_page_imports_downward_only(page):
     cells = json.loads(page.read_text(encoding="utf-8"))["cells"]
     for cell in cells:

@@ -11,9 +11,9 @@ import pytest
 from nbformat.v4 import new_code_cell, new_notebook, new_output
 
 from tests import notebook_checks
+from tests.pages import PAGES
 
 ROOT = Path(__file__).parents[1]
-PAGES = sorted((ROOT / "notebooks").glob("*.ipynb"))
 
 
 @pytest.mark.parametrize("check", notebook_checks.of_a_stored_page())

@@ -1,4 +1,4 @@
-"""The exercises of the dado's own page, up the ladder: gain, length, stop, fence, another's list, a whole set."""
+"""The exercises of the dado's own page, up the ladder: stop, length, fence, another's list, a whole set."""
 
 from shoplib.draw.dry_fit import View
 from shoplib.draw.look import FRONT
@@ -28,6 +28,11 @@ def _gap(draw: Draw) -> Given:
     return draw.pick("e", "gap at the end of the shelf", inch=("1/32 in", "1/16 in"), mm=("1 mm", "1.5 mm"))
 
 
+def _inside(draw: Draw) -> Given:
+    return draw.tape("I", "between the sides", inch=("18 1/8 in", "28 1/8 in", "1/4 in"),
+                     mm=("461 mm", "721 mm", "5 mm"))
+
+
 def _gain(givens: Givens) -> int:
     """What a shelf gains at one end, as the bench has it."""
     return joint("dado").allowance(stock_of(INCH), {"depth": givens["d"], "fit": 0, "end gap": givens.get("e", 0)})
@@ -45,35 +50,43 @@ def _short_or_long(what: str):
 
 # Read a number off -------------------------------------------------------------------------------
 
-GAIN = Exercise(
-    id="j04-gain", title="What one end gains", rung="read a number off",
+
+def _stopped(givens: Givens) -> int:
+    pair = joint("stopped dado").build(
+        stock_of(3 * INCH // 4, width=givens["w"]), {"depth": INCH // 4, "stop": givens["s"]}
+    )
+    dado = pair.by_name["side"].cuts[0]
+    return dado.high[1] - dado.low[1]
+
+
+STOPPED = Exercise(
+    id="j04-stopped", title="How far the stopped dado runs", rung="read a number off",
     question=(
-        "The work room gets a shelf for wheels. Its dadoes are {d} deep, and {e} is to stay open at each end of the "
-        "shelf, for glue. By how much is the shelf longer at one end than if it were butted?"
+        "A side is {w} wide. The dado comes in from its rear edge and stops {s} behind the front edge, so that it "
+        "does not show. How long is the dado?"
     ),
-    givens=lambda draw: [_deep(draw), _gap(draw)],
-    right=_gain,
+    givens=lambda draw: [
+        draw.tape("w", "side, width", inch=("11 1/32 in", "15 1/32 in", "1/16 in"), mm=("281 mm", "381 mm", "1 mm")),
+        draw.pick("s", "stop behind the front edge", inch=("1/2 in", "5/8 in", "3/4 in", "7/8 in"),
+                  mm=("12 mm", "15 mm", "20 mm")),
+    ],
+    right=_stopped,
     misconceptions=(
-        Misconception("no-gap", lambda g: g["d"], "That is the depth of the dado.",
-                      "Does the shelf reach the floor of the dado?"),
-        Misconception("gap-added", lambda g: g["d"] + g["e"], "That adds what stays open.",
-                      "Is the shelf longer or shorter where something stays open at its end?"),
-        Misconception("both-ends", lambda g: 2 * (g["d"] - g["e"]), "That is what both ends gain together.",
-                      "The question is about one end."),
+        Misconception("through", lambda g: g["w"], "That is a dado that runs right through.",
+                      "What of the side stays whole at its front edge?"),
+        Misconception("both-edges", lambda g: g["w"] - 2 * g["s"], "That stops it at both edges.",
+                      "At which edge does the cutter come in?"),
+        Misconception("beyond", lambda g: g["w"] + g["s"], "That adds what stays whole.",
+                      "The dado is shorter than the side is wide."),
     ),
-    effect=_short_or_long("That end"),
-    fits="The end stops {e} short of the floor.",
-    hints=("Draw the dado and the end of the shelf in it.", "The dado is {d} deep; {e} of that stays open."),
-    working=lambda g, say: (f"gain = depth - gap = {g.texts['d']} - {g.texts['e']} = {say.length(_gain(g))}",),
+    effect=_short_or_long("The dado"),
+    fits="The shelf gets a notch {s} long, and nothing shows from the front.",
+    hints=("Draw the side from its inside face, front edge left.", "Take the {s} that stay whole off the width."),
+    working=lambda g, say: (f"{g.texts['w']} - {g.texts['s']} = {say.length(_stopped(g))}",),
     tolerance=RULE,
 )
 
 # One step ----------------------------------------------------------------------------------------
-
-
-def _inside(draw: Draw) -> Given:
-    return draw.tape("I", "between the sides", inch=("18 1/8 in", "28 1/8 in", "1/4 in"),
-                     mm=("461 mm", "721 mm", "5 mm"))
 
 
 LONG = Exercise(
@@ -100,41 +113,6 @@ LONG = Exercise(
     tolerance=RULE,
 )
 
-
-def _stopped(givens: Givens) -> int:
-    pair = joint("stopped dado").build(
-        stock_of(3 * INCH // 4, width=givens["w"]), {"depth": INCH // 4, "stop": givens["s"]}
-    )
-    dado = pair.by_name["side"].cuts[0]
-    return dado.high[1] - dado.low[1]
-
-
-STOPPED = Exercise(
-    id="j04-stopped", title="How far the stopped dado runs", rung="one step",
-    question=(
-        "A side is {w} wide. The dado comes in from its rear edge and stops {s} behind the front edge, so that it "
-        "does not show. How long is the dado?"
-    ),
-    givens=lambda draw: [
-        draw.tape("w", "side, width", inch=("10 1/4 in", "14 1/4 in", "1/4 in"), mm=("261 mm", "361 mm", "5 mm")),
-        draw.pick("s", "stop behind the front edge", inch=("1/2 in", "5/8 in", "3/4 in"),
-                  mm=("12 mm", "15 mm", "20 mm")),
-    ],
-    right=_stopped,
-    misconceptions=(
-        Misconception("through", lambda g: g["w"], "That is a dado that runs right through.",
-                      "What of the side stays whole at its front edge?"),
-        Misconception("both-edges", lambda g: g["w"] - 2 * g["s"], "That stops it at both edges.",
-                      "At which edge does the cutter come in?"),
-        Misconception("beyond", lambda g: g["w"] + g["s"], "That adds what stays whole.",
-                      "The dado is shorter than the side is wide."),
-    ),
-    effect=_short_or_long("The dado"),
-    fits="The shelf gets a notch {s} long, and nothing shows from the front.",
-    hints=("Draw the side from its inside face, front edge left.", "Take the {s} that stay whole off the width."),
-    working=lambda g, say: (f"{g.texts['w']} - {g.texts['s']} = {say.length(_stopped(g))}",),
-    tolerance=RULE,
-)
 
 # Two steps ---------------------------------------------------------------------------------------
 
@@ -183,6 +161,7 @@ FENCE = Exercise(
     fits="First and last pass cut the two walls; what stands between is cleared after.",
     hints=("How wide is the dado? The thickest reading and the fit.", "The fence moves by that, less one kerf."),
     working=lambda g, say: (
+        f"Of {g.texts['thin']}, {g.texts['t']} and {g.texts['thick']} the thickest is {g.texts['thick']}.",
         f"width = {g.texts['thick']} + {g.texts['f']} = {say.length(g['thick'] + g['f'])}",
         f"move = {say.length(g['thick'] + g['f'])} - {g.texts['k']} = {say.length(_fence(g))}",
         f"The name {g.texts['T']} stands in no sum.",
@@ -202,7 +181,7 @@ def _list_working(givens: Givens, say: Say) -> tuple[str, ...]:
     return (
         f"gain at each end = {text['d']} - {text['e']} = {say.length(gain)}",
         f"shelf = {text['I']} + 2 x {say.length(gain)} = {say.length(givens['I'] + 2 * gain)}",
-        "Ilse let the shelf reach both floors; nothing stayed open for glue.",
+        f"Ilse's {text['L']} let the shelf reach both floors; nothing stayed open for glue.",
     )
 
 
@@ -308,5 +287,5 @@ SHELF_SET = SetExercise(
            "The sides run the full height."),
 )
 
-EXERCISES = (GAIN, LONG, STOPPED, FENCE, ILSES_SHELF)
+EXERCISES = (STOPPED, LONG, FENCE, ILSES_SHELF)
 SETS = (SHELF_SET,)

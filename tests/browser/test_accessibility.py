@@ -11,7 +11,7 @@ from tests.browser.learner import enter
 pytestmark = pytest.mark.browser
 
 NOTEBOOKS = Path(__file__).resolve().parents[2] / "notebooks"
-PAGES = sorted(NOTEBOOKS.glob("*.ipynb"))
+PAGES = sorted([*NOTEBOOKS.glob("*.ipynb"), *NOTEBOOKS.glob("joints/*.ipynb")])
 OURS = (".shop-panel", ".shop-exercise", ".jp-CodeCell .jp-OutputArea-output.jp-RenderedHTMLCommon")
 GRAVE = ("serious", "critical")
 

@@ -9,6 +9,7 @@ from tests.lessons import measuring_by_hand
 from tests.lessons.answers_04 import box_boards
 from tests.lessons.answers_05 import bay_fronts
 from tests.lessons.answers_06 import spacer_set
+from tests.lessons.answers_j04 import shelf_set
 
 
 def set_by_hand(
@@ -58,4 +59,6 @@ def set_by_hand(
         return bay_fronts(g)
     if exercise == "06-spacer-set":
         return spacer_set(g)
+    if exercise == "j04-shelf-set":
+        return shelf_set(g)
     raise AssertionError(f"no sums by hand for {exercise}")

@@ -22,9 +22,10 @@ from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, read_length, write_b
 from shoplib.measure.traced import Choice, Leaf, sum_of
 from shoplib.words.working import leaves
 from tests.notebook_checks import EXPECTED
+from tests.pages import JOINTS
 from tests.test_notebooks import ROOT
 
-PAGES = sorted((ROOT / "notebooks").glob("0*.ipynb"))
+PAGES = [*sorted((ROOT / "notebooks").glob("0*.ipynb")), *JOINTS]
 TOLD_ELSEWHERE = {
     "01 readings_worked": "a tape read step by step: each line is its whole sum",
     "01 halves_worked": "half of a given length: each line is its whole sum",

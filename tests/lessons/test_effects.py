@@ -75,6 +75,10 @@ SAID = {
     "05-season": ("{by} more than comes", "grow {by} more than you expect ... stick"),
     "05-irmas-list": LINE,
     "06-reading": SPACER,
+    "j04-stopped": ("{by} too long", "{by} too short"),
+    "j04-long": ("{by} too long", "{by} too short"),
+    "j04-fence": ("{by} too wide", "{by} too narrow"),
+    "j04-ilses-shelf": ("{by} too long", "{by} too short"),
     "06-setback": ("{by} too far back ... inside the case", "{by} too far forward ... out of the case"),
     "06-spacer": SPACER,
     # Left and right hole are mirror images: both go towards the middle, or both away from it.

@@ -2,7 +2,6 @@
 
 import re
 from html import unescape
-from pathlib import Path
 
 import nbformat
 import pytest
@@ -18,8 +17,8 @@ from shoplib.lessons.joint_text import (
 )
 from shoplib.tables.joint_facts import JOINT_NAMES, joint_facts
 from shoplib.tables.setups import all_setups
+from tests.pages import JOINTS
 
-PAGES = sorted((Path(__file__).parents[2] / "notebooks" / "joints").glob("*.ipynb"))
 SETUPS = [setup for several in all_setups().values() for setup in several]
 EACH = pytest.mark.parametrize("name", JOINT_NAMES)
 
@@ -61,7 +60,7 @@ def test_parts_rules_reasons_and_faults_are_all_told(name):
         assert all(fault.looks in text and fault.cause.say in text for fault in facts.faults)
 
 
-@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
+@pytest.mark.parametrize("page", JOINTS, ids=lambda page: page.stem)
 def test_no_page_tells_how_to_cut_without_the_cautions_of_the_tool(page):
     """Whatever of a set-up stands on a page, saved or typed, the cautions of that set-up stand before it there."""
     cells = nbformat.read(page, as_version=4).cells

@@ -10,16 +10,19 @@ from pathlib import Path
 
 import nbformat
 import pytest
+import shapely
 
 from shoplib.draw import pen
 from shoplib.draw.lanes import Lanes
-from shoplib.draw.scene import Chain, Disc, Label, Leader, Line, Scene, Shape, Slanted
+from shoplib.draw.scene import Chain, Disc, Label, Leader, Line, Region, Scene, Shape, Slanted
 from shoplib.draw.uncrossed import cross
 from shoplib.lessons.choice import save_unit
 from shoplib.lessons.large_type import save_large
 from shoplib.measure import MM
+from tests.pages import JOINTS
 
 PAGES = sorted(path.name for path in Path("notebooks").glob("[0g]*.ipynb"))
+PAGES += [f"joints/{path.name}" for path in JOINTS]
 NEAR = 2.0
 """How far from a line, in units of the page, a leader still points at it: the radius of its dot."""
 OPEN = ("gap", "fit", "end gap", "reveal", "opening", "groove")
@@ -103,6 +106,8 @@ def _on(item, at, near) -> bool:
         (a, b), (c, d) = item.start, item.end
         part = max(0.0, min(1.0, ((x - a) * (c - a) + (y - b) * (d - b)) / ((c - a) ** 2 + (d - b) ** 2 or 1)))
         return abs(x - a - part * (c - a)) <= near and abs(y - b - part * (d - b)) <= near
+    if isinstance(item, Region):
+        return shapely.Polygon(item.rings[0], item.rings[1:]).distance(shapely.Point(x, y)) <= near
     if isinstance(item, Slanted):
         xs, ys = zip(*item.corners, strict=True)
         turns = [(xs[k] - xs[k - 1]) * (y - ys[k - 1]) - (ys[k] - ys[k - 1]) * (x - xs[k - 1]) for k in range(len(xs))]

@@ -10,9 +10,9 @@ import pytest
 from shoplib.lessons.worked import Worked
 from shoplib.measure import read_length
 from tests.notebook_checks import EXPECTED, LEAST_COMPARED
-from tests.test_notebooks import ROOT
+from tests.pages import JOINTS, PAGES
 
-LESSONS = sorted(page for page in (ROOT / "notebooks").glob("0*.ipynb") if not page.stem.startswith("00"))
+LESSONS = [page for page in PAGES if page.stem[:1] == "0" and page.stem[:2] != "00"] + JOINTS
 READERS = ("shoplib.lessons.", "shoplib.live.")
 
 FIXED = {"limits_worked", "conflicts_worked"}

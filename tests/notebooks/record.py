@@ -21,7 +21,7 @@ def main() -> None:
     """Record the pages named, or all."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("pages", nargs="*", type=Path, help="all pages where none is named")
-    for path in parser.parse_args().pages or sorted(PAGES.glob("*.ipynb")):
+    for path in parser.parse_args().pages or [*sorted(PAGES.glob("*.ipynb")), *sorted(PAGES.glob("joints/*.ipynb"))]:
         path.write_text(recorded(path), encoding="utf-8", newline="\n")
         print(f"recorded {path.name}")
 

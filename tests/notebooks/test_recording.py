@@ -12,9 +12,9 @@ import pytest
 from nbclient import NotebookClient
 
 from tests.notebooks.record import WIDGET, recorded
+from tests.pages import PAGES
 
 ROOT = Path(__file__).parents[2]
-PAGES = sorted((ROOT / "notebooks").glob("*.ipynb"))
 EACH = pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
 
 ENTERS = ("model/joinery.py", "(joint.depth - joint.end_gap)", "(joint.depth - joint.end_gap + 31_750)")

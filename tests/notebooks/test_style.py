@@ -6,14 +6,16 @@ from pathlib import Path
 import nbformat
 import pytest
 
-NOTEBOOKS = Path(__file__).resolve().parents[2] / "notebooks"
-PAGES = sorted(NOTEBOOKS.glob("*.ipynb"))
+from tests.pages import NOTEBOOKS, PAGES
+
 ROOT = NOTEBOOKS.parent
 
 
 @pytest.fixture(params=PAGES, ids=lambda page: page.stem)
 def page(request):
-    return nbformat.read(request.param, as_version=4)
+    read = nbformat.read(request.param, as_version=4)
+    read.metadata.folder = str(request.param.parent)
+    return read
 
 
 def cells(page, kind):
@@ -41,7 +43,7 @@ def test_the_kernel_is_any_python_3(page):
 def test_every_picture_is_there_and_has_words(page):
     for words, path in re.findall(r"!\[([^\]]*)\]\(([^)]+)\)", text_of(page)):
         assert len(words) > 40
-        picture = (NOTEBOOKS / path).read_text(encoding="utf-8")
+        picture = (Path(page.metadata.folder) / path).read_text(encoding="utf-8")
         assert "<title>" in picture and "<desc>" in picture and "href" not in picture
     for cell in cells(page, "code"):
         for output in cell.outputs:
@@ -52,7 +54,7 @@ def test_every_picture_is_there_and_has_words(page):
 def test_every_link_and_every_file_named_is_there(page):
     text = text_of(page)
     for target in re.findall(r"(?<!!)\[[^\]]*\]\(([^)#]+)\)", text):
-        assert (NOTEBOOKS / target).is_file(), target
+        assert (Path(page.metadata.folder) / target).is_file(), target
     for named in re.findall(r"`((?:shoplib|data)/[\w/.]+)`", text):
         assert (ROOT / named).is_file(), named
 
