@@ -35,26 +35,35 @@ def _givens(draw: Draw) -> list[Given]:
 
 
 def _case(givens: Givens) -> Cabinet:
+    return set_out(small_hardware(
+        kind="inset", front_height=givens["f"], gap=givens["g"], slide_height=givens["h"], front=givens["t"],
+        setback=givens["c"], below=givens["r"],
+    ))
+
+
+def set_out(case: Cabinet) -> Cabinet:
     """The case with its slides as they are marked on the left side, a spacer to each from the bottom, and the gauge.
 
     While slides are set, no lower one is in the way, for they begin with the top one. So that all can be seen at once,
     the spacers stand side by side from front to back, each under a piece of its own slide.
+
+    >>> laid = set_out(small_hardware(count=2, kind="inset"))
+    >>> sorted(board.name for board in laid.boards if board.group == "layout")
+    ['gauge', 'slide 1', 'slide 2', 'spacer 1', 'spacer 2']
     """
-    case = small_hardware(
-        kind="inset", front_height=givens["f"], gap=givens["g"], slide_height=givens["h"], front=givens["t"],
-        setback=givens["c"], below=givens["r"],
-    )
     boards = [board for board in case.boards if board.group == "case"]
     floor, gaps, places = case.by_name["bottom"].box.high[2], [], lower_edges(case)
+    sheet = case.project.bays[0].drawers.box_sheet
     for number, place in enumerate(places, 1):
         slide = _part(place.fitting.box, number, len(places))
         low, high = slide.low, slide.high
         spacer = Box((low[0], low[1] + INCH, floor), (high[0], high[1] - INCH, low[2]))
-        boards += [_piece(f"spacer {number}", spacer, _UP), _piece(f"slide {number}", slide, _UP, "runner")]
+        boards += [_piece(f"spacer {number}", spacer, _UP, sheet)]
+        boards += [_piece(f"slide {number}", slide, _UP, sheet, "runner")]
         gaps.append(Gap((f"spacer {number}", f"slide {number}"), "z", 0))
         if number == 1:
             gauge = Box((low[0], low[1] - place.setback, low[2]), (high[0], low[1], high[2]))
-            boards.append(_piece("gauge", gauge, _BACK))
+            boards.append(_piece("gauge", gauge, _BACK, sheet))
             gaps.append(Gap(("gauge", "slide 1"), "y", 0))
     kept = {board.name for board in boards}
     joints = tuple(joint for joint in case.joints if {joint.enters, joint.receives} <= kept)
@@ -71,10 +80,10 @@ def _part(box: Box, number: int, parts: int) -> Box:
     return Box((x0, y0 + (number - 1) * long, z0), (x1, y0 + number * long, z1))
 
 
-def _piece(name: str, box: Box, axes: tuple[str, str, str], role: str = "") -> Board:
+def _piece(name: str, box: Box, axes: tuple[str, str, str], sheet: str, role: str = "") -> Board:
     placement = standing_in(box, axes)
     length, width, thickness = placement.to_board(box).high
-    return Board(name, "layout", BOXES, "box", length, width, thickness, placement, role=role or name.split()[0])
+    return Board(name, "layout", BOXES, sheet, length, width, thickness, placement, role=role or name.split()[0])
 
 
 def _half(ticks: int) -> int:

@@ -5,13 +5,11 @@ from dataclasses import replace
 
 from shoplib.draw.dry_fit import dry_fit
 from shoplib.draw.hardware_views import divider_view, pull_view, screw_view, tools_view
-from shoplib.draw.lying_case import lying_case, setback_section
+from shoplib.draw.lying_case import UPRIGHT, lying_case, setback_section
 from shoplib.draw.scene import Scene
 from shoplib.lessons.choice import unit_in_use
-from shoplib.lessons.exercise import Givens
 from shoplib.lessons.figure import Figure, dry_fit_says
-from shoplib.lessons.hardware_set import SECOND, SPACER_SET, THIRD
-from shoplib.lessons.numbers import Draw
+from shoplib.lessons.hardware_set import SECOND, SPACER_SET, THIRD, set_out
 from shoplib.lessons.together import put_together
 from shoplib.live.hardware_panel import hardware_style
 from shoplib.live.hardware_project import (
@@ -25,7 +23,7 @@ from shoplib.live.hardware_project import (
 from shoplib.live.tool_list import read_tools
 from shoplib.measure.traced import leaf
 from shoplib.model.cabinet import solve
-from shoplib.model.hardware_places import FrontScrew, front_screw
+from shoplib.model.hardware_places import FrontScrew, front_screw, slides_on
 from shoplib.model.solved import Cabinet, Screw
 from shoplib.model.tool_row import ToolRow, tool_row
 from shoplib.model.tracing import traced
@@ -121,13 +119,13 @@ def _divider(beside: str, title: str) -> Figure:
 
 
 def gap_forgotten() -> Figure:
-    """The spacers of the last exercise, cut with the gap between the fronts left out."""
+    """The spacers of the worked example, cut with the gap between the fronts left out."""
     unit = unit_in_use()
-    givens = Givens(SPACER_SET.givens(Draw("a case of the page", unit))).traced()
-    case = replace(SPACER_SET.case(givens), style=hardware_style(unit))
-    slips = {asked: next(slip for slip in asked.slips if "forgotten" in slip.id) for asked in (SECOND, THIRD)}
-    built = put_together(case, {asked: slip.rule(givens) for asked, slip in slips.items()})
-    scene = dry_fit(built.built, case, built.misfits, SPACER_SET.view)
+    case = solved(choices(unit, kind=KINDS[1]), unit)
+    lowest, front = slides_on(case, UPRIGHT)[0].spacer, case.by_name["bay 1 drawer 2 front"].box.size[2]
+    laid = set_out(case)
+    built = put_together(laid, {SECOND: lowest + front, THIRD: lowest + 2 * front})
+    scene = dry_fit(built.built, laid, built.misfits, SPACER_SET.view)
     return _drawn(scene, [dry_fit_says(f"{told}.") for told in built.says])
 
 

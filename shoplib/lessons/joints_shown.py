@@ -1,5 +1,6 @@
 """The lesson's own shelf and tongue: one case for its sums and pictures, solved by the model."""
 
+from collections.abc import Callable
 from dataclasses import replace
 
 from shoplib.live.corner_panel import CORNERS, CornerChoices, corner_project
@@ -7,6 +8,8 @@ from shoplib.live.joint_panel import RECEIVES, joint_style
 from shoplib.live.joint_project import JointChoices, enters_in, joint_project, with_one_shelf
 from shoplib.measure import mean, read_length
 from shoplib.model.cabinet import solve
+from shoplib.model.project import Project
+from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet, Joint
 from shoplib.model.tracing import traced
 
@@ -39,6 +42,19 @@ def readings(unit: str) -> tuple[int, ...]:
     return tuple(read_length(text) for text in READINGS[unit])
 
 
+def dado_as_wide_as(which: Callable[[Sheet], int], unit: str) -> tuple[Cabinet, Joint]:
+    """The lesson's shelf in a dado that is as wide as `which` says of its sheet, with nothing to spare.
+
+    What the cut has over the thickest reading, or lacks, stands in its fit: so its width is told as what it was cut to.
+    """
+    project = joint_project(JointChoices("dado", readings(unit), size("depth", unit), end_gap=0), joint_style(unit))
+    sold = replace(project.sheets["case sheet"], nominal=read_length(SOLD_AS[unit]))
+    project = traced(replace(project, sheets={"case sheet": sold}))
+    sheet = project.sheets["case sheet"]
+    shelf = replace(project.carcass.shelf, fit=which(sheet) - sheet.thickest)
+    return _with_joint(replace(project, carcass=replace(project.carcass, shelf=shelf)), "dado")
+
+
 def shown(unit: str, kind: str, **other: int | tuple[int, ...]) -> tuple[Cabinet, Joint]:
     """The panel's case with this kind of joint and the joint in its left side; `other` replaces sizes."""
     asked = {name: size(name, unit) for name in ("depth", "fit", "end_gap", "tongue", "stop")}
@@ -46,7 +62,12 @@ def shown(unit: str, kind: str, **other: int | tuple[int, ...]) -> tuple[Cabinet
     if kind == "groove":
         own = {"readings": (read_length(BACK_READS[unit]),), "receives": mean(readings(unit))}
     choices = JointChoices(kind, **(own | asked | other))
-    case = with_one_shelf(solve(traced(joint_project(choices, joint_style(unit)))))
+    return _with_joint(traced(joint_project(choices, joint_style(unit))), kind)
+
+
+def _with_joint(project: Project, kind: str) -> tuple[Cabinet, Joint]:
+    """The project solved, and its joint of that kind in the left side."""
+    case = with_one_shelf(solve(project))
     return case, next(one for one in case.joints if (one.enters, one.receives) == (enters_in(kind), RECEIVES))
 
 

@@ -8,13 +8,11 @@ from shoplib.draw.joint_wrong import back_to_back, too_narrow, unlike_sides
 from shoplib.draw.scene import Scene
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.figure import Figure, dry_fit_says
-from shoplib.lessons.joints_shown import READINGS, SOLD_AS, readings, shown, size, two_bays
+from shoplib.lessons.joints_shown import READINGS, SOLD_AS, dado_as_wide_as, shown, size, two_bays
 from shoplib.lessons.large_type import in_type
 from shoplib.live.corner_panel import corner_panel
 from shoplib.live.joint_panel import joint_panel, joint_style
 from shoplib.live.panel import Panel
-from shoplib.measure import mean, read_length, thickest
-from shoplib.measure.traced import leaf
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 
@@ -42,8 +40,7 @@ def picture_of(kind: str) -> Figure:
 def loose() -> Figure:
     """A dado as wide as the name of the sheet."""
     unit = unit_in_use()
-    spare = read_length(SOLD_AS[unit]) - thickest(readings(unit))
-    case, joint = shown(unit, "dado", fit=spare, end_gap=0)
+    case, joint = dado_as_wide_as(lambda sheet: sheet.nominal, unit)
     scene = replace(joint_lesson(case, joint, joint_style(unit)), title="A dado as wide as the name of the sheet")
     return _figure(scene, (
         f"Sold as {SOLD_AS[unit]}, cut {SOLD_AS[unit]} wide: the shelf rattles, and nothing holds it square.",
@@ -53,9 +50,9 @@ def loose() -> Figure:
 def tight() -> Figure:
     """A dado as wide as the mean of the readings, where the sheet is thickest."""
     unit = unit_in_use()
-    middle = mean(readings(unit))
-    case, joint = shown(unit, "dado", readings=(middle,), fit=0, end_gap=0)
-    over = leaf(thickest(readings(unit)), "thickest reading") - leaf(middle, "mean of the readings")
+    case, joint = dado_as_wide_as(lambda sheet: sheet.thickness, unit)
+    sheet = case.sheets["case sheet"]
+    over = sheet.thickest - sheet.thickness
     scene = replace(too_narrow(case, joint, over, joint_style(unit)), title="A dado as wide as the mean")
     return _figure(scene, (
         f"Readings {', '.join(READINGS[unit])}. Cut to the mean, the dado takes its thin end but not its thick one.",

@@ -11,7 +11,7 @@ from shoplib.lessons.worked import Worked
 from shoplib.live.front_panel import DIVIDER, TOO_HIGH, TOO_WIDE, front_panel, front_style, spoilt
 from shoplib.live.front_project import KINDS, RULES
 from shoplib.live.panel import Panel
-from shoplib.measure import to_step, write_length
+from shoplib.measure import to_step, write_brief, write_length
 from shoplib.model.front_face import front_too_high, gaps_of
 from shoplib.model.season import moisture
 
@@ -131,6 +131,10 @@ def errors_worked(unit: str) -> Worked:
 def season_worked(unit: str) -> Worked:
     """A solid front through the year, and its gaps; moisture and movement as the model has them."""
     say, season = Say(unit), solid_front(unit)
+
+    def told(ticks: int) -> str:
+        return write_brief(ticks, say.style, decimal=True)  # as the panel and the fold below write it
+
     lines = [
         (f"moisture content at {humid} % humidity", when, f"{moisture(humid):.2f} %")
         for humid, when in ((season.made, "as made"), (season.driest, "driest"), (season.dampest, "dampest"))
@@ -138,14 +142,14 @@ def season_worked(unit: str) -> Worked:
     height, factor = say.length(season.height), f"{float(season.coefficient):.5f}"
     for humid, name in ((season.driest, "shrinks, driest"), (season.dampest, "grows, dampest")):
         change = abs(moisture(humid) - moisture(season.made))
-        moves = say.exact(abs(season.grown(humid)))
+        moves = told(abs(season.grown(humid)))
         lines.append((name, f"{height} x {factor} x {change:.2f}", moves))
-    gap, grows = say.exact(season.gap), say.exact(season.grown(season.dampest))
+    gap, grows = told(season.gap), told(season.grown(season.dampest))
     to_case = replace(season, beside=0).narrowest_gap()
     lines += [
-        ("gap to one like it, driest", f"{gap} + {say.exact(-season.grown(season.driest))}",
-         say.exact(season.widest_gap())),
-        ("gap to one like it, dampest", f"{gap} - {grows}", say.exact(season.narrowest_gap())),
-        ("gap to the case, dampest", f"{gap} - {grows} / 2", say.exact(to_case)),
+        ("gap to one like it, driest", f"{gap} + {told(-season.grown(season.driest))}",
+         told(season.widest_gap())),
+        ("gap to one like it, dampest", f"{gap} - {grows}", told(season.narrowest_gap())),
+        ("gap to the case, dampest", f"{gap} - {grows} / 2", told(to_case)),
     ]
     return Worked(f"A front of {ROOM.cut} white oak, {height} high, gap {gap}", lines, season_why(unit, case=True))

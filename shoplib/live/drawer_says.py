@@ -87,6 +87,10 @@ _OTHERS = ("as measured", "sheets", "readings", "diagonals", "joints")
 """Checks of a whole project that say here what the panel says itself, or what it does not ask."""
 
 
+_BESIDE_THE_BOX = (("outside", "hardware"), ("outside", "side strip"))
+"""Which width it holds and what carries the box, where both slides are held on edge in the opening with an offcut."""
+
+
 def findings(cabinet: Cabinet, row: Slide, opened: Sequence[str]) -> tuple[Finding, ...]:
     """What the dry-fit says of the boxes, then tapers, and what one offcut would do."""
     found: dict[tuple, Finding] = {}
@@ -99,7 +103,7 @@ def findings(cabinet: Cabinet, row: Slide, opened: Sequence[str]) -> tuple[Findi
     for group, one in read.items():
         for each in find_shims(group, one, _held(cabinet, group, row), row, cabinet.style):
             found[each.check, group] = replace(each, text=_told(each.text, cabinet))
-    if STOCK in opened:
+    if STOCK in opened and (row.holds, row.carries) in _BESIDE_THE_BOX:
         found["offcut",] = _offcut(cabinet, row)
     least = [narrowest([one.front, one.back]) for one in read.values()]
     if len(set(least)) > 1:

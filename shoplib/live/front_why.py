@@ -83,9 +83,10 @@ def in_season(season: Season, row: int, place: str, style: Style) -> tuple[str, 
             first += f"{less(season.beside_grown(humid))} / 2, half the movement of each front"
         else:
             first += ", half the movement of the front; the case stands still"
-    change = f"{float(season.coefficient):.5f} x ({after:.2f} - {before:.2f})"
+    drier, damper = sorted((before, after))
+    change = f"{float(season.coefficient):.5f} x ({damper:.2f} - {drier:.2f})"
     return (
         first,
-        *(f"movement {told(more)} = height {told(height)} x {change}" for height, more in moves.items()),
+        *(f"movement {told(abs(more))} = height {told(height)} x {change}" for height, more in moves.items()),
         f"{after:.2f} % of moisture at {humid} % humidity, {before:.2f} % at {season.made} %, where it was made",
     )

@@ -5,6 +5,7 @@ import difflib
 import re
 import sys
 from collections.abc import Sequence
+from pathlib import Path
 from typing import NoReturn
 
 from shoplib.start import environment, lab
@@ -12,6 +13,7 @@ from shoplib.start.child import hand_over
 from shoplib.start.place import Place
 from shoplib.start.trouble import Trouble
 
+NO_SUCH_FILE = 2  # as the commands themselves say that nothing was written
 COULD_NOT_SET_UP = 3
 STOPPED = 130  # what a shell reports for a program that Ctrl+C ended
 
@@ -19,12 +21,16 @@ STOPPED = 130  # what a shell reports for a program that Ctrl+C ended
 def main(argv: Sequence[str] | None = None) -> int:
     """Set up if need be, then do what `argv` says; return the exit status.
 
-    2 for a command that is not understood, 3 when the environment cannot be made, else the status of
-    what was run (JupyterLab, pytest, or the command's own as DEVELOPERS.md gives it).
+    2 for a command that is not understood or a file that is not there, 3 when the environment cannot be made, else
+    the status of what was run (JupyterLab, pytest, or the command's own as DEVELOPERS.md gives it).
     """
     place = Place.of_this_copy()
     words = list(sys.argv[1:] if argv is None else argv)
     arguments = parser(place).parse_args(["--help" if word == "help" else word for word in words[:1]] + words[1:])
+    for path in (Path(getattr(arguments, name)) for name in arguments.reads):
+        if _is_absent(path):  # said before the set-up: a mistyped name is not worth minutes of waiting
+            print(f"{path.name}: there is no such file; check the name and the folder", file=sys.stderr)
+            return NO_SUCH_FILE
     try:
         environment.ensure(place)
         return arguments.run(place, arguments)
@@ -76,7 +82,7 @@ def parser(place: Place) -> argparse.ArgumentParser:
         "Ctrl+C in the terminal stops it.",
         epilog=f"More on one command: {place.command} plan --help",
     )
-    top.set_defaults(run=lambda place, _: lab.start(place))
+    top.set_defaults(run=lambda place, _: lab.start(place), reads=())
     commands = top.add_subparsers(title="commands", metavar="COMMAND")
 
     test = commands.add_parser("test", help="test the workbook, its pages included")
@@ -86,12 +92,15 @@ def parser(place: Place) -> argparse.ArgumentParser:
     plan = commands.add_parser("plan", help="turn a project file into a dry-fitted cut list and drawings")
     plan.add_argument("file", metavar="FILE", help="the project file (.toml)")
     plan.add_argument("--to", metavar="FOLDER", required=True, help="the folder to write the plan into")
-    plan.set_defaults(run=lambda place, given: _command(place, "plan", given.file, given.to))
+    plan.set_defaults(reads=("file",), run=lambda place, given: _command(place, "plan", given.file, given.to))
 
     check = commands.add_parser("check", help="compare a cut list that was typed by hand with a project")
     check.add_argument("file", metavar="FILE", help="the project file (.toml)")
     check.add_argument("list_file", metavar="LIST.csv", help="the cut list")
-    check.set_defaults(run=lambda place, given: _command(place, "check", given.file, given.list_file))
+    check.set_defaults(
+        reads=("file", "list_file"),
+        run=lambda place, given: _command(place, "check", given.file, given.list_file),
+    )
 
     practice = commands.add_parser("practice", help="print a practice sheet of a joint for the sheet that you measured")
     practice.add_argument("joint", metavar="JOINT", help='the joint, such as dado or "stopped dado"')
@@ -110,6 +119,17 @@ def parser(place: Place) -> argparse.ArgumentParser:
         *given.readings,
     ))
     return top
+
+
+def _is_absent(path: Path) -> bool:
+    """Whether there is no such file; what else may be wrong with it, the command itself says."""
+    try:
+        path.stat()
+    except FileNotFoundError:
+        return True
+    except OSError:
+        return False
+    return False
 
 
 def _test(place: Place, given: argparse.Namespace) -> int:

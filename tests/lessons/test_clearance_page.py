@@ -7,6 +7,7 @@ box = narrowest opening - 2 x slide, down to a mark; front = box - 2 x side + 2 
 import re
 from fractions import Fraction
 
+import nbformat
 import pytest
 
 from shoplib.lessons import page_04, wrong_box
@@ -14,8 +15,11 @@ from shoplib.lessons.choice import save_unit
 from shoplib.lessons.drawer_shown import READ
 from shoplib.lessons.lesson_04 import EXERCISES, SETS
 from shoplib.lessons.words_04 import WORDS
+from shoplib.live.drawer_panel import drawer_panel
+from shoplib.live.drawer_project import FRONTS
 from tests.lessons.answers import millimetres
 from tests.lessons.test_pages import amounts
+from tests.test_notebooks import ROOT
 
 GIVEN = {
     "in": ("16 in", "1/2 in", "0.472 in", "7/32 in", "7/32 in", "1/16 in"),
@@ -29,6 +33,11 @@ FINE = {"in": Fraction(254, 640), "mm": Fraction(1, 10)}
 
 def down(size, step):
     return size // step * step
+
+
+def page_text():
+    page = nbformat.read(ROOT / "notebooks" / "04_drawer_clearance.ipynb", as_version=4)
+    return "\n".join(cell.source for cell in page.cells if cell.cell_type == "markdown")
 
 
 def test_the_worked_box_is_the_sum_by_hand(unit):
@@ -130,3 +139,34 @@ def test_seven_words_each_with_a_sketch_and_a_ladder_of_exercises(unit):
         "read a number off", "one step", "two steps", "two steps", "two steps", "find the slip in another's list",
     ]
     assert [exercise.rung for exercise in SETS] == ["a whole set"]
+
+
+def test_the_shorter_slide_goes_in_where_the_folded_answer_says(unit):
+    """At the depth that the page asks for, the slide sold next below; common practice, no source.
+
+    By hand: 18 1/2 - 1/16 - 1/4 takes 18 in, less a front of 0.703 in only 16 in; 460 - 2 - 6 takes 450 mm, less
+    17.5 mm only 400 mm.
+    """
+    depth, overlay, inset = {"in": ("18 1/2 in", "18 in", "16 in"), "mm": ("460 mm", "450 mm", "400 mm")}[unit]
+    asked, answered = page_text().split("<details><summary>Answers</summary>")[:2]
+    assert depth in asked.partition("Try this")[2] and {overlay, inset} <= set(re.findall(r"\d+ (?:in|mm)", answered))
+    panel = drawer_panel(unit)
+    while panel.opened[-1] != panel.groups[-1].title:
+        panel.unfold()
+    panel.enter("depth", depth)
+    for front, slide in zip(FRONTS[:2], (overlay, inset), strict=True):
+        panel.enter("fronts", front)
+        assert amounts(panel.outcome.sums[-1])[1] == millimetres(slide), (front, panel.outcome.sums[-1])
+
+
+def test_a_size_between_two_marks_is_cut_to_the_mark_that_the_page_says(unit):
+    """The page's example is its own box front, and the mark is the last one that is not over its true size.
+
+    Common practice, no source: what is lost is play, and a box too wide is not forgiven.
+    """
+    opening, slide, side, rabbet, *_ = (millimetres(text) for text in GIVEN[unit])
+    true = down(opening - 2 * slide, MARK[unit]) - 2 * side + 2 * rabbet
+    front = next(comes_to for what, _, comes_to in page_04.box_worked(unit).lines if what == "box front and back")
+    told = re.search(rf"`{re.escape(front)}`(?: is cut)? to (\d+(?: \d+/\d+|\.\d+)? {unit})", page_text())
+    assert told, front
+    assert millimetres(told[1]) == down(true, MARK[unit])

@@ -113,6 +113,22 @@ def test_amounts_of_what_goes_wrong(unit, monkeypatch):
     assert "drawn larger" in page_03.loose().svg.replace("\n", " ") or "larger" in page_03.loose().alt
 
 
+def test_what_goes_wrong_is_folded_in_the_readings_that_it_shows(unit, monkeypatch):
+    """A width by name is the name of the sheet, one by the mean the mean of all readings; no sheet is made up for it."""
+    monkeypatch.setattr(page_03, "unit_in_use", lambda: unit)
+    g = by_hand(unit)
+    loose, tight = page_03.loose().why, page_03.tight().why
+    width = loose[0]
+    assert "= nominal thickness of case sheet" in width and amounts(width) == [g["name"]] * 2
+    assert not any("fit of" in line for line in (*loose, *tight))
+    read = [millimetres(text) for text in READINGS[unit]]
+    for name, size in (("thickness of case sheet", g["mean"]), ("thickest reading of case sheet", g["thick"])):
+        (told,) = [line for line in tight if line.startswith(name)]
+        assert amounts(told) == [size, *read]
+    (clash,) = [line for line in tight if line.startswith("clash")]
+    assert amounts(clash) == [g["thick"] - g["mean"], g["thick"], g["mean"]]
+
+
 def test_seven_words_each_with_a_sketch(unit):
     assert len(WORDS) == 7 and len({word.name for word in WORDS}) == 7
     page = nbformat.read(ROOT / "notebooks" / "03_joinery_allowances.ipynb", as_version=4)

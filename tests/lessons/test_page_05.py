@@ -158,6 +158,20 @@ def test_the_forgotten_gap_is_found_by_the_dry_fit(monkeypatch, unit):
     figure = fronts_shown.gap_forgotten()
     assert all("gap between" in line for line in figure.words)
     assert all(f"bay 1 drawer {number}" in str(figure.words) for number in (1, 2, 3)) and "and top" in str(figure.words)
+    # O - n (O - n g) / n = n g, so in all one gap is lost, and spacers leave the last one nothing (common practice).
+    off = [amounts(line)[0] for line in figure.why if line.startswith("gap off by")]
+    assert len(off) == 3 and sum(off) == 2 * by_hand(unit)["g"]  # drawn with gaps twice as wide
+    assert "the last gap would pay for all: nothing would be left of it" in PAGE.read_text(encoding="utf-8")
+
+
+def test_the_year_is_written_alike_in_the_table_and_in_its_fold(unit):
+    """movement = height x factor x change, of the Wood Handbook; which way it goes the words say, not a sign."""
+    worked = season_worked(unit)
+    table = {size for _, _, comes_to in worked.lines for size in amounts(comes_to)}
+    fold = {size for line in worked.why for size in amounts(line)}
+    assert table and table <= fold
+    movements = [line for line in worked.why if line.startswith("movement")]
+    assert len(movements) == 2 and not any("-" in line.partition(" x (")[0] for line in movements)
 
 
 @pytest.mark.parametrize("word", WORDS, ids=lambda word: word.name)

@@ -8,6 +8,7 @@ further; longest screw s + f - 1/8 in (3 mm), of a slide t - 1/16 in (1.5 mm); s
 import base64
 import re
 from fractions import Fraction
+from itertools import pairwise
 
 import nbformat
 import pytest
@@ -24,6 +25,7 @@ from shoplib.lessons.page_06 import (
 )
 from shoplib.lessons.words_06 import WORDS
 from shoplib.live.hardware_panel import hardware_panel
+from shoplib.live.hardware_project import KINDS
 from tests.draw.test_pen import outside, overlaps
 from tests.lessons.answers import millimetres
 from tests.test_notebooks import ROOT
@@ -141,6 +143,13 @@ def test_the_forgotten_gap_is_found_by_the_dry_fit(monkeypatch, unit):
     monkeypatch.setattr(hardware_shown, "unit_in_use", lambda: unit)
     figure = hardware_shown.gap_forgotten()
     assert len(figure.words) == 2 and all("gap between spacer" in line for line in figure.words)
+    # It is the tool case of the page, of that height and with those fronts; 1 and 2 gaps are lost (common practice).
+    told, g = " ".join(figure.why), by_hand(unit)
+    front = last(spacers_worked(unit))["from slide to slide"][0] - g["g"]
+    for name, size in (("case height", g["O"]), ("height of drawer 2, bay 1,", front)):
+        assert amounts(told.partition(f"{name} ")[2])[0] == size, name
+    lost = {line.partition(" and ")[0][-8:]: amounts(line.partition(" comes out at ")[2])[0] for line in figure.words}
+    assert lost == {"spacer 2": g["g"], "spacer 3": 2 * g["g"]}
 
 
 @pytest.mark.parametrize("word", WORDS, ids=lambda word: word.name)
@@ -164,3 +173,29 @@ def test_the_next_longer_screw_fits_where_the_folded_answer_says(unit):
         panel.enter("box", box)
         drawn = " ".join(drawing.alt for drawing in panel.outcome.drawings)
         assert (f" screw {sold} long" in drawn) is long, (box, drawn)
+
+
+def test_the_steps_from_slide_to_slide_are_those_that_the_folded_answer_tells(unit):
+    """Front + gap, by hand: overlay fronts share O + 2 (t - g) - (n - 1) g, inset ones O - (n + 1) g.
+
+    Common practice, no source.
+    """
+    g = by_hand(unit)
+    page = nbformat.read(ROOT / "notebooks" / "06_hardware_layout.ipynb", as_version=4)
+    told = "\n".join(cell.source for cell in page.cells)
+    assert "Between two drawers in the middle the step is one front and one gap" in told
+    assert "every step is one front and one gap, within a mark" in told
+    panel = hardware_panel(unit)
+    panel.unfold()
+    for kind, shared in ((KINDS[0], g["O"] + 2 * (g["t"] - g["g"])), (KINDS[1], g["O"] - 2 * g["g"])):
+        for count in (2, 4):
+            panel.enter("kind", kind)
+            panel.enter("count", count)
+            spacers = [amounts(row[1])[0] for row in panel.outcome.tables[0].rows]
+            steps = [after - before for before, after in pairwise(spacers)]
+            whole = (shared - (count - 1) * g["g"]) / count // mark(unit) * mark(unit) + g["g"]
+            if kind == KINDS[1]:
+                assert all(abs(step - whole) <= mark(unit) for step in steps), (kind, count)
+            else:
+                assert all(step == whole for step in steps[1:-1]), (kind, count)
+                assert all(step < whole - 2 * mark(unit) for step in (steps[0], steps[-1])), (kind, count)

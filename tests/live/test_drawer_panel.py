@@ -199,6 +199,17 @@ def test_one_offcut_is_right_where_the_rabbet_is_half_of_the_measured_side():
     assert "that is the right length" in text_of(panel, "offcut")
 
 
+@UNITS
+def test_no_offcut_is_held_where_nothing_that_carries_the_box_stands_beside_it(unit):
+    """What lies under a box is not held on edge in its opening (from memory)."""
+    panel, under = opened(unit, STOCK), {"undermount", "wood runner below with kicker", "box rides on the shelf"}
+    assert under < set(slides(unit))
+    for slide in slides(unit):
+        panel.enter("slide", slide)
+        told = [finding for finding in panel.outcome.findings if finding.check == "offcut"]
+        assert len(told) == (slide not in under), slide
+
+
 def test_no_rabbet_is_offered_that_leaves_too_little_beside_the_groove_of_a_runner():
     """0.472 - 0.236 - 3/16 = 0.0485 in; 0.75 - 0.375 - 3/16 = 3/16 in, above 1/8 in (common practice, no source)."""
     panel = opened("in", STOCK)

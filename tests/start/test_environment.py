@@ -6,6 +6,7 @@ import shlex
 import shutil
 import subprocess
 import sys
+from pathlib import Path
 from types import SimpleNamespace
 
 import pytest
@@ -286,3 +287,21 @@ def test_the_examples_are_understood():
         typed = shlex.split(words)
         assert typed[0] == command
         cli.parser(Place.of_this_copy()).parse_args(typed)
+
+
+@pytest.mark.parametrize("words", [
+    ["plan", "no_such_case.toml", "--to", "case"],
+    ["check", "no_such_case.toml", "list.csv"],
+    ["check", "case.toml", "no_such_case.toml"],
+], ids=" ".join)
+def test_a_file_that_is_not_there_is_said_before_anything_is_set_up(words, tmp_path, monkeypatch, capsys):
+    monkeypatch.chdir(tmp_path)
+    for name in ("case.toml", "list.csv"):
+        Path(name).touch()
+    began = []
+    monkeypatch.setattr(environment, "ensure", began.append)
+    monkeypatch.setattr(cli, "hand_over", lambda *_: began.append("command"))
+    assert cli.main(words) == 2
+    assert began == []
+    assert capsys.readouterr().err == "no_such_case.toml: there is no such file; check the name and the folder\n"
+    assert sorted(path.name for path in tmp_path.iterdir()) == ["case.toml", "list.csv"]
