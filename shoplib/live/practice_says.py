@@ -11,7 +11,7 @@ from shoplib.tables.setups import Setup, setup
 from shoplib.words.amounts import setting
 
 WAYS = {
-    "": "as it should: lower end to the fence, inner face down, a mirror image of the other",
+    "": "as it should: lower end, inner face down",
     "wrong reference edge": "its upper end to the fence",
     "mirrored pair": "just like the other side, front to the same hand",
     "wrong face": "its outer face down",
