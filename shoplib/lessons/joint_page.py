@@ -16,6 +16,7 @@ from shoplib.live.bench_controls import Bench
 from shoplib.live.bench_panel import bench_panel, section, solid
 from shoplib.live.bench_rows import bench_rows
 from shoplib.live.panel import Panel
+from shoplib.live.stack_panel import stack_panel
 from shoplib.measure import read_length
 
 PICTURE = (420.0, 260.0)
@@ -24,6 +25,11 @@ PICTURE = (420.0, 260.0)
 def bench_of(name: str) -> Panel:
     """The joint of that name on the bench, in the learner's unit."""
     return in_type(bench_panel(name, unit_in_use()))
+
+
+def stack_of_mine() -> Panel:
+    """What goes on the arbor from the cutters that the learner owns, under the cautions of a stacked set."""
+    return in_type(stack_panel(unit_in_use()))
 
 
 def drawn_apart(name: str) -> Figure:

@@ -1,0 +1,143 @@
+"""The dado set that a person owns: what goes on the arbor for this sheet and this fit, and what the fit then is.
+
+The cautions of the stacked set stand above all of it, whatever is set.
+"""
+
+from dataclasses import replace
+from html import escape
+from types import SimpleNamespace
+
+import ipywidgets
+
+from shoplib.draw.pen import draw
+from shoplib.draw.stack_view import stack_view
+from shoplib.live.choose_one import choose_one
+from shoplib.live.length_control import LengthControl
+from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
+from shoplib.live.picture import Drawing
+from shoplib.live.table import Table
+from shoplib.measure import INCH_STYLE, MM_STYLE, Style, write_measured
+from shoplib.model.dado_stack import CannotStack, SawLimits, Stack, nearest_stack, target_width
+from shoplib.tables.dado_sets import DadoSet, dado_sets
+from shoplib.tables.fits import fit_class, fit_named, fits
+from shoplib.tables.setups import setup
+
+PICTURE = (330.0, 230.0)
+CUT, SAW, OWNED = "The cut", "The saw", "What you own"
+
+_FIRST = {"in": "8 in set, inch sizes", "mm": "200 mm set, millimetre sizes"}
+
+
+def stack_panel(unit: str = "in") -> Panel:
+    """The stack for one cut, in inches or millimetres, from the cutters and shims that are ticked.
+
+    >>> stack_panel("in").message
+    'On the arbor: 0.7125 in, 0.0005 in narrower than wanted; the thickest place of the sheet gets a push fit.'
+    """
+    style = INCH_STYLE if unit == "in" else MM_STYLE
+    inch = unit == "in"
+
+    def length(label: str, value: str, low: str, high: str, step: str) -> LengthControl:
+        return LengthControl(label, value, low, high, style, step, measured=True)
+
+    wanted = [fit.name for fit in fits(unit) if fit.aim is not None]
+    sets = sorted(dado_sets().values(), key=lambda each: each.unit != unit)
+    ticks = {_key(owned, kind, number): ipywidgets.Checkbox(
+        value=True, indent=False, description=f"{kind} {write_measured(piece, _style(owned))}"
+    ) for owned in sets for kind, number, piece in _pieces(owned)}
+    chosen = choose_one("Dado set", [owned.name for owned in sets], _FIRST[unit])
+    groups = [
+        Group(CUT, {
+            "set": chosen,
+            "thick": length("Thickest reading", *(("0.71 in", "0.2 in", "1 in", "0.001 in") if inch else
+                                                  ("17.7 mm", "5 mm", "25 mm", "0.05 mm"))),
+            "fit": choose_one("Fit", wanted, "push"),
+        }),
+        Group(SAW, {
+            "widest": length("Widest stack that its maker allows", *(
+                ("0.8125 in", "0 in", "1 in", "0.0625 in") if inch else ("20.6 mm", "0 mm", "25 mm", "0.1 mm"))),
+            "diameter": length("Largest cutter that its maker allows", *(
+                ("8 in", "6 in", "10 in", "1 in") if inch else ("203.2 mm", "150 mm", "250 mm", "1 mm"))),
+        }, "Both stand in the manual of the saw. 0 means that it takes no dado set at all."),
+        Group(OWNED, ticks, "Both outer cutters are on the arbor always; tick the others that you have."),
+    ]
+
+    def follow(_change: object = None) -> None:
+        for owned in sets:
+            for kind, number, _ in _pieces(owned):
+                ticks[_key(owned, kind, number)].layout.display = None if owned.name == chosen.value else "none"
+
+    chosen.observe(follow, names="value")
+    follow()
+    panel = Panel("A stack for this sheet", groups, lambda values: outcome_of(values, style))
+    panel.widget.children = (ipywidgets.HTML(cautions_html()), *panel.widget.children)
+    return panel
+
+
+def cautions_html() -> str:
+    """All cautions of the stacked set, those of its saw and its cut among them, as a framed list."""
+    rows = "".join(f"<li>{escape(one.claim.say)}</li>" for one in setup("dado", "stacked dado set").cautions)
+    return (f'<section style="border: 2px solid; padding: 0.2em 0.8em"><p class="shop-heading">Read first: stacked '
+            f"dado set</p><ul>{rows}</ul></section>")
+
+
+def outcome_of(values: SimpleNamespace, style: Style) -> Outcome:
+    """The stack nearest to the thickest reading and the fit, and the next best. Raises CannotBuild."""
+    owned = _owned(values)
+    target = target_width([values.thick], fit_named(values.fit, style.unit).aim)
+    try:
+        choice = nearest_stack(target, owned, SawLimits(values.widest, values.diameter), style)
+    except CannotStack as refusal:
+        sentence = str(refusal)
+        raise CannotBuild(f"{sentence[:1].upper()}{sentence[1:]}") from None
+    rows = [("wanted", write_measured(target, style), "", values.fit)]
+    for what, stack in (("nearest", choice.best), ("next best", choice.next_best)):
+        if stack is not None:
+            rows.append((what, write_measured(stack.width, style), _off(stack.width - target, style),
+                         fit_class(stack.width - values.thick, style.unit).name))
+    scene = stack_view(choice.best, "On the arbor", style).with_alarms(_alarms())
+    return Outcome(
+        [Drawing(scene.title, draw(scene, PICTURE), scene.alt)],
+        [Table("Nearest arrangements", ("Stack", "Cuts", "Off by", "Fit of the thickest place"), rows)],
+        message=_message(choice.best, target, values.thick, style),
+    )
+
+
+def _message(stack: Stack, target: int, thick: int, style: Style) -> str:
+    fit = fit_class(stack.width - thick, style.unit).name
+    off = _off(stack.width - target, style)
+    return (f"On the arbor: {write_measured(stack.width, style)}, {off}; the thickest place of the sheet gets a {fit} "
+            "fit.")
+
+
+def _off(error: int, style: Style) -> str:
+    if not error:
+        return "as wanted"
+    return f"{write_measured(abs(error), style)} {'wider' if error > 0 else 'narrower'} than wanted"
+
+
+def _alarms() -> tuple[str, ...]:
+    """The two that decide whether there is a stack at all; they stay on the picture of a page that has not run."""
+    return tuple(one.claim.say for one in setup("dado", "stacked dado set").cautions if one.of == "dado set")[:2]
+
+
+def _owned(values: SimpleNamespace) -> DadoSet:
+    owned = dado_sets()[values.set]
+    kept: dict[str, list[int]] = {"chipper": [], "shim": []}
+    for kind, number, piece in _pieces(owned):
+        if getattr(values, _key(owned, kind, number)):
+            kept[kind].append(piece)
+    return replace(owned, chippers=tuple(kept["chipper"]), shims=tuple(kept["shim"]))
+
+
+def _pieces(owned: DadoSet) -> list[tuple[str, int, int]]:
+    return [(kind, number, piece) for kind, pieces in (("chipper", owned.chippers), ("shim", owned.shims))
+            for number, piece in enumerate(pieces)]
+
+
+def _key(owned: DadoSet, kind: str, number: int) -> str:
+    return f"{owned.unit}_{kind}_{number}"
+
+
+def _style(owned: DadoSet) -> Style:
+    return INCH_STYLE if owned.unit == "in" else MM_STYLE
