@@ -9,7 +9,7 @@ from shoplib.measure.traced import chosen
 from shoplib.model.box import Point, around
 from shoplib.model.project import Space
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.words.amounts import how_much
+from shoplib.words.amounts import at_least
 from shoplib.words.naming import and_list
 
 _LOOSE = {"pull": "pulls", "caster": "casters", "foot": "feet"}
@@ -99,7 +99,7 @@ def _standing_up(cabinet: Cabinet, space: Space) -> list[Finding]:
     if stands_up(height, other, space.room_height):
         return [_finding("note", f"{need}; the room has {room}.", needed)]
     short = needed - space.room_height
-    text = f"{need} and the room has {room}: {how_much(short, style)} too little. {_way_up(cabinet, space, lying)}."
+    text = f"{need} and the room has {room}: {at_least(short, style)} too little. {_way_up(cabinet, space, lying)}."
     return [_finding("stop", text, short)]
 
 
@@ -132,7 +132,7 @@ def _door(cabinet: Cabinet, space: Space) -> list[Finding]:
     off = f"Take its {and_list(helps)} off for the way, or build" if helps else "Build"
     text = (
         f"With its longest size ahead the cabinet is {small} and the door is {door}: "
-        f"{how_much(over, style)} too much. {off} it in two parts."
+        f"{at_least(over, style)} too much. {off} it in two parts."
     )
     return [_finding("stop", text, over)]
 

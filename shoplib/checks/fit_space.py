@@ -7,7 +7,7 @@ from shoplib.measure import narrowest, write_brief
 from shoplib.model.box import Box, Point
 from shoplib.model.project import Block, Space
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.words.amounts import how_much
+from shoplib.words.amounts import at_least, how_much
 from shoplib.words.naming import and_list
 
 _LESS = ("narrower", "shallower", "lower")
@@ -94,7 +94,7 @@ def _too_large(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
             counted = f", {' and '.join(_CALLED[what] for what in sorted(fitted))} included," if fitted else ""
             text = (
                 f"The cabinet{counted} takes {write_brief(need, style)} of {what}{kept}, but the space has only "
-                f"{write_brief(room, style)}. Make it {how_much(over, style)} {_LESS[axis]}."
+                f"{write_brief(room, style)}. Make it {_LESS[axis]} by {at_least(over, style)}."
             )
             found.append(_finding("stop", text, over))
     return found
@@ -109,7 +109,7 @@ def _in_the_way(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
     if has_place(need, _room(space), blocks):
         return []
     cut = least_cut(need, _room(space), blocks)
-    less = f"{how_much(cut[0], cabinet.style)} {_LESS[cut[1]]}" if cut else "smaller in two sizes"
+    less = f"{_LESS[cut[1]]} by {at_least(cut[0], cabinet.style)}" if cut else "smaller in two sizes"
     in_the_way = and_list([block.name for block in space.blocks])
     text = (
         f"No place in the space keeps the cabinet clear of the {in_the_way}. "
@@ -141,9 +141,9 @@ def _floor(cabinet: Cabinet, size: Point, space: Space) -> list[Finding]:
     if over <= 0 or over > space.floor_fall:
         text = f"The floor falls {fall}: shim the low end until the case stands level."
         return [_finding("note", text, space.floor_fall)]
-    lacking = how_much(over, cabinet.style)
+    lacking = at_least(over, cabinet.style)
     text = (
         f"The floor falls {fall}. If what is above falls with it, the case set level lacks {lacking} of "
-        f"height: hold a level across the space, and make the case {lacking} lower if it does."
+        f"height: hold a level across the space, and make the case lower by {lacking} if it does."
     )
     return [_finding("warn", text, over)]

@@ -9,7 +9,7 @@ from shoplib.measure import Style
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding, Joint
-from shoplib.words.amounts import ALONG, give_way, how_much, shorter, true_amount
+from shoplib.words.amounts import ALONG, give_way, shorter, true_amount
 
 
 def overlapping(boards: Sequence[Board]) -> list[tuple[Board, Board, list[Box]]]:
@@ -85,16 +85,16 @@ def _pairs_in_reach(boards: Sequence[Board]) -> list[tuple[Board, Board]]:
 
 def _finding(cabinet: Cabinet, one: Board, other: Board, shared: list[Box], joint: Joint | None) -> Finding:
     amount, axis = deepest(shared, range(3) if joint else _ways_apart(one.box, other.box))
-    size = how_much(amount, cabinet.style)
+    size = true_amount(amount, cabinet.style)
     if joint is None:
         box = next((board for board in (one, other) if board.role == "box side" and axis == 0), None)
-        mend = f"Make the box of {box.group} {size} narrower." if box else give_way((one, other), axis, size)
+        mend = f"Make the box of {box.group} narrower by {size}." if box else give_way((one, other), axis, size)
     else:
         enters, receives = (one, other) if one.name == joint.enters else (other, one)
         if axis == direction(joint.axis)[0]:
             mend = _mend_along(seat_of(joint, enters, receives), shared, size, cabinet.style)
         else:
-            mend = f"Cut {receives.name} {size} wider there, or move the cut by {size}."
+            mend = f"Cut {receives.name} wider there by {size}, or move the cut by {size}."
     text = f"{one.name} and {other.name} want the same wood: {size} {ALONG[axis]}. {mend}"
     return Finding("overlap", "stop", (one.name, other.name), text, amount)
 
@@ -111,9 +111,9 @@ def _mend_along(seat: Seat, shared: list[Box], size: str, style: Style) -> str:
     if seat.room is None or seat.entered >= seat.receives.box.size[seat.axis]:
         if too_long <= 0:
             return f"Cut the {seat.joint.kind} for {enters} in {receives}."
-        return f"Make {enters} {true_amount(too_long, style)} {shorter(seat.enters, seat.axis)}."
+        return f"Make {enters} {shorter(seat.enters, seat.axis)} by {true_amount(too_long, style)}."
     less = true_amount(too_long, style) if too_long > 0 else size
-    return f"Cut {receives} {size} deeper there, or make {enters} {less} {shorter(seat.enters, seat.axis)}."
+    return f"Cut {receives} deeper there by {size}, or make {enters} {shorter(seat.enters, seat.axis)} by {less}."
 
 
 def _behind(seat: Seat, box: Box) -> bool:

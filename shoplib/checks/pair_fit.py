@@ -10,7 +10,7 @@ from shoplib.model.box import Box
 from shoplib.model.placement import directions
 from shoplib.model.prism import Number, Prism, shared_shifts
 from shoplib.model.solved import Finding
-from shoplib.words.amounts import how_much
+from shoplib.words.amounts import true_amount
 
 
 def fit_pair(pair: Pair) -> tuple[Finding, ...]:
@@ -127,7 +127,7 @@ def _overlap(pair: Pair, one: Board, other: Board) -> list[Finding]:
     if not ways:
         return []
     amount = -int(-max(ways) // 1)
-    text = f"{one.name} and {other.name} want the same wood: {how_much(amount, pair.stock.style)}."
+    text = f"{one.name} and {other.name} want the same wood: {true_amount(amount, pair.stock.style)}."
     return [Finding("overlap", "stop", (one.name, other.name), text, amount)]
 
 
@@ -157,6 +157,6 @@ def _clearance(pair: Pair, stated: Clearance) -> list[Finding]:
     off = abs(found - stated.gap)
     amount = -int(-off // 1)
     less = "less" if found < stated.gap else "more"
-    room = f"{how_much(amount, style)} {less} room than meant between {stated.mover} and {stated.against}"
+    room = f"{true_amount(amount, style)} {less} room than meant between {stated.mover} and {stated.against}"
     text = f"{stated.what[0].upper()}{stated.what[1:]}: {room}."
     return [Finding("seating", "stop", (stated.mover, stated.against), text, amount)]

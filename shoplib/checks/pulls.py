@@ -5,7 +5,7 @@ from shoplib.measure import Style, narrowest, share, to_step, write_brief
 from shoplib.model.board import Board, Hole
 from shoplib.model.box import Box
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.words.amounts import how_much
+from shoplib.words.amounts import at_least
 from shoplib.words.naming import and_list, in_short
 
 Place = tuple[int, int, int]
@@ -90,12 +90,12 @@ def _finding(cabinet: Cabinet, over: int, sideways: bool, most: int | None, met:
         text = f"{whose}: screws of the pull come out of the back of the front{onto}. Choose a pull of another pitch."
     elif sideways:
         text = (
-            f"{whose}: holes of the pull reach {how_much(over, style)} past the inside of the box{beside}. "
+            f"{whose}: holes of the pull reach {at_least(over, style)} past the inside of the box{beside}. "
             f"{_mend(most, fronts[0], style)}"
         )
     else:
         text = (
-            f"{whose}: holes of the pull reach {how_much(over, style)} past the edge of the box front{onto}. "
+            f"{whose}: holes of the pull reach {at_least(over, style)} past the edge of the box front{onto}. "
             "Make the front lower, or leave less room above the box."
         )
     return Finding("pulls", "stop", tuple(front.name for front in fronts), text, over)

@@ -53,10 +53,10 @@ def _butt(cabinet: Cabinet, joint: Joint, enters: Board, receives: Board) -> lis
     gap = sign * (near(receives.box, axis, sign) - far(enters.box, axis, sign))
     amount = abs(gap)
     if gap > 0:
-        what = f"stops {how_much(gap, cabinet.style)} short of {receives.name}"
+        what = f"stops {true_amount(gap, cabinet.style)} short of {receives.name}"
         mend = f"Make {enters.name} that much {longer(enters, axis)}, or move it up to {receives.name}."
     elif gap < 0:
-        over = how_much(amount, cabinet.style)
+        over = true_amount(amount, cabinet.style)
         what = f"goes {over} past the face of {receives.name} that it should lie against"
         mend = f"Make {enters.name} that much {shorter(enters, axis)}."
     else:
@@ -108,15 +108,15 @@ def _depth(cabinet: Cabinet, seat: Seat) -> list[Finding]:
     missing = seat.joint.depth - seat.cut_depth
     if missing == 0:
         return []
-    size, meant = how_much(abs(missing), cabinet.style), setting(seat.joint.depth, cabinet.style)
+    size, meant = true_amount(abs(missing), cabinet.style), setting(seat.joint.depth, cabinet.style)
     what = (
         f"The {seat.cut.kind} in {seat.receives.name} for {seat.enters.name} is {size} too "
         f"{'shallow' if missing > 0 else 'deep'}: it should be {meant} deep. "
     )
     mend = (
-        f"Cut it {size} deeper."
+        f"Cut it deeper by {size}."
         if missing > 0
-        else f"Set the cutter {size} higher; if it is cut already, glue in a slip of that thickness."
+        else f"Set the cutter higher by {size}; if it is cut already, glue in a slip of that thickness."
     )
     return [_finding(seat, "stop" if missing > 0 else "warn", what + mend, abs(missing))]
 
@@ -133,7 +133,7 @@ def _reach(cabinet: Cabinet, seat: Seat) -> list[Finding]:
         what = f"{enters.name} stands {size} short of its place in the {seat.cut.kind} of {seat.receives.name}"
         inside = setting(seat.entered, style) if seat.entered > 0 else "nothing"
         if not _is_cut(cabinet, seat):
-            what += f". Make it {size} {longer(enters, seat.axis)}, or bring the boards closer."
+            what += f". Make it {longer(enters, seat.axis)} by {size}, or bring the boards closer."
         elif 2 * seat.entered >= meant:
             what += (
                 f", and {inside} of it is in, which holds. Leave it; where it must not slip, glue in a slip of {size} "
@@ -141,16 +141,16 @@ def _reach(cabinet: Cabinet, seat: Seat) -> list[Finding]:
             )
             return [_finding(seat, "warn", what, short)]
         else:
-            what += f": {inside} of it is in. Cut it again, {size} {longer(enters, seat.axis)}."
+            what += f": {inside} of it is in. Cut it again, {longer(enters, seat.axis)} by {size}."
         return [_finding(seat, "stop", what, short)]
     level = "stop" if seat.entered > seat.joint.depth else "warn"
     what = (
         f"{enters.name} goes {size} too far into the {seat.cut.kind} of {seat.receives.name}: "
         f"the gap at its end should be {write_brief(seat.joint.end_gap, style)}. "
-        f"Make it {size} {shorter(enters, seat.axis)}."
+        f"Make it {shorter(enters, seat.axis)} by {size}."
         if seat.joint.end_gap
         else f"{enters.name} is {size} too long for the {seat.cut.kind} of {seat.receives.name} "
-        f"and would strike the floor of the {seat.cut.kind}. Make it {size} {shorter(enters, seat.axis)}."
+        f"and would strike the floor of the {seat.cut.kind}. Make it {shorter(enters, seat.axis)} by {size}."
     )
     return [_finding(seat, level, what, -short)]
 
@@ -195,17 +195,17 @@ def _tongue(cabinet: Cabinet, seat: Seat, entering: Box) -> list[Finding]:
     over = entering.size[seat.across] - seat.joint.tongue
     if over == 0:
         return []
-    size, meant = (write_brief(ticks, cabinet.style, decimal=True) for ticks in (abs(over), seat.joint.tongue))
+    size, meant = true_amount(abs(over), cabinet.style), write_brief(seat.joint.tongue, cabinet.style, decimal=True)
     what = (
         f"The tongue of {seat.enters.name} for {seat.receives.name} is {size} too "
         f"{'thick' if over > 0 else 'thin'}: it should be {meant}. "
-        f"Cut the rabbet that leaves it {size} {'deeper' if over > 0 else 'shallower'}."
+        f"Cut the rabbet that leaves it {'deeper' if over > 0 else 'shallower'} by {size}."
     )
     return [_finding(seat, "stop" if over > 0 else "warn", what, abs(over))]
 
 
 def _tight(cabinet: Cabinet, seat: Seat, missing: int, thick: int) -> Finding:
-    size = write_brief(missing, cabinet.style, decimal=True)
+    size = true_amount(missing, cabinet.style)
     entering = "tongue" if seat.joint.tongue else "thickest reading"
     what = (
         f"The {seat.cut.kind} in {seat.receives.name} is {size} too narrow for {seat.enters.name}: "
@@ -216,10 +216,10 @@ def _tight(cabinet: Cabinet, seat: Seat, missing: int, thick: int) -> Finding:
 
 
 def _loose(cabinet: Cabinet, seat: Seat, spare: int) -> Finding:
-    size = write_brief(spare, cabinet.style, decimal=True)
+    size = true_amount(spare, cabinet.style)
     what = (
-        f"The {seat.cut.kind} in {seat.receives.name} leaves {seat.enters.name} {size} more play than the "
-        f"{write_brief(seat.joint.fit, cabinet.style, decimal=True)} meant. Make it {size} narrower."
+        f"The {seat.cut.kind} in {seat.receives.name} leaves {seat.enters.name} more play than the "
+        f"{write_brief(seat.joint.fit, cabinet.style, decimal=True)} meant. Make it narrower by {size}."
     )
     return _finding(seat, "warn", what, spare)
 
@@ -239,13 +239,13 @@ def _place(cabinet: Cabinet, seat: Seat, clearance: list[Finding]) -> list[Findi
             seat.room.low[axis] - entering.low[axis], entering.high[axis] - seat.room.high[axis], 0
         )
         if over:
-            size = how_much(over, cabinet.style)
+            size = true_amount(over, cabinet.style)
             name, cut = seat.receives.name, seat.cut.kind
             wrong, mend = (
                 ("wall", f"Move the {cut} by {size}; if it is cut already, glue a strip into it and cut it again, or "
                          f"make {name} anew.")
                 if axis == seat.across
-                else ("end", f"Move the cut, or let it run {size} further.")
+                else ("end", f"Move the cut, or let it run further by {size}.")
             )
             what = f"{seat.enters.name} stands {size} over the {wrong} of the {cut} in {name}. {mend}"
             found.append(_finding(seat, "stop", what, over))

@@ -6,7 +6,7 @@ from shoplib.model.box import Box, around
 from shoplib.model.drawer_fit import limits
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.tables.slides import Slide
-from shoplib.words.amounts import how_much, setting
+from shoplib.words.amounts import at_least, setting, true_amount
 
 
 def find_wrong_slide_room(cabinet: Cabinet) -> tuple[Finding, ...]:
@@ -63,7 +63,7 @@ def find_box_of_other_length(cabinet: Cabinet) -> tuple[Finding, ...]:
         box = around([board.box for board in boards if board.role in ("box side", "box front", "box back")])
         off = box.size[1] - long
         if off:
-            than = f"{how_much(abs(off), style)} {'longer' if off > 0 else 'shorter'} than its slides"
+            than = f"{true_amount(abs(off), style)} {'longer' if off > 0 else 'shorter'} than its slides"
             text = f"{group}: the box is {than}, which are {write_brief(long, style)} long. Make it as long."
             found.append(Finding("slide room", "warn", tuple(board.name for board in sides), text, abs(off)))
     return tuple(found)
@@ -72,10 +72,10 @@ def find_box_of_other_length(cabinet: Cabinet) -> tuple[Finding, ...]:
 def _too_long(cabinet: Cabinet, group: str, row: Slide, free: int, missing: int, what: str) -> Finding:
     """A stop where the drawer meets what stands behind it, else a warning."""
     style = cabinet.style
-    asked, over = write_brief(row.rear_room, style), how_much(missing, style)
+    asked, over = write_brief(row.rear_room, style), at_least(missing, style)
     is_left = f"only {write_brief(free, style)} is free behind" if free > 0 else "nothing is free behind"
     whose = "its slides" if what == "slides" else "its box"
-    mend = "Take the next shorter slides, with a box as long" if what == "slides" else f"Make the box {over} shorter"
+    mend = "Take the next shorter slides, with a box as long" if what == "slides" else f"Make the box shorter by {over}"
     text = (
         f"{group}: {is_left} {whose}, and {asked} must stay free: {over} too long. {mend}, or clear what stands there."
     )
@@ -105,7 +105,7 @@ def _judge(cabinet: Cabinet, group: str, row: Slide, opening: int, box: Box) -> 
     over = opening - box.size[0] - wanted
     if -row.wide <= over <= row.narrow:
         return []
-    size = how_much(abs(over), cabinet.style)
+    size = true_amount(abs(over), cabinet.style)
     asks, shim = _WORDS[row.carries]
     asks = asks.format(setting(wanted, cabinet.style))
     if over > 0:

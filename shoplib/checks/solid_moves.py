@@ -8,6 +8,7 @@ from shoplib.model.movement import gap_left
 from shoplib.model.solid_room import YearRound, year_round
 from shoplib.model.solved import Cabinet, Finding, Gap
 from shoplib.model.species import moves_as
+from shoplib.words.amounts import true_amount
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
 IN_GROOVES = ("box bottom", "back")
@@ -79,7 +80,7 @@ def find_bottoms_without_room(cabinet: Cabinet) -> tuple[Finding, ...]:
             f"{boards_in_short(alike)}: solid, it grows {write_brief(worst.moves.grows, style, decimal=True)} across "
             f"its grain in air of {use.dampest} %, and its grooves leave "
             f"{write_brief(worst.room, style, decimal=True)}. Give it "
-            f"{write_brief(worst.short, style, decimal=True)} more room, or let it run out under a low back."
+            f"{true_amount(worst.short, style)} more room, or let it run out under a low back."
         )
         return (Finding("movement", "warn", _names(alike), text, worst.short),)
     if out.moves.shrinks >= out.enters:

@@ -2,7 +2,7 @@
 
 from shoplib.measure import INCH, share, write_brief
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.words.amounts import how_much
+from shoplib.words.amounts import at_least
 
 USUAL = 4 * INCH
 """Toe room deeper than 4 in, 100 mm, is more than feet take: common practice, no source."""
@@ -27,7 +27,7 @@ def find_deep_toe_room(cabinet: Cabinet) -> tuple[Finding, ...]:
         text = (
             f"The toe room is {room} deep and the case {whole}: it stands on its last "
             f"{write_brief(depth - base.setback, style)} and tips forward as its drawers run out. Make base.setback at "
-            f"least {how_much(over, style)} less; about 3 in (75 mm) is usual."
+            f"least {at_least(over, style)} less; about 3 in (75 mm) is usual."
         )
         return (Finding("base", "stop", names, text, over),)
     if base.setback > USUAL:

@@ -4,7 +4,7 @@ from shoplib.measure import narrowest, thickest, write_brief
 from shoplib.model.board import Board
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.words.amounts import how_much
+from shoplib.words.amounts import at_least
 from shoplib.words.naming import and_list, boards_in_short
 
 
@@ -53,7 +53,7 @@ def _too_big(cabinet: Cabinet, boards: list[Board], sheet: Sheet, over: int) -> 
     turned = "either way round" if boards[0].grain == "none" else "with the grain along it"
     text = (
         f"{boards_in_short(boards)}: {piece} does not come out of the {sheet.name}, {whole}, {turned}: "
-        f"{how_much(over, style)} too much. "
+        f"{at_least(over, style)} too much. "
         "Use a larger sheet, make the piece smaller, or join it from two."
     )
     return Finding("stock", "stop", board_names, text, over)

@@ -6,7 +6,7 @@ from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point, around
 from shoplib.model.solved import Cabinet, Finding, Travel
-from shoplib.words.amounts import ALONG, give_way, how_much
+from shoplib.words.amounts import ALONG, give_way, how_much, true_amount
 
 
 def find_blocked_travel(cabinet: Cabinet) -> tuple[Finding, ...]:
@@ -39,9 +39,9 @@ def _collision(cabinet: Cabinet, run: Travel, board: Board, other: Board) -> lis
     axis = max(range(3), key=lambda a: abs(run.vector[a]))
     amount, across = deepest(shared, [a for a in range(3) if a != axis])
     free = _free_run(board.pieces, other.pieces, run.vector, axis)
-    size = how_much(amount, cabinet.style)
+    size = true_amount(amount, cabinet.style)
     whole = write_brief(abs(run.vector[axis]), cabinet.style)
-    start = f"{how_much(free, cabinet.style)} into its" if free else "at the start of its"
+    start = f"after {how_much(free, cabinet.style)} of its" if free else "at the start of its"
     text = (
         f"{board.name} runs into {other.name} {start} {whole} of travel: "
         f"{size} of it stands in the way {ALONG[across]}. "

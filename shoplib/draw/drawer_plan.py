@@ -12,7 +12,7 @@ from shoplib.model.drawer_fit import beside as room_beside
 from shoplib.model.drawer_fit import mend, taper
 from shoplib.model.solved import Cabinet
 from shoplib.tables.slides import Slide
-from shoplib.words.amounts import how_much
+from shoplib.words.amounts import how_much, true_amount
 
 
 def drawer_plan(cabinet: Cabinet, style: Style, group: str, slide: Slide) -> Scene:
@@ -144,9 +144,9 @@ def box_too_wide(cabinet: Cabinet, style: Style, group: str, slide: Slide, over:
     wide = box.size[0] + over
     more = (
         Shape(((right, low, right + seen, high),), "clash", "clash", "x"),
-        Leader((right + seen // 2, low + (high - low) * 3 // 12), "right", f"clash {how_much(clash, style)}",
+        Leader((right + seen // 2, low + (high - low) * 3 // 12), "right", f"clash {true_amount(clash, style)}",
                size=clash),
         Chain("below", 0, (left, right + seen), (bare(wide, style),), sizes=(wide,)),
     )
-    alt = f"The box was made {write_brief(wide, style)} wide: it meets its right slide by {how_much(clash, style)}."
+    alt = f"The box was made {write_brief(wide, style)} wide: it meets its right slide by {true_amount(clash, style)}."
     return replace(scene, title="A box that is too wide", items=kept).with_items(*more, alt=alt)

@@ -10,7 +10,7 @@ from shoplib.measure import INCH, MM, Style, narrowest, share, write_brief
 from shoplib.model.drawer_fit import beside, front_by_offcut, offcut_over
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.tables.slides import Slide
-from shoplib.words.amounts import how_much, setting
+from shoplib.words.amounts import setting, true_amount
 
 LOWER = "bay 1 drawer 1"
 """The drawer that the panel begins with."""
@@ -142,7 +142,7 @@ def _offcut(cabinet: Cabinet, row: Slide) -> Finding:
         text += "that is the right length, for the rabbets are half of the measured thickness."
     else:
         rabbets, left = write_brief(half, style, decimal=True), stock - half - row.groove_depth
-        text += f"{how_much(abs(over), style)} too {'long' if over > 0 else 'short'}. "
+        text += f"{true_amount(abs(over), style)} too {'long' if over > 0 else 'short'}. "
         if row.groove_depth and left < BESIDE_GROOVE[style.unit]:
             text += (
                 f"Rabbets of {rabbets}, half of the measured thickness, would make it right, but would leave "

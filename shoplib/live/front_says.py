@@ -6,7 +6,7 @@ from shoplib.measure.noted import stated
 from shoplib.measure.traced import limit
 from shoplib.model.front_face import Face, FrontGap, gaps_of
 from shoplib.model.solved import Finding
-from shoplib.words.amounts import how_much, setting
+from shoplib.words.amounts import how_much, setting, true_amount
 
 
 def message(face: Face, style: Style) -> str:
@@ -28,7 +28,7 @@ def gap_rows(face: Face, style: Style) -> list[tuple[str, str]]:
     rows = []
     for gap in gaps_of(face):
         size = setting(gap.size, style) if gap.size > 0 else "closed" if not gap.size else (
-            f"clash of {how_much(-gap.size, style)}"
+            f"clash of {true_amount(-gap.size, style)}"
         )
         rows.append((_named(gap), size))
     return rows
@@ -91,7 +91,7 @@ def _finding(level: str, text: str) -> Finding:
 
 
 def _pressed(gap: FrontGap, style: Style) -> str:
-    return f"they want {how_much(-gap.size, style)} of the same room" if gap.size else "they touch"
+    return f"they want {true_amount(-gap.size, style)} of the same room" if gap.size else "they touch"
 
 
 def _between(gap: FrontGap) -> str:

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from shoplib.measure import Style, to_step, write_brief
+from shoplib.measure import INCH, MM, Style, to_step, write_brief
 from shoplib.model.board import Board
 
 ALONG = ("from side to side", "from front to back", "up and down")
@@ -31,15 +31,29 @@ def setting(ticks: int, style: Style) -> str:
     return write_brief(ticks, style, decimal=ticks % style.step != 0)
 
 
+_FINEST = {"in": INCH // 2000, "mm": MM // 100}
+"""What a decimal of an amount is rounded up to: 0.0005 in and 0.01 mm, as calipers show it."""
+
+
 def true_amount(ticks: int, style: Style) -> str:
-    """What must come off or on: a mark where it is one as far as a shop can set, anything else a decimal.
+    """What must come off or on, never less than it is: a mark where it is one, anything else a decimal, rounded up.
 
     >>> from shoplib.measure import INCH, INCH_STYLE
-    >>> true_amount(94 * INCH // 1000, INCH_STYLE), true_amount(INCH // 128, INCH_STYLE)
+    >>> true_amount(3 * INCH // 32, INCH_STYLE), true_amount(INCH // 128, INCH_STYLE)
     ('3/32 in', '0.008 in')
     """
-    brief = write_brief(ticks, style)
-    return brief if "(" not in brief else write_brief(ticks, style, decimal=True)
+    whole = ticks % style.step == 0
+    return write_brief(ticks if whole else to_step(ticks, _FINEST[style.unit], "up"), style, decimal=not whole)
+
+
+def at_least(ticks: int, style: Style) -> str:
+    """By how much a whole case or box must be made otherwise, so that it is enough: up to a whole step.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> at_least(2 * INCH + 508, INCH_STYLE), at_least(INCH // 1000, INCH_STYLE)
+    ('2 1/64 in', '1/64 in')
+    """
+    return write_brief(to_step(ticks, style.step, "up"), style)
 
 
 def longer(board: Board, axis: int) -> str:
@@ -56,5 +70,5 @@ def give_way(boards: Sequence[Board], axis: int, size: str) -> str:
     """What ends a clash of two boards along a world axis: move one, or shorten one that is not thin there."""
     for board in boards:
         if board.placement.own_axis(axis) != 2:
-            return f"Make {board.name} {size} {shorter(board, axis)}, or move one of them by {size}."
+            return f"Make {board.name} {shorter(board, axis)} by {size}, or move one of them by {size}."
     return f"Move one of them by {size}."

@@ -32,7 +32,7 @@ def test_the_narrowest_reading_governs_and_clearance_counts():
     assert (found.level, found.amount) == ("stop", ticks(2))
     assert found.text == (
         "The cabinet takes 500 mm of width and 12 mm must stay free, but the space has only 510 mm. "
-        "Make it 2 mm narrower."
+        "Make it narrower by 2 mm."
     )
     assert levels(look(space(600, 399, 299))) == [("stop", ticks(1)), ("stop", ticks(1))]
 
@@ -61,13 +61,13 @@ def test_a_block_in_the_way():
     assert (found.level, found.amount) == ("stop", ticks(10))
     assert found.text == (
         "No place in the space keeps the cabinet clear of the pipe. "
-        "Make it 10 mm narrower, or move what is in the way."
+        "Make it narrower by 10 mm, or move what is in the way."
     )
 
 
 def test_a_low_block_is_passed_under_when_that_is_the_least():
     (found,) = look(space(540, 900, 320, blocks=(block(0, 397, 0, 540, 9, 900, "pipe"),)))
-    assert found.amount == ticks(3) and "3 mm lower" in found.text
+    assert found.amount == ticks(3) and "lower by 3 mm" in found.text
 
 
 def test_places_agree_with_a_walk_over_every_place():
@@ -92,7 +92,7 @@ def test_a_floor_out_of_level():
     assert (found.level, found.amount) == ("warn", ticks(3))
     assert found.text == (
         "The floor falls 8 mm. If what is above falls with it, the case set level lacks 3 mm of height: "
-        "hold a level across the space, and make the case 3 mm lower if it does."
+        "hold a level across the space, and make the case lower by 3 mm if it does."
     )
 
 

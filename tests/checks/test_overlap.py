@@ -30,7 +30,7 @@ def test_two_boards_in_one_place_are_named_with_what_they_share():
     assert (found.level, found.boards, found.amount) == ("stop", ("shelf", "rail"), ticks(1.5))
     assert found.text == (
         "shelf and rail want the same wood: 1.5 mm up and down. "
-        "Make rail 1.5 mm narrower, or move one of them by 1.5 mm."
+        "Make rail narrower by 1.5 mm, or move one of them by 1.5 mm."
     )
 
 
@@ -48,7 +48,7 @@ def test_two_fronts_in_one_plane_are_told_how_far_they_run_into_each_other():
     assert found.amount == ticks(23)
     assert found.text == (
         "left front and right front want the same wood: 23 mm from side to side. "
-        "Make left front 23 mm shorter, or move one of them by 23 mm."
+        "Make left front shorter by 23 mm, or move one of them by 23 mm."
     )
 
 
@@ -63,7 +63,7 @@ def test_a_dado_too_shallow_is_mended_along_the_joint():
     assert found.amount == ticks(1)
     assert found.text == (
         "left side and bottom want the same wood: 1 mm from side to side. "
-        "Cut left side 1 mm deeper there, or make bottom 1 mm shorter."
+        "Cut left side deeper there by 1 mm, or make bottom shorter by 1 mm."
     )
 
 
@@ -72,7 +72,7 @@ def test_a_dado_too_narrow_is_mended_across_the_joint():
     shelf = board("shelf", (12, 0, 100), (400, 300, 118), "z")
     (found,) = find_overlaps(cabinet([side, shelf], [joint("dado", "shelf", "side", "-x", 6)]))
     assert found.amount == ticks(0.4)
-    assert found.text.endswith("Cut side 0.4 mm wider there, or move the cut by 0.4 mm.")
+    assert found.text.endswith("Cut side wider there by 0.4 mm, or move the cut by 0.4 mm.")
 
 
 def side_with_dado_at(low):
@@ -88,14 +88,14 @@ def test_a_board_right_through_another_gives_way_by_all_that_it_is_too_long():
     """It strikes 12 mm of wood and comes out 5 mm behind: shortened by 12 it would still be 5 too long."""
     (found,) = overlap_with_shelf_to(-5)
     assert found.amount == ticks(12)
-    assert found.text == "side and shelf want the same wood: 12 mm from side to side. Make shelf 17 mm shorter."
+    assert found.text == "side and shelf want the same wood: 12 mm from side to side. Make shelf shorter by 17 mm."
 
 
 def test_a_board_just_to_the_outer_face_is_not_let_in_through_it():
     (found,) = overlap_with_shelf_to(0)
-    assert found.text.endswith("Make shelf 12 mm shorter.")
+    assert found.text.endswith("Make shelf shorter by 12 mm.")
     (found,) = overlap_with_shelf_to(1)
-    assert found.text.endswith("Cut side 11 mm deeper there, or make shelf 11 mm shorter.")
+    assert found.text.endswith("Cut side deeper there by 11 mm, or make shelf shorter by 11 mm.")
 
 
 def test_a_board_whose_cut_lies_elsewhere_is_not_to_be_shortened():
@@ -103,7 +103,7 @@ def test_a_board_whose_cut_lies_elsewhere_is_not_to_be_shortened():
     (found,) = overlap_with_shelf_to(12, low=118)
     assert found.text.endswith(". It is not the length of shelf: the dado for it in side lies elsewhere.")
     (found,) = overlap_with_shelf_to(10, low=118)
-    assert "shelf 2 mm shorter" in found.text
+    assert "shelf shorter by 2 mm" in found.text
 
 
 def test_wood_on_both_walls_of_a_cut_is_measured_wall_by_wall():

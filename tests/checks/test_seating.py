@@ -36,7 +36,7 @@ def test_a_dado_too_shallow():
     (found,) = findings(side(dado(depth=5)), shelf(13.2), joint("dado", "shelf", "side", "-x", 6, 0.1, 1.2))
     assert (found.level, found.amount, found.boards) == ("stop", ticks(1), ("shelf", "side"))
     assert found.text == (
-        "The dado in side for shelf is 1 mm too shallow: it should be 6 mm deep. Cut it 1 mm deeper."
+        "The dado in side for shelf is 1 mm too shallow: it should be 6 mm deep. Cut it deeper by 1 mm."
     )
 
 
@@ -45,7 +45,7 @@ def test_a_dado_too_deep_is_a_warning():
     assert (found.level, found.amount) == ("warn", ticks(0.5))
     assert found.text == (
         "The dado in side for shelf is 0.5 mm too deep: it should be 6 mm deep. "
-        "Set the cutter 0.5 mm higher; if it is cut already, glue in a slip of that thickness."
+        "Set the cutter higher by 0.5 mm; if it is cut already, glue in a slip of that thickness."
     )
 
 
@@ -54,7 +54,7 @@ def test_a_board_too_short():
     assert (found.level, found.amount) == ("stop", ticks(2))
     assert found.text == (
         "shelf stands 2 mm short of its place in the dado of side. "
-        "Make it 2 mm longer, or bring the boards closer."
+        "Make it longer by 2 mm, or bring the boards closer."
     )
 
 
@@ -68,7 +68,7 @@ def test_an_end_gap_smaller_than_stated_is_a_warning():
     assert (found.level, found.amount) == ("warn", ticks(0.1))
     assert found.text == (
         "shelf goes 0.1 mm too far into the dado of side: the gap at its end should be 0.2 mm. "
-        "Make it 0.1 mm shorter."
+        "Make it shorter by 0.1 mm."
     )
 
 
@@ -76,7 +76,7 @@ def test_a_board_too_long_for_its_cut():
     found = findings(side(dado()), shelf(11.5), joint("dado", "shelf", "side", "-x", 6, 0.1))
     assert [(f.level, f.amount) for f in found] == [("stop", ticks(0.5))]
     assert found[0].text == (
-        "shelf is 0.5 mm too long for the dado of side and would strike the floor of the dado. Make it 0.5 mm shorter."
+        "shelf is 0.5 mm too long for the dado of side and would strike the floor of the dado. Make it shorter by 0.5 mm."
     )
 
 
@@ -84,7 +84,7 @@ def test_a_board_that_comes_out_behind_is_told_by_all_that_it_is_too_long():
     """6 deep, and it sticks out 5 mm beyond the outer face: 12 + 5 must come off, not the 12 of wood that it struck."""
     (found,) = findings(side(dado()), shelf(-5), joint("dado", "shelf", "side", "-x", 6, 0.1))
     assert (found.level, found.amount) == ("stop", ticks(17))
-    assert found.text.endswith("Make it 17 mm shorter.")
+    assert found.text.endswith("Make it shorter by 17 mm.")
 
 
 def test_no_cut_at_all():
@@ -102,7 +102,7 @@ def test_no_cut_at_all():
          "The dado in side is 0.1 mm too narrow for shelf: it needs the thickest reading 18.1 mm "
          "and 0.1 mm of clearance. Widen it by 0.1 mm."),
         (18.5, "warn", 0.3,
-         "The dado in side leaves shelf 0.3 mm more play than the 0.1 mm meant. Make it 0.3 mm narrower."),
+         "The dado in side leaves shelf more play than the 0.1 mm meant. Make it narrower by 0.3 mm."),
     ],
 )  # fmt: skip
 def test_clearance_is_counted_from_the_thickest_reading(width, level, amount, text):

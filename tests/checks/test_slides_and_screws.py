@@ -129,7 +129,7 @@ def test_boxes_on_wood_are_judged_by_their_rows_too(slide_name: str, mend: str) 
 
 def test_an_overlapping_box_is_to_be_made_narrower(case: Cabinet) -> None:
     told = [f.text for f in find_overlaps(moved_side(case, -INCH)) if "right box side" in f.boards[1]]
-    assert told and all("Make the box of bay 1 drawer 1 15/32 in narrower." in text for text in told)
+    assert told and all("Make the box of bay 1 drawer 1 narrower by 0.472 in." in text for text in told)
 
 
 def test_metric_slides_take_their_tenths(case: Cabinet) -> None:
@@ -191,7 +191,7 @@ def test_a_box_on_wood_is_counted_by_itself() -> None:
     assert solved.by_name["back"].box.low[1] - side.box.high[1] == 6 * MM and find_too_little_behind(solved) == ()
     made = Measured(parts={side.name: PartSize(side.length + MM)}, depths={})
     (found,) = find_too_little_behind(solve(replace(plan, measured=made)))
-    assert (found.level, found.amount) == ("warn", MM) and "Make the box 1 mm shorter" in found.text
+    assert (found.level, found.amount) == ("warn", MM) and "Make the box shorter by 1 mm" in found.text
 
 
 def test_a_box_that_is_not_as_long_as_its_slides_is_told():

@@ -22,15 +22,15 @@ def test_a_strip_that_hangs_before_the_drawer():
     ]
     assert {f.amount for f in found} == {ticks(4)}
     assert found[0].text == (
-        "bay 1 drawer 1 box left runs into strip 1 mm into its 250 mm of travel: "
-        "4 mm of it stands in the way up and down. Make strip 4 mm narrower, or move one of them by 4 mm."
+        "bay 1 drawer 1 box left runs into strip after 1 mm of its 250 mm of travel: "
+        "4 mm of it stands in the way up and down. Make strip narrower by 4 mm, or move one of them by 4 mm."
     )
 
 
 def test_a_board_beyond_the_end_of_the_travel_is_not_met():
     assert pulled(board("post", (18, -290, 0), (482, -240, 400), "y")) == ()
     (found, *_) = pulled(board("post", (18, -290, 0), (482, -239, 400), "y"))
-    assert "249 mm into its 250 mm" in found.text
+    assert "after 249 mm of its 250 mm" in found.text
 
 
 def test_a_board_that_touches_stands_in_the_way_at_the_start():
