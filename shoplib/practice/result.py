@@ -13,7 +13,7 @@ from shoplib.practice.session import Session
 from shoplib.practice.slips import slip
 from shoplib.practice.spreads import told
 from shoplib.practice.trouble import Trouble, troubles
-from shoplib.words.amounts import ALONG, how_much
+from shoplib.words.amounts import ALONG, true_amount
 
 
 @dataclass(frozen=True)
@@ -90,7 +90,7 @@ def _gap(fit: DryFit, session: Session) -> str:
     clash = max((f for f in fit.findings if f.check == "overlap"), key=lambda f: f.amount, default=None)
     if clash is not None:
         one, other = clash.boards
-        size = how_much(clash.amount, style)
+        size = true_amount(clash.amount, style)
         return f"It does not go together: {one} and {other} want the same wood, {size} of it."
     if not fit.gaps:
         return "Every board goes home: no gap is wider than glue fills."

@@ -143,12 +143,12 @@ def _choice(choice: Choice, style: Style) -> str:
     match choice.how:
         case "share":
             part = "half" if choice.parts == 2 else f"1/{choice.parts}"
-            down = f", down to a whole {write_length(choice.steps, style)}" if choice.steps >= style.step else ""
+            down = f", down to a whole {_short(choice.steps, style)}" if choice.steps >= style.step else ""
             whole = f"({among[0]})" if len(choice.among[0].terms) > 1 else among[0]
             return f"{part} of {whole}{down}"
         case "down" | "up" | "nearest":
             way = {"down": "down to a", "up": "up to a", "nearest": "to the nearest"}[choice.how]
-            return f"{among[0]}, {way} whole {write_length(choice.steps, style)}"
+            return f"{among[0]}, {way} whole {_short(choice.steps, style)}"
         case "largest fitting":
             return f"the largest of {', '.join(sizes[1:])} that fits into {sizes[0]} = {among[0]}"
         case "diagonal nearest" | "diagonal up" | "other side":
@@ -156,7 +156,7 @@ def _choice(choice: Choice, style: Style) -> str:
             told = zip(among, choice.among, strict=True)
             one, other = (f"({text})" if len(of.terms) > 1 else text for text, of in told)
             root = f"the square root of {one} squared {'-' if choice.how == 'other side' else '+'} {other} squared"
-            return f"{root}, {way} whole {write_length(choice.steps, style)}"
+            return f"{root}, {way} whole {_short(choice.steps, style)}"
         case times if times.startswith("x "):
             return f"({among[0]}) {times}" if len(choice.among[0].terms) > 1 else f"{among[0]} {times}"
     return f"{_HOW[choice.how]}: {'; '.join(among)}"

@@ -76,7 +76,8 @@ def test_a_board_too_long_for_its_cut():
     found = findings(side(dado()), shelf(11.5), joint("dado", "shelf", "side", "-x", 6, 0.1))
     assert [(f.level, f.amount) for f in found] == [("stop", ticks(0.5))]
     assert found[0].text == (
-        "shelf is 0.5 mm too long for the dado of side and would strike the floor of the dado. Make it shorter by 0.5 mm."
+        "shelf is 0.5 mm too long for the dado of side and would strike the floor of the dado. "
+        "Make it shorter by 0.5 mm."
     )
 
 
