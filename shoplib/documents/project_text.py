@@ -7,7 +7,7 @@ from typing import Any
 import tomli_w
 
 from shoplib.documents.project_file import FORMAT, fields_of
-from shoplib.measure import Style, write_length
+from shoplib.measure import Style, write_length, write_measured
 from shoplib.model.marks import is_length, usual
 from shoplib.model.project import Project
 
@@ -48,7 +48,12 @@ def _written(kind: Any, value: Any, style: Style) -> Any:
     if isinstance(value, tuple):
         inner = typing.get_args(kind)[0]
         return [_written(inner, item, style) for item in value]
-    return write_length(value, style) if isinstance(value, int) and _holds_length(kind) else value
+    return _length(value, style) if isinstance(value, int) and _holds_length(kind) else value
+
+
+def _length(ticks: int, style: Style) -> str:
+    """A mark of the rule as such, anything else as the decimal that was read off calipers; both read back exactly."""
+    return (write_length if ticks % style.step == 0 else write_measured)(ticks, style)
 
 
 def _holds_length(kind: Any) -> bool:

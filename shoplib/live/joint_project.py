@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, replace
 
-from shoplib.measure import INCH, MM, Style, read_length
+from shoplib.measure import INCH, MM, Style, mean, read_length
 from shoplib.model.project import Back, Bay, Carcass, JointChoice, Project, Shelves, Size
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
@@ -88,6 +88,9 @@ def with_one_shelf(cabinet: Cabinet) -> Cabinet:
 
 
 def _sheet(name: str, readings: tuple[int, ...]) -> Sheet:
-    """Stock with its readings; one alone stands for the mean of several, so no doubt is raised about it."""
+    """Stock with its readings; one alone stands for the mean of several, so no doubt is raised about it.
+
+    The panel asks what it measures, not what it was sold as, and no name is made up: it goes by its mean.
+    """
     many = readings if len(readings) > 1 else readings * 2
-    return Sheet(name, "plywood", readings[0], many, 96 * INCH, 48 * INCH)
+    return Sheet(name, "plywood", mean(many), many, 96 * INCH, 48 * INCH)
