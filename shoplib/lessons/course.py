@@ -21,6 +21,7 @@ PAGES = {
     "04": ("Drawer clearance", "04_drawer_clearance.ipynb"),
     "05": ("Fronts and gaps", "05_fronts_and_gaps.ipynb"),
     "06": ("Hardware layout", "06_hardware_layout.ipynb"),
+    "07": ("Will it hold", "07_will_it_hold.ipynb"),
     "j04": ("The dado", "joints/dado.ipynb"),
 }
 """Title and file of each page, by the number of the lesson; those of joints have a j before theirs."""

@@ -106,7 +106,8 @@ class Exercise:
     wrong answer would do in the shop, `fits` what the right one does. `working` gives the lines of
     the solution. An answer within `tolerance` (ticks) is right. `caliper` says that the answer is a
     caliper reading, not a mark on a rule; `zero` that one of the slips comes to nothing, so that 0 is an answer.
-    A new `version` gives every learner new numbers.
+    A new `version` gives every learner new numbers. `coarse` is from where on a number that is no slip is told in whole
+    steps by how much it is off; None is what is usual for a rule or calipers, and more than a small answer itself.
     """
 
     id: str
@@ -124,6 +125,7 @@ class Exercise:
     caliper: bool = False
     zero: bool = False
     version: int = 1
+    coarse: Twin | None = None
 
     def apart(self, givens: Givens, unit: str) -> bool:
         """Whether the answer and all slips are more than three tolerances from each other.

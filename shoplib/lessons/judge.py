@@ -125,7 +125,7 @@ def _judge_number(exercise: Exercise, givens: Givens, unit: str, shown: str, giv
     swapped = in_the_other_unit(given, right, near, gave)
     if swapped:
         return swapped
-    step = _COARSE_CALIPER if exercise.caliper else COARSE_RULE
+    step = exercise.coarse or (_COARSE_CALIPER if exercise.caliper else COARSE_RULE)
     off, rough = coarse(given - right, step.of(unit))
     does = exercise.effect(givens, off, replace(say, rough=rough))
     look = "Do the sum once more, one line for each step; a hint gives the next one."

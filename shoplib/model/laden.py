@@ -48,7 +48,7 @@ def as_one(of: str, parts: tuple[Weight, ...]) -> Weight | None:
     if not parts:
         return None
     low, high = together(parts)
-    each = [int((part.low + part.high).to("newton").magnitude * 1000) for part in parts]
+    each = [int((part.low + part.high).m_as(low.units) * 1000) for part in parts]
     whole = sum(each)
     if not whole:
         return None

@@ -36,13 +36,18 @@ class Material:
         The specific gravity of a wood is its dry weight over its volume at 12 %, so 12 % of water comes on top: 1,000 G
         (1 + 12/100) kg/m3 (Wood Handbook, chapter 4, from memory). That of a sheet is taken as it stands in the table.
         """
-        with_water = 1 + MOISTURE / 100 if self.solid else 1
-        return tuple(weight_of_water() * (g * with_water) for g in self.gravity)
+        return _weighs(self.gravity, self.solid)
 
     @property
     def stiffnesses(self) -> tuple[pint.Quantity, pint.Quantity]:
         """E, least and most, as pint quantities."""
         return tuple(ureg.Quantity(e, "megapascal") for e in self.stiffness)
+
+
+@cache  # in newtons by the cubic metre, which `weight.weight` relies on
+def _weighs(gravity: Range, solid: bool) -> tuple[pint.Quantity, pint.Quantity]:
+    with_water = 1 + MOISTURE / 100 if solid else 1
+    return tuple(weight_of_water() * (g * with_water) for g in gravity)
 
 
 @cache

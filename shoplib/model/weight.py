@@ -14,6 +14,8 @@ from shoplib.model.material import material_of
 from shoplib.model.prism import Prism, twice_area
 from shoplib.model.solved import Cabinet
 
+_NEWTON = ureg.newton  # looked up once: a case has many boards, and a panel weighs them between two moves
+
 
 @dataclass(frozen=True, slots=True)
 class Weight:
@@ -27,7 +29,11 @@ class Weight:
 
 def volume(board: Board) -> pint.Quantity:
     """The wood that is left of a board after its cuts; bored holes, which take next to nothing, are left in."""
-    return ureg.Quantity(float(sum(lump for lump, _ in _lumps(board))) / MM**3 * 1e-9, "meter ** 3")
+    return ureg.Quantity(_cubic_metres(board), "meter ** 3")
+
+
+def _cubic_metres(board: Board) -> float:
+    return float(sum(lump for lump, _ in _lumps(board))) / MM**3 * 1e-9
 
 
 def middle(board: Board) -> Point:
@@ -76,8 +82,8 @@ def weight(board: Board, cabinet: Cabinet) -> Weight | None:
     material = material_of(sheet) if sheet else None
     if material is None:
         return None
-    wood = volume(board)
-    low, high = ((weighs * wood).to("newton") for weighs in material.weighs)
+    wood = _cubic_metres(board)
+    low, high = (ureg.Quantity(weighs.magnitude * wood, _NEWTON) for weighs in material.weighs)
     return Weight(board.name, low, high, middle(board))
 
 

@@ -11,6 +11,7 @@ from tests.lessons import measuring_by_hand
 from tests.lessons.answers_04 import by_hand_04
 from tests.lessons.answers_05 import by_hand_05
 from tests.lessons.answers_06 import by_hand_06
+from tests.lessons.answers_07 import by_hand_07
 from tests.lessons.answers_j04 import by_hand_j04
 
 TO_MM = {"in": Fraction(254, 10), "mm": Fraction(1)}
@@ -30,6 +31,8 @@ def by_hand(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[str, 
         return by_hand_05(exercise, g)
     if exercise.startswith("06-"):
         return by_hand_06(exercise, g)
+    if exercise.startswith("07-"):
+        return by_hand_07(exercise, g)
     if exercise.startswith("j04-"):
         return by_hand_j04(exercise, g)
     if exercise.startswith("01-"):

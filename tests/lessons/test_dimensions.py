@@ -8,7 +8,7 @@ import pytest
 
 from shoplib.draw import pen
 from shoplib.draw.scene import Chain, Running
-from shoplib.lessons import fronts_shown, hardware_shown, page_01, page_02, page_03, wrong_box
+from shoplib.lessons import fronts_shown, hardware_shown, hold_shown, page_01, page_02, page_03, wrong_box
 from shoplib.lessons.lesson_02 import BOTTOM
 from shoplib.live.corner_panel import corner_panel
 from shoplib.live.drawer_panel import drawer_panel
@@ -16,6 +16,8 @@ from shoplib.live.front_panel import front_panel
 from shoplib.live.hardware_panel import hardware_panel
 from shoplib.live.joint_panel import joint_panel
 from shoplib.live.joint_project import JOINTS
+from shoplib.live.sag_panel import sag_panel
+from shoplib.live.tip_panel import tip_panel
 from shoplib.measure import INCH, MM, read_length
 
 NUMBER = re.compile(r"\d[\d./]*(?: \d+/\d+)?")
@@ -29,8 +31,9 @@ FIGURES = (
     hardware_shown.lying, hardware_shown.behind_inset, hardware_shown.behind_overlay, hardware_shown.pull,
     hardware_shown.screw, hardware_shown.too_long, hardware_shown.tools, hardware_shown.meeting,
     hardware_shown.in_dado, hardware_shown.gap_forgotten,
+    hold_shown.sagging, hold_shown.of_mdf, hold_shown.one_out, hold_shown.all_out,
 )
-PANELS = (corner_panel, drawer_panel, front_panel, hardware_panel)
+PANELS = (corner_panel, drawer_panel, front_panel, hardware_panel, sag_panel, tip_panel)
 
 
 @pytest.fixture
@@ -56,7 +59,7 @@ def told(text, unit):
 
 
 def test_dimensions_tell_what_they_measure(unit, drawn, own_folder, monkeypatch):
-    for module in (page_01, page_02, page_03, wrong_box, fronts_shown, hardware_shown):
+    for module in (page_01, page_02, page_03, wrong_box, fronts_shown, hardware_shown, hold_shown):
         monkeypatch.setattr(module, "unit_in_use", lambda: unit)
     for figure in FIGURES:
         figure()

@@ -86,6 +86,12 @@ SAID = {
     "06-screw": ("{by} nearer to the face", "up to {by} longer"),
     "06-pegs": ("{by} too wide ... adds up", "{by} too narrow ... left over"),
     "06-tess-list": LINE,
+    "07-reading": ("{by} more sag than comes", "{by} farther than you expect"),
+    "07-limit": ("sag {by} more than the card allows", "{by} less than the card allows"),
+    "07-thicker": ("{by} more sag than comes", "{by} farther than you expect"),
+    "07-divider": ("{by} more sag than comes", "{by} farther than you expect"),
+    "07-tipping": ("{by} farther out than the case can bear", "{by} before the case is about to tip"),
+    "07-screw": ("{by} longer than the load asks for", "{by} too short"),
     "template-room": ("{by} too wide ... would not go", "leave {by} open"),
 }
 """What each exercise says of a number that is a little too large, and of one that is a little too small."""

@@ -7,7 +7,7 @@ import pytest
 
 from shoplib.documents.atomic import WriteError
 from shoplib.draw.letters import letters
-from shoplib.lessons import fronts_shown, page_00, page_01, page_02, page_03, page_04, page_05, page_06
+from shoplib.lessons import fronts_shown, page_00, page_01, page_02, page_03, page_04, page_05, page_06, page_07
 from shoplib.lessons.ask import ask, choose_unit
 from shoplib.lessons.choice import read_choice, save_unit
 from shoplib.lessons.glossary_page import glossary
@@ -28,6 +28,8 @@ PANELS = {
     "drawer": page_04.clearance_panel,
     "fronts": page_05.fronts_panel,
     "hardware": page_06.layout_panel,
+    "shelf": page_07.shelf_panel,
+    "tipping": page_07.tipping_panel,
 }
 
 LESS = {"joints": 1.25}

@@ -19,6 +19,7 @@ from shoplib.live.panel import CannotBuild
 from shoplib.live.percent_control import PercentControl
 from shoplib.live.project_panel import project_panel
 from shoplib.live.said import Said, said, same_length, why_said
+from shoplib.live.sag_panel import sag_panel
 from shoplib.live.saw_panel import saw_panel
 from shoplib.live.sheet_panel import sheet_panel
 from shoplib.live.table import findings_html
@@ -36,7 +37,7 @@ UNITS = pytest.mark.parametrize("unit", ["in", "mm"])
 PANELS = {
     "first": width_panel, "carcass": carcass_panel, "joint": joint_panel, "corner": corner_panel,
     "drawer": drawer_panel, "fronts": front_panel, "hardware": hardware_panel, "saw": saw_panel,
-    "sheet": sheet_panel, "tape": tape_panel,
+    "sheet": sheet_panel, "tape": tape_panel, "shelf": sag_panel, "tipping": tip_panel,
 } | {path.stem: lambda unit, name=path.stem: project_panel(example(name), unit) for path in PROJECTS.glob("*.toml")}
 
 LENGTH = re.compile(r"(?<![\d./])\d[\d./]*(?: \d+/\d+)? (?:in|mm)\b(?! bays? )")

@@ -17,15 +17,17 @@ from shoplib.live.joint_panel import joint_panel
 from shoplib.live.length_control import LengthControl
 from shoplib.live.percent_control import PercentControl
 from shoplib.live.project_panel import project_panel
+from shoplib.live.sag_panel import sag_panel
 from shoplib.live.saw_panel import saw_panel
 from shoplib.live.sheet_panel import sheet_panel
 from shoplib.live.tape_panel import tape_panel
+from shoplib.live.tip_panel import tip_panel
 from shoplib.measure import INCH, MM
 
 PANELS = {
     "first": width_panel, "carcass": carcass_panel, "drawer": drawer_panel, "fronts": front_panel,
     "hardware": hardware_panel, "joints": joint_panel, "corners": corner_panel, "tape": tape_panel,
-    "calipers": sheet_panel, "saw": saw_panel,
+    "calipers": sheet_panel, "saw": saw_panel, "shelf": sag_panel, "tipping": tip_panel,
     "whole case": lambda unit: project_panel(example("under_bench_case"), unit),
 }
 
@@ -35,6 +37,7 @@ COUNTED = ("bay", "divider", "drawer", "front", "piece", "rail", "shelf", "slide
 NO_LENGTH = [  # title of the drawing, what is written there, why it is no length or is not asked
     ("", rf"\b(?:{'|'.join(COUNTED)}) \d+", "a name"),
     (r"\d+ pieces", r"\d pieces, \d cuts?", "a count"),
+    ("The board under its load", r"drawn \d+ times as large as it is", "how many times, and no length"),
     ("(?:Inset|Overlay) fronts", r"drawn \d+ times as large as they are", "how many times, and no length"),
     ("The (?!case)", r"Marks to [\d/.]+ (?:in|mm); the figures are (?:inches|centimetres: 1 is 10 mm)",
      "how the tape is divided: a ruler, not a size"),
@@ -45,6 +48,7 @@ NO_LENGTH = [  # title of the drawing, what is written there, why it is no lengt
 
 ALONE = [  # the same for a text that stands alone
     ("A solid front through the year", r"-?\d+(?:\.\d+)?", "a mark of the scale: a ruler, not a size"),
+    ("Sag over span", r"\d+(?:\.\d+)?", "a mark of the scale: a ruler, not a size"),
     ("The (?!case)", r"\d+", "a figure of the tape: a ruler, not a size"),
     (r"The case on its side", r"\d", "the number of a slide, where its name has no room"),
     (r"\d+ pieces", r"\d", "the number of a piece, where its name has no room"),
@@ -162,7 +166,8 @@ def test_every_length_of_a_drawing_can_be_picked_and_is_told(name, unit, large):
 def test_each_exception_is_met():
     """None is listed that no drawing needs."""
     met = set()
-    for name, large in (("fronts", 0), ("hardware", 0), ("tape", 0), ("calipers", 0), ("saw", 0), ("saw", 1)):
+    for name, large in (("fronts", 0), ("hardware", 0), ("tape", 0), ("calipers", 0), ("saw", 0), ("saw", 1),
+                        ("shelf", 0)):
         panel, draw = PANELS[name]("mm"), random.Random(5)
         if large:
             panel.enlarge()
