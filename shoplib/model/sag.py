@@ -6,7 +6,7 @@ from fractions import Fraction
 
 import pint
 
-from shoplib.measure import FOOT, Style, from_quantity, narrowest, read_length, share, to_quantity, to_step, write_brief
+from shoplib.measure import FOOT, Style, narrowest, read_length, share, to_quantity, to_step, write_brief
 from shoplib.measure.quantity import write_force, write_load
 from shoplib.measure.ticks import INCH, MM
 from shoplib.model.beam import CREEP, Held, bend
@@ -117,8 +117,8 @@ def board_sag(
     own = (material.weighs[1] * across * deep * thick).to("pound_force")
     bends = [bend(put_in + own, across, deep, thick, e, held) for e in reversed(material.stiffnesses)]
     step = INCH // 1000 if style.unit == "in" else MM // 50
-    first = [to_step(from_quantity(b.total, zero=True), step) for b in bends]
-    least, most = (to_step(from_quantity(b.in_time(), zero=True), step) for b in bends)
+    first = [_ticks(b.total, step) for b in bends]
+    least, most = (_ticks(b.in_time(), step) for b in bends)
     allowed = allowed_sag(span)
     size = f"{write_brief(span, style)} x {write_brief(depth, style)}"
     working = (
@@ -130,6 +130,11 @@ def board_sag(
         f"allowed: 1/16 in for each foot and 1/4 in at most (KCMA A161.1): {write_brief(allowed, style, decimal=True)}",
     )
     return Sag(span, least, most, first[1], allowed, put_in + own, working)
+
+
+def _ticks(sag: pint.Quantity, step: int) -> int:
+    """A sag in ticks, to the nearest step: also one so small that nobody could set it as a length."""
+    return to_step(round(sag.m_as("inch") * INCH), step)
 
 
 def bottom_sag(wide: int, deep: int, thickness: int, material: Material, load: pint.Quantity, style: Style) -> Sag:

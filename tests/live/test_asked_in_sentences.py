@@ -37,7 +37,7 @@ UNITS = pytest.mark.parametrize("unit", ["in", "mm"])
 PANELS = {
     "first": width_panel, "carcass": carcass_panel, "joint": joint_panel, "corner": corner_panel,
     "drawer": drawer_panel, "fronts": front_panel, "hardware": hardware_panel, "saw": saw_panel,
-    "sheet": sheet_panel, "tape": tape_panel, "shelf": sag_panel, "tipping": tip_panel,
+    "sheet": sheet_panel, "tape": tape_panel, "shelf": sag_panel,
 } | {path.stem: lambda unit, name=path.stem: project_panel(example(name), unit) for path in PROJECTS.glob("*.toml")}
 
 LENGTH = re.compile(r"(?<![\d./])\d[\d./]*(?: \d+/\d+)? (?:in|mm)\b(?! bays? )")
