@@ -126,11 +126,17 @@ def sag_over_span(over: SagsOver, here: int, most: int, style: Style) -> Scene:
     )
 
 
+def widest_within(over: SagsOver) -> int:
+    """The widest span at which the most stays within what is allowed, in ticks; 0 where there is none."""
+    pairs = zip(over.spans, over.most, over.allowed, strict=True)
+    return max((span for span, most, allowed in pairs if most <= allowed), default=0)
+
+
 def sag_chart_alt(over: SagsOver, style: Style) -> str:
     """The chart in words."""
-    within = [span for span, most, allowed in zip(over.spans, over.most, over.allowed, strict=True) if most <= allowed]
+    within = widest_within(over)
     ends = [write_brief(span, style) for span in (over.spans[0], over.spans[-1])]
-    till = f"up to a span of {write_brief(within[-1], style)}" if within else "at no span shown"
+    till = f"up to a span of {write_brief(within, style)}" if within else "at no span shown"
     return (
         f"A chart of the sag in years over spans from {ends[0]} to {ends[1]}: a band that rises ever more steeply, and "
         f"two lines, what KCMA allows and what the eye does not see. The upper edge of the band stays within what is "

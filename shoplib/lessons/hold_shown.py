@@ -1,13 +1,13 @@
 """The shelf, the drawer bottom and the chest of the page on what holds, solved and drawn."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 
 import pint
 
 from shoplib.draw.letters import drawn_with
 from shoplib.draw.sag_chart import sag_chart
-from shoplib.draw.sag_view import sag_chart_alt, sag_view
+from shoplib.draw.sag_view import sag_chart_alt, sag_view, widest_within
 from shoplib.draw.scene import Scene
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.figure import Figure
@@ -15,9 +15,9 @@ from shoplib.lessons.large_type import letters_in_use
 from shoplib.lessons.say import Say
 from shoplib.live.sag_panel import over_spans, stuff
 from shoplib.live.tip_panel import Tipped, chest, fillings, scene_of, tipped
-from shoplib.measure import read_length, to_quantity
+from shoplib.measure import Style, read_length, to_quantity, write_brief
 from shoplib.measure.quantity import read_quantity
-from shoplib.model.sag import Sag, board_sag
+from shoplib.model.sag import Sag, between, board_sag, shop_sag
 
 PICTURE = (480.0, 320.0)
 
@@ -61,12 +61,33 @@ def tool_chest(unit: str, opened: int) -> Tipped:
     return tipped(chest(unit), opened, fillings(unit)[1], Say(unit).style)
 
 
+def sag_why(sag: Sag, style: Style, sizes: Iterable[tuple[str, int]] = ()) -> tuple[str, ...]:
+    """Why each length of a sag is so: `sizes` as they were chosen or measured, the sums, then the lines of the beam."""
+    span, first, limit, shop = (write_brief(ticks, style, decimal=True) for ticks in (
+        sag.span, sag.first_most, sag.allowed, shop_sag(sag.span)))
+    return (
+        f"sag at once, at most {first} = the sum of the beam with the least stiff figure, below",
+        f"sag in years {between(sag.least, sag.most, style)} = 1.5 x the sag at once, stiffest to least stiff",
+        f"allowed {limit} = 1/16 in for each foot of the span {span}, and 1/4 in at most",
+        f"the eye does not see {shop} = 0.02 in for each foot of the span (shop rule, no source)",
+        *(f"{called} {write_brief(ticks, style)} = chosen, or as measured" for called, ticks in sizes),
+        *(line[:1].lower() + line[1:] for line in sag.working),
+    )
+
+
+def shelf_why(shelf: PartsShelf, unit: str) -> tuple[str, ...]:
+    """The same for a shelf, with its own sizes."""
+    style, sag = Say(unit).style, shelf.sag(unit)
+    thick = f"thickness {write_brief(shelf.thick, style, decimal=True)} = as measured, of all its layers"
+    return (*sag_why(sag, style, [("span", shelf.span), ("depth", shelf.depth)]), thick)
+
+
 def sagging() -> Figure:
     """The shelf of the worked example under its boxes."""
     unit = unit_in_use()
     shelf = parts_shelf(unit)
     return _drawn(lambda: sag_view(shelf.sag(unit), shelf.thick, "simply supported", Say(unit).style),
-                  "The parts shelf under its boxes", shelf.sag(unit).working)
+                  "The parts shelf under its boxes", shelf_why(shelf, unit))
 
 
 def of_mdf() -> Figure:
@@ -74,7 +95,7 @@ def of_mdf() -> Figure:
     unit = unit_in_use()
     shelf = replace(parts_shelf(unit), kind="MDF")
     return _drawn(lambda: sag_view(shelf.sag(unit), shelf.thick, "simply supported", Say(unit).style),
-                  "The same shelf of MDF", shelf.sag(unit).working)
+                  "The same shelf of MDF", shelf_why(shelf, unit))
 
 
 def over_the_span() -> Figure:
@@ -82,9 +103,15 @@ def over_the_span() -> Figure:
     unit = unit_in_use()
     shelf, style = parts_shelf(unit), Say(unit).style
     over = over_spans(shelf.depth, shelf.thick, stuff(shelf.kind), shelf.load, "simply supported", style)
+    within, ends = (tuple(write_brief(span, style) for span in spans) for spans in (
+        [widest_within(over)], (over.spans[0], over.spans[-1])))
+    why = (
+        f"span {within[0]} = the widest on the chart at which the most stays within what is allowed",
+        f"{ends[0]} to {ends[1]} = the spans of the chart; the load on each foot or metre is the same",
+        *shelf_why(shelf, unit),
+    )
     with drawn_with(letters_in_use()):
-        return Figure(sag_chart(over, "Sag over span, boxes of parts", style), sag_chart_alt(over, style), [],
-                      shelf.sag(unit).working)
+        return Figure(sag_chart(over, "Sag over span, boxes of parts", style), sag_chart_alt(over, style), [], why)
 
 
 def one_out() -> Figure:
@@ -100,7 +127,11 @@ def all_out() -> Figure:
 def _tipping(opened: int, title: str) -> Figure:
     unit = unit_in_use()
     one = tool_chest(unit, opened)
-    return _drawn(lambda: scene_of(one, Say(unit).style), title, one.found.working)
+    style = Say(unit).style
+    *reach, depth = (write_brief(size, style) for size in scene_of(one, style).items[-1].sizes)
+    why = (f"depth {depth} = the case, from the tipping edge to its rear, chosen",
+           *(f"reach {far} = travel of the slide, and what the drawer has before the edge" for far in reach))
+    return _drawn(lambda: scene_of(one, style), title, (*why, *one.found.working))
 
 
 def _drawn(make: Callable[[], Scene], title: str, why: tuple[str, ...]) -> Figure:

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from shoplib.lessons.choice import unit_in_use
-from shoplib.lessons.hold_shown import parts_shelf, tool_chest
+from shoplib.lessons.hold_shown import parts_shelf, sag_why, shelf_why, tool_chest
 from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
@@ -59,7 +59,8 @@ def shelf_worked(unit: str) -> Worked:
         ("allowed, KCMA A161.1", f"{span} / 192", _told(sag.allowed, say)),
         ("the eye does not see, shop rule", f"{span} / 600", _told(shop_sag(sag.span), say)),
     ]
-    return Worked(f"A shelf of plywood, {say.exact(shelf.thick)} thick, full of boxes of parts", lines, sag.working)
+    title = f"A shelf of plywood, {say.exact(shelf.thick)} thick, full of boxes of parts"
+    return Worked(title, lines, shelf_why(shelf, unit))
 
 
 def mends_worked(unit: str) -> Worked:
@@ -79,7 +80,7 @@ def mends_worked(unit: str) -> Worked:
                f"{_told(sag.allowed, say)}", f"{_told(sag.most, say)}, {_verdict(sag)}")
         for name, sag in sags.items()
     ]
-    why = dict.fromkeys(line for sag in sags.values() for line in sag.working)
+    why = dict.fromkeys(line for way in ways.values() for line in shelf_why(way, unit))
     return Worked("The parts shelf, mended: at most, in years", lines, tuple(why))
 
 
@@ -92,7 +93,8 @@ def bottoms_worked(unit: str) -> Worked:
         sag = bottom_sag(wide, deep, thick, stuff("plywood"), load, say.style)
         lines.append((f"{say.exact(thick)} plywood", f"strip {say.length(sag.span)} long, allowed "
                       f"{_told(sag.allowed, say)}", f"{between(sag.least, sag.most, say.style)}, {_verdict(sag)}"))
-        why += sag.working
+        why += sag_why(sag, say.style, [("width", wide), ("depth", deep)])
+        why.append(f"thickness {say.exact(thick)} = as measured")
     title = f"A drawer bottom {say.length(wide)} x {say.length(deep)}, {write_load(load, unit)}"
     return Worked(title, lines, tuple(dict.fromkeys(why)))
 
@@ -116,6 +118,8 @@ def screws_worked(unit: str) -> Worked:
     say, lines, why = Say(unit), [], []
     length, through = (read_length(text) for text in PULL[unit])
     thread, size = thread_in(length, through), screw_sizes()[GAUGE]
+    rest = f"screw {say.length(length)} - board {say.exact(through)}, and two thirds of the screw at most"
+    why.append(f"thread in the post {_told(thread, say)} = {rest}")
     lines.append(("thread in the post", f"{say.length(length)} - {say.exact(through)}", _told(thread, say)))
     for name, end in (("side of the grain", False), ("end grain", True)):
         found = withdrawal(wood_properties()[POST].gravity, size.diameter, thread, end, say.style)
@@ -134,13 +138,14 @@ def movement_worked(unit: str) -> Worked:
     for cut in ("flatsawn", "quartersawn"):
         coefficient = woods()[WOOD].coefficient(cut)
         moves = year_round(width, coefficient, MADE, DRIEST, DAMPEST)
-        lines += [
-            (f"{cut}: grows, dampest", f"{say.length(width)} x {float(coefficient):.5f} x "
-             f"{moisture(DAMPEST) - moisture(MADE):.2f}", _told(moves.grows, say)),
-            (f"{cut}: shrinks, driest", f"{say.length(width)} x {float(coefficient):.5f} x "
-             f"{moisture(MADE) - moisture(DRIEST):.2f}", _told(moves.shrinks, say)),
+        wide = f"{say.length(width)} x {float(coefficient):.5f} x"
+        rows = [
+            (f"{cut}: grows, dampest", f"{wide} {moisture(DAMPEST) - moisture(MADE):.2f}", _told(moves.grows, say)),
+            (f"{cut}: shrinks, driest", f"{wide} {moisture(MADE) - moisture(DRIEST):.2f}", _told(moves.shrinks, say)),
             (f"{cut}: room in each groove", "half of what it grows", _told(share(moves.grows, 2, 1)[0], say)),
         ]
+        lines += rows
+        why += [f"{what} {comes_to} = {how}" for what, how, comes_to in rows]
         why.append(f"{cut} {WOOD}: {float(coefficient):.5f} of its width for each 1 % of moisture (Wood Handbook)")
     why += [f"{moisture(humid):.2f} % of moisture at {humid} % humidity" for humid in (MADE, DRIEST, DAMPEST)]
     return Worked(f"A solid panel of {WOOD}, {say.length(width)} wide, made at {MADE} % humidity", lines, tuple(why))
