@@ -18,8 +18,8 @@ from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild
 from shoplib.live.percent_control import PercentControl
 from shoplib.live.project_panel import project_panel
-from shoplib.live.said import Said, said, same_length, why_said
 from shoplib.live.sag_panel import sag_panel
+from shoplib.live.said import Said, said, same_length, why_said
 from shoplib.live.saw_panel import saw_panel
 from shoplib.live.sheet_panel import sheet_panel
 from shoplib.live.table import findings_html
