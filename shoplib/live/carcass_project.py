@@ -87,7 +87,8 @@ def case_project(choices: CaseChoices, style: Style) -> Project:
         "thin sheet": Sheet("thin sheet", "plywood", thin_name, (thin, thin), *whole, grain="none"),
     }
     fit = usual_fit(style.unit)
-    joint = JointChoice("rabbet", choices.joint_depth, fit)
+    corner = JointChoice("rabbet", choices.joint_depth, fit)
+    inside = replace(corner, kind="dado")
     kind = BACKS[choices.back]
     depth = (INCH // 4 if inch else 6 * MM) if kind in ("rabbet", "groove") else None
     back = usually(
@@ -103,8 +104,7 @@ def case_project(choices: CaseChoices, style: Style) -> Project:
         sheets=sheets,
         size=Size("outside", choices.width, choices.height, choices.depth),
         carcass=usually(
-            Carcass, style.unit, sheet="case sheet", corner=joint, divider=replace(joint, kind="dado"), shelf=joint,
-            back=back,
+            Carcass, style.unit, sheet="case sheet", corner=corner, divider=inside, shelf=inside, back=back,
         ),
         base=Base(choices.base, choices.base_height if choices.base != "none" else 0, _toe(choices, inch)),
         bays=_bays(choices, style.unit),

@@ -28,7 +28,10 @@ class Table:
     name: str = "table/"
 
     def html(self) -> str:
-        """The table with its caption and the headings of columns and rows marked as such."""
+        """The table with its caption and the headings of columns and rows marked as such.
+
+        It lies in a room of its own, which can be gone to by keyboard and scrolled where the page is narrower.
+        """
         head = "".join(f'<th scope="col">{escape(cell)}</th>' for cell in self.head)
         rows = "".join(
             f'<tr><th scope="row">{escape(first)}</th>'
@@ -37,8 +40,9 @@ class Table:
             for row, (first, *rest) in enumerate(self.rows)
         )
         return (
+            f'<div class="shop-table-room" role="region" tabindex="0" aria-label="{escape(self.caption)}">'
             f'<table class="shop-table"><caption>{escape(self.caption)}</caption>'
-            f"<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>"
+            f"<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table></div>"
         )
 
     def _cell(self, row: int, column: int, text: str) -> str:

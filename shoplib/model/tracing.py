@@ -10,7 +10,7 @@ from typing import Any
 
 from shoplib.measure.traced import Kind, leaf
 from shoplib.model.marks import is_length
-from shoplib.model.project import JointChoice, Project
+from shoplib.model.project import Back, JointChoice, Project
 from shoplib.tables.slides import Slide
 
 Path = tuple[str | int, ...]
@@ -120,6 +120,8 @@ def name_of(path: Path, record: Any) -> str:
     field = fields[-1].replace("_", " ")
     if isinstance(record, JointChoice) and field == "depth":
         field = f"{record.kind} depth"
+    if isinstance(record, Back) and field == "depth":  # how far the back reaches into a side
+        return f"{'rabbet width' if record.kind == 'rabbet' else f'{record.kind} depth'} for the back"
     return f"{field} of {place}"
 
 

@@ -1,12 +1,13 @@
 """axe-core over what the workbook puts on a page, and nothing else of JupyterLab: it finds nothing serious."""
 
+import re
 import shutil
 from pathlib import Path
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
 
-from tests.browser.learner import enter
+from tests.browser.learner import choose, enter
 
 pytestmark = pytest.mark.browser
 
@@ -107,5 +108,51 @@ def test_a_panel_that_cannot_be_built_can_still_be_read(lab):
     assert panel.locator(".shop-picture-stale").count()
     for name in ("JupyterLab Light", "JupyterLab Dark"):
         theme(opened, name)
+        assert grave_faults(opened) == [], name
+    opened.close()
+
+
+COLOURS = """() => [...document.querySelectorAll('.shop-findings :is(.shop-stop, .shop-warn)')].map((one) => {
+  const behind = (node) => {
+    const colour = node ? getComputedStyle(node).backgroundColor : 'rgb(255, 255, 255)';
+    return colour === 'rgba(0, 0, 0, 0)' ? behind(node.parentElement) : colour;
+  };
+  const inks = [...one.querySelectorAll('*')].map((node) => getComputedStyle(node).color);
+  return [one.className, behind(one), [...new Set(inks)]];
+})"""
+"""Of each finding that asks for something: its kind, what it stands on, and every colour of its marks and words."""
+
+
+def contrast(one: str, other: str) -> float:
+    """By the formula of WCAG 2.1, "contrast ratio" and "relative luminance"."""
+    def light(colour: str) -> float:
+        parts = [int(part) / 255 for part in re.findall(r"\d+", colour)[:3]]
+        red, green, blue = (part / 12.92 if part <= 0.03928 else ((part + 0.055) / 1.055) ** 2.4 for part in parts)
+        return 0.2126 * red + 0.7152 * green + 0.0722 * blue
+
+    darker, lighter = sorted((light(one), light(other)))
+    return (lighter + 0.05) / (darker + 0.05)
+
+
+def test_the_ratio_is_the_one_of_the_standard():
+    """White on black is 21, and #777 on white 4.48, as WebAIM gives it (from memory)."""
+    assert contrast("rgb(255, 255, 255)", "rgb(0, 0, 0)") == pytest.approx(21)
+    assert contrast("rgb(119, 119, 119)", "rgb(255, 255, 255)") == pytest.approx(4.48, abs=0.01)
+
+
+def test_what_is_to_be_mended_or_looked_at_can_be_read_light_and_dark(lab):
+    """Marks too, which axe-core passes over, for they are hidden from whoever hears the page."""
+    opened = lab.open(lab.copy(NOTEBOOKS / "06_hardware_layout.ipynb"), height=900)
+    opened.run_all(awake=1)
+    panel = opened.panel()
+    unfold_all(opened)
+    choose(opened, panel, "In bay 2", "as many drawers")
+    enter(opened, panel, "Pull, from hole to hole", "400 mm")
+    for name in ("JupyterLab Light", "JupyterLab Dark"):
+        theme(opened, name)
+        found = panel.evaluate(COLOURS)
+        assert {kind for kind, _, _ in found} == {"shop-stop", "shop-warn"}
+        for kind, behind, inks in found:
+            assert all(contrast(ink, behind) >= 4.5 for ink in inks), (name, kind, behind, inks)
         assert grave_faults(opened) == [], name
     opened.close()

@@ -14,13 +14,20 @@ pytestmark = pytest.mark.browser
 CUT = """() => {
   const seen = (node) => node.getClientRects().length > 0;
   const all = (selector) => [...document.querySelectorAll(selector)].filter(seen);
-  const wide = all('.shop-exercise, .shop-exercise-form, .shop-panel, .shop-panel .widget-html-content')
-    .filter((node) => node.scrollWidth > node.clientWidth + 1);
+  const wide = all(
+    '.shop-exercise, .shop-exercise-form, .shop-panel, .shop-panel .widget-html-content, .shop-table-room'
+  ).filter((node) => node.scrollWidth > node.clientWidth + 1);
   const broken = all('.shop-whole').filter((node) => node.getClientRects().length > 1);
   const scrolled = all('.shop-panel-picture')
     .filter((node) => node.clientHeight && node.scrollHeight > node.clientHeight + 1);
   return [...wide, ...broken, ...scrolled].map((node) => node.outerHTML.slice(0, 120));
 }"""
+
+TABLE = """(room) => {
+  const bar = getComputedStyle(room, '::-webkit-scrollbar').height;
+  return [room.scrollWidth - room.clientWidth, parseFloat(bar), room.parentElement.scrollWidth, room.clientWidth];
+}"""
+"""What of a table is out of sight, how high the bar is that says so, and whether anything else would scroll."""
 
 PLACES = """() => {
   const view = document.querySelector('.jp-WindowedPanel-outer').getBoundingClientRect();
@@ -87,6 +94,24 @@ def test_nothing_is_cut_off_and_no_control_with_the_focus_is_covered(lab, name, 
     finally:
         opened.close()
         shutil.rmtree(lab.work / ".workbook", ignore_errors=True)
+
+
+def test_a_table_wider_than_a_narrow_page_shows_a_bar_and_is_scrolled_by_keyboard(lab):
+    opened = opened_in(lab, "02_carcass_sizing.ipynb", False, 800, 700)
+    panel = opened.panel()
+    while (further := panel.get_by_role("button", name="Next")).is_visible():
+        further.press("Enter")
+        opened.settle()
+    room = panel.get_by_role("region", name=panel.locator("caption").first.text_content(), exact=True)
+    hidden, bar, around, seen = room.evaluate(TABLE)
+    assert hidden > 20 and bar >= 10 and around <= seen + 1
+    room.focus()
+    for _ in range(20):
+        opened.page.keyboard.press("ArrowRight")
+    opened.settle()
+    opened.page.wait_for_function("() => document.activeElement.scrollLeft > 20")
+    assert opened.complaints == []
+    opened.close()
 
 
 def test_a_long_choice_is_shown_whole(lab):

@@ -114,7 +114,7 @@ def test_amounts_of_what_goes_wrong(unit, monkeypatch):
 
 
 def test_what_goes_wrong_is_folded_in_the_readings_that_it_shows(unit, monkeypatch):
-    """A width by name is the name of the sheet, one by the mean the mean of all readings; no sheet is made up for it."""
+    """A width by name is that of the sheet, one by the mean the mean of all readings; no sheet is made up for it."""
     monkeypatch.setattr(page_03, "unit_in_use", lambda: unit)
     g = by_hand(unit)
     loose, tight = page_03.loose().why, page_03.tight().why

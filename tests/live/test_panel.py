@@ -109,7 +109,9 @@ def test_findings_come_gravest_first_with_a_word_and_a_shape(panel):
 
 def test_a_table_names_its_rows_and_columns():
     html = Table("Parts & <cuts>", ["Board", "Length"], [["top", '30 1/2 in'], ["<b>", "a & b"]]).html()
-    table = ElementTree.fromstring(html)
+    room = ElementTree.fromstring(html)
+    assert (room.get("role"), room.get("tabindex"), room.get("aria-label")) == ("region", "0", "Parts & <cuts>")
+    (table,) = room
     assert table.find("caption").text == "Parts & <cuts>"
     assert [cell.get("scope") for cell in table.iter("th")] == ["col", "col", "row", "row"]
     assert ["".join(cell.itertext()) for cell in table.find("tbody").iter("td")] == ["30 1/2 in", "a & b"]

@@ -3,12 +3,13 @@
 import dataclasses
 import re
 import typing
+from dataclasses import replace
 
 import pytest
 
 from shoplib.documents.examples import example
 from shoplib.documents.project_file import read_project
-from shoplib.measure import Style
+from shoplib.measure import INCH, Style
 from shoplib.measure.traced import Leaf, Named, Sum, Traced, sum_of
 from shoplib.model.cabinet import solve
 from shoplib.model.project import JointChoice, Project
@@ -105,6 +106,17 @@ def test_every_length_of_a_project_has_a_name():
     assert len(paths) > 90
     names = [name_of(path, record) for path, record in paths]
     assert len(set(names)) == len(names)
+
+
+@pytest.mark.parametrize(("kind", "name"), [
+    ("rabbet", "rabbet width for the back"), ("groove", "groove depth for the back"),
+])
+def test_what_a_back_reaches_into_is_named_as_a_shop_measures_it(kind, name):
+    """Seen from the back, a rabbet's width is what the back gains (common practice, no source)."""
+    plain = read_project(example("under_bench_case"))
+    back = replace(plain.carcass.back, kind=kind, depth=INCH // 4)
+    project = traced(replace(plain, carcass=replace(plain.carcass, back=back)))
+    assert project.carcass.back.depth.sum.terms[0][0].name == name
 
 
 def test_a_working_is_a_sum_that_a_reader_can_follow():
