@@ -15,7 +15,18 @@ import pytest
 
 from shoplib.draw import pen
 from shoplib.draw.scene import Chain, Label, Leader, Running
-from shoplib.lessons import each_size, fronts_shown, hardware_shown, hold_shown, page_01, page_02, page_03, wrong_box
+from shoplib.lessons import (
+    each_size,
+    fronts_shown,
+    hardware_shown,
+    hold_shown,
+    joint_page,
+    page_01,
+    page_02,
+    page_03,
+    practice_shown,
+    wrong_box,
+)
 from shoplib.lessons.figure import Figure
 from shoplib.lessons.worked import Worked
 from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, read_length, write_brief
@@ -81,7 +92,8 @@ def asked(monkeypatch):
 
 @pytest.fixture
 def in_unit(unit, own_folder, monkeypatch):
-    for module in (page_01, page_02, page_03, wrong_box, fronts_shown, hardware_shown, hold_shown):
+    shown = (page_01, page_02, page_03, wrong_box, fronts_shown, hardware_shown, hold_shown, joint_page, practice_shown)
+    for module in shown:
         monkeypatch.setattr(module, "unit_in_use", lambda: unit)
     return unit
 
