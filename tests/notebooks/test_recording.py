@@ -27,6 +27,7 @@ CHANGES = {
     "05": ("model/rows.py", "high - low - (n - 1) * apart", "high - low - (n - 1) * apart - 31_750"),
     "06": ("model/runners.py", "start = place.y[0] + slide.setback", "start = place.y[0] + slide.setback + 31_750"),
     "07": ("model/beam.py", "Fraction(5, 384)", "Fraction(6, 384)"),
+    "da": ("joints/dado.py", "top = stock.enters.thickest + fit", "top = stock.enters.thickest + fit + 31_750"),
     "gl": ("documents/glossary.py", "a step cut along", "a shelf cut along"),
     "_t": ENTERS,
 }
