@@ -91,7 +91,7 @@ def sagging() -> Figure:
 
 
 def of_mdf() -> Figure:
-    """The same shelf made of MDF, which is less than half as stiff."""
+    """The same shelf made of MDF, which is about half as stiff as plywood."""
     unit = unit_in_use()
     shelf = replace(parts_shelf(unit), kind="MDF")
     return _drawn(lambda: sag_view(shelf.sag(unit), shelf.thick, "simply supported", Say(unit).style),
