@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 import pint
 
 from shoplib.draw.letters import drawn_with
+from shoplib.draw.moves_chart import Moves, moves_alt, moves_chart
 from shoplib.draw.sag_chart import sag_chart
 from shoplib.draw.sag_view import sag_chart_alt, sag_view, widest_within
 from shoplib.draw.scene import Scene
@@ -17,12 +18,23 @@ from shoplib.live.sag_panel import over_spans, stuff
 from shoplib.live.tip_panel import Tipped, chest, fillings, scene_of, tipped
 from shoplib.measure import Style, read_length, to_quantity, write_brief
 from shoplib.measure.quantity import read_quantity
+from shoplib.model.movement import movement
 from shoplib.model.sag import Sag, between, board_sag, shop_sag
+from shoplib.model.season import HUMIDITIES, moisture
+from shoplib.tables.wood import woods
 
 PICTURE = (480.0, 320.0)
 
 SHELF = {"in": ("36 in", "12 in", "0.703 in", "75 lb"), "mm": ("900 mm", "300 mm", "17.5 mm", "32 kg")}
 """The shelf for parts: span, depth, measured thickness, and what its boxes weigh together (of the example)."""
+
+
+PANEL = {"in": "14 in", "mm": "350 mm"}
+"""The width of a solid panel in its frame, across the grain."""
+
+WOOD = "white oak, commercial"
+MADE, DRIEST, DAMPEST = 45, 35, 60
+"""Humidities in percent: of the shop on the day, and of the room where the panel will live."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,6 +124,31 @@ def over_the_span() -> Figure:
     )
     with drawn_with(letters_in_use()):
         return Figure(sag_chart(over, "Sag over span, boxes of parts", style), sag_chart_alt(over, style), [], why)
+
+
+def panel_moves(unit: str) -> Moves:
+    """The solid panel of the worked example, at every humidity of the chart, flatsawn and quartersawn."""
+    width, wood, as_made = read_length(PANEL[unit]), woods()[WOOD], moisture(MADE)
+    grown = {
+        cut: [movement(width, wood.coefficient(cut), as_made, moisture(humid)) for humid in HUMIDITIES]
+        for cut in ("flatsawn", "quartersawn")
+    }
+    return Moves(width, grown, MADE, DRIEST, DAMPEST)
+
+
+def through_the_year() -> Figure:
+    """How the solid panel moves with the humidity of the room, as a chart."""
+    unit = unit_in_use()
+    moves, style = panel_moves(unit), Say(unit).style
+    why = [f"width {write_brief(moves.width, style)} = as made, chosen"]
+    for cut in moves.grown:
+        factor = float(woods()[WOOD].coefficient(cut))
+        for humid, does in ((DRIEST, "narrower"), (DAMPEST, "wider")):
+            by = write_brief(abs(moves.at(cut, humid)), style, decimal=True)
+            change = abs(moisture(humid) - moisture(MADE))
+            why.append(f"{cut}, {does} by {by} = width x {factor:.5f} x {change:.2f} % of moisture")
+    with drawn_with(letters_in_use()):
+        return Figure(moves_chart(moves, style), moves_alt(moves, style), [], why)
 
 
 def one_out() -> Figure:

@@ -3,7 +3,17 @@
 from dataclasses import replace
 
 from shoplib.lessons.choice import unit_in_use
-from shoplib.lessons.hold_shown import parts_shelf, sag_why, shelf_why, tool_chest
+from shoplib.lessons.hold_shown import (
+    DAMPEST,
+    DRIEST,
+    MADE,
+    PANEL,
+    WOOD,
+    parts_shelf,
+    sag_why,
+    shelf_why,
+    tool_chest,
+)
 from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
@@ -27,12 +37,8 @@ BOTTOM = {"in": ("15 in", "18 in", "0.204 in", "0.472 in"), "mm": ("375 mm", "45
 PULL = {"in": ("1 1/4 in", "0.703 in"), "mm": ("32 mm", "17.5 mm")}
 """A screw of a cleat, and the board that it goes through."""
 
-PANEL = {"in": "14 in", "mm": "350 mm"}
-"""The width of a solid panel in its frame, across the grain."""
-
-WOOD, POST, GAUGE = "white oak, commercial", "northern red oak", "No. 8"
-MADE, DRIEST, DAMPEST = 45, 35, 60
-"""Humidities in percent: of the shop on the day, and of the room where the panel will live."""
+POST, GAUGE = "northern red oak", "No. 8"
+"""The wood that the screw holds in, and its size."""
 
 
 def shelf_panel() -> Panel:
