@@ -3,6 +3,8 @@
 Both walks are played at one bench, Ilse's: so a learner's own saw stays unknown, and the two can be compared.
 """
 
+from dataclasses import replace
+
 from shoplib.draw.letters import drawn_with
 from shoplib.draw.pen import draw
 from shoplib.draw.practice_case import case_as_cut
@@ -54,6 +56,6 @@ def _bench(unit: str | None) -> Bench:
 
 def _figure(session: Session, words: list[str]) -> Figure:
     """The case as it was cut, from the front, with the words under it."""
-    scene = case_as_cut(session, result(session))[0]
+    scene = replace(case_as_cut(session, result(session))[0], title="Put together dry, as it was cut")
     with drawn_with(letters_in_use()):
         return Figure(draw(scene, PICTURE), scene.alt, words)
