@@ -1,8 +1,13 @@
 """The sizes of a drawing by name, so that one that is picked on it can be explained."""
 
+import re
 from collections.abc import Iterator
 
 from shoplib.draw.scene import Chain, Label, Leader, Running, Scene
+
+_LAST_SIZE = re.compile(
+    r"(-?\d+ \d+/\d+|-?\d+/\d+|-?\d+(?:\.\d+)?)(?: (?:in|mm))?(?: \(([+-][\d.]+)(?: (?:in|mm))?\))?$"
+)
 
 TOLD = "told"
 """Instead of the number of an item: a line of title, note or legend."""
@@ -64,6 +69,23 @@ def sizes(scene: Scene, ask: str) -> tuple[tuple[str, int], ...]:
         if isinstance(item, Label) and item.sizes:
             return item.sizes
     return (("this size", dimension(scene, ask)),)
+
+
+def written(scene: Scene, ask: str, unit: str) -> str:
+    """How a dimension stands in its drawing, with the unit that the note of the drawing says; "" for what else is told.
+
+    >>> scene = Scene("Bench", "inches", "A bench.", (0, 0, 9, 9), (Chain("below", 0, (0, 4), ("front 4 (+0.01)",)),))
+    >>> written(scene, "0.0", "in"), written(scene, "told.0", "in")
+    ('4 in (+0.01 in)', '')
+    """
+    number, _, k = ask.partition(".")
+    item = scene.items[int(number)] if number.isdecimal() and int(number) < len(scene.items) else None
+    text = item.texts[int(k)] if isinstance(item, Chain | Running) else item.text if isinstance(item, Leader) else ""
+    found = _LAST_SIZE.search(" ".join(text.split()))
+    if found is None:
+        return ""
+    size, rest = found.groups()
+    return f"{size} {unit} ({rest} {unit})" if rest else f"{size} {unit}"
 
 
 def all_sizes(scene: Scene) -> Iterator[tuple[str, str, int]]:

@@ -5,7 +5,6 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from types import SimpleNamespace
 
-from shoplib.draw.asking import dimension
 from shoplib.draw.corners import corner_row
 from shoplib.draw.pen import draw
 from shoplib.lists.cut_words import channel_ways, cut_words
@@ -16,7 +15,7 @@ from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.said import Said, said, why_said
 from shoplib.live.table import Table
-from shoplib.live.why import workings
+from shoplib.live.why import drawn, workings
 from shoplib.measure import INCH, MM, Style
 from shoplib.measure.noted import noting
 from shoplib.model.cabinet import solve
@@ -147,11 +146,12 @@ def outcome_of(choices: CornerChoices, style: Style) -> Outcome:
         kind, number, place = name.split("/")
         if kind == "table":
             what, size = SIZES[int(number)]
-            return working(size(known[int(place) - 1]), what, style)
+            ticks = size(known[int(place) - 1])
+            return working(ticks, what, style, write.length(ticks))
         if kind == "cuts":
             return workings(_cut_sizes(known[int(number)], CUT_BOARDS[int(place) - 1]), style)
         seen = corner_row(list(zip(CORNERS, known, strict=True)), style)
-        return working(dimension(seen, place), "this size", style)
+        return drawn(seen, place, style)
 
     told = _say(cases, write)
     return Outcome(

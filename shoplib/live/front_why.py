@@ -3,12 +3,11 @@
 from collections.abc import Callable
 from dataclasses import replace
 
-from shoplib.draw.asking import sizes
 from shoplib.draw.front_view import front_view
 from shoplib.live.front_project import FrontChoices
 from shoplib.live.front_says import sum_lengths
 from shoplib.live.front_season import Room, year_of
-from shoplib.live.why import workings
+from shoplib.live.why import drawn, workings
 from shoplib.measure import Style, write_brief
 from shoplib.measure.traced import leaf
 from shoplib.model.cabinet import solve
@@ -16,6 +15,7 @@ from shoplib.model.front_face import Face, face_of, gaps_of
 from shoplib.model.project import Project
 from shoplib.model.season import Season, moisture
 from shoplib.model.tracing import traced
+from shoplib.words.amounts import setting
 from shoplib.words.working import working
 
 OFF = "what the part is off"
@@ -33,17 +33,18 @@ def why_of_fronts(
         face = shown(planned, leaf(over, OFF, "measured"))
         kind, one, place = name.split("/")
         if kind == "drawing":
-            return workings(sizes(front_view(face, choices.gap, style), place), style)
+            return drawn(front_view(face, choices.gap, style), place, style)
         if kind == "sum":
             return workings([sum_lengths(planned, _named(choices))[int(one)][int(place)]], style)
         row = int(one)
         if kind == "front":
             piece = face.pieces[row]
             side = {"1": "width", "2": "height"}[place]
-            return working(getattr(piece, side), f"front {piece.number}, {side}", style)
+            size = getattr(piece, side)
+            return working(size, f"front {piece.number}, {side}", style, write_brief(size, style))
         if kind == "gap":
             gap = gaps_of(face)[row]
-            return working(gap.size, "this gap", style)
+            return working(gap.size, "this gap", style, setting(gap.size, style) if gap.size > 0 else "")
         if kind == "season" and room is not None:
             return in_season(year_of(room, planned, choices.gap).tightest.season, row, place, style)
         raise LookupError(f"the panel shows no size {name!r}")

@@ -7,7 +7,6 @@ from types import SimpleNamespace
 
 import ipywidgets
 
-from shoplib.draw.asking import dimension
 from shoplib.draw.pen import draw
 from shoplib.lists.writing import Writing
 from shoplib.live.choose_one import choose_one
@@ -32,7 +31,7 @@ from shoplib.live.picture import Drawing
 from shoplib.live.said import Said, said, why_said
 from shoplib.live.table import Table
 from shoplib.live.tool_list import read_tools
-from shoplib.live.why import workings
+from shoplib.live.why import drawn, workings
 from shoplib.measure import INCH_STYLE, MM_STYLE, Style, write_length, write_measured
 from shoplib.measure.noted import noting
 from shoplib.measure.traced import leaf
@@ -42,6 +41,7 @@ from shoplib.model.solved import Cabinet
 from shoplib.model.tool_row import ToolRow, tool_row
 from shoplib.model.tracing import traced
 from shoplib.tables.screws import screws
+from shoplib.words.amounts import setting
 from shoplib.words.working import working
 
 PICTURE = (380.0, 300.0)
@@ -205,14 +205,14 @@ def _why(
         kind, one, place = name.split("/")
         if kind == "drawing":
             scene = scenes(cabinet, choices, row, opened, style)[int(one)]
-            return working(dimension(scene, place), "this size", style)
+            return drawn(scene, place, style)
         if kind == "sum":
             return workings([sum_lengths(cabinet, row)[int(one)][int(place)]], style)
         shown = next(each for each in tables(cabinet, choices, row, opened) if each.name == f"{kind}/")
         called, sizes = shown.rows[int(one)]
         size, column = sizes[int(place) - 1], shown.head[int(place)].lower()
         if size is not None:
-            return working(size, f"{called}, {column}", style)
+            return working(size, f"{called}, {column}", style, setting(size, style))
         raise LookupError(f"the panel shows no size {name!r}")
 
     return explain

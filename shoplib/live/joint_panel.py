@@ -8,7 +8,6 @@ from types import SimpleNamespace
 import ipywidgets
 
 from shoplib.checks import check
-from shoplib.draw.asking import sizes
 from shoplib.draw.joint_lesson import joint_lesson, stop_seen_from_above
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Scene
@@ -22,7 +21,7 @@ from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.said import Said, said, why_said
 from shoplib.live.table import Table
-from shoplib.live.why import workings
+from shoplib.live.why import drawn
 from shoplib.measure import INCH_STYLE, MM_STYLE, Style, narrowest, thickest
 from shoplib.measure.noted import noting
 from shoplib.model.allowance import allowance
@@ -185,8 +184,8 @@ def outcome_of(choices: JointChoices, style: Style) -> Outcome:
         kind, number, place = name.split("/")
         if kind == "table":
             row = rows(case, one)[int(number)]
-            return working(row.ticks, row.what, style)
-        return workings(sizes(views[int(number)](case, one), place), style)
+            return working(row.ticks, row.what, style, row.text(style))
+        return drawn(views[int(number)](case, one), place, style)
 
     cells = [(row.what, row.text(style)) for row in rows(cabinet, joint)]
     return Outcome(

@@ -3,10 +3,10 @@
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 
-from shoplib.draw.asking import sizes
+from shoplib.draw.asking import sizes, written
 from shoplib.draw.scene import Scene
 from shoplib.lists.cut_list import Kind, kinds
-from shoplib.measure import Style
+from shoplib.measure import Style, write_brief
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Project
 from shoplib.model.solved import Cabinet, ClosingSum
@@ -25,6 +25,15 @@ def lengths(chain: ClosingSum) -> tuple[tuple[str, int], ...]:
 def workings(told: Iterable[tuple[str, int]], style: Style) -> tuple[str, ...]:
     """The working of each size, one after another; what stands behind several of them is told once."""
     return tuple(dict.fromkeys(line for called, size in told for line in working(size, called, style)))
+
+
+def drawn(scene: Scene, place: str, style: Style) -> tuple[str, ...]:
+    """The working of what is picked in a drawing: a dimension begins as it is written there."""
+    told, text = sizes(scene, place), written(scene, place, style.unit)
+    if text and len(told) == 1:
+        ((called, size),) = told
+        return working(size, called, style, text)
+    return workings(told, style)
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,5 +65,7 @@ class Why:
             return workings([self.sums(cabinet)[int(number)][int(place)]], cabinet.style)
         if kind == "table":
             board, side = self.rows(cabinet)[int(number)].boards[0], SIDES[int(place)]
-            return working(getattr(board, side), f"{board.name}, {side}", cabinet.style)
-        return workings(sizes(self.views[int(number)](cabinet), place), cabinet.style)
+            size = getattr(board, side)
+            text = write_brief(size, cabinet.style, decimal=side == "thickness")
+            return working(size, f"{board.name}, {side}", cabinet.style, text)
+        return drawn(self.views[int(number)](cabinet), place, cabinet.style)

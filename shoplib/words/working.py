@@ -1,8 +1,12 @@
 """A working in words and numbers: from a size down to what was measured or chosen."""
 
+import re
 from collections.abc import Iterator
+from dataclasses import replace
+from fractions import Fraction
+from math import ceil, floor
 
-from shoplib.measure import Style, to_step, write_brief, write_length
+from shoplib.measure import INCH, MM, Style, write_brief, write_length
 from shoplib.measure.traced import Atom, Choice, Leaf, Named, Sum, sum_of
 
 _HOW = {
@@ -12,12 +16,21 @@ _HOW = {
     "largest fitting": "the largest that fits",
 }
 
+_PER = {"in": INCH, "mm": MM}
+_FINEST = {"in": INCH // 2000, "mm": MM // 100}
+"""What calipers show is printed as they show it: 0.0005 in and 0.01 mm."""
+_DIGITS = {"in": 5, "mm": 3}
+"""A size between these marks gets so many digits, and up to `_MORE` more where a sum needs them to come out."""
+_MORE = 6
 
-def working(value: int, name: str, style: Style) -> tuple[str, ...]:
+_SIZE = re.compile(r"(?:(\d+ \d+/\d+|\d+/\d+)|(\d+(?:\.\d+)?)) (in|mm)(?: \(([+-][\d.]+) (?:in|mm)\))?$")
+
+
+def working(value: int, name: str, style: Style, shown: str = "") -> tuple[str, ...]:
     """Why `value` is what it is: its own line first, then one for each number that it was made of.
 
     Terms that are 0 are left out, unless all are. The last names are those of what was measured, chosen or looked up; a
-    limit of a check says where it comes from.
+    limit of a check says where it comes from. `shown` is how the page writes the size, where that is known.
 
     >>> from shoplib.measure import INCH, INCH_STYLE, mean
     >>> from shoplib.measure.traced import leaf, named
@@ -31,7 +44,7 @@ def working(value: int, name: str, style: Style) -> tuple[str, ...]:
     """
     top = sum_of(value)
     alone = len(top.terms) == 1 and top.terms[0][1] == 1 and not isinstance(top.terms[0][0], Choice)
-    size = _short(value, style) if alone else write_length(value, style)
+    size = shown or (_short(value, style) if alone else write_length(value, style))
     return working_of(value, f"{_called(name)} {size}", style)
 
 
@@ -44,8 +57,11 @@ def working_of(value: int, shown: str, style: Style) -> tuple[str, ...]:
     ('width 33 in = case width 34 in - side 1 in',)
     """
     top = sum_of(value)
-    lines = [f"{shown} = {_whole(top, style)}"]
     told: set[Atom] = set()
+    if (same := _only(top)) and isinstance(same, Named):  # a name alone says nothing: go on to what it is made of
+        told.add(same)
+        top = same.of
+    lines = [f"{shown} = {_comes_to(shown, top, style)}"]
     waiting = list(_parts(top))
     while waiting:
         atom = waiting.pop(0)
@@ -56,7 +72,8 @@ def working_of(value: int, shown: str, style: Style) -> tuple[str, ...]:
             if atom.kind == "limit":
                 lines.append(f"{said(atom.name, atom.value, style)}: fixed by the workbook; {atom.key}")
         elif isinstance(atom, Named):
-            lines.append(f"{said(atom.name, atom.value, style)} = {_whole(atom.of, style)}")
+            head = said(atom.name, atom.value, style)
+            lines.append(f"{head} = {_comes_to(head, atom.of, style)}")
             waiting = [*_parts(atom.of), *waiting]
         else:
             waiting = [*(part for one in atom.among for part in _parts(one)), *waiting]
@@ -84,16 +101,102 @@ def _parts(total: Sum) -> Iterator[Atom]:
     return (atom for atom, _ in total.terms if atom.value)
 
 
-def _whole(total: Sum, style: Style) -> str:
+def _only(total: Sum) -> Atom | None:
+    """The atom that is the whole sum, once and with nothing beside it."""
+    if len(total.terms) == 1 and not total.bare and total.terms[0][1] == 1:
+        return total.terms[0][0]
+    return None
+
+
+def _comes_to(head: str, total: Sum, style: Style) -> str:
+    """What stands behind an equals sign, so that it comes to the size at the end of `head` as it is printed there.
+
+    Sizes that no decimal has in full get more digits until the sum comes out; a size that was rounded where it was
+    written says so.
+    """
+    size, last = _printed(head, style)
+    for more in range(_MORE):
+        sum_as_printed = _added(total, style, more)
+        if sum_as_printed is None or _rounded(sum_as_printed, last) == size:
+            return _whole(total, style, more)
+    text = _whole(total, style)
+    for step in (style.step, _FINEST[style.unit]):
+        if _rounded(_added(total, style, _MORE), Fraction(step)) == size:
+            return f"{text}, to the nearest whole {_short(step, style)}"
+    return text
+
+
+def _printed(head: str, style: Style) -> tuple[Fraction, Fraction]:
+    """The size that a text ends with, in ticks as it is printed, and what its last printed digit counts.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> [float(part / INCH) for part in _printed("side, width 3 1/2 in (+0.003 in)", INCH_STYLE)]
+    [3.503, 0.001]
+    """
+    found = _SIZE.search(head)
+    if found is None:
+        return Fraction(0), Fraction(0)
+    whole, rest, per = found[1] or found[2], found[4] or "0", INCH if found[3] == "in" else MM
+    size = sum(map(Fraction, whole.split())) + Fraction(rest)
+    if head[found.start() - 1 : found.start()] == "-":
+        size -= 2 * sum(map(Fraction, whole.split()))
+    digits = max((len(each.partition(".")[2]) for each in (whole, rest) if "." in each), default=0)
+    return size * per, Fraction(per, 10**digits) if digits else Fraction(0)
+
+
+def _rounded(ticks: Fraction, step: Fraction) -> Fraction:
+    """To the nearest step, a half up; as it is where there is no step."""
+    return floor(ticks / step + Fraction(1, 2)) * step if step else ticks
+
+
+def _added(total: Sum, style: Style, more: int) -> Fraction | None:
+    """What a reader gets who works out a sum or choice as it is printed, in ticks; None where it is no plain sum."""
+    atom = _only(total)
+    if isinstance(atom, Choice):
+        among = [_terms_added(one, style, more) for one in atom.among]
+        step = Fraction(atom.steps)
+        match atom.how:
+            case "mean":
+                return sum(among) / len(among)
+            case "narrowest":
+                return min(among)
+            case "thickest":
+                return max(among)
+            case "share":
+                part = among[0] / atom.parts
+                return floor(part / step) * step if atom.steps >= style.step else part
+            case "down":
+                return floor(among[0] / step) * step
+            case "up":
+                return ceil(among[0] / step) * step
+            case "nearest":
+                return _rounded(among[0], step)
+        return None
+    return _terms_added(total, style, more)
+
+
+def _terms_added(total: Sum, style: Style, more: int) -> Fraction:
+    sizes = [*((atom.value, times) for atom, times in total.terms), (total.bare, 1)]
+    return sum((_as_printed(value, style, more) * times for value, times in sizes), Fraction(0))
+
+
+def _as_printed(value: int, style: Style, more: int = 0) -> Fraction:
+    """A size in ticks as a working prints it: a mark, or what is left of it as a decimal."""
+    if value % style.step == 0 or value % _FINEST[style.unit] == 0:
+        return Fraction(value)
+    digits, per = _DIGITS[style.unit] + more, _PER[style.unit]
+    return Fraction(floor(Fraction(abs(value) * 10**digits, per) + Fraction(1, 2)) * per, 10**digits) * (
+        -1 if value < 0 else 1
+    )
+
+
+def _whole(total: Sum, style: Style, more: int = 0) -> str:
     """What stands behind an equals sign: a choice alone is told without its number once more."""
-    if len(total.terms) == 1 and not total.bare:
-        ((atom, times),) = total.terms
-        if times == 1 and isinstance(atom, Choice):
-            return _choice(atom, style)
-    return _sum(total, style)
+    atom = _only(total)
+    return _choice(atom, style, more) if isinstance(atom, Choice) else _sum(total, style, more)
 
 
-def _sum(total: Sum, style: Style) -> str:
+def _sum(total: Sum, style: Style, more: int = 0) -> str:
     """The terms with their signs, what weighs most first, and before all one that is added."""
     terms = [(atom, times) for atom, times in total.terms if atom.value]
     if not terms and not total.bare:
@@ -108,18 +211,18 @@ def _sum(total: Sum, style: Style) -> str:
         sign = "- " if times < 0 else "+ "
         text += f" {sign}" if text or times < 0 else ""
         text += f"{abs(times)} x " if abs(times) != 1 else ""
-        text += _atom(atom, style)
+        text += _atom(atom, style, more)
     if total.bare or not terms:
         sign = "- " if total.bare < 0 else "+ "
         text += f" {sign}" if text or total.bare < 0 else ""
-        text += _short(abs(total.bare), style)
+        text += _short(abs(total.bare), style, more)
     return text.strip()
 
 
-def _atom(atom: Atom, style: Style) -> str:
+def _atom(atom: Atom, style: Style, more: int = 0) -> str:
     if not isinstance(atom, Choice):
-        return said(atom.name, atom.value, style)
-    return f"{_short(atom.value, style)} ({_choice(atom, style)})"
+        return f"{_called(atom.name)} {_short(atom.value, style, more)}"
+    return f"{_short(atom.value, style, more)} ({_choice(atom, style, more)})"
 
 
 def said(name: str, value: int, style: Style) -> str:
@@ -137,9 +240,14 @@ def _called(name: str) -> str:
     return f"{name}," if name[-1].isdigit() else name
 
 
-def _choice(choice: Choice, style: Style) -> str:
-    among = [_sum(one, style) for one in choice.among]
-    sizes = [_short(one.value, style) for one in choice.among]
+def _choice(choice: Choice, style: Style, more: int = 0) -> str:
+    if choice.how == "thickest" and choice.value > 0:
+        more_than_nothing = tuple(one for one in choice.among if one.terms or one.bare)
+        if len(more_than_nothing) == 1:  # what is over, where it could have been nothing
+            return _sum(more_than_nothing[0], style, more)
+        choice = replace(choice, among=more_than_nothing)
+    among = [_sum(one, style, more) for one in choice.among]
+    sizes = [_short(one.value, style, more) for one in choice.among]
     match choice.how:
         case "share":
             part = "half" if choice.parts == 2 else f"1/{choice.parts}"
@@ -162,5 +270,12 @@ def _choice(choice: Choice, style: Style) -> str:
     return f"{_HOW[choice.how]}: {'; '.join(among)}"
 
 
-def _short(value: int, style: Style) -> str:
-    return write_brief(value, style, decimal=value != to_step(value, style.step))
+def _short(value: int, style: Style, more: int = 0) -> str:
+    """A size in a working: a mark, the decimal that calipers show, or one with digits enough to add up."""
+    if value % style.step == 0 and value:
+        return write_brief(value, style)
+    size = _as_printed(value, style, more) / _PER[style.unit]
+    digits = _DIGITS[style.unit] + more
+    number = f"{abs(size.numerator) * 10**digits // size.denominator:0{digits + 1}}"
+    number = f"{number[:-digits]}.{number[-digits:]}".rstrip("0").rstrip(".")
+    return f"{'-' if value < 0 else ''}{number} {style.unit}"
