@@ -108,7 +108,7 @@ def test_every_size_of_the_corners_says_why():
         panel.working.ask(name)
         assert panel.working.asked == name
     panel.working.ask("table/1/4")
-    assert panel.working.lines[0].startswith("sides, length 19 3/32 in (+0.00025 in) = case height 20 in - 2 x ")
+    assert panel.working.lines[0].startswith("sides, length 19 3/32 in = case height 20 in - 2 x ")
     assert "cuts/0/1" not in asked(panel)  # a butted side has no cut
     panel.working.ask("cuts/1/1")
     assert panel.working.lines[0].endswith(" = thickest reading of case sheet 0.703 in")

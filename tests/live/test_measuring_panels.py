@@ -179,7 +179,7 @@ def test_mean_and_thickest_of_the_readings_that_are_open():
     unfolded(panel)
     assert "the mean, 0.725 in;" in panel.message and "thickest reading, 0.732 in" in panel.message
     panel.working.ask("table/4/1")
-    assert "thickness of the sheet 0.725 in = the mean of: reading near left 0.722 in" in panel.working.lines[1]
+    assert " 0.725 in = the mean of: reading near left 0.722 in" in panel.working.lines[0]
 
 
 def test_a_sheet_that_its_standard_does_not_allow_is_told():

@@ -45,8 +45,9 @@ def test_the_bottom_says_its_sum_and_follows_the_slider():
     row = next(i for i, row in enumerate(panel.outcome.tables[0].rows) if row[0].startswith("bottom"))
     panel.working.ask(f"table/{row}/2")
     assert panel.working.lines[0] == (
-        "bottom, length 33 19/32 in (+0.00025 in) = case width 34 1/2 in "
-        "- 2 x thickness of case sheet 0.703 in + 2 x rabbet depth of the case corners 1/4 in"
+        "bottom, length 33 19/32 in = case width 34 1/2 in "
+        "- 2 x thickness of case sheet 0.703 in + 2 x rabbet depth of the case corners 1/4 in, "
+        "to the nearest whole 1/32 in"
     )
     panel.enter("width", "30 in")
     assert "case width 30 in" in panel.working.lines[0]
