@@ -123,6 +123,9 @@ def _comes_to(head: str, total: Sum, style: Style) -> str:
     for step in (style.step, _FINEST[style.unit]):
         if _rounded(_added(total, style, _MORE), Fraction(step)) == size:
             return f"{text}, to the nearest whole {_short(step, style)}"
+    finest = _FINEST[style.unit]
+    if last and 2 * abs(_added(total, style, _MORE) - size) <= finest:  # a rest in brackets is rounded by itself
+        return f"{text}, its rest to the nearest whole {_short(finest, style)}"
     return text
 
 
