@@ -164,8 +164,8 @@ def test_a_limit_of_a_check_says_where_it_comes_from():
     which = [finding.text[start:end] for start, end, _ in finding.text.lengths].index("1/8 in")
     panel.working.ask(f"finding/{number}/{which}")
     assert panel.working.lines == [
-        "this length 1/8 in = the least wood that holds 0.118 in",
-        "the least wood that holds 0.118 in: fixed by the workbook; common practice, no source",
+        "this length 1/8 in = the least wood that holds 0.11811 in, to the nearest whole 1/64 in",
+        "the least wood that holds 0.11811 in: fixed by the workbook; common practice, no source",
     ]
 
 
