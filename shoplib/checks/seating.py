@@ -218,7 +218,7 @@ def _tight(cabinet: Cabinet, seat: Seat, missing: int, thick: int) -> Finding:
 def _loose(cabinet: Cabinet, seat: Seat, spare: int) -> Finding:
     size = true_amount(spare, cabinet.style)
     what = (
-        f"The {seat.cut.kind} in {seat.receives.name} leaves {seat.enters.name} more play than the "
+        f"The {seat.cut.kind} in {seat.receives.name} leaves {size} more play to {seat.enters.name} than the "
         f"{write_brief(seat.joint.fit, cabinet.style, decimal=True)} meant. Make it narrower by {size}."
     )
     return _finding(seat, "warn", what, spare)

@@ -105,16 +105,15 @@ def _judge(cabinet: Cabinet, group: str, row: Slide, opening: int, box: Box) -> 
     over = opening - box.size[0] - wanted
     if -row.wide <= over <= row.narrow:
         return []
-    size = true_amount(abs(over), cabinet.style)
     asks, shim = _WORDS[row.carries]
     asks = asks.format(setting(wanted, cabinet.style))
     if over > 0:
         level = "warn" if over <= limits(row)[1] else "stop"
-        text = f"{group}: the box is {size} too narrow, {asks}. "
+        text = f"{group}: the box is {write_brief(over, cabinet.style)} too narrow, {asks}. "
         mend = f"{shim}." if level == "warn" else "Make the box again, that much wider."
     else:
         level = "stop"
-        text = f"{group}: the box is {size} too wide, {asks}. "
+        text = f"{group}: the box is {true_amount(-over, cabinet.style)} too wide, {asks}. "
         mend = "Make the box that much narrower; nothing forgives a box that is too wide."
     names = tuple(board.name for board in cabinet.groups[group] if board.role == "box side")
     return [Finding("slide room", level, names, text + mend, abs(over))]

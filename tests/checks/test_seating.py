@@ -103,7 +103,7 @@ def test_no_cut_at_all():
          "The dado in side is 0.1 mm too narrow for shelf: it needs the thickest reading 18.1 mm "
          "and 0.1 mm of clearance. Widen it by 0.1 mm."),
         (18.5, "warn", 0.3,
-         "The dado in side leaves shelf more play than the 0.1 mm meant. Make it narrower by 0.3 mm."),
+         "The dado in side leaves 0.3 mm more play to shelf than the 0.1 mm meant. Make it narrower by 0.3 mm."),
     ],
 )  # fmt: skip
 def test_clearance_is_counted_from_the_thickest_reading(width, level, amount, text):

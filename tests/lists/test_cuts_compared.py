@@ -92,7 +92,7 @@ def test_a_wide_dado_gives_play_and_moves_nothing():
     (found,) = edited(stand(), ("left side", "dadoes 18.2 mm wide", "dadoes 19.2 mm wide"))
     assert "the dado for the fixed shelf is 19.2 mm wide, planned 18.2 mm: 1 mm wide" in found.lines[0][1]
     assert not any("stand" in sentence or "level" in sentence for sentence in found.would)
-    assert "leaves bay 1 shelf 1 1 mm more play" in found.would[0]
+    assert "leaves 1 mm more play to bay 1 shelf 1" in found.would[0]
 
 
 def test_a_phrase_that_says_only_what_is_odd_is_completed_from_the_plan():
