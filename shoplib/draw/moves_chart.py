@@ -1,15 +1,10 @@
 """A solid panel in its frame over the humidity of the room, as a chart that stands still on a page."""
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from io import StringIO
 
-import matplotlib
-from matplotlib.figure import Figure
-
-from shoplib.draw.letters import ORDINARY, letters
+from shoplib.draw.chart_page import chart_page, chart_svg
 from shoplib.measure import INCH, MM, Style, write_brief
 from shoplib.model.season import HUMIDITIES
 
@@ -42,8 +37,7 @@ def moves_chart(moves: Moves, style: Style) -> str:
     page that is shown larger.
     """
     one, unit = (INCH, "inches") if style.unit == "in" else (MM, "mm")
-    larger = letters()
-    figure = Figure(figsize=(6.4, 3.8) if larger == ORDINARY else (6.4 / larger, 4.2 / 1.2))
+    figure = chart_page(3.8)
     figure.subplots_adjust(left=0.16, right=0.96, top=0.91, bottom=0.19)
     axes = figure.subplots()
     for cut, grown in moves.grown.items():
@@ -59,14 +53,7 @@ def moves_chart(moves: Moves, style: Style) -> str:
     axes.set_xlabel("relative humidity of the room, %. ▼ driest, ● as made, ▲ dampest", wrap=True)
     axes.set_ylabel(f"wider than as made, {unit}")
     axes.legend(loc="upper left", fontsize=9)
-    with matplotlib.rc_context({"svg.hashsalt": "moves", "svg.fonttype": "none"}):
-        page = StringIO()
-        figure.savefig(page, format="svg", metadata={"Date": None, "Creator": None})
-    text = page.getvalue()
-    text = text[text.index("<svg"):]
-    if larger == ORDINARY:
-        return text
-    return re.sub(r'(width|height)="([\d.]+)pt"', lambda one: f'{one[1]}="{float(one[2]) * larger:g}pt"', text, count=2)
+    return chart_svg(figure, "moves")
 
 
 def moves_alt(moves: Moves, style: Style) -> str:

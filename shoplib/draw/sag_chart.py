@@ -1,13 +1,8 @@
 """Sag over span as a chart that stands still on a page; a panel draws `sag_view.sag_over_span` anew."""
 
-import re
 from fractions import Fraction
-from io import StringIO
 
-import matplotlib
-from matplotlib.figure import Figure
-
-from shoplib.draw.letters import ORDINARY, letters
+from shoplib.draw.chart_page import chart_page, chart_svg
 from shoplib.draw.sag_view import SagsOver
 from shoplib.measure import INCH, MM, Style
 
@@ -21,8 +16,7 @@ def sag_chart(over: SagsOver, title: str, style: Style) -> str:
     Larger letters (`letters.drawn_with`) stand on a smaller page that is shown larger.
     """
     one, unit = (INCH, "inches") if style.unit == "in" else (MM, "mm")
-    larger = letters()
-    figure = Figure(figsize=(6.4, 4.0) if larger == ORDINARY else (6.4 / larger, 4.2 / 1.2))
+    figure = chart_page(4.0)
     figure.subplots_adjust(left=0.15, right=0.96, top=0.91, bottom=0.19)
     axes = figure.subplots()
     spans, least, most, allowed, shop = (
@@ -40,11 +34,4 @@ def sag_chart(over: SagsOver, title: str, style: Style) -> str:
     axes.set_xlabel(f"span between supports, {unit}")
     axes.set_ylabel(f"sag in the middle, {unit}")
     axes.legend(loc="upper left", fontsize=9)
-    with matplotlib.rc_context({"svg.hashsalt": "sag", "svg.fonttype": "none"}):
-        page = StringIO()
-        figure.savefig(page, format="svg", metadata={"Date": None, "Creator": None})
-    text = page.getvalue()
-    text = text[text.index("<svg"):]
-    if larger == ORDINARY:
-        return text
-    return re.sub(r'(width|height)="([\d.]+)pt"', lambda one: f'{one[1]}="{float(one[2]) * larger:g}pt"', text, count=2)
+    return chart_svg(figure, "sag")

@@ -1,12 +1,8 @@
 """A solid front through the year, as a chart that stands still on a page; a panel draws `season_view` anew."""
 
-import re
 from fractions import Fraction
-from io import StringIO
 
-import matplotlib
-from matplotlib.figure import Figure
-
+from shoplib.draw.chart_page import chart_page, chart_svg
 from shoplib.draw.letters import ORDINARY, letters
 from shoplib.measure import INCH, MM, Style
 from shoplib.model.season import HUMIDITIES, Season
@@ -26,7 +22,7 @@ def season_chart(season: Season, style: Style) -> str:
     """
     one, unit, digits = (INCH, "inches", 2) if style.unit == "in" else (MM, "mm", 1)
     larger = letters()
-    figure = Figure(figsize=(6.4, 4.2) if larger == ORDINARY else (6.4 / larger, 4.2 / 1.2))
+    figure = chart_page(4.2)
     figure.subplots_adjust(**(_EDGES if larger == ORDINARY else _WIDER_EDGES), right=0.96, hspace=0.1)
     broken = " " if larger == ORDINARY else "\n"
     above, below = figure.subplots(2, 1, sharex=True)
@@ -52,11 +48,4 @@ def season_chart(season: Season, style: Style) -> str:
                    xytext=(0, 4), textcoords="offset points")
     above.set_title("A solid front through the year", loc="left", fontweight="bold")
     below.set_xlabel(f"relative humidity of the room, %.{broken}▼ driest, ● as made, ▲ dampest")
-    with matplotlib.rc_context({"svg.hashsalt": "season", "svg.fonttype": "none"}):
-        page = StringIO()
-        figure.savefig(page, format="svg", metadata={"Date": None, "Creator": None})
-    text = page.getvalue()
-    text = text[text.index("<svg"):]
-    if larger == ORDINARY:
-        return text
-    return re.sub(r'(width|height)="([\d.]+)pt"', lambda one: f'{one[1]}="{float(one[2]) * larger:g}pt"', text, count=2)
+    return chart_svg(figure, "season")
