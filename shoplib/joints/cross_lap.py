@@ -1,10 +1,10 @@
 """The cross lap: two boards cross, each let half into the other."""
 
-from shoplib.joints.bench_pair import Clearance, JointKind, Pair, Stock, Values, must_leave
+from shoplib.joints.bench_pair import Clearance, JointKind, Pair, Stock, Values
 from shoplib.joints.draft import RAIL, Draft, middle
 from shoplib.joints.half_lap import LAP
 from shoplib.joints.in_case import drawn_apart
-from shoplib.joints.in_frame import TIGHT_FIT, stile
+from shoplib.joints.in_frame import TIGHT_FIT, laps_hold, stile
 from shoplib.measure import share
 from shoplib.model.box import Box
 from shoplib.model.solved import Joint
@@ -18,9 +18,7 @@ def make(stock: Stock, values: Values) -> Pair:
     """
     lap, fit, across, width = values["lap"], values["fit"], stock.across, stock.width
     thick = stock.enters.thickness
-    must_leave(stock, "lap", "as the lap of the rail", lap)
-    must_leave(stock, "lap", "as the lap of the stile", stock.receives.thinnest - lap)
-    must_leave(stock, "lap", "to cut from the rail", thick - lap, stock.style.step)
+    laps_hold(stock, lap)
     half = share(stock.enters_length, 2, 1)[0]
     over = Draft("rail", stock.enters, RAIL, Box((-half, 0, 0), (across + half, thick, width)))
     down = share(stock.receives_length, 2, 1)[0]

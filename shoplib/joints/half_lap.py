@@ -1,9 +1,9 @@
 """The half lap at a corner (end lap, halving): each board keeps half of its thickness where they cross."""
 
-from shoplib.joints.bench_pair import Clearance, JointKind, Pair, Setting, Stock, Values, must_leave
+from shoplib.joints.bench_pair import Clearance, JointKind, Pair, Setting, Stock, Values
 from shoplib.joints.draft import middle
 from shoplib.joints.in_case import drawn_apart, eighth, one_step
-from shoplib.joints.in_frame import long_end, rail, stile, width_and_long
+from shoplib.joints.in_frame import laps_hold, long_end, rail, stile, width_and_long
 from shoplib.measure import INCH, MM, narrowest, share
 from shoplib.model.box import Box
 from shoplib.model.solved import Joint
@@ -25,9 +25,7 @@ def make(stock: Stock, values: Values) -> Pair:
     """
     lap, long, across, width = values["lap"], values["long"], stock.across, stock.width
     thick = stock.enters.thickness
-    must_leave(stock, "lap", "as the lap of the rail", lap)
-    must_leave(stock, "lap", "as the lap of the stile", stock.receives.thinnest - lap)
-    must_leave(stock, "lap", "to cut from the rail", thick - lap, stock.style.step)
+    laps_hold(stock, lap)
     over, under = rail(stock, -long), stile(stock, -stock.receives_length, width + long)
     over.take("lap", Box((-long, lap, 0), (across, thick, width)), "stile")
     under.take("lap", Box((0, 0, 0), (across, lap, width + long)), "rail")

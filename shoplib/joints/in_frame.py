@@ -4,7 +4,7 @@ The stile stands from x = 0 to its width, the rail lies from z = 0 to its own; t
 side at y = 0, from which everything is gauged.
 """
 
-from shoplib.joints.bench_pair import Of, Setting, Stock, Values
+from shoplib.joints.bench_pair import Of, Setting, Stock, Values, must_leave
 from shoplib.joints.draft import RAIL, STILE, Draft
 from shoplib.joints.in_case import NO_SOURCE, fine_step, one_step
 from shoplib.measure import INCH, MM
@@ -22,6 +22,13 @@ def long_end(rule: str, default: Of) -> Setting:
     """How much longer an end is left than it will be when it is planed flush."""
     return Setting("long", "left long, to be planed flush", lambda stock: 0,
                    lambda stock: stock.natural(INCH // 2, 12 * MM), default, one_step, rule)
+
+
+def laps_hold(stock: Stock, lap: int) -> None:
+    """Refuse a lap (what the rail keeps): CannotCut where either board keeps under 3 mm, or the rail loses nothing."""
+    must_leave(stock, "lap", "as the lap of the rail", lap)
+    must_leave(stock, "lap", "as the lap of the stile", stock.receives.thinnest - lap)
+    must_leave(stock, "lap", "to cut from the rail", stock.enters.thickness - lap, stock.style.step)
 
 
 def stile(stock: Stock, low: int, high: int, name: str = "stile") -> Draft:
