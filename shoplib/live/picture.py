@@ -8,7 +8,7 @@ import anywidget
 from traitlets import Bool, List, Unicode
 
 from shoplib.live.whole_lengths import script
-from shoplib.measure.noted import Told
+from shoplib.measure.noted import Sentence
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +53,7 @@ class Picture(anywidget.AnyWidget):
         with self.hold_sync():
             self.drawings = [asdict(drawing) for drawing in drawings]
             self.message = str(message)
-            self.asked = [[start, end] for start, end, _ in message.lengths] if isinstance(message, Told) else []
+            self.asked = [[start, end] for start, end, _ in message.lengths] if isinstance(message, Sentence) else []
             self.stale = False
 
     def dim(self, message: str) -> None:

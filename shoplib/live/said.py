@@ -6,7 +6,7 @@ from functools import cache
 
 from shoplib.checks import LEVELS
 from shoplib.measure import Style
-from shoplib.measure.noted import Notes, Told
+from shoplib.measure.noted import Notes, Sentence
 from shoplib.model.solved import Finding
 from shoplib.words.working import working_of
 
@@ -19,7 +19,7 @@ class Said:
     """What a panel says of one set of values; its sentences know their lengths. Findings stand as they are shown."""
 
     findings: tuple[Finding, ...]
-    message: Told
+    message: Sentence
 
 
 def said(notes: Notes, findings: Iterable[Finding], message: str) -> Said:
@@ -70,8 +70,8 @@ def same_length(name: str, before: Said, now: Said) -> str:
     finding stands in the list. Names of other sizes stay.
 
     >>> from shoplib.measure.noted import Stands
-    >>> one, other = (Finding("fit", "note", (board,), Told("3 mm", (Stands(0, 4, None),)), 0) for board in "ab")
-    >>> same_length("finding/0/0", Said((other,), Told("")), Said((one, other), Told("")))
+    >>> one, other = (Finding("fit", "note", (board,), Sentence("3 mm", (Stands(0, 4, None),)), 0) for board in "ab")
+    >>> same_length("finding/0/0", Said((other,), Sentence("")), Said((one, other), Sentence("")))
     'finding/1/0'
     """
     kind, *place = name.split("/")
@@ -91,7 +91,7 @@ def same_length(name: str, before: Said, now: Said) -> str:
     return f"finding/{alike[earlier]}/{length}" if earlier < len(alike) else ""
 
 
-def _sentence(told: Said, number: Sequence[str]) -> Told:
+def _sentence(told: Said, number: Sequence[str]) -> Sentence:
     """A finding by its number, the message where there is none."""
     return told.findings[int(number[0])].text if number else told.message
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from html import escape
 
 from shoplib.live.whole_lengths import whole_lengths
-from shoplib.measure.noted import Told
+from shoplib.measure.noted import Sentence
 from shoplib.model.solved import Finding
 
 # Each level has a word and a shape, so that colour is never the only signal.
@@ -99,7 +99,7 @@ def findings_html(findings: Iterable[Finding]) -> str:
 
 def _finding(number: int, text: str) -> str:
     told, at = "", 0
-    for k, (start, end, _) in enumerate(text.lengths if isinstance(text, Told) else ()):
+    for k, (start, end, _) in enumerate(text.lengths if isinstance(text, Sentence) else ()):
         told += whole_lengths(text[at:start])
         told += _asks(f"finding/{number}/{k}", text[start:end], "in this finding")
         at = end

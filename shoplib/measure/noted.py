@@ -27,7 +27,7 @@ class Stands(NamedTuple):
     ticks: Traced | None
 
 
-class Told(str):
+class Sentence(str):
     """A sentence that knows the lengths in it, in their order: `lengths`."""
 
     lengths: tuple[Stands, ...]
@@ -41,7 +41,7 @@ class Told(str):
     def up_to(self, number: int) -> tuple[str, ...]:
         """The words before the length of that number: whatever the lengths are, it is the same one where these are.
 
-        >>> Told("a gap of 3 mm, not 4 mm", (Stands(9, 13, None), Stands(19, 23, None))).up_to(1)
+        >>> Sentence("a gap of 3 mm, not 4 mm", (Stands(9, 13, None), Stands(19, 23, None))).up_to(1)
         ('a gap of ', ', not ')
         """
         ends = (0, *(one.end for one in self.lengths))
@@ -64,7 +64,7 @@ class Notes:
                 self._sizes.append(ticks)
         return f"\ue000{number}\ue001{text}\ue002"
 
-    def told(self, sentence: str) -> Told:
+    def told(self, sentence: str) -> Sentence:
         """The sentence without marks, with the lengths that stood between them."""
         text, at, lengths = "", 0, []
         for found in _MARKED.finditer(sentence):
@@ -72,7 +72,7 @@ class Notes:
             text += sentence[at : found.start()]
             lengths.append(Stands(len(text), len(text) + len(length), self._sizes[int(number)] if number else None))
             text, at = text + length, found.end()
-        return Told(text + sentence[at:], tuple(lengths))
+        return Sentence(text + sentence[at:], tuple(lengths))
 
 
 _NOTES: ContextVar[Notes | None] = ContextVar("notes of the lengths that are written", default=None)

@@ -26,7 +26,7 @@ from shoplib.live.table import findings_html
 from shoplib.live.tape_panel import tape_panel
 from shoplib.live.wake import still_html
 from shoplib.measure import INCH, MM, MM_STYLE, write_brief
-from shoplib.measure.noted import Stands, Told, noting
+from shoplib.measure.noted import Sentence, Stands, noting
 from shoplib.measure.traced import leaf
 from shoplib.model.project import Measured, Opening
 from shoplib.model.solved import Finding
@@ -215,8 +215,8 @@ def test_a_finding_answers_by_the_number_that_it_is_shown_with():
 def test_findings_that_read_alike_keep_their_order_and_others_their_names():
     def told(*findings):
         return Said(
-            tuple(Finding(check, "note", boards, Told(f"{size}, so long", (Stands(0, 4, None),)), 0)
-                  for check, boards, size in findings), Told(""),
+            tuple(Finding(check, "note", boards, Sentence(f"{size}, so long", (Stands(0, 4, None),)), 0)
+                  for check, boards, size in findings), Sentence(""),
         )
 
     one, other, longer = ("fit", ("a",), "3 mm"), ("gap", ("a",), "3 mm"), ("fit", ("a",), "4 mm")
@@ -229,7 +229,7 @@ def test_findings_that_read_alike_keep_their_order_and_others_their_names():
 def test_a_sentence_that_tracing_changes_is_no_answer():
     """Rather a fault that is heard of than the working of another length."""
     def told(text):
-        return Said((), Told(text, (Stands(0, 4, leaf(3 * MM, "gap")),)))
+        return Said((), Sentence(text, (Stands(0, 4, leaf(3 * MM, "gap")),)))
 
     with pytest.raises(LookupError, match="said otherwise"):
         why_said(told("3 mm, not more"), lambda: told("3 mm, and more"), MM_STYLE)("message/0")
