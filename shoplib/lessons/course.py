@@ -22,7 +22,18 @@ PAGES = {
     "05": ("Fronts and gaps", "05_fronts_and_gaps.ipynb"),
     "06": ("Hardware layout", "06_hardware_layout.ipynb"),
     "07": ("Will it hold", "07_will_it_hold.ipynb"),
+    "j01": ("The screwed butt", "joints/butt.ipynb"),
+    "j02": ("Pocket screws", "joints/pocket_screws.ipynb"),
+    "j03": ("The rabbet", "joints/rabbet.ipynb"),
     "j04": ("The dado", "joints/dado.ipynb"),
+    "j05": ("Groove and tongue", "joints/groove_and_tongue.ipynb"),
+    "j06": ("The drawer-front joint", "joints/drawer_front_joint.ipynb"),
+    "j07": ("The finger joint", "joints/finger.ipynb"),
+    "j08": ("Half laps", "joints/half_laps.ipynb"),
+    "j09": ("Dowels and splines", "joints/dowels_and_splines.ipynb"),
+    "j10": ("Bridle, mortise and tenon", "joints/bridle_mortise_and_tenon.ipynb"),
+    "j11": ("The dovetail", "joints/dovetail.ipynb"),
+    "j12": ("The splined mitre", "joints/splined_mitre.ipynb"),
 }
 """Title and file of each page, by the number of the lesson; those of joints have a j before theirs."""
 

@@ -5,14 +5,15 @@ lies in rabbets (common practice, no source). They know nothing of the project's
 """
 
 from fractions import Fraction
+from importlib import import_module
 from re import fullmatch
+from types import ModuleType
 
 from tests.lessons import measuring_by_hand
 from tests.lessons.answers_04 import by_hand_04
 from tests.lessons.answers_05 import by_hand_05
 from tests.lessons.answers_06 import by_hand_06
 from tests.lessons.answers_07 import by_hand_07
-from tests.lessons.answers_j04 import by_hand_j04
 
 TO_MM = {"in": Fraction(254, 10), "mm": Fraction(1)}
 
@@ -21,6 +22,11 @@ def millimetres(text: str) -> Fraction:
     """The length that a learner reads on the page, such as `34 1/2 in`, `0.703 in` or `17.45 mm`."""
     number, unit = fullmatch(r"(.+) (in|mm)", text).groups()
     return sum((Fraction(part) for part in number.split()), Fraction(0)) * TO_MM[unit]
+
+
+def of_joint(exercise: str) -> ModuleType:
+    """The sums by hand of a joint's page: `answers_jNN.py` for the exercise `jNN-...`."""
+    return import_module(f"tests.lessons.answers_{exercise.partition('-')[0]}")
 
 
 def by_hand(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[str, Fraction]]:
@@ -33,8 +39,8 @@ def by_hand(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[str, 
         return by_hand_06(exercise, g)
     if exercise.startswith("07-"):
         return by_hand_07(exercise, g)
-    if exercise.startswith("j04-"):
-        return by_hand_j04(exercise, g)
+    if exercise.startswith("j"):
+        return of_joint(exercise).by_hand(exercise, g)
     if exercise.startswith("01-"):
         return measuring_by_hand.by_hand(exercise, g)
     match exercise:

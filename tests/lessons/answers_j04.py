@@ -8,8 +8,17 @@ from fractions import Fraction
 
 Slips = dict[str, Fraction]
 
+SAID = {
+    "j04-stopped": ("{by} too long", "{by} too short"),
+    "j04-long": ("{by} too long", "{by} too short"),
+    "j04-fence": ("{by} too wide", "{by} too narrow"),
+    "j04-ilses-shelf": ("{by} too long", "{by} too short"),
+}
+"""What each exercise says of a number that is a little too large, and of one that is a little too small: see
+`test_effects.py`."""
 
-def by_hand_j04(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, Slips]:
+
+def by_hand(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, Slips]:
     """The answer, and what each slip comes to, in millimetres."""
     match exercise:
         case "j04-long":
@@ -33,8 +42,9 @@ def by_hand_j04(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, Slips]
     raise AssertionError(f"no sums by hand for {exercise}")
 
 
-def shelf_set(g: dict[str, Fraction]) -> tuple[Slips, dict[str, tuple[str, Fraction]]]:
+def set_by_hand(exercise: str, g: dict[str, Fraction]) -> tuple[Slips, dict[str, tuple[str, Fraction]]]:
     """The sizes by name, and for each slip the size it is about and what it comes to."""
+    assert exercise == "j04-shelf-set"
     between = g["W"] - 2 * g["t"]
     return {"bottom": between, "shelf": between + 2 * g["d"], "sides": g["H"]}, {
         "bottom-nominal": ("bottom", g["W"] - 2 * g["T"]),

@@ -6,10 +6,10 @@ Board between two others = outside - 2 x sheet + 2 x depth of the joint (common 
 from fractions import Fraction
 
 from tests.lessons import measuring_by_hand
+from tests.lessons.answers import of_joint
 from tests.lessons.answers_04 import box_boards
 from tests.lessons.answers_05 import bay_fronts
 from tests.lessons.answers_06 import spacer_set
-from tests.lessons.answers_j04 import shelf_set
 
 
 def set_by_hand(
@@ -59,6 +59,6 @@ def set_by_hand(
         return bay_fronts(g)
     if exercise == "06-spacer-set":
         return spacer_set(g)
-    if exercise == "j04-shelf-set":
-        return shelf_set(g)
+    if exercise.startswith("j"):
+        return of_joint(exercise).set_by_hand(exercise, g)
     raise AssertionError(f"no sums by hand for {exercise}")
