@@ -22,6 +22,7 @@ from shoplib.tables.joint_facts import (
     read_joint_facts,
 )
 from tests.tables.both_units import exact, faults, inches
+from tests.tables.changed import changed
 
 ROOT = Path(__file__).parents[2]
 EVERY = list(all_joint_facts().values())
@@ -171,9 +172,6 @@ def test_a_title_that_nothing_names_is_no_source():
     assert set(titles()) <= named
 
 
-GOOD = (ROOT / "data" / "joints" / "dado.toml").read_text(encoding="utf-8")
-
-
 @pytest.mark.parametrize(
     ("old", "new", "sentence"),
     [
@@ -196,9 +194,7 @@ GOOD = (ROOT / "data" / "joints" / "dado.toml").read_text(encoding="utf-8")
     ],
 )
 def test_a_file_that_is_not_right_is_refused_with_its_name(tmp_path, old, new, sentence):
-    assert old in GOOD
-    path = tmp_path / "dado.toml"
-    path.write_text(GOOD.replace(old, new), encoding="utf-8")
+    path = changed(tmp_path, ROOT / "data" / "joints" / "dado.toml", old, new)
     with pytest.raises((FactError, ValueError), match=sentence) as refused:
         read_joint_facts(path)
     assert "dado.toml" in str(refused.value)

@@ -21,8 +21,10 @@ from shoplib.tables.setups import (
     setups,
 )
 from tests.tables.both_units import faults
+from tests.tables.changed import changed
 
 DATA = Path(__file__).parents[2] / "data"
+CAUTIONS = DATA / "cautions.toml"
 EVERY = [one for ways in all_setups().values() for one in ways]
 IDS = [f"{one.joint} by {one.way.name}" for one in EVERY]
 ALL_FOUR = ["stacked dado set", "single blade in passes", "router", "hand tools"]
@@ -120,40 +122,28 @@ def test_law_is_marked_as_it_was_read():
     assert marks["Washington WAC 296-806-48012 (workplaces)"] == "read"
 
 
-def broken(tmp_path, old, new):
-    """The cautions with one piece of text changed."""
-    text = (DATA / "cautions.toml").read_text(encoding="utf-8")
-    assert old in text
-    path = tmp_path / "cautions.toml"
-    path.write_text(text.replace(old, new), encoding="utf-8")
-    return path
-
-
 @pytest.mark.parametrize("tool", ["router", "table saw", "dado set", "chisel", "drill", ALWAYS, "non-through cut"])
 def test_a_tool_that_lost_its_cautions_is_refused_by_name(tmp_path, tool):
-    lost = broken(tmp_path, f'"{tool}" = [', f'"{tool} that nobody has" = [')
+    lost = changed(tmp_path, CAUTIONS, f'"{tool}" = [', f'"{tool} that nobody has" = [')
     with pytest.raises(FactError, match=f'cautions.toml: "{tool}" has no cautions, and no set-up is shown without'):
         read_cautions(lost)
 
 
 def test_a_tool_with_an_empty_list_of_cautions_is_refused(tmp_path):
-    text = (DATA / "cautions.toml").read_text(encoding="utf-8")
-    begins = text.index('"chisel" = [')
-    ends = text.index("\n]", begins)
-    path = tmp_path / "cautions.toml"
-    path.write_text(text[:begins] + '"chisel" = [' + text[ends:], encoding="utf-8")
+    begins, rest = '"chisel" = [', CAUTIONS.read_text(encoding="utf-8").partition('"chisel" = [')[2]
+    emptied = changed(tmp_path, CAUTIONS, begins + rest.partition("\n]")[0], begins)
     with pytest.raises(FactError, match='"chisel" has no cautions'):
-        read_cautions(path)
+        read_cautions(emptied)
 
 
 def test_a_way_without_a_tool_is_refused(tmp_path):
     with pytest.raises(FactError, match='"router" names no tool'):
-        read_cautions(broken(tmp_path, 'tools = ["router"]', "tools = []"))
+        read_cautions(changed(tmp_path, CAUTIONS, 'tools = ["router"]', "tools = []"))
 
 
 def test_a_new_tool_needs_its_cautions_first(tmp_path):
     with pytest.raises(FactError, match='"band saw" has no cautions'):
-        read_cautions(broken(tmp_path, 'tools = ["router"]', 'tools = ["router", "band saw"]'))
+        read_cautions(changed(tmp_path, CAUTIONS, 'tools = ["router"]', 'tools = ["router", "band saw"]'))
 
 
 def test_no_setup_can_be_made_by_hand_without_its_cautions():
@@ -178,9 +168,6 @@ def test_cautions_of_another_tool_do_not_do():
         Setup("dado", good.way, (), of_the_drill, **said)
 
 
-GOOD = (DATA / "setups" / "dado.toml").read_text(encoding="utf-8")
-
-
 @pytest.mark.parametrize(
     ("old", "new", "sentence"),
     [
@@ -193,9 +180,7 @@ GOOD = (DATA / "setups" / "dado.toml").read_text(encoding="utf-8")
     ],
 )
 def test_a_setup_that_is_not_right_is_refused_in_one_sentence(tmp_path, old, new, sentence):
-    assert old in GOOD
-    path = tmp_path / "dado.toml"
-    path.write_text(GOOD.replace(old, new), encoding="utf-8")
+    path = changed(tmp_path, DATA / "setups" / "dado.toml", old, new)
     with pytest.raises(FactError, match=sentence):
         read_setups(path, "dado", cautions())
 
