@@ -1,6 +1,6 @@
 """Will it hold, will it move: what is asked of a case in use. Beside the dry-fit, which asks whether it goes together.
 
-A panel does not ask these between two moves of a slider; `plan` does, and a lesson of its own.
+A panel does not ask these between two moves of a slider; `plan` and `check` do, and a lesson of its own.
 """
 
 from shoplib.checks.drawer_load import find_slide_load, tell_weight

@@ -4,17 +4,23 @@ import sys
 import textwrap
 
 from shoplib.checks import check
+from shoplib.checks.in_use import check_in_use
 from shoplib.documents.hand_list import ListError, read_hand_list
+from shoplib.documents.plan_words import in_use_text
 from shoplib.documents.project_file import ProjectFileError, read_project
 from shoplib.lists.compare import Comparison, Difference, compare
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
 
 AGREES, DIFFERS, UNREADABLE = 0, 1, 2
+_WIDE = 100
 
 
 def run(file: str, list_file: str) -> int:
-    """Print what differs and what it would do; return 0 agrees, 1 differs, 2 cannot be read."""
+    """Print what differs and what it would do; return 0 agrees, 1 differs, 2 cannot be read.
+
+    What was found of the planned case in use stands below it, and changes nothing of what is returned.
+    """
     try:
         cabinet = solve(read_project(file))
         typed = read_hand_list(list_file)
@@ -29,6 +35,8 @@ def run(file: str, list_file: str) -> int:
             print(report(comparison, len(typed.rows), len(cabinet.boards), "What can be read differs from the plan."))
         return UNREADABLE
     print(report(comparison, len(typed.rows), len(cabinet.boards)))
+    if used := in_use_text(check_in_use(cabinet), width=_WIDE, rest_in="cut_list.txt, which plan writes"):
+        print(f"\n{used}", end="")
     return DIFFERS if comparison.differences else AGREES
 
 
@@ -66,4 +74,4 @@ def _capital(text: str) -> str:
 
 
 def _wrapped(text: str, indent: str) -> list[str]:
-    return textwrap.wrap(text, 100, initial_indent=indent, subsequent_indent=f"{indent}  ")
+    return textwrap.wrap(text, _WIDE, initial_indent=indent, subsequent_indent=f"{indent}  ")

@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from shoplib.checks.in_use import check_in_use
 from shoplib.commands import check
 from shoplib.documents.cut_list_file import cut_list_csv
 from shoplib.documents.project_file import read_project
@@ -28,6 +29,20 @@ def list_of(tmp_path):
 def test_the_plans_own_list_agrees(project, list_of, capsys):
     assert check.run(str(project), list_of(project)) == 0
     assert capsys.readouterr().out.startswith("The list agrees with the plan: ")
+
+
+@pytest.mark.parametrize("project", PROJECTS, ids=lambda path: path.stem)
+def test_the_case_in_use_is_told_below_and_stops_nothing(project, list_of, capsys):
+    """Whatever `plan` warns of in use, and whether it tips, stands below the list too; the list still agrees."""
+    assert check.run(str(project), list_of(project)) == 0
+    told, _, below = capsys.readouterr().out.partition("\nIn use: will it hold, will it move (")
+    assert told.startswith("The list agrees with the plan: ")
+    below, found = " ".join(below.split()), check_in_use(solve(read_project(project)))
+    assert {finding.level for finding in found} == {"warn", "note"} or "wall" in project.stem
+    for finding in found:
+        if finding.level == "warn" or finding.check == "tipping":
+            assert f"- {'Look: ' if finding.level == 'warn' else ''}{finding.text}" in below
+    assert "notes in cut_list.txt, which plan writes" in below
 
 
 def test_a_changed_line_is_printed_with_what_it_would_do(list_of, capsys):
