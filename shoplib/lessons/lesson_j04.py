@@ -4,48 +4,35 @@ from shoplib.draw.dry_fit import View
 from shoplib.draw.look import FRONT
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import stock_of
-from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
+from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception
 from shoplib.lessons.joint_case import joint_case
+from shoplib.lessons.joint_givens import (
+    CALIPER,
+    between,
+    close_fit,
+    cut_depth,
+    end_gap,
+    short_or_long,
+    three_readings,
+    too_much_or_too_little,
+)
 from shoplib.lessons.lesson_02 import RULE
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
 from shoplib.lessons.set_exercise import Asked, SetExercise
 from shoplib.lessons.usual_givens import case_width, sheet_as_measured, sheet_as_sold
 from shoplib.live.joint_project import with_one_shelf
-from shoplib.measure import INCH, read_length, share
+from shoplib.measure import INCH, share
 from shoplib.model.dado_stack import target_width
 from shoplib.model.passes import passes
 from shoplib.model.solved import Cabinet
 
-CALIPER = Twin(read_length("0.001 in"), read_length("0.03 mm"))
-
-
-def _deep(draw: Draw) -> Given:
-    return draw.pick("d", "dadoes, depth", inch=("1/4 in", "5/16 in", "3/8 in"), mm=("6 mm", "7 mm", "8 mm"))
-
-
-def _gap(draw: Draw) -> Given:
-    return draw.pick("e", "gap at the end of the shelf", inch=("1/32 in", "1/16 in"), mm=("1 mm", "1.5 mm"))
-
-
-def _inside(draw: Draw) -> Given:
-    return draw.tape("I", "between the sides", inch=("18 1/8 in", "28 1/8 in", "1/4 in"),
-                     mm=("461 mm", "721 mm", "5 mm"))
+DADOES = "dadoes, depth"
 
 
 def _gain(givens: Givens) -> int:
     """What a shelf gains at one end, as the bench has it."""
     return joint("dado").allowance(stock_of(INCH), {"depth": givens["d"], "fit": 0, "end gap": givens.get("e", 0)})
-
-
-def _short_or_long(what: str):
-    def effect(_givens: Givens, off: int, say: Say) -> str:
-        by = say.amount(off)
-        if off > 0:
-            return f"{what} would be {by} too long: it strikes the wood before the case is as wide as it is drawn."
-        return f"{what} would be {by} too short: it hangs in its dadoes by so much less."
-
-    return effect
 
 
 # Read a number off -------------------------------------------------------------------------------
@@ -79,7 +66,7 @@ STOPPED = Exercise(
         Misconception("beyond", lambda g: g["w"] + g["s"], "That adds what stays whole.",
                       "The dado is shorter than the side is wide."),
     ),
-    effect=_short_or_long("The dado"),
+    effect=short_or_long("The dado"),
     fits="The shelf gets a notch {s} long, and nothing shows from the front.",
     hints=("Draw the side from its inside face, front edge left.", "Take the {s} that stay whole off the width."),
     working=lambda g, say: (f"{g.texts['w']} - {g.texts['s']} = {say.length(_stopped(g))}",),
@@ -95,7 +82,7 @@ LONG = Exercise(
         "Two sides stand {I} apart, inside to inside. The new shelf goes to the floor of a dado {d} deep in each. How "
         "long is the shelf cut?"
     ),
-    givens=lambda draw: [_inside(draw), _deep(draw)],
+    givens=lambda draw: [between(draw, "between the sides"), cut_depth(draw, DADOES)],
     right=lambda g: g["I"] + 2 * _gain(g),
     misconceptions=(
         Misconception("butted", lambda g: g["I"], "That is what lies between the sides.",
@@ -104,7 +91,7 @@ LONG = Exercise(
         Misconception("taken-off", lambda g: g["I"] - 2 * g["d"], "That takes the dadoes off.",
                       "Is the shelf longer or shorter than what lies between the sides?"),
     ),
-    effect=_short_or_long("The shelf"),
+    effect=short_or_long("The shelf"),
     fits="It reaches both floors.",
     hints=("Begin with {I}.", "At each end it goes in {d}."),
     working=lambda g, say: (
@@ -118,12 +105,8 @@ LONG = Exercise(
 
 
 def _fence_givens(draw: Draw) -> list[Given]:
-    mean = sheet_as_measured(draw)
-    spread = draw.reading("s", "", inch=("0.010 in", "0.014 in", "0.001 in"), mm=("0.25 mm", "0.35 mm", "0.05 mm"))
     return [
-        sheet_as_sold(draw), draw.derived_reading("thin", "thinnest reading", mean.value - spread.value), mean,
-        draw.derived_reading("thick", "thickest reading", mean.value + spread.value),
-        draw.reading("f", "fit", inch=("0.004 in", "0.005 in", "0.001 in"), mm=("0.1 mm", "0.15 mm", "0.05 mm")),
+        sheet_as_sold(draw), *three_readings(draw, sheet_as_measured(draw)), close_fit(draw),
         draw.reading("k", "kerf, measured in a scrap", inch=("0.122 in", "0.128 in", "0.001 in"),
                      mm=("3.05 mm", "3.25 mm", "0.05 mm")),
     ]
@@ -131,11 +114,6 @@ def _fence_givens(draw: Draw) -> list[Given]:
 
 def _fence(givens: Givens) -> int:
     return passes(target_width([givens["thin"], givens["t"], givens["thick"]], givens["f"]), givens["k"]).last
-
-
-def _fence_off(_givens: Givens, off: int, say: Say) -> str:
-    by = say.amount(off)
-    return f"The dado would be {by} too {'wide: the shelf is loose' if off > 0 else 'narrow: the shelf stays out'}."
 
 
 FENCE = Exercise(
@@ -157,7 +135,10 @@ FENCE = Exercise(
         Misconception("kerf-twice", lambda g: g["thick"] + g["f"] - 2 * g["k"], "That takes two kerfs off.",
                       "The two passes together cut one kerf more than the fence moves."),
     ),
-    effect=_fence_off,
+    effect=too_much_or_too_little(
+        "The dado would be {by} too wide: the shelf is loose.",
+        "The dado would be {by} too narrow: the shelf stays out.",
+    ),
     fits="First and last pass cut the two walls; what stands between is cleared after.",
     hints=("How wide is the dado? The thickest reading and the fit.", "The fence moves by that, less one kerf."),
     working=lambda g, say: (
@@ -193,7 +174,7 @@ ILSES_SHELF = Exercise(
     ),
     givens=lambda draw: (lambda inside, deep, gap: [
         inside, deep, gap, draw.derived("L", "shelf in Ilse's list", inside.value + 2 * deep.value)
-    ])(_inside(draw), _deep(draw), _gap(draw)),
+    ])(between(draw, "between the sides"), cut_depth(draw, DADOES), end_gap(draw, "gap at the end of the shelf")),
     right=lambda g: g["I"] + 2 * _gain(g),
     misconceptions=(
         Misconception("as-listed", _hers, "That is the length in Ilse's list.",
@@ -204,7 +185,7 @@ ILSES_SHELF = Exercise(
         Misconception("butted", lambda g: g["I"], "That is what lies between the sides.",
                       "The shelf goes on into both sides."),
     ),
-    effect=_short_or_long("The shelf"),
+    effect=short_or_long("The shelf"),
     fits="Ilse's would have struck both floors, with no room for glue.",
     hints=("Work the shelf out once more, from {I}.", "What does one end gain, when {e} of {d} stays open?"),
     working=_list_working,
@@ -219,7 +200,7 @@ def _set_givens(draw: Draw) -> list[Given]:
         case_width(draw),
         draw.tape("D", "case, outside depth", inch=("10 in", "14 in", "1/2 in"), mm=("250 mm", "350 mm", "10 mm")),
         draw.pick("H", "case, outside height", inch=("24 in",), mm=("600 mm",)),
-        sheet_as_sold(draw), sheet_as_measured(draw), _deep(draw),
+        sheet_as_sold(draw), sheet_as_measured(draw), cut_depth(draw, DADOES),
     ]
 
 
