@@ -25,6 +25,8 @@ _PART = 28
 """A clearance is drawn at least as wide as the picture divided by this."""
 _SIDES = 32
 """A hole that is cut across is drawn with so many sides."""
+_OPEN = 4
+"""Slanting outlines that meet are at most so many ticks apart."""
 _LONGEST = 4
 """Of boards that run on side by side so many thicknesses are shown."""
 _WOODS = ("case", "box")
@@ -49,7 +51,7 @@ def bench_section(pair: Pair, title: str, gain: int = 0) -> Scene:
     axis, at = "xyz".index(pair.section[0]), int(pair.section[1])
     look = _LOOK[axis]
     pieces = {board.name: _sliced(board, look, at) for board in pair.boards}
-    window = _window(pair, look)
+    window = _window(pair, look, pieces)
     least = max(window[2] - window[0], window[3] - window[1]) // _PART
     across, up = (Stretched(_gaps(pair, pieces, look, flat), least) for flat in (look.across, look.up))
     frame = (across(window[0]), up(window[1]), across(window[2]), up(window[3]))
@@ -58,13 +60,13 @@ def bench_section(pair: Pair, title: str, gain: int = 0) -> Scene:
     for number, board in enumerate(pair.boards):
         wood = _WOODS[number] if number < len(_WOODS) else "front"
         drawn = [_drawn(piece, across, up) for piece in pieces[board.name].wood]
-        area = shapely.union_all([shapely.Polygon(corners) for corners in drawn]) if drawn else shapely.Polygon()
+        area = _joined(drawn)
         holes = [shapely.Polygon(_drawn(hole, across, up)) for hole in pieces[board.name].holes]
         area = shapely.intersection(shapely.difference(area, shapely.union_all(holes)), shapely.box(*frame))
         parts = [part for part in shapely.get_parts(area) if isinstance(part, shapely.Polygon) and part.area > 0]
         items += [Region(_rings(part), f"cut {wood}", board.name, hatch="\\" if number else "/") for part in parts]
         if parts:
-            names.append(_name(board.name, parts, drawn, frame))
+            names.append(_name(board.name, parts, drawn, holes, frame))
     items += names
     lines = _Lines(pair, look, at, window, across, up)
     told_before = lines.dimensions()
@@ -172,8 +174,8 @@ def _round_hole(board: Board, hole: Hole) -> Box:
     return board.placement.to_world(Box(tuple(low), tuple(high)))
 
 
-def _window(pair: Pair, look: Look) -> Rect:
-    """Where boards meet, with some of both round it."""
+def _window(pair: Pair, look: Look, pieces: dict[str, _Slice]) -> Rect:
+    """Where boards meet, with some of both round it, and all of what is bored or cut there."""
     boxes = [board.box for board in pair.boards]
     thick = max(board.thickness for board in pair.boards[:2])
     meets = []
@@ -188,7 +190,10 @@ def _window(pair: Pair, look: Look) -> Rect:
     window = []
     for side in (0, 1):
         low = max(min(meet[side] for meet in meets) - reach, min(box[side] for box in whole))
-        high = min(max(meet[side + 2] for meet in meets) + reach, max(box[side + 2] for box in whole))
+        last = max(meet[side + 2] for meet in meets)
+        cut = [place for board, box in zip(pair.boards, whole, strict=True) for place in pieces[board.name].places(side)
+               if box[side] < place < box[side + 2]]
+        high = min(max([last + reach, *(place + reach // 3 for place in cut)]), max(box[side + 2] for box in whole))
         if len({box[side + 2] for box in whole}) == 1:  # both run on alike: their near ends tell all
             high = min(high, low + _LONGEST * thick)
         window.append((int(low), int(high)))
@@ -216,20 +221,33 @@ def _drawn(corners: Iterable[tuple[int, int]], across: Stretched, up: Stretched)
     return [(across(x), up(y)) for x, y in corners]
 
 
+def _joined(outlines: Sequence[Sequence[tuple[int, int]]]) -> shapely.Geometry:
+    """The outlines as one; what stands open between two of them, because their corners are whole ticks, is closed."""
+    area = shapely.union_all([shapely.Polygon(corners) for corners in outlines])
+    if all(len({x for x, _ in corners}) == len({y for _, y in corners}) == 2 for corners in outlines):
+        return area
+    return area.buffer(_OPEN, join_style="mitre").buffer(-_OPEN, join_style="mitre")
+
+
 def _rings(part: shapely.Polygon) -> tuple[tuple[tuple[int, int], ...], ...]:
     return tuple(
         tuple((round(x), round(y)) for x, y in ring.coords[:-1]) for ring in (part.exterior, *part.interiors)
     )
 
 
-def _name(name: str, parts: list[shapely.Polygon], drawn: list[list[tuple[int, int]]], frame: Rect) -> Label:
-    """The name in the largest level room of the board, or at a point of it where it has none."""
+def _name(
+    name: str, parts: list[shapely.Polygon], drawn: list[list[tuple[int, int]]], holes: list[shapely.Polygon],
+    frame: Rect,
+) -> Label:
+    """The name in the largest level room of the board, beside its holes, or at a point of it where it has none."""
     level = []
     for corners in drawn:
         xs, ys = sorted({x for x, _ in corners}), sorted({y for _, y in corners})
         if len(corners) == 4 and len(xs) == len(ys) == 2:
             a, b, c, d = max(xs[0], frame[0]), max(ys[0], frame[1]), min(xs[1], frame[2]), min(ys[1], frame[3])
             level += [(a, b, c, d)] if a < c and b < d else []
+    for hole in holes:
+        level = [room for one in level for room in _beside(one, hole.bounds)]
     if level:
         largest, *others = largest_rooms(level)
     else:
@@ -237,6 +255,16 @@ def _name(name: str, parts: list[shapely.Polygon], drawn: list[list[tuple[int, i
         x, y = round(point.x), round(point.y)
         largest, others = (x, y, x + 1, y + 1), []
     return Label(largest, (name, name.replace(" ", "\n")), plate=True, rooms=tuple(others))
+
+
+def _beside(room: Rect, hole: Rect) -> list[Rect]:
+    """What is left of a room on the four sides of a hole; all of it where they do not meet."""
+    a, b, c, d = room
+    low, under, high, over = max(a, hole[0]), max(b, hole[1]), min(c, hole[2]), min(d, hole[3])
+    if low >= high or under >= over:
+        return [room]
+    parts = [(a, b, low, d), (high, b, c, d), (a, b, c, under), (a, over, c, d)]
+    return [(x, y, right, top) for x, y, right, top in parts if x < right and y < top]
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,6 +7,9 @@ from shoplib.measure import Style
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.words.naming import plural
 
+_HOLES = ("clearance", "pilot")
+"""Holes that are called by what they are for."""
+
 
 def bench_rows(kind: JointKind, pair: Pair) -> tuple[Row, ...]:
     """A row for what the entering board gains, and for every size of every cut; equal cuts are told once.
@@ -29,7 +32,8 @@ def bench_rows(kind: JointKind, pair: Pair) -> tuple[Row, ...]:
         for cut in board.cuts:
             alike.setdefault((cut.kind, _sizes(board, cut)), []).append(cut)
         for (cut_kind, sizes), cuts in alike.items():
-            many = f"{len(cuts)} {plural(cut_kind)}" if len(cuts) > 1 else cut_kind
+            called = f"{cut_kind} hole" if cut_kind in _HOLES else cut_kind
+            many = f"{len(cuts)} {plural(called)}" if len(cuts) > 1 else called
             found += [Row(f"{many} in the {board.name}, {what}", ticks) for what, ticks in sizes]
     return tuple(found)
 
