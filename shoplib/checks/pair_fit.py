@@ -49,6 +49,31 @@ def free_way(mover: Board, against: Board, way: str, part: Box | None = None) ->
     return min(ways, default=None)
 
 
+def ways(mover: Board, against: Board, axis: int, part: Box | None = None) -> tuple[Number | None, Number | None]:
+    """How far a board can be moved back and forth along a world axis between the pieces of another; bores are wood.
+
+    Less than nothing where a wall stands in its wood, by how much it would have to go the other way to clear that
+    wall: the two added are the play between two walls, or by how much a board is too thick for them. A piece counts
+    as lying on the side on which most of it is met; None where nothing lies there.
+
+    >>> from shoplib.joints import joint
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> from shoplib.measure import INCH
+    >>> pair = joint("dado").build(stock_of(3 * INCH // 4), {"fit": 500})
+    >>> ways(pair.by_name["shelf"], pair.by_name["side"], 2)
+    (0, 500)
+    """
+    solids = mover.solids if part is None else [piece for piece in (s.inside(part) for s in mover.solids) if piece]
+    back, forth = [], []
+    for ours in solids:
+        for theirs in against.solids:
+            shifts = shared_shifts(ours, theirs, axis)
+            if shifts is not None:
+                low, high = shifts
+                (back if low + high < 0 else forth).append(-high if low + high < 0 else low)
+    return min(back, default=None), min(forth, default=None)
+
+
 def _way(ours: Prism, theirs: Prism, against: Board, axis: int, sign: int) -> Number | None:
     """How far one piece can go before it strikes another piece, whose board may be bored for it."""
     for across in {0, 1, 2} - {axis}:

@@ -1,54 +1,5 @@
-// The practice bench: cautions, controls in the order of the work, the last test cut, the log, and what came of it.
-// Text goes in as text, never as HTML: part of it is what the learner typed.
-
-const GOOD = { true: "\u2713", false: "\u25B2" };
-let made = 0;
-
-function element(tag, attributes, parent, text) {
-  const node = document.createElement(tag);
-  for (const [name, value] of Object.entries(attributes)) node.setAttribute(name, value);
-  if (text) writeWhole(node, text);
-  parent.append(node);
-  return node;
-}
-
-function button(parent, text, press) {
-  const node = element("button", { type: "button" }, parent, text);
-  node.addEventListener("click", press);
-  return node;
-}
-
-function group(parent, title) {
-  const node = element("fieldset", {}, parent);
-  element("legend", {}, node, title);
-  return node;
-}
-
-function image(parent, { source, alt }) {
-  element("img", { src: source, alt }, parent);
-}
-
-/** A heading, and sentences below it as a list, or as steps. */
-function section(parent, { heading, lines, steps }) {
-  const node = element("section", {}, parent);
-  element("p", { class: "shop-exercise-heading" }, node, heading);
-  const list = element(steps ? "ol" : "ul", {}, node);
-  for (const line of lines) element("li", {}, list, line);
-}
-
-function table(parent, caption, { head, rows }) {
-  const wide = element("div", { class: "shop-practice-wide", role: "region", tabindex: "0", "aria-label": caption }, parent);
-  const node = element("table", { class: "shop-practice-table" }, wide);
-  element("caption", {}, node, caption);
-  const top = element("tr", {}, element("thead", {}, node));
-  for (const cell of head) element("th", { scope: "col" }, top, cell);
-  const body = element("tbody", {}, node);
-  for (const [first, ...rest] of rows) {
-    const row = element("tr", {}, body);
-    element("th", { scope: "row" }, row, first);
-    for (const cell of rest) element("td", {}, row, cell);
-  }
-}
+// The practice bench of the dado: cautions, controls in the order of the work, the last test cut, the log, and what
+// came of it.
 
 function render({ model, el }) {
   const id = `shop-practice-${Date.now().toString(36)}-${(made += 1)}`;
@@ -56,10 +7,7 @@ function render({ model, el }) {
   const box = element("section", { class: "shop-exercise shop-practice shop-awake", "aria-labelledby": `${id}-title` }, el);
   element("p", { class: "shop-exercise-title", id: `${id}-title` }, box, get("title"));
   if (get("note")) element("p", { class: "shop-exercise-note" }, box, get("note"));
-  const warned = element("div", { class: "shop-practice-cautions", role: "group", "aria-label": "Cautions" }, box);
-  element("p", { class: "shop-exercise-heading" }, warned, "\u25B2 Cautions for a real saw with a stacked dado set");
-  const columns = element("div", { class: "shop-practice-columns" }, warned);
-  for (const part of get("cautions")) section(columns, part);
+  cautions(box, get("cautions"));
   const task = element("p", { id: `${id}-task` }, box);
   const which = element("p", { class: "shop-exercise-standing" }, box);
 
@@ -92,27 +40,8 @@ function render({ model, el }) {
     return list;
   }
   const sets = chooser(second, "set", "Cutters", get("sets").map((name) => [name, name]), () => send({ press: "set", name: sets.value }));
-  const fields = new Map(get("fields").map(({ name, label }) => {
-    const row = element("div", { class: "shop-practice-row" }, second);
-    element("label", { for: `${id}-${name}` }, row, label);
-    const cell = element("span", { class: "shop-practice-cell" }, row);
-    const holder = element("span", { class: "shop-exercise-field" }, cell);
-    const field = element("input", {
-      type: "text", id: `${id}-${name}`, autocomplete: "off", spellcheck: "false",
-      "aria-label": `${label}, typed in ${get("unit_word")}`, "aria-describedby": `${id}-${name}-stands ${id}-${name}-fault`,
-    }, holder);
-    element("span", { "aria-hidden": "true" }, holder, get("unit"));
-    const stands = element("span", { id: `${id}-${name}-stands` }, cell);
-    const fault = element("span", { class: "shop-practice-fault", id: `${id}-${name}-fault` }, row);
-    const one = { field, stands, fault, sent: "" };
-    one.take = (again) => {
-      if (!again && field.value === one.sent) return; // leaving the field after Enter
-      one.sent = field.value;
-      send({ press: "enter", name, text: field.value });
-    };
-    field.addEventListener("change", () => one.take(false));
-    return [name, one];
-  }));
+  const typedIn = { unit: get("unit"), word: get("unit_word") };
+  const fields = new Map(get("fields").map((each) => [each.name, lengthRow(second, id, each, typedIn, send)]));
   const arranged = element("p", {}, second);
   const other = button(second, "", () => send({ press: "other" }));
   const stackRow = fields.get("stack").field.closest(".shop-practice-row");
@@ -162,14 +91,7 @@ function render({ model, el }) {
   }
 
   function showFields() {
-    for (const { name, typed, stands, fault } of get("fields")) {
-      const one = fields.get(name);
-      if (document.activeElement !== one.field || !typed) one.field.value = one.sent = typed;
-      one.stands.textContent = stands;
-      one.stands.hidden = !stands;
-      writeWhole(one.fault, fault);
-      one.field.setAttribute("aria-invalid", String(fault !== ""));
-    }
+    for (const each of get("fields")) fields.get(each.name).show(each);
   }
 
   function showChosen() {
@@ -207,33 +129,18 @@ function render({ model, el }) {
   }
 
   function showResult() {
-    const { heading, good, pictures, sections, fits } = get("result");
     const held = all.contains(document.activeElement);
+    const done = get("result");
     result.replaceChildren();
-    result.hidden = !heading;
-    for (const node of all.querySelectorAll("fieldset")) node.disabled = Boolean(heading);
-    if (!heading) return;
-    result.dataset.kind = good ? "good" : "mend";
-    const top = element("p", { class: "shop-exercise-title", tabindex: "-1" }, result);
-    element("span", { "aria-hidden": "true" }, top, `${GOOD[good]} `);
-    element("span", {}, top, heading);
-    const drawn = element("div", { class: "shop-practice-pictures" }, result);
-    for (const each of pictures) image(drawn, each);
-    const told = element("div", { class: "shop-practice-columns" }, result);
-    for (const part of sections) section(told, part);
-    table(result, "The fits", fits);
+    result.hidden = !done.heading;
+    for (const node of all.querySelectorAll("fieldset")) node.disabled = Boolean(done.heading);
+    if (!done.heading) return;
+    const top = cameOfIt(result, done);
+    table(result, "The fits", done.fits);
     if (held) top.focus(); // what was pressed is no longer there to press
   }
 
-  // JupyterLab would take letters and Enter for itself; saving stays its own.
-  box.addEventListener("keydown", (event) => {
-    if (!((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s")) event.stopPropagation();
-    const typed = [...fields.values()].find((one) => one.field === event.target);
-    if (event.key === "Enter" && typed) {
-      event.preventDefault();
-      typed.take(true);
-    }
-  });
+  keepKeys(box, fields);
 
   const follow = [
     ["change:said", showSaid], ["change:fields", showFields], ["change:sheet", text(sheet, "sheet")],
@@ -242,14 +149,7 @@ function render({ model, el }) {
     ["change:chosen change:pressed change:side change:way", showChosen], ["change:picture", showPicture],
     ["change:log", showLog], ["change:model", showModel], ["change:result", showResult],
   ];
-  for (const [name, act] of follow) {
-    model.on(name, act);
-    act();
-  }
-  return () => {
-    clearTimeout(waiting);
-    for (const [name, act] of follow) model.off(name, act);
-  };
+  return followed(model, follow, () => clearTimeout(waiting));
 }
 
 export default { render };

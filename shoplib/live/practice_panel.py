@@ -5,26 +5,27 @@ could not measure leaves the kernel before the pair is cut.
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import asdict, replace
-from html import escape
-from pathlib import Path
+from dataclasses import replace
 
-import anywidget
-from IPython.display import display
-from traitlets import Bool, Dict, List, Unicode
+from traitlets import Bool, List, Unicode
 
 from shoplib import practice
 from shoplib.draw.letters import LARGE, ORDINARY, drawn_with
-from shoplib.draw.pen import draw
 from shoplib.draw.practice_case import case_as_cut
 from shoplib.draw.practice_cut import last_test_cut
 from shoplib.draw.practice_side import side_to_cut
-from shoplib.draw.scene import Scene
-from shoplib.live.exercise_box import EXERCISE_CSS, sent_picture, typed_line
-from shoplib.live.picture import Drawing
-from shoplib.live.practice_says import HEAD, WAYS, Section, came_of_it, cautions, fits_table, log, model
+from shoplib.live.exercise_box import typed_line
+from shoplib.live.practice_face import (
+    UNITS,
+    PracticeFace,
+    sent_cautions,
+    sent_scene,
+    sent_sections,
+    show,
+    still_html,
+)
+from shoplib.live.practice_says import HEAD, WAYS, came_of_it, cautions, fits_table, log, model
 from shoplib.live.practice_stack import ANY, Arranged, arranged, sets_for
-from shoplib.live.wake import left_behind
 from shoplib.live.whole_lengths import script
 from shoplib.measure import LengthError, Style, read_length, write_brief
 from shoplib.model.dado_stack import CannotStack
@@ -45,38 +46,24 @@ PICTURE, RESULT = (240.0, 190.0), (230.0, 180.0)
 
 _WAKE = "To practise here: menu Run, then Run All Cells."
 _CUT = "The pair is cut. Take another sheet, or another saw, for the next one."
-_UNITS = {"in": "inches", "mm": "millimetres"}
 
 
-class _Face(anywidget.AnyWidget):
+class _Face(PracticeFace):
     """What the browser draws; see practice_panel.js."""
 
-    _esm = script("practice_panel.js")
-    _css = EXERCISE_CSS + Path(__file__).with_name("practice_panel.css").read_text(encoding="utf-8")
+    _esm = script("practice_parts.js", "practice_panel.js")
 
-    title = Unicode("Practice bench: two sides, four dadoes").tag(sync=True)
-    which = Unicode().tag(sync=True)
-    note = Unicode().tag(sync=True)
     task = Unicode().tag(sync=True)
     unit = Unicode().tag(sync=True)
     unit_word = Unicode().tag(sync=True)
-    cautions = List().tag(sync=True)
-    model = List().tag(sync=True)
     sheet = Unicode().tag(sync=True)
-    fields = List().tag(sync=True)
     sets = List().tag(sync=True)
     chosen = Unicode().tag(sync=True)
     arranged = Unicode().tag(sync=True)
     other = Unicode().tag(sync=True)
     pressed = Bool(False).tag(sync=True)
-    ways = List().tag(sync=True)
-    way = Unicode().tag(sync=True)
     sides = List().tag(sync=True)
     side = Unicode().tag(sync=True)
-    log = Dict().tag(sync=True)
-    picture = Dict().tag(sync=True)
-    said = Dict().tag(sync=True)
-    result = Dict().tag(sync=True)
 
 
 class PracticePanel:
@@ -94,13 +81,14 @@ class PracticePanel:
     """
 
     def __init__(self, unit: str, learner: str, own: DadoSet | None = None, *, large: bool = False, note: str = ""):
-        if unit not in _UNITS:
+        if unit not in UNITS:
             raise ValueError(f'the unit is "in" or "mm", not {unit!r}')
         self._learner, self._unit, self._saws = learner, unit, 0
         self._sets = sets_for(unit, own)
         self._letters = LARGE if large else ORDINARY
         self.face = _Face(
-            unit=unit, unit_word=_UNITS[unit], note=note, cautions=_sent(cautions()), sets=list(self._sets),
+            title="Practice bench: two sides, four dadoes", unit=unit, unit_word=UNITS[unit], note=note,
+            cautions=sent_cautions("a stacked dado set", cautions()), sets=list(self._sets),
             ways=[list(way) for way in WAYS.items()], sides=list(SIDES),
         )
         self.face.add_class("shop-practice-widget")
@@ -217,7 +205,7 @@ class PracticePanel:
         self._arranged: Arranged | None = None
         self._second, self._turn = False, 0
         self._shown: Session | None = None
-        self.face.task, self.face.model = begun.said, _sent(model(self.session))
+        self.face.task, self.face.model = begun.said, sent_sections(model(self.session))
         self.face.chosen, self.face.way, self.face.side = ANY, "", SIDES[-1]
         self._say("")
 
@@ -296,13 +284,13 @@ class PracticePanel:
         """The last test cut, or the side that is to be cut; and what came of the pair once it is cut."""
         session, self._shown = self.session, self.session
         with drawn_with(self._letters):
-            self.face.picture = _sent_scene(last_test_cut(session) or side_to_cut(session), PICTURE)
+            self.face.picture = sent_scene(last_test_cut(session) or side_to_cut(session), PICTURE)
             done = practice.result(session)
             self.face.result = {} if done is None else {
                 "good": done.dry_fit.clean,
                 "heading": "It goes together." if done.dry_fit.clean else "It wants mending.",
-                "pictures": [_sent_scene(scene, RESULT) for scene in case_as_cut(session, done)],
-                "sections": _sent(came_of_it(done)),
+                "pictures": [sent_scene(scene, RESULT) for scene in case_as_cut(session, done)],
+                "sections": sent_sections(came_of_it(done)),
                 "fits": {"head": ["Board", "Dado in the", "Fit"],
                          "rows": [list(row) for row in fits_table(done, self.style)]},
             }
@@ -329,21 +317,11 @@ class PracticePanel:
 
     def still_html(self) -> str:
         """The bench as plain HTML, for a saved page that is read without a kernel: task, cautions, and the side."""
-        picture = self.face.picture
-        warned = "".join(
-            f"<p><strong>{escape(part['heading'])}</strong></p><ul>"
-            + "".join(f"<li>{escape(line)}</li>" for line in part["lines"]) + "</ul>"
-            for part in self.face.cautions
-        )
-        return left_behind(
-            f"<p><strong>{escape(self.face.title)}.</strong> {_WAKE}</p>{warned}<p>{escape(self.face.task)}</p>"
-            f'<figure><img alt="{escape(picture["alt"])}" src="{picture["source"]}"/></figure>'
-        )
+        return still_html(self.face, (self.face.task,), _WAKE)
 
     def _ipython_display_(self) -> None:
         """Show the living bench, and leave its task, its cautions and a picture in the notebook."""
-        display({**self.face._repr_mimebundle_()[0], "text/plain": self.face.title}, raw=True)
-        display({"text/html": self.still_html(), "text/plain": f"Still picture of {self.face.title}"}, raw=True)
+        show(self.face, self.still_html())
 
 
 def practice_panel(
@@ -356,10 +334,3 @@ def practice_panel(
     """
     return PracticePanel(unit, learner, own, large=large, note=note)
 
-
-def _sent(sections: tuple[Section, ...]) -> list[dict]:
-    return [{**asdict(section), "lines": list(section.lines)} for section in sections]
-
-
-def _sent_scene(scene: Scene, fit: tuple[float, float]) -> dict[str, str]:
-    return sent_picture(Drawing(scene.title, draw(scene, fit), scene.alt))

@@ -33,13 +33,13 @@ class Section:
     steps: bool = False
 
 
-def cautions() -> tuple[Section, ...]:
-    """The cautions of a dado with a stacked set, under the tool or the kind of cut that they belong to.
+def cautions(joint: str = "dado", way: str = "stacked dado set") -> tuple[Section, ...]:
+    """The cautions of a joint cut in that way, under the tool or the kind of cut that they belong to.
 
     >>> [section.heading for section in cautions()]
     ['Every tool', 'Table saw', 'Dado set', 'Non-through cut']
     """
-    of_setup: Setup = setup("dado", "stacked dado set")
+    of_setup: Setup = setup(joint, way)
     names = dict.fromkeys(caution.of for caution in of_setup.cautions)
     return tuple(
         Section(_begin(name), tuple(each.claim.say for each in of_setup.cautions if each.of == name)) for name in names

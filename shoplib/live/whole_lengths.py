@@ -24,11 +24,11 @@ def whole_lengths(text: str) -> str:
     return told + escape(text[at:])
 
 
-def script(name: str) -> str:
-    """The script of a widget, with `writeWhole` of whole_lengths.js to write its sentences by.
+def script(*names: str) -> str:
+    """The script of a widget, part after part, with `writeWhole` of whole_lengths.js to write its sentences by.
 
     >>> "function writeWhole" in script("picture.js")
     True
     """
     here = Path(__file__)
-    return "".join(here.with_name(each).read_text(encoding="utf-8") for each in ("whole_lengths.js", name))
+    return "".join(here.with_name(each).read_text(encoding="utf-8") for each in ("whole_lengths.js", *names))

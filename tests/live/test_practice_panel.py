@@ -53,11 +53,12 @@ def test_the_cautions_of_the_stacked_set_stand_above_always():
     of_setup = [caution.claim.say for caution in setup("dado", "stacked dado set").cautions]
     bench = set_up()
     for _ in range(2):
-        told = [line for part in bench.face.cautions for line in part["lines"]]
+        told = [line for part in bench.face.cautions["all"] for line in part["lines"]]
         assert sorted(told) == sorted(of_setup) and told
         assert all(line in bench.still_html().replace("&gt;", ">") for line in told)
+        assert bench.face.cautions["first"] == [part["lines"][0] for part in bench.face.cautions["all"]]
         press(bench, press="cut")
-    assert [part.heading for part in cautions()] == [part["heading"] for part in bench.face.cautions]
+    assert [part.heading for part in cautions()] == [part["heading"] for part in bench.face.cautions["all"]]
 
 
 @pytest.mark.parametrize("unit", UNITS)

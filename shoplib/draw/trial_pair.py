@@ -1,0 +1,26 @@
+"""The pair of a trial bench as it was cut and put together: in section, and as solids."""
+
+from dataclasses import replace
+
+from shoplib.draw.bench_section import bench_section
+from shoplib.draw.pair_view import pair_view, telling
+from shoplib.draw.scene import Scene
+from shoplib.practice.trial import TrialSession
+
+
+def as_cut_views(session: TrialSession) -> tuple[Scene, ...]:
+    """Section and solids of the pair as it was cut, gaps larger than they are; both say so.
+
+    >>> from shoplib.practice.trial import begin, cut_pair, set_scale
+    >>> session = begin("rabbet", "Noor")
+    >>> session = set_scale(set_scale(session, "fence", "0.71 in").session, "depth", "0.36 in").session
+    >>> [scene.title for scene in as_cut_views(cut_pair(session).session)]
+    ['As it was cut, in section', 'As it was cut, put together']
+    """
+    pair = replace(session.pair.pair, clearances=session.pair.gaps)
+    direction = telling(session.trial.kind.build(session.usual, session.plan), False)
+    return (
+        bench_section(pair, "As it was cut, in section"),
+        pair_view(pair, "As it was cut, put together", direction=direction, called={}),
+    )
+

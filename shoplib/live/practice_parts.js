@@ -1,0 +1,131 @@
+// Stands before the script of a practice bench: what the benches of all joints are built from.
+// Text goes in as text, never as HTML: part of it is what the learner typed.
+
+const GOOD = { true: "\u2713", false: "\u25B2" };
+let made = 0;
+
+function element(tag, attributes, parent, text) {
+  const node = document.createElement(tag);
+  for (const [name, value] of Object.entries(attributes)) node.setAttribute(name, value);
+  if (text) writeWhole(node, text);
+  parent.append(node);
+  return node;
+}
+
+function button(parent, text, press) {
+  const node = element("button", { type: "button" }, parent, text);
+  node.addEventListener("click", press);
+  return node;
+}
+
+function group(parent, title) {
+  const node = element("fieldset", {}, parent);
+  element("legend", {}, node, title);
+  return node;
+}
+
+function image(parent, { source, alt }) {
+  element("img", { src: source, alt }, parent);
+}
+
+/** A heading, and sentences below it as a list, or as steps. */
+function section(parent, { heading, lines, steps }) {
+  const node = element("section", {}, parent);
+  element("p", { class: "shop-exercise-heading" }, node, heading);
+  const list = element(steps ? "ol" : "ul", {}, node);
+  for (const line of lines) element("li", {}, list, line);
+}
+
+function table(parent, caption, { head, rows }) {
+  const wide = element("div", { class: "shop-practice-wide", role: "region", tabindex: "0", "aria-label": caption }, parent);
+  const node = element("table", { class: "shop-practice-table" }, wide);
+  element("caption", {}, node, caption);
+  const top = element("tr", {}, element("thead", {}, node));
+  for (const cell of head) element("th", { scope: "col" }, top, cell);
+  const body = element("tbody", {}, node);
+  for (const [first, ...rest] of rows) {
+    const row = element("tr", {}, body);
+    element("th", { scope: "row" }, row, first);
+    for (const cell of rest) element("td", {}, row, cell);
+  }
+}
+
+/** The cautions: what every hand needs first in sight, all of them in a fold directly below. */
+function cautions(parent, { heading, first, all }) {
+  const warned = element("div", { class: "shop-practice-cautions", role: "group", "aria-label": "Cautions" }, parent);
+  element("p", { class: "shop-exercise-heading" }, warned, `\u25B2 ${heading}`);
+  const list = element("ul", { class: "shop-practice-columns" }, warned);
+  for (const line of first) element("li", {}, list, line);
+  const fold = element("details", {}, warned);
+  element("summary", {}, fold, `All ${all.reduce((count, part) => count + part.lines.length, 0)} cautions`);
+  const columns = element("div", { class: "shop-practice-columns" }, fold);
+  for (const part of all) section(columns, part);
+}
+
+/** A row with a text field: `take` sends what is typed when it is left, or at Enter. */
+function lengthRow(parent, id, { name, label }, { unit, word }, send) {
+  const row = element("div", { class: "shop-practice-row" }, parent);
+  element("label", { for: `${id}-${name}` }, row, label);
+  const cell = element("span", { class: "shop-practice-cell" }, row);
+  const holder = element("span", { class: "shop-exercise-field" }, cell);
+  const field = element("input", {
+    type: "text", id: `${id}-${name}`, autocomplete: "off", spellcheck: "false",
+    "aria-label": `${label}, typed in ${word}`, "aria-describedby": `${id}-${name}-stands ${id}-${name}-fault`,
+  }, holder);
+  element("span", { "aria-hidden": "true" }, holder, unit);
+  const stands = element("span", { id: `${id}-${name}-stands` }, cell);
+  const fault = element("span", { class: "shop-practice-fault", id: `${id}-${name}-fault` }, row);
+  const one = { field, stands, fault, sent: "" };
+  one.take = (again) => {
+    if (!again && field.value === one.sent) return; // leaving the field after Enter
+    one.sent = field.value;
+    send({ press: "enter", name, text: field.value });
+  };
+  one.show = (told) => {
+    if (document.activeElement !== field || !told.typed) field.value = one.sent = told.typed;
+    stands.textContent = told.stands;
+    stands.hidden = !told.stands;
+    writeWhole(fault, told.fault);
+    field.setAttribute("aria-invalid", String(told.fault !== ""));
+  };
+  field.addEventListener("change", () => one.take(false));
+  return one;
+}
+
+/** JupyterLab would take letters and Enter for itself; saving stays its own. */
+function keepKeys(box, fields) {
+  box.addEventListener("keydown", (event) => {
+    if (!((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s")) event.stopPropagation();
+    const typed = [...fields.values()].find((one) => one.field === event.target);
+    if (event.key === "Enter" && typed) {
+      event.preventDefault();
+      typed.take(true);
+    }
+  });
+}
+
+/** What came of the pair: a heading that says whether it is good, pictures, and sentences. */
+function cameOfIt(result, { heading, good, pictures, sections }) {
+  result.dataset.kind = good ? "good" : "mend";
+  const top = element("p", { class: "shop-exercise-title", tabindex: "-1" }, result);
+  element("span", { "aria-hidden": "true" }, top, `${GOOD[good]} `);
+  element("span", {}, top, heading);
+  const drawn = element("div", { class: "shop-practice-pictures" }, result);
+  for (const each of pictures) image(drawn, each);
+  const told = element("div", { class: "shop-practice-columns" }, result);
+  for (const part of sections) section(told, part);
+  return top;
+}
+
+/** Follows the traits of a model as long as the bench is shown. */
+function followed(model, follow, end) {
+  for (const [name, act] of follow) {
+    model.on(name, act);
+    act();
+  }
+  return () => {
+    end();
+    for (const [name, act] of follow) model.off(name, act);
+  };
+}
+

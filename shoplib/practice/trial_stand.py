@@ -1,0 +1,117 @@
+"""A pair as it was cut, put together as by hand: pushed in as far as it goes, between its walls, or not at all."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from shoplib.checks.pair_fit import ways
+from shoplib.joints.bench_pair import Clearance, Pair
+from shoplib.model.board import Board
+from shoplib.model.box import Box, Point
+from shoplib.practice.trial_kind import Meet, Stood, Trial
+from shoplib.practice.trouble import MOVED
+
+
+def stood(trial: Trial, pair: Pair, planned: Pair, slipped: bool = False) -> Stood:
+    """The boards of the pair where they stand once they are put together by hand.
+
+    A board that does not go in stands before the other. With `slipped`, so does one that is stopped far off its place.
+
+    >>> from shoplib.practice.trial_kind import each_board
+    >>> from shoplib.practice.trial_stock import trial_plan, trial_stock
+    >>> from shoplib.practice.trials import trial
+    >>> rabbet = trial("rabbet")
+    >>> stock, plan = trial_stock("rabbet", "in"), trial_plan("rabbet", "in")
+    >>> meant = rabbet.kind.build(stock, plan)
+    >>> shallow = each_board(rabbet.kind, stock, plan, {"side": {"depth": plan["depth"] - 700}})
+    >>> found = stood(rabbet, shallow, meant)
+    >>> found.room["cheek"][0], found.pair.by_name["bottom"].box.low[0] - meant.by_name["bottom"].box.low[0]
+    (-700, 700)
+    """
+    stopped = _before(trial.enters, pair.by_name)
+    if slipped and stopped > MOVED:
+        return Stood(_drawn_out(trial.enters, pair, stopped), planned, {}, (), stopped)
+    boards = dict(pair.by_name)
+    gone = {name: (0, 0, 0) for name in boards}
+    room: dict[str, tuple[int | None, int | None]] = {}
+    tight: list[str] = []
+    for meet in trial.meets:
+        back, forth = _room(meet, pair, boards, gone)
+        room[meet.name] = back, forth
+        shift = _shift(meet, back, forth)
+        if meet.does == "between" and (back or 0) + (forth or 0) < 0 and None not in (back, forth):
+            tight.append(meet.name)
+        elif shift:
+            vector = tuple(shift if axis == meet.axis else 0 for axis in range(3))
+            boards[meet.mover] = moved(boards[meet.mover], vector)
+            gone[meet.mover] = tuple(a + b for a, b in zip(gone[meet.mover], vector, strict=True))
+    if tight:
+        return Stood(_drawn_out(trial.enters, pair, stopped), planned, room, tuple(tight))
+    gaps = tuple(
+        Clearance(meet.name, meet.mover, meet.against, f"{way}{'xyz'[meet.axis]}", free)
+        for meet in trial.meets for way, free in zip("-+", _room(meet, pair, boards, gone), strict=True) if free
+    )
+    return Stood(_placed(pair, gone), planned, room, gaps=gaps)
+
+
+def _room(
+    meet: Meet, pair: Pair, boards: Mapping[str, Board], gone: Mapping[str, Point]
+) -> tuple[int | None, int | None]:
+    """How far the mover can go back and forth where the boards stand now, of the wood that the meeting looks at."""
+    part = None if meet.part is None else _moved_box(meet.part(pair.stock, pair.values), gone[meet.mover])
+    found = ways(boards[meet.mover], boards[meet.against], meet.axis, part)
+    back, forth = (None if one is None else _whole(one) for one in found)
+    return back, forth
+
+
+def _before(enters: Meet, boards: dict[str, Board]) -> int:
+    """How far before its place the entering board is stopped; 0 where it gets there."""
+    back, forth = ways(boards[enters.mover], boards[enters.against], enters.axis)
+    free = back if enters.way < 0 else forth
+    return 0 if free is None or free >= 0 else -_whole(free)
+
+
+def _drawn_out(enters: Meet, pair: Pair, by: int) -> Pair:
+    vector = tuple(-enters.way * by if axis == enters.axis else 0 for axis in range(3))
+    return _placed(pair, {enters.mover: vector})
+
+
+def _placed(pair: Pair, gone: Mapping[str, Point]) -> Pair:
+    """The pair with its boards moved, and what is named of them."""
+    named = {
+        part: (board, tuple(a + b for a, b in zip(point, gone.get(board, (0, 0, 0)), strict=True)))
+        for part, (board, point) in pair.named.items()
+    }
+    boards = tuple(moved(board, gone.get(board.name, (0, 0, 0))) for board in pair.boards)
+    return replace(pair, boards=boards, named=named)
+
+
+def _whole(one: object) -> int:
+    """To the whole tick below: a rest of a tick comes of slanting cuts alone."""
+    return int(one // 1)
+
+
+def _shift(meet: Meet, back: int | None, forth: int | None) -> int:
+    """How far the mover goes along its axis."""
+    if meet.does == "between":
+        if back is not None and back < 0:
+            return -back
+        return forth if forth is not None and forth < 0 else 0
+    if meet.does == "read":
+        return 0
+    free = back if meet.way < 0 else forth
+    if free is None or (meet.does == "home" and free > 0):
+        return 0
+    return meet.way * free
+
+
+def moved(board: Board, vector: Point) -> Board:
+    """The board at another place."""
+    origin = tuple(a + b for a, b in zip(board.placement.origin, vector, strict=True))
+    return replace(board, placement=replace(board.placement, origin=origin))
+
+
+def _moved_box(box: Box, vector: Point) -> Box:
+    return Box(
+        tuple(a + b for a, b in zip(box.low, vector, strict=True)),
+        tuple(a + b for a, b in zip(box.high, vector, strict=True)),
+    )

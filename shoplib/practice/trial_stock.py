@@ -1,0 +1,52 @@
+"""The boards of the trial bench as they are usually found, and what is planned with them before anyone measures."""
+
+from shoplib.joints import joint
+from shoplib.joints.bench_pair import Stock
+from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE
+from shoplib.model.sheet import Sheet
+
+_THICK = {
+    "sheet": {"in": INCH * 705 // 1000, "mm": MM * 178 // 10},
+    "drawer": {"in": INCH * 480 // 1000, "mm": MM * 119 // 10},
+    "thin": {"in": INCH * 205 // 1000, "mm": MM * 57 // 10},
+    "solid": {"in": INCH * 3 // 4, "mm": 19 * MM},
+}
+"""What a sheet sold as 3/4 in or 18 mm measures, one for drawers, a thin one, and a planed board. Invented for the
+bench; common practice, no source."""
+
+_ENTERS = {"groove": "thin", "drawer lock": "drawer", "finger": "drawer", "dovetail": "drawer"}
+_RECEIVES = {"groove": "drawer", "finger": "drawer", "dovetail": "drawer"}
+
+_FRAMES = ("half lap", "cross lap", "bridle", "mortise and tenon")
+
+
+def trial_stock(name: str, unit: str, enters: int | None = None, receives: int | None = None) -> Stock:
+    """The two boards of that joint, as thick as is said (ticks), or as they usually are.
+
+    >>> trial_stock("half lap", "mm").across == 60 * MM
+    True
+    """
+    inch = unit == "in"
+    usual = "solid" if joint(name).group > 1 else "sheet"
+    sizes = [
+        given or _THICK[place.get(name, usual)][unit]
+        for given, place in ((enters, _ENTERS), (receives, _RECEIVES))
+    ]
+    kind = "solid" if usual == "solid" else "plywood"
+    sheets = [Sheet(f"{what} board", kind, size, (size,)) for what, size in
+              zip(("entering", "receiving"), sizes, strict=True)]
+    shown = 4 * INCH if inch else 100 * MM
+    style = INCH_STYLE if inch else MM_STYLE
+    if name in _FRAMES:
+        narrow = 5 * INCH // 2 if inch else 60 * MM
+        return Stock(*sheets, narrow, narrow, shown, shown, style)
+    return Stock(*sheets, shown, None, shown, shown, style)
+
+
+def trial_plan(name: str, unit: str) -> dict[str, int]:
+    """What the pair is to be: the joint's usual values for the usual boards, its fit half way between tap and push."""
+    kind, stock = joint(name), trial_stock(name, unit)
+    plan = kind.usual(stock)
+    if "fit" in plan:
+        plan["fit"] = stock.natural(INCH * 3 // 2000, MM // 25)
+    return plan
