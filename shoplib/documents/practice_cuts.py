@@ -2,7 +2,8 @@
 
 from dataclasses import dataclass, replace
 
-from shoplib.draw.pair_section import around_prism, said
+from shoplib.draw.pair_section import said
+from shoplib.draw.slices import around
 from shoplib.joints.bench_pair import Pair
 from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board, BoxCut, Hole, PrismCut
@@ -70,7 +71,7 @@ def _slanted(pair: Pair, board: Board, cut: PrismCut) -> CutRow:
         lean = f"leaning {values['angle']} degrees, as drawn"
         shank = cut.kind == "shank hole"  # it goes on from the pocket, out of the end
         return CutRow(board.name, cut.kind, 1, values[cut.kind], values["web"] * shank, False, True, lean, shank)
-    long = board.placement.to_board(around_prism(cut, board)).size[0]
+    long = board.placement.to_board(around(cut, board)).size[0]
     return CutRow(board.name, cut.kind, 1, 0, long, False, False, "at the end, between slanting walls, as drawn")
 
 
