@@ -171,16 +171,21 @@ def _refused(bench: Bench, stock: Stock, values: Values, refusal: CannotCut) -> 
 
 def _mend(bench: Bench, stock: Stock, values: Values, refusal: CannotCut, setting: Setting) -> str:
     """The nearest value of the setting that can be cut; nothing where that alone does not mend it."""
-    step = setting.step(stock)
-    now = values[setting.name]
-    for value, limit in ((to_step(now - refusal.amount, step, "down"), "at most"),
-                         (to_step(now + refusal.amount, step, "up"), "at least")):
-        try:
-            if value >= 0:
-                bench.kind.build(stock, {**values, setting.name: value})
-                return f"It can be {told(setting, value, bench.style).removeprefix(setting.label).strip(': ')} {limit}."
-        except CannotCut:
-            continue
+    step, now = setting.step(stock), values[setting.name]
+    if setting.unit == "length":
+        lower, higher = (to_step(now - refusal.amount, step, "down"),), (to_step(now + refusal.amount, step, "up"),)
+    else:  # the amount is a length of wood, and says nothing of how many fewer, or how much steeper
+        lower = range(now - step, setting.low(stock) - 1, -step)
+        higher = range(now + step, setting.high(stock) + 1, step)
+    for tried, limit in ((lower, "at most"), (higher, "at least")):
+        for value in tried:
+            try:
+                if value >= 0:
+                    bench.kind.build(stock, {**values, setting.name: value})
+                    told_value = told(setting, value, bench.style).removeprefix(setting.label).strip(": ")
+                    return f"It can be {told_value} {limit}."
+            except CannotCut:
+                continue
     return "Other boards, or other sizes beside it, would mend that."
 
 

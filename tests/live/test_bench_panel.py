@@ -103,6 +103,14 @@ def test_what_cannot_be_cut_says_why_and_what_it_says_mends_it(name):
     assert refused or name in ("rabbet", "butt")
 
 
+@pytest.mark.parametrize("name", ["butt", "pocket screws", "dowel"])
+def test_too_many_for_the_width_says_how_many_there_can_be(name):
+    """The amount that is missing is wood, and no number of holes: it was once taken for one."""
+    panel = opened(name, "mm")
+    panel.controls["edge"].ticks = panel.controls["edge"].high
+    assert panel.message.endswith("is missing. It can be 1 at most.")
+
+
 def test_a_list_means_what_it_shows():
     for kind in JOINTS:
         stock = Bench(kind, "mm").start()
