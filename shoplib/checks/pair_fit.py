@@ -74,6 +74,27 @@ def ways(mover: Board, against: Board, axis: int, part: Box | None = None) -> tu
     return min(back, default=None), min(forth, default=None)
 
 
+def way_out(mover: Board, against: Board, way: str) -> Number:
+    """How far a board must be drawn back against the world direction `way` until it shares no wood with the other.
+
+    >>> from dataclasses import replace
+    >>> from shoplib.joints import joint
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> from shoplib.measure import INCH
+    >>> pair = joint("dado").build(stock_of(3 * INCH // 4))
+    >>> whole = replace(pair.by_name["side"], cuts=())
+    >>> way_out(pair.by_name["shelf"], pair.by_name["side"], "-x"), way_out(pair.by_name["shelf"], whole, "-x") / INCH
+    (0, 0.25)
+    """
+    axis, sign = direction(way)
+    found = [shared_shifts(ours, theirs, axis) for ours in mover.solids for theirs in against.solids]
+    met = [(low, high) if sign > 0 else (-high, -low) for low, high in filter(None, found)]
+    out = 0
+    while blocked := [low for low, high in met if low < -out < high]:
+        out = -min(blocked)
+    return out
+
+
 def _way(ours: Prism, theirs: Prism, against: Board, axis: int, sign: int) -> Number | None:
     """How far one piece can go before it strikes another piece, whose board may be bored for it."""
     for across in {0, 1, 2} - {axis}:

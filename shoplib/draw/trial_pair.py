@@ -6,6 +6,7 @@ from shoplib.draw.bench_section import bench_section
 from shoplib.draw.pair_view import pair_view, telling
 from shoplib.draw.scene import Scene
 from shoplib.practice.trial import TrialSession
+from shoplib.practice.trial_stand import gaps
 
 
 def as_cut_views(session: TrialSession) -> tuple[Scene, ...]:
@@ -17,7 +18,7 @@ def as_cut_views(session: TrialSession) -> tuple[Scene, ...]:
     >>> [scene.title for scene in as_cut_views(cut_pair(session).session)]
     ['As it was cut, in section', 'As it was cut, put together']
     """
-    pair = replace(session.pair.pair, clearances=session.pair.gaps)
+    pair = replace(session.pair.pair, clearances=gaps(session.trial, session.pair))
     direction = telling(session.trial.kind.build(session.usual, session.plan), False)
     return (
         bench_section(pair, "As it was cut, in section"),

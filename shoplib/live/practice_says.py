@@ -8,6 +8,7 @@ from shoplib.practice import DRAWN, MEASURED, Result, Session
 from shoplib.practice.plan import SIDES
 from shoplib.practice.spreads import left_out, told
 from shoplib.tables.setups import Setup, setup
+from shoplib.tables.setups import cautions as all_cautions
 from shoplib.words.amounts import setting
 
 WAYS = {
@@ -33,16 +34,19 @@ class Section:
     steps: bool = False
 
 
-def cautions(joint: str = "dado", way: str = "stacked dado set") -> tuple[Section, ...]:
-    """The cautions of a joint cut in that way, under the tool or the kind of cut that they belong to.
+def cautions(
+    joint: str = "dado", way: str = "stacked dado set", also: tuple[str, ...] = ()
+) -> tuple[Section, ...]:
+    """The cautions of a joint cut in that way and of what is used besides, under what they belong to.
 
     >>> [section.heading for section in cautions()]
     ['Every tool', 'Table saw', 'Dado set', 'Non-through cut']
     """
     of_setup: Setup = setup(joint, way)
-    names = dict.fromkeys(caution.of for caution in of_setup.cautions)
+    found = all_cautions().of({*(caution.of for caution in of_setup.cautions), *also})
+    names = dict.fromkeys(caution.of for caution in found)
     return tuple(
-        Section(_begin(name), tuple(each.claim.say for each in of_setup.cautions if each.of == name)) for name in names
+        Section(_begin(name), tuple(each.claim.say for each in found if each.of == name)) for name in names
     )
 
 

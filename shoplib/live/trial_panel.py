@@ -74,7 +74,7 @@ class TrialPanel:
         self._ways = ways(trial)
         self.face = _Face(
             title=f"Practice bench: {trial.kind.title}", note=note, ways=[list(way) for way in self._ways.items()],
-            cautions=sent_cautions(TOOLS[trial.way], cautions(name, trial.way)),
+            cautions=sent_cautions(TOOLS[trial.way], cautions(name, trial.way, trial.also)),
         )
         self.face.add_class("shop-practice-widget")
         if large:

@@ -83,6 +83,8 @@ class TrialSession:
         """The boards as they are, which nobody has measured."""
         usual, bench = self.usual, self.bench
         whole = bench.shift(bench.spreads.sheet, "sheet")
+        if self.trial.kind.group > 1:  # solid boards are planed together
+            return trial_stock(self.name, bench.unit, *[usual.enters.nominal + whole] * 2)
         return trial_stock(self.name, bench.unit, *(
             sheet.nominal + whole + bench.shift(bench.spreads.spot, "board", which)
             for sheet, which in zip((usual.enters, usual.receives), BOARDS, strict=True)
@@ -238,7 +240,7 @@ def measure(session: TrialSession) -> TrialStep:
         return TrialStep(session, "There is no test joint to measure; cut one first.", False)
     number, said = len(session.tests), []
     for scale in session.trial.scales:
-        sizes = [session.tests[-1].made.of(scale.name, board) for board in scale.boards]
+        sizes = [session.tests[-1].made.of(scale.name, cut) for cut in scale.cuts]
         sizes *= 3 if len(sizes) == 1 else 2
         after = len(session.readings)
         if scale.sort == "angle":
@@ -316,9 +318,10 @@ def _cut(session: TrialSession, cut: str) -> tuple[Made, Pair]:
     """Sizes = setting + what the scale is out + what one cut differs from the next; and the pair that comes of them."""
     sizes = {}
     for scale, at in zip(session.trial.scales, session.at, strict=True):
-        for board in scale.boards:
-            came = at + hidden(session, scale) + _again(session, cut, scale.sort, board, scale.name)
-            sizes[scale.name, board] = came
+        for which in scale.cuts:
+            sizes[scale.name, which] = at + hidden(session, scale) + _again(
+                session, cut, scale.sort, which, scale.name
+            )
     made = Made(sizes, partial(_again, session, cut))
     return made, session.trial.as_cut(session.trial.kind, session.stock, session.plan, made)
 

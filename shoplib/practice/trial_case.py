@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import JointKind, Pair, Stock, Values
-from shoplib.measure import INCH, share
+from shoplib.measure import INCH, MM, share
 from shoplib.model.box import Box
 from shoplib.practice.trial_kind import FAR, Look, Made, Meet, Scale, Stood, Trial, TrialSlip, each_board
 from shoplib.practice.trial_slips import beside, forgotten, turned_over
@@ -76,6 +76,12 @@ _FORGOTTEN = "The side is saved: cut it now, at the setting of the test."
 _OTHER_FACE = ("The cut is in the wrong face: make the other hand of the case of this board if it is still wanted, or "
                "a new side.")
 
+def _wrong_face(cut: str) -> TrialSlip:
+    return TrialSlip("wrong face", "the side with its outer face down",
+                     f"The outer face of the side lay down, and the {cut} is in it.", turned_over("side", 0),
+                     _OTHER_FACE)
+
+
 RABBET = Trial(
     joint("rabbet"), "stacked dado set",
     (
@@ -99,8 +105,7 @@ RABBET = Trial(
         _floor("bottom", "rabbet", "cheek"),
     ),
     (
-        TrialSlip("wrong face", "the side with its outer face down", "The outer face of the side lay down, and the rabbet is in it.",
-                  turned_over("side", 0), _OTHER_FACE),
+        _wrong_face("rabbet"),
         TrialSlip("wrong end", "the side with its upper end to the fence",
                   "The upper end of the side lay against the fence, and the rabbet is there.",
                   turned_over("side", 2), "Turn the side end for end if both ends are alike; else cut the lower end "
@@ -144,8 +149,7 @@ GROOVE = Trial(
                   "The upper edge of the side lay against the fence, and the groove is near it.",
                   turned_over("side", 2),
                   "Turn the side over end for end if its ends are not cut yet; else make a new side."),
-        TrialSlip("wrong face", "the side with its outer face down", "The outer face of the side lay down, and the groove is in it.",
-                  turned_over("side", 0), _OTHER_FACE),
+        _wrong_face("groove"),
         TrialSlip("wrong side of the line", "with the stack on the wrong side of the line",
                   "The groove was cut below its line, not above it.",
                   beside("side", 2, -1), "Glue a strip into it, plane it flush, and groove the side again."),
@@ -195,8 +199,7 @@ STOPPED_DADO = Trial(
         TrialSlip("wrong end of the cut", "the side with its back edge foremost",
                   "The stop was measured from the back edge: the dado is open at the front.",
                   turned_over("side", 1), "Let in a piece of the same wood at the front edge, or cut a new side."),
-        TrialSlip("wrong face", "the side with its outer face down", "The outer face of the side lay down, and the dado is in it.",
-                  turned_over("side", 0), _OTHER_FACE),
+        _wrong_face("dado"),
         TrialSlip("wrong side of the line", "with the stack on the wrong side of the line",
                   "The dado was cut below its line, not above it.", beside("side", 2, -1),
                   "Fill the dado with a strip, glued and planed flush, and cut it again where it belongs."),
@@ -216,7 +219,7 @@ def _tongue_alone(stock: Stock, _plan: Values) -> Box:
 
 
 _TONGUE_FIT, _TONGUE_LOOK = _fit("bottom", "dado")
-_SMALL = (INCH // 16, 3 * INCH // 50)
+_SMALL = (INCH // 16, 3 * MM // 2)
 
 TONGUE = Trial(
     joint("tongue"), "stacked dado set",

@@ -6,11 +6,11 @@ from functools import partial
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import JointKind, Pair, Stock, Values
 from shoplib.joints.finger import boundaries
-from shoplib.measure import INCH, share
-from shoplib.model.board import Board, BoxCut
+from shoplib.measure import INCH, MM, share
+from shoplib.model.board import Board, BoxCut, Cut
 from shoplib.practice.spreads import THOU
 from shoplib.practice.trial_kind import Look, Made, Meet, Scale, Trial, TrialSlip, each_board
-from shoplib.practice.trial_slips import turned_over
+from shoplib.practice.trial_slips import each_cut, forgotten, turned_over
 
 SLIVER = INCH // 32
 """What is left thinner than this at an edge breaks away by itself (common practice, no source)."""
@@ -69,13 +69,15 @@ def _stepped(board: Board, stock: Stock, plan: Values, off: tuple[int, int, int]
     return replace(board, cuts=tuple(cuts))
 
 
+_NARROW = (INCH // 16, 3 * MM // 2)
+
 FINGER = Trial(
     joint("finger"), "stacked dado set",
     (
         Scale("stack", "Stack, width", "width of a socket", "stack", ("side",), _stack,
-              "{aim}, half of {fit} more than a finger", (INCH // 16, 3 * INCH // 50)),
+              "{aim}, half of {fit} more than a finger", _NARROW),
         Scale("pin", "Pin, from the stack", "width of a finger", "pin", ("side",), _pin,
-              "{aim}, half of {fit} less than the share of a finger", (INCH // 16, 3 * INCH // 50)),
+              "{aim}, half of {fit} less than the share of a finger", _NARROW),
         Scale("depth", "Depth", "depth of the sockets", "depth", ("bottom", "side"), _thick,
               "as deep as the boards are thick"),
     ),
@@ -100,5 +102,70 @@ FINGER = Trial(
                   "The side was turned round: its sockets were stepped from the other edge, and the errors of both "
                   "boards add up.", turned_over("side", 1), "Where it is a few thousandths, pare the last fingers; "
                   "else cut the side anew, from the marked edge."),
+    ),
+)
+
+
+def _gauge(stock: Stock, _plan: Values) -> int:
+    return stock.receives.thickest
+
+
+def _dovetail(kind: JointKind, stock: Stock, plan: Values, made: Made) -> Pair:
+    """Tails first, the pins marked from them: so the fit is what the saw leaves beside the lines of the pins."""
+    pair = kind.make(stock, {**plan, "proud": made.of("gauge", "both boards") - stock.receives.thickest})
+    return flanks_moved(replace(pair, values=plan), made.of("line", "pins"))
+
+
+def flanks_moved(pair: Pair, left: int) -> Pair:
+    """Each flank of a pin with so much wood left beside its line; cut past the line where that is under nothing."""
+    def change(board: Board, cut: Cut) -> Cut:
+        across = (board.placement.own_axis(1) - "uvw".index(cut.along) - 1) % 3
+        places = [corner[across] for corner in cut.outline]
+        middle = (min(places) + max(places)) // 2
+        outline = tuple(
+            tuple(place + (left if place < middle else -left) if side == across else place
+                  for side, place in enumerate(corner))
+            for corner in cut.outline
+        )
+        return replace(cut, outline=outline)
+
+    return each_cut("side", change)(pair)
+
+
+KERF = 20 * THOU
+"""What a fine saw cuts away (common practice, no source)."""
+
+DOVETAIL = Trial(
+    joint("dovetail"), "hand tools",
+    (
+        Scale("gauge", "Marking gauge, for the baselines", "end to the baseline", "gauge", ("both boards",), _gauge,
+              "as far from the end as the boards are thick"),
+        Scale("line", "Saw, from the line into the waste", "wood left beside a line", "line", ("pins",),
+              lambda *_: 0, "none: the saw takes the waste side and leaves the line", _NARROW),
+    ),
+    _dovetail,
+    Meet("enters", "bottom", "side", 2, "home", 1),
+    (Meet("fit", "bottom", "side", 1, "between"),),
+    (
+        Look("fit", "fit", lambda stood: stood.play("fit"), "The tails between the pins",
+             ("", "Glue a shaving into each gap: on the flanks it hardly shows."),
+             ("", "Pare the flanks of the pins down to the line with a chisel, and try it half way.")),
+        Look("ends", "gap", lambda stood: -stood.off("bottom", "side", 0, "low"), "The ends are flush outside.",
+             ("The ends stand {size} proud outside.", "Plane them flush: the joint is saved."),
+             ("The ends lie {size} under the faces outside.",
+              "Plane the faces down to them, if the box may lose that."),
+             allow=8 * THOU),
+    ),
+    (
+        TrialSlip("wrong side of the line", "the pins sawn on the wrong side of the line",
+                  "The pins were sawn on the wood side of their lines, and each flank lost a kerf.",
+                  lambda pair: flanks_moved(pair, -KERF), "Glue a shaving as thick as the kerf to each flank, or cut "
+                  "the pins anew on fresh ends."),
+        TrialSlip("wrong face", "the pins marked on the inner face for the outer",
+                  "The pins were sawn the other way round: their wide ends look outside.", turned_over("side", 0),
+                  "Cut the ends off and begin anew: the boards are shorter by their thickness."),
+        TrialSlip("waste forgotten", "the pins sawn, and the waste not chopped out",
+                  "The waste between the pins was not chopped out.", forgotten("side"),
+                  "The side is saved: chop it out now, from both faces."),
     ),
 )

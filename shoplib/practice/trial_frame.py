@@ -1,11 +1,14 @@
 """Practice of the joints of frames: laps of half the thickness, and tongues between cheeks."""
 
+from dataclasses import replace
+
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import JointKind, Pair, Stock, Values
-from shoplib.measure import INCH, share
+from shoplib.measure import INCH, MM, share
+from shoplib.model.board import Board, Cut
 from shoplib.model.box import Box
 from shoplib.practice.trial_kind import FAR, Look, Made, Meet, Scale, Trial, TrialSlip, each_board
-from shoplib.practice.trial_slips import beside, forgotten, turned_over
+from shoplib.practice.trial_slips import beside, each_cut, forgotten, turned_over
 
 BOTH = ("rail", "stile")
 
@@ -129,5 +132,135 @@ CROSS_LAP = Trial(
         TrialSlip("wrong side of the line", "the rail with its notch beside the line",
                   "The notch of the rail was cut on the wrong side of its line.", beside("rail", 0, 1),
                   "Glue a block into the notch, plane it flush, and cut again; the face will show it."),
+    ),
+)
+
+
+def _swapped(pair: Pair) -> Pair:
+    """The rail with a slot as wide as its tongue should be."""
+    def change(board: Board, cut: Cut) -> Cut:
+        across = board.placement.own_axis(1)
+        begin, end = list(cut.low), list(cut.high)
+        first = begin[across] == 0
+        begin[across], end[across] = end[across] if first else share(board.thickness, 2, 1)[0], (
+            share(board.thickness, 2, 1)[0] if first else begin[across]
+        )
+        return replace(cut, low=tuple(begin), high=tuple(end))
+
+    return each_cut("rail", change)(pair)
+
+
+def _one_cheek(pair: Pair) -> Pair:
+    """The rail without the cheek that is away from its face side."""
+    def change(board: Board, cut: Cut) -> Cut | None:
+        return cut if board.placement.to_world(cut.box).low[1] == board.box.low[1] else None
+
+    return each_cut("rail", change)(pair)
+
+
+def _bridle(kind: JointKind, stock: Stock, plan: Values, made: Made) -> Pair:
+    """Slot and tongue are cut from both faces at one setting: each lies in the middle, and what is off is off twice."""
+    thick = stock.enters.thickness
+    slot = thick - made.of("wall", "one wall") - made.of("wall", "other wall")
+    tongue = thick - made.of("cheek", "one cheek") - made.of("cheek", "other cheek")
+    return each_board(kind, stock, plan, {"stile": {"fit": slot - plan["tongue"]}, "rail": {"tongue": tongue}})
+
+
+def _wall(stock: Stock, plan: Values) -> int:
+    return share(stock.enters.thickness - plan["tongue"] - plan["fit"], 2, 1)[0]
+
+
+def _cheek(stock: Stock, plan: Values) -> int:
+    return share(stock.enters.thickness - plan["tongue"], 2, 1)[0]
+
+
+_TONGUE_FIT = Look(
+    "fit", "fit", lambda stood: stood.play("fit"), "The tongue in the slot",
+    ("", "Glue a shaving to a cheek of the tongue, and fit it again."),
+    ("", "Take the same shaving off both cheeks of the tongue."),
+)
+_NARROW = (INCH // 16, 3 * MM // 2)
+
+BRIDLE = Trial(
+    joint("bridle"), "single blade in passes",
+    (
+        Scale("wall", "Fence of the carrier: face to the slot", "wood beside the slot", "carrier",
+              ("one wall", "other wall"), _wall,
+              "half of what is left of the thickness beside {tongue}, the tongue, and {fit}; the board is turned for "
+              "the other wall", _NARROW),
+        Scale("cheek", "Fence of the carrier: what a cheek loses", "wood cut from a cheek", "carrier",
+              ("one cheek", "other cheek"), _cheek,
+              "half of what is left of the thickness beside {tongue}, the tongue; the board is turned for the other "
+              "cheek", _NARROW),
+    ),
+    _bridle,
+    Meet("enters", "rail", "stile", 0, "home", -1),
+    (Meet("fit", "rail", "stile", 1, "between", part=lambda stock, _: Box((-FAR,) * 3, (stock.across, FAR, FAR))),),
+    (_TONGUE_FIT, _flush()),
+    (
+        TrialSlip("wrong cut", "the tongue sawn like the slot: what should stay is cut out",
+                  "The rail was cut like the stile: a slot where the tongue should be.", _swapped,
+                  "Put a piece of the same wood through both slots: a loose tongue, glued in."),
+        TrialSlip("cheek forgotten", "the rail without its second cheek",
+                  "The rail was not turned, and only one cheek was cut.", _one_cheek,
+                  "The rail is saved: turn it and cut the other cheek at the same setting."),
+    ),
+)
+
+
+def _mortise(kind: JointKind, stock: Stock, plan: Values, made: Made) -> Pair:
+    front = made.of("cheek", "face side")
+    tenon = stock.enters.thickness - front - made.of("cheek", "other side")
+    return each_board(kind, stock, plan, {
+        "stile": {"front shoulder": made.of("place", "stile") + share(plan["fit"], 2, 1)[0],
+                  "end gap": made.of("depth", "stile") - plan["length"]},
+        "rail": {"front shoulder": front, "tenon": tenon},
+    })
+
+
+def _tenon_cheek(stock: Stock, plan: Values) -> int:
+    return share(stock.enters.thickness - plan["tenon"], 2, 1)[0]
+
+
+def _near_shoulder(stock: Stock, plan: Values) -> Box:
+    """The half of the tenon next to its shoulder."""
+    return Box((stock.across - share(plan["length"], 2, 1)[0], -FAR, -FAR), (stock.across, FAR, FAR))
+
+
+MORTISE_AND_TENON = Trial(
+    joint("mortise and tenon"), "stacked dado set",
+    (
+        Scale("place", "Gauge for the mortise, from the face side", "wood before the mortise", "gauge", ("stile",),
+              lambda stock, plan: _tenon_cheek(stock, plan) - share(plan["fit"], 2, 1)[0],
+              "half of what is left of the thickness beside {tenon}, the chisel's width", _NARROW),
+        Scale("depth", "Depth of the mortise", "depth of the mortise", "collar", ("stile",),
+              lambda _stock, plan: plan["length"] + plan["end gap"], "{aim}"),
+        Scale("cheek", "Height of the stack: what a cheek loses", "wood cut from a cheek", "carrier",
+              ("face side", "other side"), _tenon_cheek,
+              "half of what is left of the thickness beside {tenon}, the tenon; both faces lie down in turn", _NARROW),
+    ),
+    _mortise,
+    Meet("enters", "rail", "stile", 0, "home", -1),
+    (
+        Meet("fit", "rail", "stile", 1, "between", part=_near_shoulder),
+        Meet("shoulder", "rail", "stile", 0, "home", -1),
+    ),
+    (
+        Look("fit", "fit", lambda stood: stood.play("fit"), "The tenon in the mortise",
+             ("", "Glue a shaving to a cheek of the tenon, and fit it again."),
+             ("", "Take a shaving off the cheek of the tenon that does not spoil the faces.")),
+        Look("shoulder", "gap", lambda stood: stood.room["shoulder"][0] or 0, "The shoulders are closed.",
+             less=("The shoulders stand open by {size}: the tenon meets the bottom of the mortise first.",
+                   "Saw that off the end of the tenon, or deepen the mortise.")),
+        _flush(),
+    ),
+    (
+        TrialSlip("wrong reference face", "the mortise gauged from the other face",
+                  "The mortise was gauged from the other face of the stile: what the gauge is off counts twice.",
+                  turned_over("stile", 1), "Plane the faces level where it is little; else plug the mortise and cut it "
+                  "again."),
+        TrialSlip("mortise forgotten", "the stile put aside before its mortise",
+                  "The stile was put aside and has no mortise.", forgotten("stile"),
+                  "The stile is saved: cut the mortise now."),
     ),
 )

@@ -5,12 +5,12 @@ The joint itself (`shoplib.joints`) does the geometry, so there is no second one
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Literal
 
-from shoplib.joints.bench_pair import Clearance, JointKind, Pair, Stock, Values
+from shoplib.joints.bench_pair import JointKind, Pair, Stock, Values
 from shoplib.measure import MM
-from shoplib.model.box import Box
+from shoplib.model.box import Box, Point
 from shoplib.practice.assembled import GLUED
 
 FAR = 10_000 * MM
@@ -21,7 +21,8 @@ FAR = 10_000 * MM
 class Scale:
     """One thing that is set: `label` names the control, `makes` what it makes, which a caliper reads.
 
-    `sort` says how far it is off (`trial_spreads`), `boards` whose cuts are made with it, each by itself. `aim` is
+    `sort` says how far it is off (`trial_spreads`), `cuts` names the cuts that are made with it, each by itself: as a
+    rule by the board that it is in. `aim` is
     what it is to be for a stock and the plan, `rule` that in words; "{aim}" in it stands for the size where it does
     not hang on how thick the boards are. `reach` is how far from the usual it can be set. An "angle" is in thousandths
     of a degree.
@@ -31,7 +32,7 @@ class Scale:
     label: str
     makes: str
     sort: str
-    boards: tuple[str, ...]
+    cuts: tuple[str, ...]
     aim: Callable[[Stock, Values], int]
     rule: str
     reach: tuple[int, int] = (0, 0)
@@ -39,14 +40,14 @@ class Scale:
 
 @dataclass(frozen=True, slots=True)
 class Made:
-    """What was cut at one setting: `sizes` by scale and board, and `again`, a change from cut to cut by its names."""
+    """What was cut at one setting: `sizes` by scale and cut, and `again`, a change from cut to cut by its names."""
 
     sizes: Mapping[tuple[str, str], int]
     again: Callable[..., int]
 
-    def of(self, scale: str, board: str) -> int:
-        """What a scale came out as in the cut of that board."""
-        return self.sizes[scale, board]
+    def of(self, scale: str, cut: str) -> int:
+        """What a scale came out as in that cut."""
+        return self.sizes[scale, cut]
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +73,8 @@ class Stood:
     """A pair put together as a person would: the boards where they then stand, the room found at each meeting.
 
     `planned` is the pair as it is meant. `tight` names the meetings at which the mover does not go in. `stopped` is
-    how far before its place a slip stops it; nothing is read then. `gaps` are the rooms once all stands.
+    how far before its place a slip stops it; nothing is read then. `gone` is how far
+    each board was moved.
     """
 
     pair: Pair
@@ -80,7 +82,7 @@ class Stood:
     room: Mapping[str, tuple[int | None, int | None]]
     tight: tuple[str, ...] = ()
     stopped: int = 0
-    gaps: tuple[Clearance, ...] = ()
+    gone: Mapping[str, Point] = field(default_factory=dict)
 
     def play(self, meet: str) -> int:
         """The play between two walls; less than nothing where the board is too thick for them."""
@@ -130,8 +132,8 @@ class TrialSlip:
 class Trial:
     """The practice of one joint: what is set, how the pair comes out, how it is put together, and its slips.
 
-    `way` is the set-up whose cautions stand first. `enters` is how one board is pushed into the other, `meets` what
-    is then met, one after the other.
+    The cautions of the set-up `way` and of the tools `also` stand first. `enters` is how one board is pushed into the
+    other, `meets` what is then met, one after the other.
     """
 
     kind: JointKind
@@ -142,6 +144,7 @@ class Trial:
     meets: tuple[Meet, ...]
     looks: tuple[Look, ...]
     slips: tuple[TrialSlip, ...]
+    also: tuple[str, ...] = ()
 
     @property
     def name(self) -> str:

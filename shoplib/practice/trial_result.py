@@ -9,6 +9,7 @@ from shoplib.model.solved import Finding
 from shoplib.practice.fit import Felt, small
 from shoplib.practice.trial import (
     TrialSession,
+    TrialStep,
     board_names,
     cut_pair,
     measure,
@@ -75,10 +76,10 @@ def result(session: TrialSession) -> TrialResult | None:
     clashes = () if session.pair.tight else tuple(
         each for each in fit_pair(session.pair.pair) if each.check == "overlap"
     )
-    return TrialResult(came_of(session), told, clashes, len(session.tests), practised(fresh))
+    return TrialResult(came_of(session, clashes), told, clashes, len(session.tests), practised(fresh))
 
 
-def came_of(session: TrialSession) -> tuple[Came, ...]:
+def came_of(session: TrialSession, clashes: tuple[Finding, ...] = ()) -> tuple[Came, ...]:
     """The dry-fit of the pair, look by look."""
     pair, style = session.pair, session.style
     if pair.stopped:
@@ -86,6 +87,8 @@ def came_of(session: TrialSession) -> tuple[Came, ...]:
         return (Came("home", False, f"stops {small(pair.stopped, style)} before it is home", (
             f"The {enters.mover} strikes the {enters.against} {small(pair.stopped, style)} before it is home."
         )),)
+    if session.slip and clashes:
+        return tuple(Came("clash", False, "does not go in", each.text) for each in clashes)
     return tuple(_came(look, pair, style) for look in looks_of(session.trial, pair))
 
 
@@ -117,8 +120,8 @@ def practised(session: TrialSession) -> Practised:
     for number in range(1, MOST + 1):
         for scale in session.trial.scales:
             wrong = mean(off[scale.name]) if off[scale.name] else 0
-            session = set_scale(session, scale.name, _typed(scale, scale.aim(known, plan) - wrong, style)).session
-        session = try_fit(measure(test_cut(session).session).session).session
+            session = _done(set_scale(session, scale.name, _typed(scale, scale.aim(known, plan) - wrong, style)))
+        session = _done(try_fit(_done(measure(_done(test_cut(session))))))
         told = []
         for scale in session.trial.scales:
             read = session.reading(scale.name, number).mean
@@ -129,7 +132,7 @@ def practised(session: TrialSession) -> Practised:
             break
         said.append(_corrected(session, off, known, plan))
     said.append("The pair is cut at that, nothing moved in between.")
-    return Practised(cut_pair(session).session, tuple(said))
+    return Practised(_done(cut_pair(session)), tuple(said))
 
 
 def _right(session: TrialSession) -> bool:
@@ -168,5 +171,12 @@ def trusting(session: TrialSession) -> TrialSession:
     session = measure_boards(session).session
     for scale in session.trial.scales:
         text = _typed(scale, scale.aim(session.known, session.plan), session.style)
-        session = set_scale(session, scale.name, text).session
-    return cut_pair(session).session
+        session = _done(set_scale(session, scale.name, text))
+    return _done(cut_pair(session))
+
+
+def _done(step: TrialStep) -> TrialSession:
+    """The session after a step that a practised hand never has refused; ValueError says where it was."""
+    if not step.done:
+        raise ValueError(step.said)
+    return step.session

@@ -10,7 +10,8 @@ from shoplib.model.placement import directions
 Does = Callable[[Pair], Pair]
 
 
-def _each_cut(name: str, change: Callable[[Board, Cut], Cut | None]) -> Does:
+def each_cut(name: str, change: Callable[[Board, Cut], Cut | None]) -> Does:
+    """Every cut of a board changed, or left out where `change` gives nothing."""
     def does(pair: Pair) -> Pair:
         boards = []
         for board in pair.boards:
@@ -26,7 +27,7 @@ def _each_cut(name: str, change: Callable[[Board, Cut], Cut | None]) -> Does:
 
 def forgotten(board: str, kinds: tuple[str, ...] = ()) -> Does:
     """No cut of these kinds in the board, or none at all."""
-    return _each_cut(board, lambda _, cut: cut if kinds and cut.kind not in kinds else None)
+    return each_cut(board, lambda _, cut: cut if kinds and cut.kind not in kinds else None)
 
 
 def turned_over(board: str, axis: int, kinds: tuple[str, ...] = ()) -> Does:
@@ -34,7 +35,7 @@ def turned_over(board: str, axis: int, kinds: tuple[str, ...] = ()) -> Does:
     def change(of: Board, cut: Cut) -> Cut:
         return _mirrored(cut, of.placement.own_axis(axis), of.size) if not kinds or cut.kind in kinds else cut
 
-    return _each_cut(board, change)
+    return each_cut(board, change)
 
 
 def beside(board: str, axis: int, sign: int, kinds: tuple[str, ...] = ()) -> Does:
@@ -48,7 +49,7 @@ def beside(board: str, axis: int, sign: int, kinds: tuple[str, ...] = ()) -> Doe
         low[own], high[own] = max(low[own] + step, 0), min(high[own] + step, of.size[own])
         return replace(cut, low=tuple(low), high=tuple(high)) if low[own] < high[own] else None
 
-    return _each_cut(board, change)
+    return each_cut(board, change)
 
 
 def _mirrored(cut: Cut, own: int, size: tuple[int, int, int]) -> Cut:

@@ -43,9 +43,10 @@ _SCALES = {
     "depth": Off(8 * THOU, THOU // 2),
     "fence": Off(10 * THOU, THOU // 2),
     "stop": Off(15 * THOU, 2 * THOU),
-    "collar": Off(25 * THOU, 4 * THOU),
+    "collar": Off(10 * THOU, 2 * THOU),
     "gauge": Off(6 * THOU, THOU // 2),
-    "line": Off(6 * THOU, THOU // 2),
+    "line": Off(6 * THOU, THOU // 4),
+    "carrier": Off(6 * THOU, THOU // 4),
     "angle": Off(DEGREE // 4, DEGREE // 100),
 }
 
@@ -58,7 +59,7 @@ PERFECT = TrialSpreads(NONE, tuple((sort, Off(0, 0)) for sort in _SCALES), 0)
 _CALLED = {
     "stack": "What a stack or bit cuts is wider or narrower than it adds up to", "pin": "The pin of the jig is out",
     "depth": "A depth scale is out", "fence": "A fence scale is out", "stop": "A stop is out",
-    "collar": "A stop collar is out", "gauge": "A gauge is out",
+    "collar": "A stop collar is out", "gauge": "A gauge is out", "carrier": "The fence of a carrier is out",
     "line": "A hand saws beside where it means to", "angle": "An angle scale is out",
 }
 

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from dataclasses import replace
 
-from shoplib.checks.pair_fit import ways
+from shoplib.checks.pair_fit import way_out, ways
 from shoplib.joints.bench_pair import Clearance, Pair
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point
@@ -27,8 +27,7 @@ def stood(trial: Trial, pair: Pair, planned: Pair, slipped: bool = False) -> Sto
     >>> found.room["cheek"][0], found.pair.by_name["bottom"].box.low[0] - meant.by_name["bottom"].box.low[0]
     (-700, 700)
     """
-    stopped = _before(trial.enters, pair.by_name)
-    if slipped and stopped > MOVED:
+    if slipped and (stopped := _before(trial.enters, pair.by_name)) > MOVED:
         return Stood(_drawn_out(trial.enters, pair, stopped), planned, {}, (), stopped)
     boards = dict(pair.by_name)
     gone = {name: (0, 0, 0) for name in boards}
@@ -45,12 +44,21 @@ def stood(trial: Trial, pair: Pair, planned: Pair, slipped: bool = False) -> Sto
             boards[meet.mover] = moved(boards[meet.mover], vector)
             gone[meet.mover] = tuple(a + b for a, b in zip(gone[meet.mover], vector, strict=True))
     if tight:
-        return Stood(_drawn_out(trial.enters, pair, stopped), planned, room, tuple(tight))
-    gaps = tuple(
+        out = _drawn_out(trial.enters, pair, _before(trial.enters, pair.by_name))
+        return Stood(out, planned, room, tuple(tight))
+    return Stood(_placed(pair, gone), planned, room, gone=gone)
+
+
+def gaps(trial: Trial, found: Stood) -> tuple[Clearance, ...]:
+    """The rooms that are open where the boards stand now; none where one does not go in."""
+    if found.tight or found.stopped:
+        return ()
+    return tuple(
         Clearance(meet.name, meet.mover, meet.against, f"{way}{'xyz'[meet.axis]}", free)
-        for meet in trial.meets for way, free in zip("-+", _room(meet, pair, boards, gone), strict=True) if free
+        for meet in trial.meets
+        for way, free in zip("-+", _room(meet, found.pair, found.pair.by_name, found.gone), strict=True)
+        if free is not None and free > 0
     )
-    return Stood(_placed(pair, gone), planned, room, gaps=gaps)
 
 
 def _room(
@@ -63,11 +71,10 @@ def _room(
     return back, forth
 
 
-def _before(enters: Meet, boards: dict[str, Board]) -> int:
+def _before(enters: Meet, boards: Mapping[str, Board]) -> int:
     """How far before its place the entering board is stopped; 0 where it gets there."""
-    back, forth = ways(boards[enters.mover], boards[enters.against], enters.axis)
-    free = back if enters.way < 0 else forth
-    return 0 if free is None or free >= 0 else -_whole(free)
+    way = f"{'+' if enters.way > 0 else '-'}{'xyz'[enters.axis]}"
+    return _whole(way_out(boards[enters.mover], boards[enters.against], way))
 
 
 def _drawn_out(enters: Meet, pair: Pair, by: int) -> Pair:

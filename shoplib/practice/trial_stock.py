@@ -49,4 +49,6 @@ def trial_plan(name: str, unit: str) -> dict[str, int]:
     plan = kind.usual(stock)
     if "fit" in plan:
         plan["fit"] = stock.natural(INCH * 3 // 2000, MM // 25)
+    if name == "dowel":  # a board may be thinner than usual, and the bit must not come near its face
+        plan["into side"] -= stock.natural(INCH // 8, 3 * MM)
     return plan

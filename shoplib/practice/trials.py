@@ -1,11 +1,16 @@
 """The practice of every joint but the dado, which has a bench of its own (`shoplib.practice.session`)."""
 
 from shoplib.practice.trial_case import DRAWER_LOCK, GROOVE, RABBET, STOPPED_DADO, TONGUE
-from shoplib.practice.trial_comb import FINGER
-from shoplib.practice.trial_frame import CROSS_LAP, HALF_LAP
+from shoplib.practice.trial_comb import DOVETAIL, FINGER
+from shoplib.practice.trial_frame import BRIDLE, CROSS_LAP, HALF_LAP, MORTISE_AND_TENON
 from shoplib.practice.trial_kind import Trial
+from shoplib.practice.trial_mitre import SPLINED_MITRE
+from shoplib.practice.trial_pegs import BUTT, DOWEL, POCKET_SCREWS, SPLINE
 
-TRIALS: tuple[Trial, ...] = (RABBET, STOPPED_DADO, GROOVE, TONGUE, DRAWER_LOCK, FINGER, HALF_LAP, CROSS_LAP)
+TRIALS: tuple[Trial, ...] = (
+    BUTT, POCKET_SCREWS, RABBET, STOPPED_DADO, GROOVE, TONGUE, DRAWER_LOCK, FINGER, HALF_LAP, CROSS_LAP, DOWEL, SPLINE,
+    BRIDLE, MORTISE_AND_TENON, DOVETAIL, SPLINED_MITRE,
+)
 """In the order in which the joints are learnt."""
 
 
