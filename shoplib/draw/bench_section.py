@@ -7,12 +7,12 @@ import shapely
 
 from shoplib.draw.chains import stacked, unit_note
 from shoplib.draw.look import Look
-from shoplib.draw.scene import Chain, Item, Line, Rect, Scene, Told
-from shoplib.draw.slices import Plane, Slice, name_on, region
+from shoplib.draw.scene import Chain, Item, Leader, Line, Rect, Scene, Told
+from shoplib.draw.slices import Plane, Slice, name_on, named_parts, region
 from shoplib.draw.stretched import Stretched
 from shoplib.joints.bench_pair import Pair
 from shoplib.lists.writing import Writing
-from shoplib.model.board import Board, BoxCut, Hole
+from shoplib.model.board import Board, BoxCut, Hole, PrismCut
 from shoplib.model.box import Box
 from shoplib.model.joinery import axis_of
 
@@ -20,6 +20,8 @@ _PART = 28
 """A clearance is drawn at least as wide as the picture divided by this."""
 _LONGEST = 4
 """Of boards that run on side by side so many thicknesses are shown."""
+_ASIDE = 24
+"""From a leader a name stands off by the height of the picture divided by this."""
 
 LARGER = "Clearances are drawn larger than they are."
 
@@ -45,12 +47,14 @@ def bench_section(pair: Pair, title: str, gain: int = 0) -> Scene:
     across, up = (Stretched(_gaps(pair, pieces, look, flat), least) for flat in (look.across, look.up))
     frame = (across(window[0]), up(window[1]), across(window[2]), up(window[3]))
     items: list[Item] = []
-    names: list[Item] = []
+    leaders = named_parts(pair, plane, frame, across, up)
+    ways = [_way(leader, frame) for leader in leaders]
+    names: list[Item] = [*leaders]
     for number, board in enumerate(pair.boards):
         piece = pieces[board.name].drawn(across, up)
         parts = piece.parts(shapely.box(*frame))
         items += [region(part, board.name, number) for part in parts]
-        names += [name_on(board.name, parts, piece.rooms(frame))] if parts else []
+        names += [name_on(board.name, parts, piece.rooms(frame, ways))] if parts else []
     items += names
     lines = _Lines(pair, plane, window, across, up)
     told_before = lines.dimensions()
@@ -94,6 +98,14 @@ def _window(pair: Pair, look: Look, pieces: dict[str, Slice]) -> Rect:
     return left, bottom, right, top
 
 
+def _way(leader: Leader, frame: Rect) -> Rect:
+    """The straight way of a leader out of the drawing, with some room below and above it."""
+    left, bottom, right, top = frame
+    x, y = leader.point
+    aside = (top - bottom) // _ASIDE
+    return (left, y - aside, x, y + aside) if leader.side == "left" else (x, y - aside, right, y + aside)
+
+
 def _gaps(pair: Pair, pieces: dict[str, Slice], look: Look, axis: int) -> list[tuple[int, int]]:
     """Where the stated clearances along one axis of the picture lie: between a face of either board."""
     side = 0 if axis == look.across else 1
@@ -124,6 +136,8 @@ class _Lines:
         """Thickness and cuts of each board, as far as the window shows their ends."""
         items: list[Item] = []
         for number, board in enumerate(self.pair.boards[:3]):
+            if number > 1 and any(isinstance(cut, PrismCut) for cut in board.cuts):
+                continue  # it stands aslant: the box round it tells none of its sizes
             sides = ("below", "left") if number == 0 else ("above", "right")
             for axis, side in zip((self.plane.look.across, self.plane.look.up), sides, strict=True):
                 found = self._chain(board, axis, side, number - 1 if number else 0)

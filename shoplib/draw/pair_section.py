@@ -8,7 +8,7 @@ import shapely
 
 from shoplib.draw.look import Look
 from shoplib.draw.scene import Chain, Item, Leader, Rect, Scene
-from shoplib.draw.slices import Plane, name_on, region, rings
+from shoplib.draw.slices import Plane, name_on, named_parts, region, rings
 from shoplib.joints.bench_pair import Pair
 from shoplib.measure import MM, Style, write_brief
 from shoplib.model.board import Board, BoxCut, Hole, PrismCut
@@ -62,7 +62,7 @@ def pair_section(pair: Pair, room: tuple[int, int]) -> Scene:
     extent = _around([(*corner, *corner) for piece in slices.values() for one in piece.wood for corner in one])
     frame = _frame(_core(pair, cuts, look), extent, room)
     window = _window(frame, extent)
-    leaders = tuple(_named(pair, plane, frame))
+    leaders = named_parts(pair, plane, frame)
     items: list[Item] = []
     names: list[Item] = []
     for number, (name, piece) in enumerate(slices.items()):
@@ -199,13 +199,3 @@ def _told(places: Iterable[int]) -> list[int]:
         if not kept or place - kept[-1] >= _LEAST_TOLD:
             kept.append(place)
     return kept
-
-
-def _named(pair: Pair, plane: Plane, frame: Rect) -> Iterator[Leader]:
-    """The parts that lie in the plane, named beside the drawing."""
-    left, bottom, right, top = frame
-    look, at = plane.look, plane.at
-    for text, (_, point) in pair.named.items():
-        x, y = point[look.across], point[look.up]
-        if text not in pair.by_name and point[look.along] == at and left <= x <= right and bottom <= y <= top:
-            yield Leader((x, y), "left" if 2 * x < left + right else "right", text)

@@ -9,7 +9,7 @@ import shapely
 from shapely.geometry.base import BaseGeometry
 
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look
-from shoplib.draw.scene import Label, Point, Rect, Region
+from shoplib.draw.scene import Label, Leader, Point, Rect, Region
 from shoplib.draw.spilled import largest_rooms
 from shoplib.joints.bench_pair import Pair
 from shoplib.model.board import Board, BoxCut, Cut, Hole
@@ -50,15 +50,17 @@ class Slice:
         seen = shapely.get_parts(shapely.intersection(shapely.difference(area, holes), window))
         return [part for part in seen if isinstance(part, shapely.Polygon) and part.area > 0]
 
-    def rooms(self, frame: Rect) -> list[Rect]:
-        """The largest level rectangles of wood in the frame, beside the bored holes, the largest first."""
+    def rooms(self, frame: Rect, ways: Sequence[Rect] = ()) -> list[Rect]:
+        """The largest level rectangles of wood in the frame, the largest first: beside the bored holes, and beside the
+        `ways` that leaders take.
+        """
         level = []
         for one in filter(_level, self.wood):
             (a, c), (b, d) = (sorted({corner[side] for corner in one}) for side in (0, 1))
             a, b, c, d = max(a, frame[0]), max(b, frame[1]), min(c, frame[2]), min(d, frame[3])
             level += [(a, b, c, d)] if a < c and b < d else []
-        for hole in self.holes:
-            level = [room for one in level for room in _beside(one, shapely.Polygon(hole).bounds)]
+        for taken in (*(shapely.Polygon(hole).bounds for hole in self.holes), *ways):
+            level = [room for one in level for room in _beside(one, taken)]
         return largest_rooms(level)
 
 
@@ -171,6 +173,23 @@ def name_on(name: str, parts: Sequence[shapely.Polygon], rooms: Sequence[Rect]) 
         rooms = [(x, y, x + 1, y + 1)]
     first, *others = rooms
     return Label(first, (name, name.replace(" ", "\n")), plate=True, rooms=tuple(others))
+
+
+def named_parts(
+    pair: Pair, plane: Plane, frame: Rect, across: Callable[[int], int] = int, up: Callable[[int], int] = int
+) -> tuple[Leader, ...]:
+    """The parts that lie in the plane, named beside the drawing; one that is a board has its name as that board.
+
+    `across` and `up` say where the drawing puts places.
+    """
+    left, bottom, right, top = frame
+    found = []
+    for part, (board, point) in pair.named.items():
+        x, y = across(int(point[plane.look.across])), up(int(point[plane.look.up]))
+        shown = point[plane.look.along] == plane.at and left <= x <= right and bottom <= y <= top
+        if shown and not board.startswith(part):
+            found.append(Leader((x, y), "left" if 2 * x < left + right else "right", part))
+    return tuple(found)
 
 
 def _level(outline: Sequence[Point]) -> bool:

@@ -3,7 +3,7 @@
 from itertools import accumulate, pairwise
 
 from shoplib.draw.chains import unit_note
-from shoplib.draw.scene import Chain, Item, Scene, Shape
+from shoplib.draw.scene import Chain, Item, Scene, Shape, Told
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style
 from shoplib.model.dado_stack import Stack
@@ -33,4 +33,7 @@ def stack_view(stack: Stack, title: str, style: Style) -> Scene:
     items.append(Chain("below", 0, (0, int(at[-1])), (page.measured(at[-1]),), sizes=(at[-1],)))
     told = f"From left: {and_list([f'{what} {page.measured(size)}' for what, size in pieces])}."
     note = unit_note(style, "Widths to scale; how far across a cutter is, is not.")
-    return Scene(title, note, f"A stack on the arbor. {told}", (0, 0, int(at[-1]), int(tall)), tuple(items), (told,))
+    return Scene(
+        title, note, f"A stack on the arbor. {told}", (0, 0, int(at[-1]), int(tall)), tuple(items), (told,),
+        told=(Told(told, tuple(pieces)),),
+    )

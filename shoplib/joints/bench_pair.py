@@ -67,6 +67,14 @@ class Stock(WholeTicks):
         """A length in a sentence."""
         return write_brief(ticks, self.style)
 
+    def say_at_least(self, ticks: int) -> str:
+        """What must be there, or is missing: up to a whole step, for so much is enough."""
+        return self.say(to_step(ticks, self.style.step, "up"))
+
+    def say_at_most(self, ticks: int) -> str:
+        """What is there: down to a whole step, for so much is sure; a decimal where it is under one step."""
+        return self.say(to_step(ticks, self.style.step, "down") or ticks)
+
 
 def stock_of(enters: int, receives: int | None = None, *, kind: str = "plywood", **rest: object) -> Stock:
     """Stock of stated thickness without readings; the rest as in `Stock`.
@@ -82,6 +90,9 @@ Values = Mapping[str, int]
 """Settings by name: ticks, counts, degrees, or a slope in tenths (80 is 1 in 8)."""
 
 Of = Callable[[Stock], int]
+
+Sizes = tuple[tuple[str, int], ...]
+"""Lengths of a joint in ticks, each after what it is called."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,7 +159,8 @@ class Pair:
 class JointKind:
     """A joint: `name` is its key everywhere, `title` what the page calls it, `group` its place in the course (1 to 3).
 
-    `make` and `gain` get the stock and all values; `build` and `allowance` fill in those that are left out.
+    `make` and `gain` get the stock and all values; `build` and `allowance` fill in those that are left out. `slanting`
+    tells what is set for cuts that are no boxes, whose sizes nobody could read off the boards.
     """
 
     name: str
@@ -157,6 +169,7 @@ class JointKind:
     settings: tuple[Setting, ...]
     make: Callable[[Stock, Values], Pair]
     gain: Callable[[Stock, Values], int]
+    slanting: Callable[[Stock, Values], Sizes] = lambda stock, values: ()
 
     def usual(self, stock: Stock) -> dict[str, int]:
         """The usual value of every setting for this stock."""
@@ -188,6 +201,8 @@ class JointKind:
 def must_leave(stock: Stock, setting: str, what: str, left: int, least: int = LEAST_WOOD) -> None:
     """Refuse a cut that leaves less wood than `least`: CannotCut says how much is left, and what is missing.
 
+    What is said is on the safe side of what is so, in whole steps of the shop; `amount` stays exact.
+
     >>> must_leave(stock_of(3 * INCH // 4), "depth", "under the dado", INCH // 16, INCH // 8)
     Traceback (most recent call last):
     ...
@@ -197,7 +212,7 @@ is missing.
     if left >= least:
         return
     short = least - left
-    is_left = f"Only {stock.say(left)} of wood is left" if left > 0 else "No wood is left"
-    must = f", and {stock.say(least)} must stay" if least >= MM else ""
-    sentence = f"{is_left} {what}{must}: {stock.say(short)} is missing."
+    is_left = f"Only {stock.say_at_most(left)} of wood is left" if left > 0 else "No wood is left"
+    must = f", and {stock.say_at_least(least)} must stay" if least >= MM else ""
+    sentence = f"{is_left} {what}{must}: {stock.say_at_least(short)} is missing."
     raise CannotCut(setting, sentence, short)

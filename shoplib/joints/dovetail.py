@@ -2,7 +2,7 @@
 
 from itertools import pairwise
 
-from shoplib.joints.bench_pair import CannotCut, Clearance, JointKind, Pair, Setting, Stock, Values, must_leave
+from shoplib.joints.bench_pair import CannotCut, Clearance, JointKind, Pair, Setting, Sizes, Stock, Values, must_leave
 from shoplib.joints.draft import middle
 from shoplib.joints.finger import PROUD
 from shoplib.joints.in_case import NO_SOURCE, drawn_apart, level, one_step, side
@@ -11,7 +11,7 @@ from shoplib.measure import INCH, MM, share
 from shoplib.model.solved import Joint
 
 SLOPE = Setting(
-    "slope", "slope, 1 in", lambda stock: 40, lambda stock: 100, lambda stock: 80, lambda stock: 1,
+    "slope", "slope of the tails", lambda stock: 40, lambda stock: 100, lambda stock: 80, lambda stock: 1,
     "1 in 8, 1 in 6 the limit: Fairham, Woodwork Joints (1920) p. 134 (read); 5/8 in 3, that is 1 in 4.8: Noyes, "
     "Handwork in Wood (1910) p. 165 (read); 1 in 4: Ross, Elementary Course in Woodwork (read)", "slope",
 )
@@ -33,6 +33,19 @@ HALF_PIN = Setting(
 )
 
 
+def wide_tail(stock: Stock, values: Values) -> int:
+    """How wide each tail is at its end: what half pins and pins leave of the width, shared; CannotCut where it is none.
+
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> wide_tail(stock_of(INCH, width=4 * INCH), {"tails": 2, "pin": INCH, "half-pin": INCH // 2}) == INCH
+    True
+    """
+    tails = values["tails"]
+    room = stock.width - 2 * values["half-pin"] - (tails - 1) * values["pin"]
+    must_leave(stock, "tails", "for the tails", room)
+    return share(room, tails, 1)[0]
+
+
 def layout(stock: Stock, values: Values) -> list[tuple[int, int]]:
     """From where to where each pin reaches across the width, at its small end: half pins at the edges, tails between.
 
@@ -44,17 +57,43 @@ def layout(stock: Stock, values: Values) -> list[tuple[int, int]]:
     >>> [(low / INCH, high / INCH) for low, high in layout(stock, {"tails": 2, "pin": INCH // 4, "half-pin": 0})]
     [(0.75, 1.0)]
     """
-    tails, pin, half = values["tails"], values["pin"], values["half-pin"]
-    room = stock.width - 2 * half - (tails - 1) * pin
-    must_leave(stock, "tails", "for the tails", room)
+    tails, pin, half, tail = values["tails"], values["pin"], values["half-pin"], wide_tail(stock, values)
     if tails == 1 and not half:
         sentence = f"A single tail needs half pins beside it, and there are none: make each {stock.say(pin)}."
         raise CannotCut("half-pin", sentence, pin)
-    tail = share(room, tails, 1)[0]
     starts = [half + (at + 1) * tail + at * pin for at in range(tails - 1)]
     pins = [(start, start + pin) for start in starts]
     last = half + tails * tail + (tails - 1) * pin
     return [(0, half), *pins, (last, stock.width)] if half else pins
+
+
+def lean(stock: Stock, values: Values) -> int:
+    """How far a flank leans over the depth of the tails: 10 * depth / slope, for slopes are in tenths.
+
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> lean(stock_of(3 * INCH // 4), {"slope": 80, "proud": 0}) * 8 == 3 * INCH // 4
+    True
+    """
+    long, slope = deep_tails(stock, values), values["slope"]
+    return share(long, slope // 10, 1)[0] if slope % 10 == 0 else share(long * 10, slope, 1)[0]
+
+
+def deep_tails(stock: Stock, values: Values) -> int:
+    """How long the tails are, from their baseline: the thickest place of the mate, and what is left proud."""
+    return stock.receives.thickest + values["proud"]
+
+
+def slanting(stock: Stock, values: Values) -> Sizes:
+    """What is marked out: both gauge settings, and tails and pins at both of their ends."""
+    rise = lean(stock, values)
+    return (
+        ("gauge setting for the tails", deep_tails(stock, values)),
+        ("gauge setting for the pins", stock.enters.thickest + values["proud"]),
+        ("lean of a flank over the tails' length", rise),
+        ("tail, at its wide end", wide_tail(stock, values)),
+        ("pin, at its small end", values["pin"]),
+        ("pin, at its wide end", values["pin"] + 2 * rise),
+    )
 
 
 def make(stock: Stock, values: Values) -> Pair:
@@ -67,8 +106,8 @@ def make(stock: Stock, values: Values) -> Pair:
     """
     fit, proud = values["fit"], values["proud"]
     thick, face, width = stock.enters.thickness, stock.receives.thickness, stock.width
-    long, high = stock.receives.thickest + proud, stock.enters.thickest + proud
-    rise = share(long * 10, values["slope"], 1)[0]
+    long, high = deep_tails(stock, values), stock.enters.thickest + proud
+    rise = lean(stock, values)
     shows = share(rise * (long - face), long, 1)[0]  # the lean at the side's own outside, to the tick within the pin
     pins = layout(stock, values)
     near = share(fit, 2, 1)[0]
@@ -101,7 +140,7 @@ def make(stock: Stock, values: Values) -> Pair:
             ],
             low, thick, "bottom",
         )
-    tail, pin, height = (tails[0][0][1], tails[0][1][0]), pins[len(pins) // 2], middle(0, thick)
+    tail, pin, height = (tails[0][0][1], tails[0][1][0]), pins[1 if values["half-pin"] else 0], middle(0, thick)
     named = {
         "tail": ("bottom", (end, middle(*tail), height)),
         "pin": ("side", (0, middle(*pin), height)),
@@ -126,6 +165,6 @@ def make(stock: Stock, values: Values) -> Pair:
 
 DOVETAIL = JointKind(
     "dovetail", "through dovetail", 3, (SLOPE, TAILS, PIN, HALF_PIN, TIGHT_FIT, PROUD), make,
-    lambda stock, values: stock.receives.thickest + values["proud"],
+    deep_tails, slanting,
 )
 """Resists pull on the tails: drawers and chests. More splay for hardwood, or less: sources disagree."""

@@ -4,7 +4,7 @@ The outside corner (toe) lies at x = 0, z = 0. A place is said by how far it lie
 off it, each by its share of x and z: half of a diagonal each way, so that every corner is a whole tick.
 """
 
-from shoplib.joints.bench_pair import Clearance, JointKind, Pair, Setting, Stock, Values, must_leave
+from shoplib.joints.bench_pair import Clearance, JointKind, Pair, Setting, Sizes, Stock, Values, must_leave
 from shoplib.joints.draft import Draft, middle
 from shoplib.joints.in_case import NO_SOURCE, drawn_apart, eighth, level, one_step, side
 from shoplib.joints.in_frame import TIGHT_FIT
@@ -50,6 +50,19 @@ def leg(length: int) -> int:
     707107
     """
     return to_step(length * _HALF_ROOT, 10**9) // 10**9
+
+
+def slanting(stock: Stock, values: Values) -> Sizes:
+    """What is set for mitre, slot and spline, each as it is measured: square to the mitre or along it."""
+    return (
+        ("mitre on each board, along its face", stock.receives.thickness),
+        ("slot in each mitre, width", values["spline"] + values["fit"]),
+        ("slot in each mitre, depth", values["slot"]),
+        ("heel to the slot, along the mitre", values["heel"]),
+        ("spline, thickness", values["spline"]),
+        ("spline, across the mitre", 2 * (values["slot"] - values["end gap"])),
+        ("spline, along the corner", stock.width - 2 * values["stop"]),
+    )
 
 
 def make(stock: Stock, values: Values) -> Pair:
@@ -126,6 +139,6 @@ def _strip(span: tuple[int, int], reach: int, ends: tuple[int, int], thickness: 
 
 SPLINED_MITRE = JointKind(
     "splined mitre", "splined mitre", 3, (THICK, DEEP, HEEL, TIGHT_FIT, SLOT_GAP, STOP), make,
-    lambda stock, values: stock.receives.thickness,
+    lambda stock, values: stock.receives.thickness, slanting,
 )
 """Neat, and weak without its spline (Noyes, Handwork in Wood (1910) pp. 167, 187, read); opens inside in dry air."""

@@ -117,11 +117,11 @@ def parts_text(name: str) -> JointText:
     """The parts of a joint with what each is, and its other names.
 
     >>> print(repr(parts_text("dado")).splitlines()[5])
-      wall (also cheek): Either side of the channel; the shelf stands on the lower one.
+      wall, also cheek: Either side of the channel; the shelf stands on the lower one.
     """
     facts = joint_facts(name)
     lines = [
-        Said(f"{part.name}{f' (also {_either(part.also)})' if part.also else ''}: {part.what}") for part in facts.parts
+        Said(f"{part.name}{f', also {_either(part.also)}' if part.also else ''}: {part.what}") for part in facts.parts
     ]
     also = f", also called {_either(facts.also)}" if facts.also else ""
     return JointText(f"{facts.title}: its parts", (Heading(f"{facts.summary}", tuple(lines)),),

@@ -25,7 +25,7 @@ from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
 from shoplib.live.why import workings
 from shoplib.measure import to_step, write_brief
-from shoplib.tables.joint_facts import Part, joint_facts
+from shoplib.tables.joint_facts import joint_facts
 from shoplib.words.working import working
 
 PICTURE = (330.0, 230.0)
@@ -123,18 +123,9 @@ def seen_from(kind: JointKind, apart: bool) -> Direction:
     return telling(kind.build(Bench(kind, "in").start()), apart)
 
 
-def part_text(part: Part) -> str:
-    """A part's name, and in brackets what else it is called.
-
-    >>> part_text(joint_facts("dado").part("wall"))
-    'wall (cheek)'
-    """
-    return f"{part.name} ({', '.join(part.also)})" if part.also else part.name
-
-
 def _called(name: str, pair: Pair) -> dict[str, str]:
     known = {part.name: part for part in joint_facts(name).parts}
-    return {part: part_text(known[part]) if part in known else part for part in pair.named}
+    return {part: known[part].called if part in known else part for part in pair.named}
 
 
 def _solids(kind: JointKind, pair: Pair, look: str) -> list[Scene]:
@@ -147,17 +138,18 @@ def _asked(bench: Bench, given: SimpleNamespace) -> tuple[Stock, dict[str, int]]
 
 
 def _usual(bench: Bench, stock: Stock) -> Table:
-    """What each setting usually is for this stock, and who says so."""
-    rows = []
-    for setting in bench.kind.settings:
+    """What each setting usually is for this stock, and who says so; a count, a slope or a choice is no length."""
+    rows, no_lengths = [], []
+    for number, setting in enumerate(bench.kind.settings):
         value = setting.default(stock)
         if setting.unit == "length":
             text = write_brief(value, bench.style, bool(value % bench.style.step))
-            rows.append((setting.label, text, setting.rule))
-        else:  # a count, an angle or a choice is no length that could be asked
-            rows.append((setting.label, "", f"{shown(setting, value)}: {setting.rule}"))
-    return Table("What is usual for these boards", ("Setting", "Usual", "Who says so"), rows,
-                 (1,), "usual/")
+        else:
+            text = str(shown(setting, value))
+            no_lengths.append(number)
+        rows.append((setting.label, text, setting.rule))
+    head = ("Setting", "Usual", "Who says so")
+    return Table("What is usual for these boards", head, rows, (1,), "usual/", no_lengths)
 
 
 def _refused(bench: Bench, stock: Stock, values: Values, refusal: CannotCut) -> tuple[str, str]:

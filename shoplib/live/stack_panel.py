@@ -3,24 +3,30 @@
 The cautions of the stacked set stand above all of it, whatever is set.
 """
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from html import escape
 from types import SimpleNamespace
 
 import ipywidgets
 
 from shoplib.draw.pen import draw
+from shoplib.draw.scene import Scene
 from shoplib.draw.stack_view import stack_view
 from shoplib.live.choose_one import choose_one
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
+from shoplib.live.said import Said, said, why_said
 from shoplib.live.table import Table
+from shoplib.live.why import drawn
 from shoplib.measure import INCH_STYLE, MM_STYLE, Style, write_measured
+from shoplib.measure.noted import noting
+from shoplib.measure.traced import leaf
 from shoplib.model.dado_stack import CannotStack, SawLimits, Stack, nearest_stack, target_width
 from shoplib.tables.dado_sets import DadoSet, dado_sets
 from shoplib.tables.fits import fit_class, fit_named, fits
 from shoplib.tables.setups import setup
+from shoplib.words.working import working
 
 PICTURE = (330.0, 230.0)
 CUT, SAW, OWNED = "The cut", "The saw", "What you own"
@@ -84,30 +90,76 @@ def cautions_html() -> str:
 def outcome_of(values: SimpleNamespace, style: Style) -> Outcome:
     """The stack nearest to the thickest reading and the fit, and the next best. Raises CannotBuild."""
     owned = _owned(values)
-    target = target_width([values.thick], fit_named(values.fit, style.unit).aim)
+    cut = _Cut(values.thick, fit_named(values.fit, style.unit).aim)
     try:
-        choice = nearest_stack(target, owned, SawLimits(values.widest, values.diameter), style)
+        choice = nearest_stack(cut.wanted, owned, SawLimits(values.widest, values.diameter), style)
     except CannotStack as refusal:
         sentence = str(refusal)
         raise CannotBuild(f"{sentence[:1].upper()}{sentence[1:]}") from None
-    rows = [("wanted", write_measured(target, style), "", values.fit)]
-    for what, stack in (("nearest", choice.best), ("next best", choice.next_best)):
-        if stack is not None:
-            rows.append((what, write_measured(stack.width, style), _off(stack.width - target, style),
-                         fit_class(stack.width - values.thick, style.unit).name))
-    scene = stack_view(choice.best, "On the arbor", style).with_alarms(_alarms())
+    stacks = [stack for stack in (choice.best, choice.next_best) if stack is not None]
+    rows = [("wanted", write_measured(cut.wanted, style), "", values.fit)]
+    for what, stack in zip(("nearest", "next best"), stacks, strict=False):
+        rows.append((what, write_measured(stack.width, style), _off(stack.width - cut.wanted, style),
+                     fit_class(stack.width - values.thick, style.unit).name))
+    scene, told = _drawn(choice.best, style), _say(choice.best, cut, style)
+    named = cut.named(values.fit)
+
+    def why(name: str) -> tuple[str, ...]:
+        traced = [_named(stack) for stack in stacks]
+        if name.startswith("drawing/"):
+            return drawn(_drawn(traced[0], style), name.split("/")[2], style)
+        row, column = map(int, name.split("/")[1:])
+        called, size = "width that is wanted", named.wanted
+        if row:
+            width = traced[row - 1].width
+            called, size = ("this stack", width) if column == 1 else ("off by", abs(width - named.wanted))
+        return working(size, called, style, write_measured(size, style))
+
     return Outcome(
-        [Drawing(scene.title, draw(scene, PICTURE), scene.alt)],
-        [Table("Nearest arrangements", ("Stack", "Cuts", "Off by", "Fit of the thickest place"), rows)],
-        message=_message(choice.best, target, values.thick, style),
+        [Drawing(scene.title, draw(scene, PICTURE, "drawing/0/"), scene.alt)],
+        [Table("Nearest arrangements", ("Stack", "Cuts", "Off by", "Fit of the thickest place"), rows, (1, 2))],
+        message=told.message,
+        why=why_said(told, lambda: _say(_named(choice.best), named, style), style, why),
     )
 
 
-def _message(stack: Stack, target: int, thick: int, style: Style) -> str:
-    fit = fit_class(stack.width - thick, style.unit).name
-    off = _off(stack.width - target, style)
-    return (f"On the arbor: {write_measured(stack.width, style)}, {off}; the thickest place of the sheet gets a {fit} "
-            "fit.")
+@dataclass(frozen=True, slots=True)
+class _Cut:
+    """The cut that is to be made: the thickest reading of what enters it, and the fit aimed at. Ticks."""
+
+    thick: int
+    aim: int
+
+    @property
+    def wanted(self) -> int:
+        """How wide it is to be."""
+        return target_width([self.thick], self.aim)
+
+    def named(self, fit: str) -> "_Cut":
+        """The same on numbers that carry their names."""
+        return _Cut(leaf(self.thick, "thickest reading", "measured"), leaf(self.aim, f"aim of a {fit} fit", "table"))
+
+
+def _named(stack: Stack) -> Stack:
+    """The same stack of pieces that carry their names."""
+    chippers, shims = (
+        [leaf(piece, f"{what} of the set", "table") for piece in pieces]
+        for what, pieces in (("chipper", stack.chippers), ("shim", stack.shims))
+    )
+    return Stack.of(leaf(stack.outer, "outer cutter of the set", "table"), chippers, shims)
+
+
+def _drawn(stack: Stack, style: Style) -> Scene:
+    return stack_view(stack, "On the arbor", style).with_alarms(_alarms())
+
+
+def _say(stack: Stack, cut: _Cut, style: Style) -> Said:
+    """The line above the picture."""
+    fit = fit_class(int(stack.width - cut.thick), style.unit).name
+    with noting() as notes:
+        message = (f"On the arbor: {write_measured(stack.width, style)}, {_off(stack.width - cut.wanted, style)}; the "
+                   f"thickest place of the sheet gets a {fit} fit.")
+    return said(notes, (), message)
 
 
 def _off(error: int, style: Style) -> str:

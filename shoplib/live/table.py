@@ -1,7 +1,7 @@
 """Tables, closing sums and findings as HTML that a screen reader can walk through."""
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 from html import escape
 
@@ -18,7 +18,8 @@ class Table:
     """A table of text: the first cell of each row names the row.
 
     The cells of the columns `asked` that hold a number can be picked to ask why; the name of a cell is the row and
-    the column, counted from 0, after `name`.
+    the column, counted from 0, after `name`. Cells in the rows `no_lengths` hold a number that is none, such as a
+    count, and are asked for nothing.
     """
 
     caption: str
@@ -26,6 +27,7 @@ class Table:
     rows: Sequence[Sequence[str]]
     asked: Sequence[int] = ()
     name: str = "table/"
+    no_lengths: Collection[int] = ()
 
     def html(self) -> str:
         """The table with its caption and the headings of columns and rows marked as such.
@@ -46,7 +48,7 @@ class Table:
         )
 
     def _cell(self, row: int, column: int, text: str) -> str:
-        if column not in self.asked or not any(sign.isdigit() for sign in text):
+        if column not in self.asked or row in self.no_lengths or not any(sign.isdigit() for sign in text):
             return whole_lengths(text)
         said = f"{text}, {self.head[column].lower()} of {self.rows[row][0]}: why?"
         ask = f"{self.name}{row}/{column}"

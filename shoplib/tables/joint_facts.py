@@ -44,6 +44,21 @@ class Part:
     also: tuple[str, ...]
     what: str
 
+    @property
+    def called(self) -> str:
+        """Its name, and in brackets its other ones: where each is said stands before it, so that no bracket is nested.
+
+        >>> joint_facts("dado").part("wall").called, joint_facts("dovetail").part("pin").called
+        ('wall (cheek)', 'pin (older, US: tenon)')
+        """
+        return f"{self.name} ({', '.join(_where_first(other) for other in self.also)})" if self.also else self.name
+
+
+def _where_first(other: str) -> str:
+    """A name after the place where it is said, such as "UK: pellet"; one that says none as it is."""
+    name, _, where = other.partition(" (")
+    return f"{where.removesuffix(')')}: {name}" if where else name
+
 
 @dataclass(frozen=True, slots=True)
 class RuleValue:

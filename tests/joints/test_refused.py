@@ -72,6 +72,37 @@ def test_haunches_that_would_meet_in_a_leg_are_refused():
         joint("mortise and tenon").build(stock, given | {"haunch": 19 * MM})
 
 
+@pytest.mark.parametrize(("depth", "told"), [
+    # 3/4 in less the depth is left, 3 mm (0.11811 in) must stay; by hand: 0.75 - 0.6875 = 0.0625; 0.05561 is missing.
+    ("11/16 in", "Only 1/16 in of wood is left under the dado in the side, and 1/8 in must stay: 1/16 in is missing."),
+    # 0.75 - 0.7 = 0.05 is more than 3/64 in; 0.0681 in is missing, 5/64 in mend it.
+    ("0.7 in", "Only 3/64 in of wood is left under the dado in the side, and 1/8 in must stay: 5/64 in is missing."),
+    # 0.75 - 0.74 = 0.01 is less than any mark of the rule, and is said as it is.
+    ("0.74 in", "Only 0.01 in of wood is left under the dado in the side, and 1/8 in must stay: 7/64 in is missing."),
+])
+def test_amounts_are_whole_marks_on_the_safe_side(depth, told):
+    with pytest.raises(CannotCut) as refused:
+        joint("dado").build(stock_of(3 * INCH // 4), {"depth": read_length(depth)})
+    assert refused.value.sentence == told
+    assert refused.value.amount == LEAST_WOOD - (3 * INCH // 4 - read_length(depth))
+
+
+@pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
+def test_no_refusal_has_a_rest_in_brackets(kind):
+    """What must stay is 3 mm, which no rule in inches shows."""
+    stock, refused = stock_of(3 * INCH // 4), 0
+    for setting in kind.settings:
+        for value in (setting.low(stock), setting.high(stock), setting.high(stock) * 2, setting.high(stock) * 3):
+            try:
+                kind.build(stock, {setting.name: value})
+            except CannotCut as refusal:
+                refused += 1
+                assert "(" not in refusal.sentence, refusal.sentence
+            except (ValueError, IndexError):
+                continue  # twice a choice is none
+    assert refused
+
+
 def test_just_enough_wood_is_cut():
     assert joint("dado").build(stock_of(18 * MM, **IN_MM), {"depth": 18 * MM - LEAST_WOOD})
 

@@ -6,6 +6,7 @@ from fractions import Fraction
 from xml.etree import ElementTree
 
 import pytest
+from ipywidgets import Checkbox
 
 from shoplib.documents.examples import example
 from shoplib.live.carcass_panel import carcass_panel, width_panel
@@ -20,6 +21,7 @@ from shoplib.live.project_panel import project_panel
 from shoplib.live.sag_panel import sag_panel
 from shoplib.live.saw_panel import saw_panel
 from shoplib.live.sheet_panel import sheet_panel
+from shoplib.live.stack_panel import stack_panel
 from shoplib.live.tape_panel import tape_panel
 from shoplib.live.tip_panel import tip_panel
 from shoplib.measure import INCH, MM
@@ -28,6 +30,7 @@ PANELS = {
     "first": width_panel, "carcass": carcass_panel, "drawer": drawer_panel, "fronts": front_panel,
     "hardware": hardware_panel, "joints": joint_panel, "corners": corner_panel, "tape": tape_panel,
     "calipers": sheet_panel, "saw": saw_panel, "shelf": sag_panel, "tipping": tip_panel,
+    "stack": stack_panel,
     "whole case": lambda unit: project_panel(example("under_bench_case"), unit),
 }
 
@@ -138,6 +141,8 @@ def set_at_random(panel, draw):
                 control.ticks = control.low + (control.high - control.low) * draw.randint(0, 64) // 64
             elif isinstance(control, PercentControl):
                 control.value = draw.randint(30, 70)
+            elif isinstance(control, Checkbox):
+                control.value = draw.random() < 0.7
             elif hasattr(control, "options"):
                 control.value = draw.choice(control.options)
     panel.put({})

@@ -36,6 +36,21 @@ def test_it_shows_the_nearest_and_the_next(unit, fit):
         assert panel.outcome.tables[0].rows[1][3] == fit_class(best - own, unit).name
 
 
+def test_each_size_tells_the_pieces_and_readings_that_it_is_made_of():
+    """0.71 in and 0.003 in are 0.713 in; two outer cutters of 1/8 in with the pieces between them come to 0.7125 in."""
+    panel = stack_panel("in")
+    panel.working.ask("table/0/1")
+    assert panel.working.lines == [
+        "width that is wanted 0.713 in = thickest reading 0.71 in + aim of a push fit 0.003 in"]
+    panel.working.ask("table/1/2")
+    assert panel.working.lines[0].startswith("off by 0.0005 in = width of the cut 0.713 in - ")
+    for name in ("table/1/1", "message/0", "drawing/0/told.0"):
+        panel.working.ask(name)
+        assert "outer cutter of the set 1/8 in" in " ".join(panel.working.lines), (name, panel.working.lines)
+    panel.working.ask("table/0/2")  # of what is wanted nothing is off
+    assert panel.working.lines == []
+
+
 def test_a_piece_that_is_not_owned_stands_in_no_stack():
     panel = stack_panel("in")
     before = panel.message
