@@ -47,10 +47,10 @@ def make(stock: Stock, values: Values) -> Pair:
         {"side": (0, 0, 0), "shelf": (drawn_apart(stock), 0, 0)},
         ("y", half),
         {
-            "bottom": ("side", (face - deep, half, middle(0, thick))),
-            "wall": ("side", (middle(face - deep, face), half, top)),
+            "bottom": ("side", (face - deep, 0, middle(0, thick))),
+            "wall": ("side", (middle(face - deep, face), 0, top)),
             "shoulder line": ("side", (face, 0, 0)),
-            "end of the shelf": ("shelf", (face - deep + gap, half, middle(0, thick))),
+            "end of the shelf": ("shelf", (face - deep + gap, 0, middle(0, thick))),
         },
     )
 

@@ -66,10 +66,10 @@ def make(stock: Stock, values: Values) -> Pair:
         {"front": (0, -drawn_apart(stock), 0), "side": (0, 0, 0)},
         ("z", half),
         {
-            "lip": ("front", (middle(0, inside), 0, half)),
-            "groove": ("front", (inside, middle(lip, lip + groove), half)),
-            "tongue": ("front", (middle(inside - long, inside), centre, half)),
-            "dado": ("side", (inside - long - gap, centre, half)),
+            "lip": ("front", (front_end, middle(0, lip), half)),
+            "groove": ("front", (inside, middle(lip, lip + groove), width)),
+            "tongue": ("front", (middle(inside - long, inside), centre, width)),
+            "dado": ("side", (inside - long - gap, centre, width)),
         },
     )
 

@@ -100,7 +100,7 @@ def make(stock: Stock, values: Values) -> Pair:
         {
             "finger": ("bottom", (end, middle(*one), middle(0, thick))),
             "end finger": ("bottom", (end, middle(*places[0]), middle(0, thick))),
-            "socket": ("bottom", (face, middle(*two), middle(0, thick))),
+            "socket": ("bottom", (face, middle(*two), thick)),
             "baseline": ("side", (0, middle(*two), thick)),
         },
     )

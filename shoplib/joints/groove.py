@@ -62,9 +62,9 @@ def make(stock: Stock, values: Values) -> Pair:
         {"side": (0, 0, 0), "bottom": (drawn_apart(stock), 0, 0)},
         ("y", half),
         {
-            "bottom of the groove": ("side", (face - deep, half, middle(0, thick))),
-            "wall": ("side", (middle(face - deep, face), half, top)),
-            "edge of the bottom": ("bottom", (face - deep + gap, half, middle(0, thick))),
+            "bottom of the groove": ("side", (face - deep, 0, middle(0, thick))),
+            "wall": ("side", (middle(face - deep, face), 0, top)),
+            "edge of the bottom": ("bottom", (face - deep + gap, 0, middle(0, thick))),
         },
     )
 

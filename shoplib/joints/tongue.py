@@ -73,10 +73,10 @@ def make(stock: Stock, values: Values) -> Pair:
         {"side": (0, 0, 0), "bottom": (drawn_apart(stock), 0, 0)},
         ("y", half),
         {
-            "tongue": ("bottom", (end, half, centre)),
-            "shoulder": ("bottom", (face, half, middle(*waste))),
-            "dado": ("side", (face - deep, half, centre)),
-            "short grain": ("side", (middle(face - deep, face), half, middle(-values["beyond"], low))),
+            "tongue": ("bottom", (end, 0, centre)),
+            "shoulder": ("bottom", (face, 0, middle(*waste))),
+            "dado": ("side", (face - deep, 0, centre)),
+            "short grain": ("side", (middle(face - deep, face), 0, middle(-values["beyond"], low))),
         },
     )
 

@@ -25,7 +25,7 @@ from shoplib.draw.solid_view import Part, solid_view
 from shoplib.draw.solids import faces as faces_of
 from shoplib.draw.solids import solid, world_faces
 from shoplib.draw.uncrossed import cross
-from shoplib.joints import JOINTS
+from shoplib.joints import JOINTS, joint
 from shoplib.joints.bench_pair import stock_of
 from shoplib.measure import INCH, MM
 from shoplib.model.board import Board, BoxCut, Hole, PrismCut
@@ -359,6 +359,15 @@ def test_the_telling_direction_shows_as_many_parts_as_any(kind):
         return len([item for item in items if isinstance(item, Leader) and item.text in pair.named])
 
     assert named(telling(pair)) == max(named(direction) for direction in DIRECTIONS.values()) > 0
+
+
+@pytest.mark.parametrize("name", ["dado", "groove", "tongue", "drawer lock", "finger"])
+def test_joints_of_cases_and_drawers_show_every_part_from_the_front_and_above(name):
+    """As boards lie on a bench: nobody looks at a drawer from below to learn how it is joined."""
+    pair = joint(name).build(stock_of(3 * INCH // 4))
+    direction = telling(pair)
+    assert direction.front and direction.above
+    assert "Out of sight" not in " ".join(pair_view(pair, name, True, direction).legend)
 
 
 @pytest.mark.parametrize("name", HAND_MADE)
