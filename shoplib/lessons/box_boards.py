@@ -1,6 +1,7 @@
 """The last exercise of drawer clearance: the five boards of a drawer box, put together as the learner cut them."""
 
 from collections.abc import Callable
+from typing import Literal
 
 from shoplib.draw.dry_fit import View
 from shoplib.draw.look import FROM_ABOVE
@@ -79,6 +80,14 @@ def _bottom_slips(name: str, whole: Callable[[Givens], int], between: str) -> tu
     )
 
 
+def bottom_asked(size: Literal["width", "depth"], whole: Callable[[Givens], int], between: str) -> Asked:
+    """One size of a bottom in grooves `q` deep of boards `s` thick, with slack `e`: `whole` is the box outside."""
+    return Asked(
+        f"bottom_{size}", "Bottom", size, (f"{GROUP} box bottom",), "x" if size == "width" else "y",
+        _bottom_slips(size, whole, between), _bottom_lines(whole),
+    )
+
+
 SIDES = Asked(
     "side", "Box sides", "length", (f"{GROUP} left box side", f"{GROUP} right box side"), "y",
     (
@@ -120,15 +129,9 @@ FRONT = Asked(
     _front_lines,
 )
 
-BOTTOM_WIDTH = Asked(
-    "bottom_width", "Bottom", "width", (f"{GROUP} box bottom",), "x",
-    _bottom_slips("width", _box, "the sides"), _bottom_lines(_box),
-)
+BOTTOM_WIDTH = bottom_asked("width", _box, "the sides")
 
-BOTTOM_DEPTH = Asked(
-    "bottom_depth", "Bottom", "depth", (f"{GROUP} box bottom",), "y",
-    _bottom_slips("depth", lambda g: g["L"], "front and back"), _bottom_lines(lambda g: g["L"]),
-)
+BOTTOM_DEPTH = bottom_asked("depth", lambda g: g["L"], "front and back")
 
 BOX_BOARDS = SetExercise(
     id="04-box-boards",

@@ -21,7 +21,7 @@ def end_gap(draw: Draw, what: str) -> Given:
 
 def between(draw: Draw, what: str) -> Given:
     """`I`, from inner face to inner face; `what` names it: "between the sides"."""
-    return draw.tape("I", what, inch=("18 1/8 in", "28 1/8 in", "1/4 in"), mm=("461 mm", "721 mm", "5 mm"))
+    return draw.tape("I", what, inch=("18 5/32 in", "28 5/32 in", "1/4 in"), mm=("461 mm", "721 mm", "5 mm"))
 
 
 def three_readings(draw: Draw, mean: Given) -> list[Given]:

@@ -55,7 +55,10 @@ def gone_wrong(name: str, title: str, words: str, **given: dict[str, str]) -> Fi
 
 
 def cuts_worked(name: str, unit: str, **given: str) -> Worked:
-    """What is gained and what is cut at the usual values, those `given` (setting = text) in their place."""
+    """What is gained and what is cut at the usual values, those `given` (setting = text) in their place.
+
+    `width` is that of the boards.
+    """
     bench, pair = Bench(joint(name), unit), _pair(name, unit, **given)
     write = Writing(bench.style)
     rows = bench_rows(bench.kind, pair)
@@ -71,9 +74,11 @@ def cuts_worked(name: str, unit: str, **given: str) -> Worked:
 
 
 def _pair(name: str, unit: str, **given: str) -> Pair:
-    """The pair of the bench's own boards, its numbers with their names; `given` are settings as text."""
+    """The pair of the bench's own boards, its numbers with their names; `given` are settings and `width` as text."""
     bench = Bench(joint(name), unit)
     stock = bench.start()
+    if "width" in given:
+        stock = replace(stock, width=read_length(given.pop("width")))
     chosen = {key.replace("_", " "): read_length(text, zero=True) for key, text in given.items()}
     return bench.kind.build(*bench.traced(stock, bench.kind.values(stock, chosen)))
 

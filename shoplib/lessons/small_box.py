@@ -29,13 +29,14 @@ SLIDES = {"in": "side-mount ball-bearing", "mm": "side-mount ball-bearing, metri
 def small_box(
     front: int, back: int, *, unit: str = "in", side: int | None = None, rear: int | None = None,
     setback: int | None = None, stock: int = INCH * 472 // 1000, rabbet: int = INCH // 4, groove: int = INCH // 4,
-    slack: int = INCH // 16, depth: int = 20 * INCH, inset: int = 0,
+    slack: int = INCH // 16, depth: int = 20 * INCH, inset: int = 0, corner: JointChoice | None = None,
 ) -> Cabinet:
     """A case with one drawer, unrounded, in an opening that reads `front` and `back`; all lengths in ticks.
 
     Slides are the ones of `SLIDES` for the unit, with `side`, `rear` and `setback` in place of what they take at each
     side, behind and before their front end. The case is `depth` deep inside; a front of thickness `inset` stands in
-    the opening, 0 is none. Heights change none of the widths and depths.
+    the opening, 0 is none. The corners of the box are rabbeted where no other `corner` is given. Heights change none
+    of the widths and depths.
     """
     row = slide(SLIDES[unit], unit)
     own = {"side": side, "rear_room": rear, "setback": setback}
@@ -49,13 +50,13 @@ def small_box(
         sheets["front"] = Sheet("front", "plywood", inset)
         fronts = Fronts("inset", "front")
     rule = Drawers(
-        slide=row.name, box_sheet="box", bottom_sheet="thin", corner=JointChoice("rabbet", rabbet),
+        slide=row.name, box_sheet="box", bottom_sheet="thin", corner=corner or JointChoice("rabbet", rabbet),
         bottom_depth=groove, bottom_slack=slack,
     )
-    corner = JointChoice("rabbet", INCH // 4)
+    case_corner = JointChoice("rabbet", INCH // 4)
     return solve(Project(
         "small drawer", INCH_STYLE, sheets, Size("inside", front, 8 * INCH, depth),
-        Carcass("case", corner=corner, back=Back("rabbet", "thin", INCH // 4)),
+        Carcass("case", corner=case_corner, back=Back("rabbet", "thin", INCH // 4)),
         bays=(Bay("drawers", drawers=rule),), fronts=fronts, rounding=1, slides={row.name: row},
         measured=Measured({GROUP: Opening(front, back)}),
     ))

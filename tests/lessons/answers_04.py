@@ -66,17 +66,24 @@ def _ilses_list(g: dict[str, Fraction]) -> tuple[Fraction, dict[str, Fraction]]:
 def box_boards(g: dict[str, Fraction]) -> tuple[dict[str, Fraction], dict[str, tuple[str, Fraction]]]:
     """The sizes of the five boards by name, and for each slip the size it is about and what it comes to."""
     box, deep = min(g["F"], g["R"]) - 2 * g["c"], g["L"]
-    wide, along, two = box - 2 * g["s"], deep - 2 * g["s"], 2 * g["q"]
-    return {
-        "side": deep, "front": wide + 2 * g["r"],
-        "bottom_width": wide + two - g["e"], "bottom_depth": along + two - g["e"],
-    }, {
+    wide, along = box - 2 * g["s"], deep - 2 * g["s"]
+    sizes, slips = bottom_in_grooves(wide, along, g)
+    return sizes | {"side": deep, "front": wide + 2 * g["r"]}, slips | {
         "side-depth": ("side", g["I"]),
         "side-between": ("side", along + 2 * g["r"]),
         "front-outside": ("front", box),
         "front-no-joint": ("front", wide),
         "front-offcut": ("front", box - g["s"]),
         "front-one-joint": ("front", wide + g["r"]),
+    }
+
+
+def bottom_in_grooves(
+    wide: Fraction, along: Fraction, g: dict[str, Fraction]
+) -> tuple[dict[str, Fraction], dict[str, tuple[str, Fraction]]]:
+    """The two sizes of a bottom in a box that is so `wide` and so far `along` inside, and their slips."""
+    two = 2 * g["q"]
+    return {"bottom_width": wide + two - g["e"], "bottom_depth": along + two - g["e"]}, {
         "width-no-slack": ("bottom_width", wide + two),
         "width-no-groove": ("bottom_width", wide),
         "width-one-groove": ("bottom_width", wide + g["q"]),
