@@ -30,7 +30,7 @@ def comes_to(page, refused=()):
         *before, last = ast.parse(cell.source).body
         exec(compile(ast.Module(before, []), page.name, "exec"), names)
         call = ast.unparse(last)
-        if "_worked(" not in call:
+        if "_worked(" not in call or call.startswith("trial_worked("):
             continue  # a picture: tests/lessons/test_dimensions.py reads the sizes on it
         try:
             worked = eval(call, names)
