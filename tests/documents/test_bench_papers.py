@@ -37,6 +37,12 @@ def cabinet(request):
     return solve(read_project(request.param))
 
 
+@pytest.fixture(scope="module")
+def papers(cabinet):
+    """The papers of that case as `plan` makes them, with what the checks find."""
+    return drawing_files(cabinet, check(cabinet))
+
+
 def pages(data: bytes) -> list[str]:
     """The words of each page, as a reader of the file finds them."""
     return [" ".join(page.extract_text().split()) for page in PdfReader(BytesIO(data)).pages]
@@ -65,17 +71,16 @@ def test_a_stop_stands_on_the_first_page_and_on_its_boards_alone(cabinet):
     assert [row["names"] for row in rows if "STOP" in row["before_cutting"]] == ["; ".join(kind.names)]
 
 
-def test_a_plan_without_a_stop_says_so_and_nothing_says_stop(cabinet):
-    text = pages(drawing_files(cabinet, check(cabinet))["drawings.pdf"])
+def test_a_plan_without_a_stop_says_so_and_nothing_says_stop(papers):
+    text = pages(papers["drawings.pdf"])
     assert "Dry-fitted: no check says stop." in text[0]
     assert not any("STOP" in page for page in text)
 
 
-def test_each_board_that_waits_says_what_to_measure_first_and_no_other_does(cabinet):
-    files = drawing_files(cabinet)
-    first = pages(files["drawings.pdf"])[0]
+def test_each_board_that_waits_says_what_to_measure_first_and_no_other_does(cabinet, papers):
+    first = pages(papers["drawings.pdf"])[0]
     assert first.count("do not cut before measuring") == len({stage for stage, _ in cabinet.waiting}) > 0
-    pictures = b"".join(content for name, content in files.items() if name.startswith("board-"))
+    pictures = b"".join(content for name, content in papers.items() if name.startswith("board-"))
     assert pictures.count(b"<desc>Do not cut before measuring") > 0
     for kind in kinds(cabinet):
         lines = before_cutting(kind, cabinet)
@@ -84,7 +89,7 @@ def test_each_board_that_waits_says_what_to_measure_first_and_no_other_does(cabi
         named = {text for stage, text in cabinet.waiting if stage == kind.stage}
         for group in groups if kind.stage > 1 else ():
             assert any(group in text for text in named)
-    others = [name for name, content in files.items()
+    others = [name for name, content in papers.items()
               if name.endswith(".svg") and not name.startswith("board-") and b"before measuring" in content]
     assert others == []
 
@@ -96,11 +101,11 @@ def test_a_bay_is_not_taken_for_another_whose_number_begins_alike():
     assert measure_first(far) == (f"Stage 2: do not cut before measuring {far.waiting[0][1]}.",)
 
 
-def test_the_same_figures_stand_in_the_hardware_page_and_in_the_records(cabinet):
+def test_the_same_figures_stand_in_the_hardware_page_and_in_the_records(cabinet, papers):
     """Spacers against the solver's own, setbacks and holes against the world boxes."""
     found = hardware_page(cabinet, check(cabinet))
     page = Writing(cabinet.style)
-    text = " ".join(pages(drawing_files(cabinet, check(cabinet))["drawings.pdf"]))
+    text = " ".join(pages(papers["drawings.pdf"]))
     if cabinet.spacers:
         slides = section(found, "Slides and runners").rows
         assert {row[3] for row in slides} == {page.length(ticks) for _, ticks in cabinet.spacers}
@@ -145,7 +150,7 @@ def test_a_mirrored_pair_is_told_once_and_on_both_drawings():
     assert b"mirrored pair" not in files["board-bottom-top.svg"]
 
 
-def test_every_way_of_making_a_joint_is_drawn_once(cabinet):
+def test_every_way_of_making_a_joint_is_drawn_once(cabinet, papers):
     scenes = list(joint_scenes(cabinet))
     made = {
         (j.kind, cabinet.by_name[j.enters].role, cabinet.by_name[j.receives].role) for j in cabinet.joints if j.depth
@@ -155,7 +160,7 @@ def test_every_way_of_making_a_joint_is_drawn_once(cabinet):
     counts = [int(n) if n != "One" else 1 for scene in scenes
               for n in re.findall(r"(\d+|One) joints? (?:is|are) made so", scene.legend[-1])]
     assert sum(counts) == sum(1 for j in cabinet.joints if j.depth)
-    text = " ".join(pages(drawing_files(cabinet)["drawings.pdf"]))
+    text = " ".join(pages(papers["drawings.pdf"]))
     assert "clearances are drawn larger than they are" in text
     for scene in scenes:
         assert scene.title in text

@@ -27,10 +27,10 @@ def shown(kept):
 
 
 @UNITS
-def test_every_setting_comes_back_from_its_text(unit, tmp_path):
+def test_every_setting_comes_back_from_its_text(unit, tmp_path, count):
     draw, kept, style = random.Random(17), Kept(joint_panel, unit, tmp_path), joint_style(unit)
     seen = set()
-    for _ in range(150):
+    for _ in range(count(50, 150)):
         kept.at_random(draw)
         seen.add(kept.panel.values.kind)
         project = joint_project(choices_from(kept.panel.values), style)

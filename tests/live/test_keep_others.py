@@ -63,10 +63,10 @@ class Kept:
 
 @pytest.mark.parametrize("name", [*PANELS, "whole case"])
 @UNITS
-def test_what_is_saved_comes_back_in_a_new_panel(name, unit, tmp_path):
+def test_what_is_saved_comes_back_in_a_new_panel(name, unit, tmp_path, count):
     draw = random.Random(5)
     first, second = (Kept((PANELS | {"whole case": whole_case})[name], unit, tmp_path) for _ in range(2))
-    for number in range(12):
+    for number in range(count(5, 12)):
         first.at_random(draw)
         assert f"Saved as case {number}.toml" in first.keep(f"case {number}")
         project = read_project(tmp_path / f"case {number}.toml")

@@ -41,8 +41,9 @@ def sizes(cabinet) -> list[tuple[str, int]]:
 
 
 @pytest.mark.parametrize("block", range(10))
-def test_500_traced_projects_equal_plain_ones_and_their_leaves_were_put_in(block):
-    for seed in range(50 * block, 50 * block + 50):
+def test_traced_projects_equal_plain_ones_and_their_leaves_were_put_in(block, count):
+    """150 projects; 500 with --long."""
+    for seed in range(50 * block, 50 * block + count(15, 50)):
         plain = project(seed)
         cabinet = solve(traced(plain))
         assert cabinet == solve(plain)

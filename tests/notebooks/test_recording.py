@@ -49,6 +49,11 @@ LEAST_ASKED = {"00": 1, "_t": 2, "gl": 0}
 """How many exercises a page that is no lesson has; a lesson has five."""
 
 
+def imports_of(cell):
+    """What a cell brings in for those after it, without what it shows: a panel takes time, and proves nothing here."""
+    return "\n".join(line for line in cell.source.splitlines() if re.match(r"from |import ", line))
+
+
 @EACH
 def test_no_living_widget_is_stored(page):
     stored = nbformat.read(page, as_version=4)
@@ -78,7 +83,11 @@ def test_a_changed_model_is_noticed(page, tmp_path):
     file.write_text(source.replace(old, new))
     # nbval puts the folder that it runs in before the installed package, in the kernel as well.
     (tmp_path / "notebooks").mkdir()
-    shutil.copy(page, tmp_path / "notebooks")
+    opened = nbformat.read(page, as_version=4)
+    for cell in opened.cells:
+        if cell.cell_type == "code" and "nbval-check-output" not in cell.metadata.get("tags", []):
+            cell.source, cell.outputs = imports_of(cell), []
+    nbformat.write(opened, tmp_path / "notebooks" / page.name)
     command = [sys.executable, "-m", "pytest", "-q", "--nbval-lax", "--nbval-current-env", "--nbval-cell-timeout=60"]
     command += [f"--nbval-sanitize-with={ROOT / 'tests' / 'nbval_sanitize.cfg'}", "-p", "no:cacheprovider"]
     kept = {name: value for name, value in os.environ.items() if not name.startswith("PYTEST_")}
@@ -95,9 +104,10 @@ def test_every_exercise_takes_its_own_answer(page, tmp_path):
     for cell in opened.cells:
         if cell.cell_type != "code":
             continue
-        cell.source, found = re.subn(
+        answered, found = re.subn(
             r"^ask\((\w+)\)$", r"box = ask(\1); assert box.check(box.posed.answer).right; box", cell.source, flags=re.M
         )
+        cell.source = answered if found else imports_of(cell)
         asked += found
     assert asked >= LEAST_ASKED.get(page.stem[:2], 5)
     client = NotebookClient(opened, timeout=120, kernel_name="python3", resources={"metadata": {"path": str(tmp_path)}})
