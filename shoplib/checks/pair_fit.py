@@ -49,12 +49,15 @@ def free_way(mover: Board, against: Board, way: str, part: Box | None = None) ->
     return min(ways, default=None)
 
 
-def ways(mover: Board, against: Board, axis: int, part: Box | None = None) -> tuple[Number | None, Number | None]:
+def ways(
+    mover: Board, against: Board, axis: int, part: Box | None = None, give: int = 0
+) -> tuple[Number | None, Number | None]:
     """How far a board can be moved back and forth along a world axis between the pieces of another; bores are wood.
 
     Less than nothing where a wall stands in its wood, by how much it would have to go the other way to clear that
     wall: the two added are the play between two walls, or by how much a board is too thick for them. A piece counts
-    as lying on the side on which most of it is met; None where nothing lies there.
+    as lying on the side on which most of it is met; None where nothing lies there. What reaches no more than `give`
+    into the mover sideways is let pass: in a press fit the wood gives as much.
 
     >>> from shoplib.joints import joint
     >>> from shoplib.joints.bench_pair import stock_of
@@ -68,10 +71,16 @@ def ways(mover: Board, against: Board, axis: int, part: Box | None = None) -> tu
     for ours in solids:
         for theirs in against.solids:
             shifts = shared_shifts(ours, theirs, axis)
-            if shifts is not None:
+            if shifts is not None and not _gives(ours, theirs, axis, give):
                 low, high = shifts
                 (back if low + high < 0 else forth).append(-high if low + high < 0 else low)
     return min(back, default=None), min(forth, default=None)
+
+
+def _gives(ours: Prism, theirs: Prism, axis: int, give: int) -> bool:
+    """Whether two pieces lie in each other's way across an axis by no more than the wood gives."""
+    across = [(ours.reach(other), theirs.reach(other)) for other in {0, 1, 2} - {axis}] if give else []
+    return any(min(b, d) - max(a, c) <= give for (a, b), (c, d) in across)
 
 
 def way_out(mover: Board, against: Board, way: str) -> Number:

@@ -2,15 +2,18 @@
 
 import difflib
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.practice_pieces import practice_stock
+from shoplib.documents.practice_setup import Tools, usual_tools
 from shoplib.documents.practice_sheet import PAPERS, practice_sheet, usual_paper
 from shoplib.joints import JOINTS
 from shoplib.joints.bench_pair import CannotCut, JointKind
 from shoplib.measure import INCH, INCH_STYLE, MM_STYLE, LengthError, Style, read_length, unit_written, write_measured
 from shoplib.model.sheet import Sheet
+from shoplib.tables.dado_sets import DadoSet
 from shoplib.tables.joint_facts import joint_facts
 from shoplib.tables.setups import setups
 
@@ -27,8 +30,13 @@ class NotUnderstood(ValueError):
     """What was asked for is not there; one sentence that says what there is."""
 
 
-def run(name: str, to: str, thickness: str, receives: str, tool: str, paper: str, date: str, *readings: str) -> int:
-    """Write the sheet into the folder `to`; return 0 written, 2 not: then nothing is, and one sentence says why."""
+def run(name: str, to: str, thickness: str, receives: str, tool: str, paper: str, date: str,
+        outer: str, chippers: str, shims: str, *readings: str) -> int:
+    """Write the sheet into the folder `to`; return 0 written, 2 not: then nothing is, and one sentence says why.
+
+    `outer`, `chippers` and `shims` are the pieces of an own dado set, "; " between them; without any of them the
+    sheet is worked for the set of the tables.
+    """
     try:
         kind = joint_called(name)
         way = way_called(tool, kind)
@@ -37,7 +45,8 @@ def run(name: str, to: str, thickness: str, receives: str, tool: str, paper: str
         sheet = _sheet("entering sheet", thickness, readings, style)
         other = _sheet("receiving sheet", receives, (), style) if receives else sheet
         stock = practice_stock(kind, sheet, other, style)
-        pdf = practice_sheet(kind, stock, way, date=date_printed(date), paper=paper)
+        pdf = practice_sheet(kind, stock, way, date=date_printed(date), paper=paper,
+                             tools=tools_owned(style, outer, chippers, shims))
         file = f"practice-{kind.name}-{way}.pdf".replace(" ", "-")
         write_files(to, {file: pdf})
     except CannotCut as fault:
@@ -107,6 +116,25 @@ def date_printed(text: str) -> str:
     if len(line) > _LONGEST_DATE:
         raise NotUnderstood(f"The date has {len(line)} letters, and the head of the page room for {_LONGEST_DATE}.")
     return line
+
+
+def tools_owned(style: Style, outer: str, chippers: str, shims: str) -> Tools:
+    """The usual tools, with an own dado set where pieces of one are named; raises LengthError, NotUnderstood.
+
+    >>> own = tools_owned(INCH_STYLE, "", "1/8 in; 1/16 in", "").dado_set
+    >>> own.name, own.outer == INCH // 8, len(own.chippers), own.shims
+    ('your own dado set', True, 2, ())
+    """
+    usual = usual_tools(style)
+    found = {name: tuple(read_length(piece, what=name) for piece in text.split("; ") if piece)
+             for name, text in (("outer", outer), ("chippers", chippers), ("shims", shims))}
+    if not any(found.values()):
+        return usual
+    if len(found["outer"]) > 1:
+        raise NotUnderstood("Both outer cutters of a dado set are alike: give the width of one.")
+    own = DadoSet("your own dado set", style.unit, usual.dado_set.diameter,
+                  found["outer"][0] if found["outer"] else usual.dado_set.outer, found["chippers"], found["shims"])
+    return replace(usual, dado_set=own)
 
 
 def _plain(text: str) -> str:

@@ -9,6 +9,7 @@ from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.each_size import why_each
 from shoplib.lessons.figure import Figure
 from shoplib.lessons.large_type import in_type
+from shoplib.lessons.own_set import keep_ticked
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
 from shoplib.lists.writing import Writing
@@ -29,7 +30,7 @@ def bench_of(name: str) -> Panel:
 
 def stack_of_mine() -> Panel:
     """What goes on the arbor from the cutters that the learner owns, under the cautions of a stacked set."""
-    return in_type(stack_panel(unit_in_use()))
+    return keep_ticked(in_type(stack_panel(unit_in_use())))
 
 
 def drawn_apart(name: str) -> Figure:

@@ -12,6 +12,7 @@ from shoplib.lessons.ask import NOT_CHOSEN
 from shoplib.lessons.choice import BEFORE_ANY, read_choice, unit_in_use
 from shoplib.lessons.figure import Figure
 from shoplib.lessons.large_type import large_in_use, letters_in_use
+from shoplib.lessons.own_set import offer_ticked
 from shoplib.live.practice_panel import PracticePanel, practice_panel
 from shoplib.practice import Session, result
 from shoplib.practice.bench import Bench
@@ -22,10 +23,12 @@ PICTURE = (420.0, 320.0)
 
 
 def practice_bench() -> PracticePanel:
-    """The bench with the learner's own saw, in the learner's unit."""
+    """The bench with the learner's own saw, in the learner's unit; what was ticked of a dado set is among its sets."""
     choice = read_choice()
     chosen = choice or BEFORE_ANY
-    return practice_panel(chosen.unit, chosen.learner, large=large_in_use(), note="" if choice else NOT_CHOSEN)
+    return offer_ticked(
+        practice_panel(chosen.unit, chosen.learner, large=large_in_use(), note="" if choice else NOT_CHOSEN)
+    )
 
 
 def practised_hand(unit: str | None = None) -> Figure:

@@ -39,7 +39,7 @@ function render({ model, el }) {
     list.addEventListener("change", press);
     return list;
   }
-  const sets = chooser(second, "set", "Cutters", get("sets").map((name) => [name, name]), () => send({ press: "set", name: sets.value }));
+  const sets = chooser(second, "set", "Cutters", [], () => send({ press: "set", name: sets.value }));
   const typedIn = { unit: get("unit"), word: get("unit_word") };
   const fields = new Map(get("fields").map((each) => [each.name, lengthRow(second, id, each, typedIn, send)]));
   const arranged = element("p", {}, second);
@@ -94,6 +94,12 @@ function render({ model, el }) {
     for (const each of get("fields")) fields.get(each.name).show(each);
   }
 
+  function showSets() {
+    sets.replaceChildren();
+    for (const name of get("sets")) element("option", { value: name }, sets, name);
+    sets.value = get("chosen");
+  }
+
   function showChosen() {
     sets.value = get("chosen");
     down.checked = get("pressed");
@@ -146,7 +152,7 @@ function render({ model, el }) {
     ["change:said", showSaid], ["change:fields", showFields], ["change:sheet", text(sheet, "sheet")],
     ["change:task", text(task, "task")], ["change:which", text(which, "which")],
     ["change:arranged", text(arranged, "arranged")], ["change:other", showOther],
-    ["change:chosen change:pressed change:side change:way", showChosen], ["change:picture", showPicture],
+    ["change:sets", showSets], ["change:chosen change:pressed change:side change:way", showChosen], ["change:picture", showPicture],
     ["change:log", showLog], ["change:model", showModel], ["change:result", showResult],
   ];
   return followed(model, follow, () => clearTimeout(waiting));

@@ -84,7 +84,7 @@ class PracticePanel:
         if unit not in UNITS:
             raise ValueError(f'the unit is "in" or "mm", not {unit!r}')
         self._learner, self._unit, self._saws = learner, unit, 0
-        self._sets = sets_for(unit, own)
+        self._own, self._sets = own, sets_for(unit, own)
         self._letters = LARGE if large else ORDINARY
         self.face = _Face(
             title="Practice bench: two sides, four dadoes", unit=unit, unit_word=UNITS[unit], note=note,
@@ -132,6 +132,16 @@ class PracticePanel:
         if self._typed["stack"]:
             return self._set("stack", self._set_stack())
         return self._say("Type the width that you want, and what comes nearest to it goes on the arbor.")
+
+    def take_own(self, own: DadoSet | None) -> None:
+        """Offer this set as the learner's own, None for no set; a stack that was built from the one before is built
+        anew, or stands as wide as it is typed.
+        """
+        chose_own = self._own is not None and self.face.chosen == self._own.name
+        self._own, self._sets = own, sets_for(self._unit, own)
+        self.face.sets = list(self._sets)
+        if chose_own and not self._done:
+            self.choose_set(ANY if own is None else own.name)
 
     def take_other(self) -> str:
         """Put on the next best arrangement instead of the best, or the best again."""

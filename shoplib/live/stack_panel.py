@@ -3,6 +3,7 @@
 The cautions of the stacked set stand above all of it, whatever is set.
 """
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from html import escape
 from types import SimpleNamespace
@@ -78,6 +79,29 @@ def stack_panel(unit: str = "in") -> Panel:
     panel = Panel("A stack for this sheet", groups, lambda values: outcome_of(values, style))
     panel.widget.children = (ipywidgets.HTML(cautions_html()), *panel.widget.children)
     return panel
+
+
+def ticked(panel: Panel) -> DadoSet | None:
+    """What is ticked on a stack panel, as a set of its own; None where nothing of the set was left out.
+
+    >>> panel = stack_panel("in")
+    >>> ticked(panel) is None
+    True
+    >>> panel.controls["in_shim_0"].value = False
+    >>> ticked(panel).name
+    'what you ticked of the 8 in set, inch sizes'
+    """
+    whole = dado_sets()[panel.controls["set"].value]
+    owned = _owned(SimpleNamespace(**{name: control.value for name, control in panel.controls.items()
+                                      if name == "set" or isinstance(control, ipywidgets.Checkbox)}))
+    return None if owned == whole else replace(owned, name=f"what you ticked of the {whole.name}")
+
+
+def follow_ticks(panel: Panel, act: Callable[[], None]) -> None:
+    """Calls `act` whenever another set is chosen on a stack panel, or a piece of it ticked or not."""
+    for name, control in panel.controls.items():
+        if name == "set" or isinstance(control, ipywidgets.Checkbox):
+            control.observe(lambda _change: act(), names="value")
 
 
 def cautions_html() -> str:

@@ -184,11 +184,11 @@ _NARROW = (INCH // 16, 3 * MM // 2)
 BRIDLE = Trial(
     joint("bridle"), "single blade in passes",
     (
-        Scale("wall", "Fence of the carrier: face to the slot", "wood beside the slot", "carrier",
+        Scale("wall", "Carrier for the slot, from its fence", "wood beside the slot", "carrier",
               ("one wall", "other wall"), _wall,
               "half of what is left of the thickness beside {tongue}, the tongue, and {fit}; the board is turned for "
               "the other wall", _NARROW),
-        Scale("cheek", "Fence of the carrier: what a cheek loses", "wood cut from a cheek", "carrier",
+        Scale("cheek", "Carrier for a cheek: what it takes off", "wood cut from a cheek", "carrier",
               ("one cheek", "other cheek"), _cheek,
               "half of what is left of the thickness beside {tongue}, the tongue; the board is turned for the other "
               "cheek", _NARROW),

@@ -39,7 +39,8 @@ class Came:
 
 @dataclass(frozen=True)
 class TrialResult:
-    """What came of a pair. `clashes` are what the exact dry-fit finds of wood that two boards want as they stand."""
+    """What came of a pair. `clashes` are what the exact dry-fit finds of wood that two boards want, more than
+    a press fit gives."""
 
     came: tuple[Came, ...]
     slip: str
@@ -74,7 +75,8 @@ def result(session: TrialSession) -> TrialResult | None:
     slip = next((each for each in session.trial.slips if each.name == session.slip), None)
     told = f"{slip.how} {slip.saved}" if slip else ""
     clashes = () if session.pair.tight else tuple(
-        each for each in fit_pair(session.pair.pair) if each.check == "overlap"
+        each for each in fit_pair(session.pair.pair)
+        if each.check == "overlap" and not Felt(-each.amount, session.bench.unit).enters
     )
     return TrialResult(came_of(session, clashes), told, clashes, len(session.tests), practised(fresh))
 
@@ -147,7 +149,7 @@ def _well_within(look: Look, amount: int, style: Style) -> bool:
         return abs(amount) * 2 <= look.allow
     step = INCH // 1000 if style.unit == "in" else MM // 40
     return all(Felt(amount + change, style.unit).enters and not Felt(amount + change, style.unit).loose
-               for change in (-2 * step, 2 * step))
+               for change in (-3 * step // 2, 3 * step // 2))
 
 
 def _corrected(session: TrialSession, off: dict[str, list[int]], known: object, plan: dict[str, int]) -> str:

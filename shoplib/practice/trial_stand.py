@@ -5,8 +5,10 @@ from dataclasses import replace
 
 from shoplib.checks.pair_fit import way_out, ways
 from shoplib.joints.bench_pair import Clearance, Pair
+from shoplib.measure import share, thickest
 from shoplib.model.board import Board
 from shoplib.model.box import Box, Point
+from shoplib.practice.fit import Felt
 from shoplib.practice.trial_kind import Meet, Stood, Trial
 from shoplib.practice.trouble import MOVED
 
@@ -31,15 +33,20 @@ def stood(trial: Trial, pair: Pair, planned: Pair, slipped: bool = False) -> Sto
         return Stood(_drawn_out(trial.enters, pair, stopped), planned, {}, (), stopped)
     boards = dict(pair.by_name)
     gone = {name: (0, 0, 0) for name in boards}
+    unit = pair.stock.style.unit
     room: dict[str, tuple[int | None, int | None]] = {}
     tight: list[str] = []
+    give = 0
     for meet in trial.meets:
-        back, forth = _room(meet, pair, boards, gone)
+        back, forth = _room(meet, pair, boards, gone, give)
         room[meet.name] = back, forth
         shift = _shift(meet, back, forth)
-        if meet.does == "between" and (back or 0) + (forth or 0) < 0 and None not in (back, forth):
+        play = back + forth if meet.does == "between" and None not in (back, forth) else 0
+        if not Felt(play, unit).enters:
             tight.append(meet.name)
-        elif shift:
+            continue
+        give = thickest([give, -play])
+        if shift:
             vector = tuple(shift if axis == meet.axis else 0 for axis in range(3))
             boards[meet.mover] = moved(boards[meet.mover], vector)
             gone[meet.mover] = tuple(a + b for a, b in zip(gone[meet.mover], vector, strict=True))
@@ -53,20 +60,21 @@ def gaps(trial: Trial, found: Stood) -> tuple[Clearance, ...]:
     """The rooms that are open where the boards stand now; none where one does not go in."""
     if found.tight or found.stopped:
         return ()
+    give = thickest([0, *(-found.play(meet.name) for meet in trial.meets if meet.does == "between")])
     return tuple(
         Clearance(meet.name, meet.mover, meet.against, f"{way}{'xyz'[meet.axis]}", free)
         for meet in trial.meets
-        for way, free in zip("-+", _room(meet, found.pair, found.pair.by_name, found.gone), strict=True)
+        for way, free in zip("-+", _room(meet, found.pair, found.pair.by_name, found.gone, give), strict=True)
         if free is not None and free > 0
     )
 
 
 def _room(
-    meet: Meet, pair: Pair, boards: Mapping[str, Board], gone: Mapping[str, Point]
+    meet: Meet, pair: Pair, boards: Mapping[str, Board], gone: Mapping[str, Point], give: int = 0
 ) -> tuple[int | None, int | None]:
     """How far the mover can go back and forth where the boards stand now, of the wood that the meeting looks at."""
     part = None if meet.part is None else _moved_box(meet.part(pair.stock, pair.values), gone[meet.mover])
-    found = ways(boards[meet.mover], boards[meet.against], meet.axis, part)
+    found = ways(boards[meet.mover], boards[meet.against], meet.axis, part, give)
     back, forth = (None if one is None else _whole(one) for one in found)
     return back, forth
 
@@ -100,6 +108,8 @@ def _whole(one: object) -> int:
 def _shift(meet: Meet, back: int | None, forth: int | None) -> int:
     """How far the mover goes along its axis."""
     if meet.does == "between":
+        if None not in (back, forth) and back + forth < 0:
+            return share(forth - back, 2, 1)[0]  # pressed in: both walls give alike
         if back is not None and back < 0:
             return -back
         return forth if forth is not None and forth < 0 else 0

@@ -114,9 +114,15 @@ def parser(place: Place) -> argparse.ArgumentParser:
     ):
         practice.add_argument(name, metavar="TEXT", default="", required=name == "--thickness", help=what)
     practice.add_argument("--readings", metavar="TEXT", nargs="+", default=[], help="what a caliper read, one by one")
+    for name, what in (
+        ("--outer", "how wide one of the two outer cutters of your dado set cuts"),
+        ("--chippers", "the chippers that you own, one by one"),
+        ("--shims", "the shims that you own, one by one"),
+    ):
+        practice.add_argument(name, metavar="TEXT", nargs="+", default=[], help=what)
     practice.set_defaults(run=lambda place, given: _command(
         place, "practice", given.joint, given.to, given.thickness, given.receives, given.tool, given.paper, given.date,
-        *given.readings,
+        *("; ".join(pieces) for pieces in (given.outer, given.chippers, given.shims)), *given.readings,
     ))
     return top
 

@@ -6,11 +6,13 @@ import pytest
 from pypdf import PdfReader
 
 from shoplib.commands import practice
+from shoplib.start import cli
 from shoplib.start.cli import main
+from shoplib.start.place import Place
 
 
 def asked(joint: str, to, thickness: str, *readings: str, **given: str) -> int:
-    words = [given.get(name, "") for name in ("receives", "tool", "paper", "date")]
+    words = [given.get(name, "") for name in ("receives", "tool", "paper", "date", "outer", "chippers", "shims")]
     return practice.run(joint, str(to), thickness, *words, *readings)
 
 
@@ -39,6 +41,27 @@ def test_the_board_that_receives_may_be_of_another_sheet(tmp_path):
     assert "sheets 0.75 in and 0.25 in" in PdfReader(file).pages[0].extract_text()
 
 
+def test_the_sheet_is_worked_for_the_cutters_that_are_owned(tmp_path):
+    """Outer cutters 2 x 1/8, chippers 1/8 + 1/8 + 1/8 and 1/16, shim 0.02: 0.7075 in, for 0.705 and 0.002 in more."""
+    own = {"outer": "1/8 in", "chippers": "1/8 in; 1/8 in; 1/8 in; 1/16 in", "shims": "0.02 in"}
+    assert asked("dado", tmp_path, "0.705 in", **own) == 0
+    [file] = tmp_path.iterdir()
+    text = "".join(page.extract_text() for page in PdfReader(file).pages)
+    plain = " ".join(text.split())
+    assert "your own dado set" in plain and "shims 0.02 in" in plain and "0.7075 in" in plain
+
+
+def test_the_pieces_of_a_set_are_named_on_the_command_line(tmp_path, monkeypatch):
+    asked_for = []
+    monkeypatch.setattr(cli, "_command", lambda _place, *words: asked_for.append(words) or 0)
+    words = ["practice", "dado", "--thickness", "18 mm", "--to", str(tmp_path), "--chippers", "3 mm", "2 mm", "--shims",
+             "0.1 mm", "--readings", "18.1 mm"]
+    given = cli.parser(Place.of_this_copy()).parse_args(words)
+    assert given.run(None, given) == 0
+    assert asked_for == [("practice", "dado", str(tmp_path), "18 mm", "", "", "", "", "", "3 mm; 2 mm", "0.1 mm",
+                          "18.1 mm")]
+
+
 @pytest.mark.parametrize(
     ("joint", "thickness", "given", "sentence"),
     [
@@ -50,6 +73,8 @@ def test_the_board_that_receives_may_be_of_another_sheet(tmp_path):
         ("dado", "18 mm", {"paper": "a5"}, "there are letter and a4"),
         ("dado", "18 mm", {"receives": "thick"}, "thickness: "),
         ("dado", "18 mm", {"date": "3 May " * 9}, "room for 30"),
+        ("dado", "18 mm", {"chippers": "thick"}, "chippers: "),
+        ("dado", "18 mm", {"outer": "3 mm; 3 mm"}, "give the width of one"),
     ],
 )
 def test_what_is_not_understood_is_one_sentence_and_nothing_is_written(
