@@ -22,6 +22,9 @@ from shoplib.measure import read_length
 
 PICTURE = (420.0, 260.0)
 
+_UNCUT = ("butt", "pocket screws")
+"""Joints whose boards only stand against each other: no cut takes in the thickest reading."""
+
 
 def bench_of(name: str) -> Panel:
     """The joint of that name on the bench, in the learner's unit."""
@@ -64,11 +67,11 @@ def cuts_worked(name: str, unit: str, **given: str) -> Worked:
     write = Writing(bench.style)
     rows = bench_rows(bench.kind, pair)
     stock, say = pair.stock, Say(unit)
-    lines = [
-        (f"the {pair.joints[0].enters}, thickest reading",
-         ", ".join(write.measured(one) for one in stock.enters.readings), write.measured(stock.enters.thickest)),
-        *((row.what, "", row.text(bench.style)) for row in rows),
-    ]
+    lines = [(row.what, "", row.text(bench.style)) for row in rows]
+    if name not in _UNCUT:
+        readings = ", ".join(write.measured(one) for one in stock.enters.readings)
+        lines.insert(0, (f"the {pair.joints[0].enters}, thickest reading", readings,
+                         write.measured(stock.enters.thickest)))
     title = f"{bench.kind.title.capitalize()}: what is set" + "".join(f", {key.replace('_', ' ')} {text}"
                                                                      for key, text in given.items())
     return Worked(title, lines, why_each([(row.what, row.ticks) for row in rows], say.style))

@@ -4,6 +4,7 @@ from shoplib.draw.dry_fit import View
 from shoplib.draw.look import FRONT
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import stock_of
+from shoplib.lessons.case_sides import SIDES, between_sides, butted
 from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception
 from shoplib.lessons.joint_case import joint_case
 from shoplib.lessons.joint_givens import (
@@ -22,7 +23,7 @@ from shoplib.lessons.say import Say
 from shoplib.lessons.set_exercise import Asked, SetExercise
 from shoplib.lessons.usual_givens import case_width, sheet_as_measured, sheet_as_sold
 from shoplib.live.joint_project import with_one_shelf
-from shoplib.measure import INCH, share
+from shoplib.measure import INCH
 from shoplib.model.dado_stack import target_width
 from shoplib.model.passes import passes
 from shoplib.model.solved import Cabinet
@@ -210,49 +211,24 @@ def _case(givens: Givens) -> Cabinet:
     ))
 
 
-def _between(givens: Givens) -> int:
-    return givens["W"] - 2 * givens["t"]
-
-
-PLAIN = Asked(
-    "bottom", "Top and bottom", "length", ("bottom", "top"), "x",
-    (
-        Misconception("bottom-nominal", lambda g: g["W"] - 2 * g["T"],
-                      "That is the sum with {T}, the name of the sheet.", "Look at what the calipers read."),
-        Misconception("bottom-dado", lambda g: _between(g) + 2 * g["d"], "That lets top and bottom into the sides.",
-                      "They are butted: which board is let in here?"),
-        Misconception("bottom-one-side", lambda g: g["W"] - g["t"], "That takes one side off.",
-                      "How many sides has the case?"),
-    ),
-    lambda g, say: (f"top and bottom = {g.texts['W']} - 2 x {g.texts['t']} = {say.length(_between(g))}",),
-)
+PLAIN = butted("bottom", "Top and bottom", ("bottom", "top"), Misconception(
+    "bottom-dado", lambda g: between_sides(g) + 2 * g["d"], "That lets top and bottom into the sides.",
+    "They are butted: which board is let in here?",
+))
 
 SHELF = Asked(
     "shelf", "Shelf", "length", ("shelf",), "x",
     (
-        Misconception("shelf-no-joint", _between, "That is the room between the sides, with no dado counted.",
+        Misconception("shelf-no-joint", between_sides, "That is the room between the sides, with no dado counted.",
                       "The shelf goes on into the sides: how far?"),
-        Misconception("shelf-one-joint", lambda g: _between(g) + g["d"], "That counts one dado of {d}.",
+        Misconception("shelf-one-joint", lambda g: between_sides(g) + g["d"], "That counts one dado of {d}.",
                       "How many ends has the shelf?"),
         Misconception("shelf-nominal", lambda g: g["W"] - 2 * g["T"] + 2 * g["d"],
                       "That is the sum with {T}, the name of the sheet.", "Look at what the calipers read."),
     ),
     lambda g, say: (
-        f"shelf = {say.exact(_between(g))} + 2 x {g.texts['d']} = {say.length(_between(g) + 2 * g['d'])}",
+        f"shelf = {say.exact(between_sides(g))} + 2 x {g.texts['d']} = {say.length(between_sides(g) + 2 * g['d'])}",
     ),
-)
-
-SIDES = Asked(
-    "sides", "Sides", "length", ("left side", "right side"), "z",
-    (
-        Misconception("sides-between", lambda g: g["H"] - 2 * g["t"], "That stands the sides between top and bottom.",
-                      "Which boards run past the others here?"),
-        Misconception("sides-one", lambda g: g["H"] - g["t"], "That takes one board off the height.",
-                      "Do the sides stand on the bottom, or beside it?"),
-        Misconception("sides-half", lambda g: share(g["H"], 2, 1)[0], "That is half of the height.",
-                      "A side runs from the floor to the top edge."),
-    ),
-    lambda g, say: (f"sides = the whole height = {g.texts['H']}",),
 )
 
 SHELF_SET = SetExercise(
