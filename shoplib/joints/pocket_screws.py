@@ -82,6 +82,17 @@ def make(stock: Stock, values: Values) -> Pair:
     )
 
 
+def along_the_drill(stock: Stock, values: Values) -> int:
+    """How far the middle of the drill runs in the board, from the face to the end: half the thickness / sin(angle).
+
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> along_the_drill(stock_of(18 * MM), {"angle": 30}) == 18 * MM
+    True
+    """
+    half, up = middle(0, stock.enters.thickness), slanted(_LONG, values["angle"])[1]
+    return to_step(half * _LONG, up) // up
+
+
 def _run(rise: int, angle: int) -> int:
     """How far along a slanting line goes while it rises so much."""
     along, up = slanted(_LONG, angle)

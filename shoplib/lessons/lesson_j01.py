@@ -20,6 +20,11 @@ from shoplib.model.solved import Cabinet
 DRILLED = Twin(read_length("0.005 in"), read_length("0.1 mm"))
 """What a hole may be off in its depth and still be right."""
 
+HOLD = too_much_or_too_little(
+    "You would count on {by} of hold that is not there.", "The screw holds in {by} more wood than you count on.",
+)
+"""What comes of counting on a screw to reach farther than it does, or less far."""
+
 
 def _side_and_screw(draw: Draw) -> list[Given]:
     return [
@@ -88,9 +93,7 @@ REACH = Exercise(
         Misconception("side", lambda g: g["t"], "That is what lies in the side.", "What is left of {L} beyond it?"),
         WHOLE_SCREW,
     ),
-    effect=too_much_or_too_little(
-        "You would count on {by} of hold that is not there.", "The screw holds in {by} more wood than you count on.",
-    ),
+    effect=HOLD,
     fits="No pilot hole is deeper: 1/2 to 2/3 of the thread is enough for it.",
     hints=("The head is flush with the outside: {L} begins there.", "How much of it does the side take up?"),
     working=lambda g, say: (
