@@ -97,7 +97,7 @@ WIDTH = Exercise(
     id="j03-width", title="What stands out of the fence", rung="one step",
     question=(
         "The sheet of the bottom was sold as {T}; calipers read {thin}, {t} and {thick}. The fit is {f}. The stack, "
-        "{c} wide, is wider than the rabbet: part of it runs in the wooden face of the fence. How much of it stands out?"
+        "{c} wide, is wider than the rabbet: part of it runs in the wooden face of the fence. How much stands out?"
     ),
     givens=_width_givens,
     right=_width,
