@@ -25,6 +25,7 @@ from shoplib.lessons import (
     page_02,
     page_03,
     practice_shown,
+    trial_shown,
     wrong_box,
 )
 from shoplib.lessons.figure import Figure
@@ -49,6 +50,9 @@ TOLD_ELSEWHERE = {
     "da trusting_the_scales": "what a saw left, drawn by chance: its words tell each dado by how much it is off",
 }
 """The figures with a size that the fold does not tell, each with the reason."""
+
+OF_CHANCE = ("trial_worked", "trial_trusted")
+"""On the page of any joint: what a machine left, drawn by chance; the words tell what was read, and what is off."""
 
 LENGTH = re.compile(r"(?<![\d./])(?:\d+ )?\d+(?:/\d+|\.\d+)? (?:in|mm)\b(?: \([+-][\d.]+ (?:in|mm)\))?")
 NO_SIZE = re.compile(r"(?:down to the next|to the nearest|marks of|screw,) (?:\d+ )?\d+(?:/\d+|\.\d+)? (?:in|mm)")
@@ -92,7 +96,8 @@ def asked(monkeypatch):
 
 @pytest.fixture
 def in_unit(unit, own_folder, monkeypatch):
-    shown = (page_01, page_02, page_03, wrong_box, fronts_shown, hardware_shown, hold_shown, joint_page, practice_shown)
+    shown = (page_01, page_02, page_03, wrong_box, fronts_shown, hardware_shown, hold_shown, joint_page, practice_shown,
+             trial_shown)
     for module in shown:
         monkeypatch.setattr(module, "unit_in_use", lambda: unit)
     return unit
@@ -166,7 +171,7 @@ def test_no_size_of_a_figure_is_without_its_working(in_unit, scenes):
         for name, shown in figures(page, in_unit):
             count += 1
             missing = untold(name, shown, scenes.pop() if scenes else None, in_unit)
-            if missing:
+            if missing and not name.endswith(OF_CHANCE):
                 without.setdefault(name, []).extend(missing)
     assert count > 60
     assert without.keys() == TOLD_ELSEWHERE.keys(), {
