@@ -25,7 +25,7 @@ PAGES = sorted(path.name for path in Path("notebooks").glob("[0g]*.ipynb"))
 PAGES += [f"joints/{path.name}" for path in JOINTS]
 NEAR = 2.0
 """How far from a line, in units of the page, a leader still points at it: the radius of its dot."""
-OPEN = ("gap", "fit", "end gap", "reveal", "opening", "groove")
+OPEN = ("gap", "fit", "end gap", "reveal", "opening", "groove", "clearance hole", "pilot hole")
 """What is named where nothing is drawn: open room between boards, or the edge of it."""
 
 
