@@ -5,8 +5,12 @@ from dataclasses import replace
 from shoplib.draw.bench_section import bench_section
 from shoplib.draw.pair_view import pair_view, telling
 from shoplib.draw.scene import Scene
+from shoplib.measure import INCH
 from shoplib.practice.trial import TrialSession
 from shoplib.practice.trial_stand import gaps
+
+_LEAST = INCH // 2000
+"""A gap that is less is none: no feeler tells it."""
 
 
 def as_cut_views(session: TrialSession) -> tuple[Scene, ...]:
@@ -18,7 +22,8 @@ def as_cut_views(session: TrialSession) -> tuple[Scene, ...]:
     >>> [scene.title for scene in as_cut_views(cut_pair(session).session)]
     ['As it was cut, in section', 'As it was cut, put together']
     """
-    pair = replace(session.pair.pair, clearances=gaps(session.trial, session.pair))
+    felt = tuple(gap for gap in gaps(session.trial, session.pair) if gap.gap >= _LEAST)
+    pair = replace(session.pair.pair, clearances=felt)
     direction = telling(session.trial.kind.build(session.usual, session.plan), False)
     return (
         bench_section(pair, "As it was cut, in section"),
