@@ -1,6 +1,7 @@
 """A solid front through the year, drawn for a panel: its height and the gap beside it over the humidity of the room."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from decimal import Decimal
 from itertools import count, pairwise
 
@@ -16,7 +17,20 @@ _MOST_STEPS = {False: 5, True: 4}
 """Lines of the grid above the first: larger letters need more room between two of them."""
 
 
-def season_view(season: Season, style: Style) -> Scene:
+@dataclass(frozen=True, slots=True)
+class Moving:
+    """What moves, in words: the thing, which of its sizes that is, how it is said to be large, and the room for it."""
+
+    thing: str = "front"
+    size: str = "height"
+    large: str = "high"
+    room: str = "gap"
+
+
+FRONT = Moving()
+
+
+def season_view(season: Season, style: Style, moving: Moving = FRONT) -> Scene:
     """Two charts, one above the other, over the same humidities; marked are the driest, as made, and the dampest.
 
     Under the dashed line of the lower one the gap is used up.
@@ -26,17 +40,17 @@ def season_view(season: Season, style: Style) -> Scene:
     gaps = [season.gap_at(humid) for humid in HUMIDITIES]
     unit = "inches" if style.unit == "in" else "mm"
     items = [
-        *_chart(season, style, HIGH + BAND, heights, [], f"height of the front, {unit}"),
-        *_chart(season, style, 0, gaps, [0], f"gap beside it, {unit}"),
+        *_chart(season, style, HIGH + BAND, heights, [], f"{moving.size} of the {moving.thing}, {unit}"),
+        *_chart(season, style, 0, gaps, [0], f"{moving.room} beside it, {unit}"),
         *(EdgeText((_across(humid), 0, _across(humid), 0), "below", f"{humid}") for humid in HUMIDITIES[::10]),
     ]
     return Scene(
-        "A solid front through the year",
+        f"A solid {moving.thing} through the year",
         "▼ driest, ● as made, ▲ dampest; the span of the room is shaded.",
-        season_alt(season, style),
+        season_alt(season, style, moving),
         (0, 0, WIDE, 2 * (HIGH + BAND)),
         tuple(items),
-        ("Across: relative humidity of the room, %. Under the dashed line the gap is closed.",),
+        (f"Across: relative humidity of the room, %. Under the dashed line the {moving.room} is closed.",),
     )
 
 
@@ -97,19 +111,19 @@ def _steps(low: int, high: int, style: Style) -> list[tuple[int, str]]:
     ]
 
 
-def season_alt(season: Season, style: Style) -> str:
+def season_alt(season: Season, style: Style, moving: Moving = FRONT) -> str:
     """The chart in words."""
     ends = []
     for name, humid in (("driest", season.driest), ("dampest", season.dampest)):
         more = season.grown(humid)
         gap = season.gap_at(humid)
         told = f"{_sized(gap, style)} wide" if gap > 0 else "closed"
-        ends.append(f"At its {name}, {humid} %, the front is {_sized(season.height + more, style)} high and "
-                    f"the gap {told}.")
+        ends.append(f"At its {name}, {humid} %, the {moving.thing} is {_sized(season.height + more, style)} "
+                    f"{moving.large} and the {moving.room} {told}.")
     return (
-        f"A chart over the relative humidity of the room, {HUMIDITIES[0]} to {HUMIDITIES[-1]} %. Above, the height of "
-        f"a solid front, {_sized(season.height, style)} as made at {season.made} %, rises with it; below, the gap "
-        f"beside it falls. {' '.join(ends)} The span of the room is shaded."
+        f"A chart over the relative humidity of the room, {HUMIDITIES[0]} to {HUMIDITIES[-1]} %. Above, the "
+        f"{moving.size} of a solid {moving.thing}, {_sized(season.height, style)} as made at {season.made} %, rises "
+        f"with it; below, the {moving.room} beside it falls. {' '.join(ends)} The span of the room is shaded."
     )
 
 

@@ -15,8 +15,10 @@ from shoplib.live.choose_one import choose_one
 from shoplib.live.length_control import LengthControl
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
+from shoplib.live.said import said
 from shoplib.live.table import Table
 from shoplib.measure import INCH_STYLE, MM_STYLE, Style, write_brief, write_length
+from shoplib.measure.noted import noting
 from shoplib.measure.quantity import read_quantity, write_filling, write_force
 from shoplib.model.cabinet import solve
 from shoplib.model.laden import Stand, as_one, drawer_groups, in_use, room_in, stand_of
@@ -147,9 +149,10 @@ def outcome_of(values: SimpleNamespace, style: Style) -> Outcome:
     scene = scene_of(one, style)
     rows, why = _rows(one, style)
     table = Table("Moments about the tipping edge", ("What", "Weight x distance", "Moment"), rows, (1, 2), "moment/")
+    with noting() as notes:
+        told = said(notes, findings(one, values.fastened == FAST, values.done, style), message(one, values.drawers))
     return Outcome(
-        [Drawing(scene.title, draw(scene, PICTURE, "drawing/0/"), scene.alt)], [table], (),
-        findings(one, values.fastened == FAST, values.done, style), message(one, values.drawers),
+        [Drawing(scene.title, draw(scene, PICTURE, "drawing/0/"), scene.alt)], [table], (), told.findings, told.message,
         _explain(scene, rows, why, style),
     )
 

@@ -64,6 +64,36 @@ def withdrawal(
     return Withdrawal(ultimate, allowable, tuple(lines))
 
 
+@dataclass(frozen=True, slots=True)
+class Holds:
+    """What `count` screws hold together, each pair (least, most): what may be asked of them, and when they come out.
+
+    The range is that of the wood's gravity and, in end grain, of the sources. `least` is one screw by the careful end.
+    """
+
+    allowable: tuple[pint.Quantity, pint.Quantity]
+    ultimate: tuple[pint.Quantity, pint.Quantity]
+    least: Withdrawal
+
+
+def holds(
+    gravity: tuple[float, float], diameter: int, thread: int, count: int, end_grain: bool = False,
+    style: Style = INCH_STYLE,
+) -> Holds:
+    """So many screws in wood of this range of specific gravity, pulled straight out; the rest as in `withdrawal`.
+
+    >>> from shoplib.measure import INCH
+    >>> found = holds((0.5, 0.5), 164 * INCH // 1000, INCH, 2, end_grain=True)
+    >>> [round(force.to("pound_force").magnitude) for force in found.allowable]
+    [140, 175]
+    """
+    least, most = (withdrawal(each, diameter, thread, end_grain, style) for each in gravity)
+    more = count * (max(END_GRAIN) / end_grain_part() if end_grain else 1)
+    return Holds(
+        (least.allowable * count, most.allowable * more), (least.ultimate * count, most.ultimate * more), least,
+    )
+
+
 def end_grain_part() -> float:
     """The lower of the parts that sources leave to a screw in end grain.
 

@@ -7,7 +7,9 @@ import time
 import pytest
 
 from shoplib.draw.sag_view import times_larger
+from shoplib.live.moving_panel import PLACES, moving_panel
 from shoplib.live.sag_panel import LOADS, SHELF, sag_panel, stuff
+from shoplib.live.screw_panel import END, FASTENS, NO_FIGURE, RAIL, screw_panel
 from shoplib.live.settle import settle
 from shoplib.live.tip_panel import LEANT, PULLED, fillings, tip_panel
 from shoplib.measure import INCH, INCH_STYLE, MM, read_length
@@ -16,7 +18,7 @@ from shoplib.model.sag import allowed_sag, board_sag, sags_over, shop_sag
 from tests.live.test_every_length_asks import set_at_random
 
 UNITS = pytest.mark.parametrize("unit", ["in", "mm"])
-PANELS = pytest.mark.parametrize("make", [sag_panel, tip_panel])
+PANELS = pytest.mark.parametrize("make", [sag_panel, tip_panel, screw_panel, moving_panel])
 
 
 def row(panel, begins):
@@ -81,6 +83,81 @@ def test_limits_by_hand():
     assert allowed_sag(30 * INCH) == INCH * 30 // 192 and allowed_sag(60 * INCH) == INCH // 4
     assert shop_sag(30 * INCH) == INCH * 5 // 100
     assert times_larger(900 * MM, 5 * MM) == 20 and 7 * 20 * 5 <= 900 < 7 * 50 * 5
+
+
+def test_screws_by_hand():
+    """2,850 G^2 D an inch of thread (read): red oak G 0.63, No. 8 D 0.164 in, 1 in of thread: 186 lb, and 5.5 times."""
+    panel = screw_panel("in")
+    panel.put({"length": 2 * INCH, "through": INCH, "count": 3})
+    assert row(panel, "thread")[1] == "1 in" and row(panel, "one screw")[1] == "186 lb"
+    assert number(row(panel, "all of them may")[1]) == pytest.approx(3 * 2850 * 0.63**2 * 0.164, abs=0.5)
+    assert number(row(panel, "all of them come")[1]) == pytest.approx(3 * 15_700 * 0.63**2 * 0.164, abs=0.5)
+    panel.put({"grain": END})
+    low, high = map(float, re.findall(r"\d+", row(panel, "all of them may")[1]))
+    whole = 3 * 2850 * 0.63**2 * 0.164  # 0.60 of it by a trade page, 0.75 by the Wood Handbook from memory
+    assert (low, high) == (round(0.60 * whole), round(0.75 * whole))
+    assert "0.60 (trade page, read) or 0.75" in " ".join(panel.outcome.why("hold/1/1"))
+
+
+def test_metric_screws_in_plywood_by_hand():
+    """19.65 G^2 D L newtons, millimetres (2,850 lb in the other units); plywood G 0.4 to 0.6 (Wood Handbook, 12-1)."""
+    panel = screw_panel("mm")
+    panel.put({"kind": "plywood", "length": 45 * MM, "through": 18 * MM, "gauge": "5.0 mm", "count": 2})
+    ends = [2 * 2850 * 4.4482216 / 645.16 * g**2 * 5 * 27 / 9.80665 for g in (0.4, 0.6)]
+    assert [float(one) for one in re.findall(r"[\d.]+(?= kg)", row(panel, "all of them may")[1])] == [
+        pytest.approx(each, abs=0.5) for each in ends
+    ]
+    assert any("plywood is taken as such" in each.text for each in panel.outcome.findings)
+
+
+@UNITS
+def test_screws_that_hold_too_little_say_how_many_would_do_and_unknown_sheets_show_nothing(unit):
+    panel = screw_panel(unit)
+    panel.put({"kind": "eastern white pine", "count": 1, "pull": panel.controls["pull"].options[3]})
+    warn = panel.outcome.findings[0]
+    assert warn.level == "warn" and "more than" in warn.text
+    panel.put({"count": int(re.search(r"(\d+) such screws would do", warn.text)[1])})
+    assert panel.outcome.findings[0].level == "note"
+    panel.put({"count": panel.controls["count"].value - 1})
+    assert panel.outcome.findings[0].level == "warn"
+    for kind in NO_FIGURE:
+        panel.put({"kind": kind})
+        assert panel.stale and f"For screws in {kind} no figure was read" in panel.message
+    panel.put({"kind": "sugar maple", "count": 8, "length": 50 * MM})
+    for fastens in FASTENS:
+        panel.put({"fastens": fastens})
+        told = " ".join(each.text for each in panel.outcome.findings)
+        assert "Fasten the case to the building all the same; local rules" in told
+        assert ("no figure was read" in told) == (fastens == RAIL)
+    panel.put({"length": 15 * MM, "through": 17 * MM})
+    assert panel.stale and "ends in the board" in panel.message
+
+
+@pytest.mark.parametrize("place", PLACES)
+def test_the_room_for_wood_by_hand(place):
+    """dD = D C (M_F - M_I) (Wood Handbook, chapter 13); white oak, flatsawn C 0.00365 (Table 13-5, read).
+
+    At 70 degrees F, 35, 45 and 60 % of humidity come to 6.94, 8.46 and 10.97 % of moisture (formula of chapter 4).
+    """
+    panel = moving_panel("mm")
+    panel.put({"place": place, "width": 400 * MM, "least": MM})
+    grows, shrinks = 400 * 0.00365 * (10.97 - 8.46), 400 * 0.00365 * (8.46 - 6.94)
+    part = 1 if "behind" in place or "like it" in place else 0.5
+    made, driest, dampest = panel.outcome.tables[0].rows
+    room = number(made[3])
+    assert 1 + part * grows <= room + 0.02 and room - 0.1 <= 1 + part * grows + 0.02  # up to the next 0.1 mm
+    assert number(driest[2]) == pytest.approx(400 - shrinks, abs=0.02)
+    assert number(dampest[2]) == pytest.approx(400 + grows, abs=0.02)
+    assert number(driest[3]) == pytest.approx(room + part * shrinks, abs=0.02)
+    assert 1 <= number(dampest[3]) == pytest.approx(room - part * grows, abs=0.02)
+    if place == "a panel in a frame":  # slid to one side, it must still be in the other groove
+        assert number(panel.outcome.findings[0].text) == pytest.approx(room + shrinks, abs=0.11)
+
+
+def test_air_that_is_driest_when_dampest_is_refused():
+    panel = moving_panel("in")
+    panel.put({"driest": 60, "dampest": 60})
+    assert panel.stale and "Set the driest lower" in panel.message
 
 
 @UNITS
@@ -158,7 +235,9 @@ def test_a_size_tells_its_own_working():
     assert read_length("36 in") and panel.working.lines == ["this size 36 in = span chosen"]
 
 
-@pytest.mark.parametrize("make, name, limit", [(sag_panel, "span", 16.7), (tip_panel, "depth", 50)])
+@pytest.mark.parametrize("make, name, limit", [
+    (sag_panel, "span", 16.7), (tip_panel, "depth", 50), (screw_panel, "length", 16.7), (moving_panel, "width", 16.7),
+])
 def test_a_move_is_quick(make, name, limit):
     """tests/bench/speed.py holds it to 16.7 ms on a quiet machine; here only what would be far off is caught."""
     settle()

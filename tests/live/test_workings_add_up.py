@@ -80,7 +80,7 @@ def wrong_lines(lines):
     for line in lines:
         head, equals, text = line.partition(" = ")
         rest = REST.search(text)
-        text = text[: rest.start()] if rest else text
+        text = re.sub(r" at \d+ % of humidity", "", text[: rest.start()] if rest else text)  # a name, and no percentage
         if not equals or not SIZE.search(head) or (comes_to := worked_out(text)) is None:
             continue
         seen += 1
