@@ -6,7 +6,6 @@ from dataclasses import dataclass, replace
 import pint
 
 from shoplib.draw.letters import drawn_with
-from shoplib.draw.moves_chart import Moves, moves_alt, moves_chart
 from shoplib.draw.sag_chart import sag_chart
 from shoplib.draw.sag_view import sag_chart_alt, sag_view, widest_within
 from shoplib.draw.scene import Scene
@@ -18,10 +17,7 @@ from shoplib.live.sag_panel import over_spans, stuff
 from shoplib.live.tip_panel import Tipped, chest, fillings, scene_of, tipped
 from shoplib.measure import Style, read_length, to_quantity, write_brief
 from shoplib.measure.quantity import read_quantity
-from shoplib.model.movement import movement
 from shoplib.model.sag import Sag, between, board_sag, shop_sag
-from shoplib.model.season import HUMIDITIES, moisture
-from shoplib.tables.wood import woods
 
 PICTURE = (480.0, 320.0)
 
@@ -124,31 +120,6 @@ def over_the_span() -> Figure:
     )
     with drawn_with(letters_in_use()):
         return Figure(sag_chart(over, "Sag over span, boxes of parts", style), sag_chart_alt(over, style), [], why)
-
-
-def panel_moves(unit: str) -> Moves:
-    """The solid panel of the worked example, at every humidity of the chart, flatsawn and quartersawn."""
-    width, wood, as_made = read_length(PANEL[unit]), woods()[WOOD], moisture(MADE)
-    grown = {
-        cut: [movement(width, wood.coefficient(cut), as_made, moisture(humid)) for humid in HUMIDITIES]
-        for cut in ("flatsawn", "quartersawn")
-    }
-    return Moves(width, grown, MADE, DRIEST, DAMPEST)
-
-
-def through_the_year() -> Figure:
-    """How the solid panel moves with the humidity of the room, as a chart."""
-    unit = unit_in_use()
-    moves, style = panel_moves(unit), Say(unit).style
-    why = [f"width {write_brief(moves.width, style)} = as made, chosen"]
-    for cut in moves.grown:
-        factor = float(woods()[WOOD].coefficient(cut))
-        for humid, does in ((DRIEST, "narrower"), (DAMPEST, "wider")):
-            by = write_brief(abs(moves.at(cut, humid)), style, decimal=True)
-            change = abs(moisture(humid) - moisture(MADE))
-            why.append(f"{cut}, {does} by {by} = width x {factor:.5f} x {change:.2f} % of moisture")
-    with drawn_with(letters_in_use()):
-        return Figure(moves_chart(moves, style), moves_alt(moves, style), [], why)
 
 
 def one_out() -> Figure:

@@ -1,10 +1,11 @@
-"""The exercises of what holds, up the ladder: a reading, one step, two steps of sag, of tipping, of screws."""
+"""The exercises of what holds, up the ladder: a reading, one step, two steps of sag, of tipping, of screws, a case."""
 
 from dataclasses import replace
 
 from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
 from shoplib.lessons.hold_effects import arm_off, limit_off, sag_off, screw_off
 from shoplib.lessons.numbers import Draw
+from shoplib.lessons.parts_case import PARTS_CASE
 from shoplib.lessons.say import Say
 from shoplib.measure import INCH, MM, share
 from shoplib.model.sag import allowed_sag
@@ -331,3 +332,4 @@ SCREW = Exercise(
 )
 
 EXERCISES = (READING, LIMIT, THICKER, DIVIDER, TIPPING, SCREW)
+SETS = (PARTS_CASE,)

@@ -17,8 +17,10 @@ from shoplib.lessons.hold_shown import (
 from shoplib.lessons.large_type import in_type
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
+from shoplib.live.moving_panel import moving_panel
 from shoplib.live.panel import Panel
 from shoplib.live.sag_panel import LOADS, sag_panel, stuff
+from shoplib.live.screw_panel import screw_panel
 from shoplib.live.tip_panel import tip_panel
 from shoplib.measure import read_length, share, write_brief
 from shoplib.measure.quantity import read_quantity, write_force, write_load
@@ -26,19 +28,10 @@ from shoplib.model.sag import Sag, between, bottom_sag, shop_sag
 from shoplib.model.season import moisture
 from shoplib.model.solid_room import year_round
 from shoplib.model.tipping import moment_text
-from shoplib.model.withdrawal import thread_in, withdrawal
-from shoplib.tables.properties import wood_properties
-from shoplib.tables.screw_sizes import screw_sizes
 from shoplib.tables.wood import woods
 
 BOTTOM = {"in": ("15 in", "18 in", "0.204 in", "0.472 in"), "mm": ("375 mm", "450 mm", "5.9 mm", "11.9 mm")}
 """A drawer bottom: width and depth between its grooves, a thin sheet and a thicker one as measured."""
-
-PULL = {"in": ("1 1/4 in", "0.703 in"), "mm": ("32 mm", "17.5 mm")}
-"""A screw of a cleat, and the board that it goes through."""
-
-POST, GAUGE = "northern red oak", "No. 8"
-"""The wood that the screw holds in, and its size."""
 
 
 def shelf_panel() -> Panel:
@@ -49,6 +42,16 @@ def shelf_panel() -> Panel:
 def tipping_panel() -> Panel:
     """The second panel of the lesson, in the learner's unit."""
     return in_type(tip_panel(unit_in_use()))
+
+
+def screws_panel() -> Panel:
+    """The third panel of the lesson, in the learner's unit."""
+    return in_type(screw_panel(unit_in_use()))
+
+
+def wood_panel() -> Panel:
+    """The fourth panel of the lesson, in the learner's unit."""
+    return in_type(moving_panel(unit_in_use()))
 
 
 def shelf_worked(unit: str) -> Worked:
@@ -117,24 +120,6 @@ def tipping_worked(unit: str) -> Worked:
         lines.append((f"{opened} of 4 open", "what holds / what tips", comes_to))
     return Worked("Moments of a chest about its front edge, drawers filled, the highest one out", lines,
                   one.found.working)
-
-
-def screws_worked(unit: str) -> Worked:
-    """What one screw of a cleat may be asked, across the grain and in end grain."""
-    say, lines, why = Say(unit), [], []
-    length, through = (read_length(text) for text in PULL[unit])
-    thread, size = thread_in(length, through), screw_sizes()[GAUGE]
-    rest = f"screw {say.length(length)} - board {say.exact(through)}, and two thirds of the screw at most"
-    why.append(f"thread in the post {_told(thread, say)} = {rest}")
-    lines.append(("thread in the post", f"{say.length(length)} - {say.exact(through)}", _told(thread, say)))
-    for name, end in (("side of the grain", False), ("end grain", True)):
-        found = withdrawal(wood_properties()[POST].gravity, size.diameter, thread, end, say.style)
-        out, asked = (write_force(force, unit) for force in (found.ultimate, found.allowable))
-        lines.append((f"{name}: comes out at", f"with {_told(thread, say)} of thread", out))
-        lines.append((f"{name}: may be asked", "", asked))
-        why += found.working
-    title = f"One {GAUGE} screw {say.length(length)} long in {POST}"
-    return Worked(title, lines, tuple(dict.fromkeys(why)))
 
 
 def movement_worked(unit: str) -> Worked:

@@ -12,7 +12,7 @@ pytestmark = pytest.mark.browser
 
 @pytest.fixture(scope="module")
 def page(lab):
-    opened = opened_and_run(lab, "07_will_it_hold.ipynb", awake=8)
+    opened = opened_and_run(lab, "07_will_it_hold.ipynb", awake=11)
     yield opened
     opened.close()
 
@@ -53,6 +53,29 @@ def test_drawers_are_pulled_out_until_the_case_goes_over(page):
     choose(page, panel, "Drawers open", "4")
     assert says(panel) == "With 4 of 4 drawers open it goes over."
     assert "Fasten it to the wall" in panel.locator(".shop-findings:visible").first.text_content()
+
+
+def test_screws_say_what_they_hold_and_nothing_where_nothing_was_read(page):
+    panel = page.page.locator(".shop-panel").nth(2)
+    panel.scroll_into_view_if_needed()
+    page.settle()
+    assert says(panel).startswith("With 0.547 in of thread in the wood, 2 screws may be asked for ")
+    choose(page, panel, "Into", "MDF")
+    assert says(panel).startswith("For screws in MDF no figure was read")
+    choose(page, panel, "Into", "sugar maple")
+    panel.locator("td [data-ask]", has_text=re.compile("^0.547 in$")).first.click()
+    page.settle()
+    assert "screw 1 1/4 in - board that it goes through 0.703 in" in panel.locator(".shop-working").text_content()
+
+
+def test_wood_through_the_year_follows_its_width(page):
+    panel = page.page.locator(".shop-panel").nth(3)
+    panel.scroll_into_view_if_needed()
+    page.settle()
+    assert says(panel).startswith("Leave 7/64 in in each groove.")
+    enter(page, panel, "Size across the grain, as made", "28")
+    assert says(panel).startswith("Leave 11/64 in in each groove.")
+    assert "Make each groove more than" in panel.locator(".shop-findings:visible").first.text_content()
 
 
 def test_an_exercise_wrong_and_then_right(page):

@@ -36,3 +36,18 @@ def by_hand_07(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[st
                 "until-it-comes": g["t"] + one / g["p"] * g["e"],
             }
     raise AssertionError(f"no sums by hand for {exercise}")
+
+
+def parts_case(g: dict[str, Fraction]) -> tuple[dict[str, Fraction], dict[str, tuple[str, Fraction]]]:
+    """The long case: one divider leaves more than a shelf may span, two do not."""
+    t, clear = g["t"], g["W"] - 2 * g["t"]
+    one, two, three = ((clear - n * t) / (n + 1) for n in (1, 2, 3))
+    assert two <= g["M"] < one
+    return {"bottom": clear, "divider": g["H"] - 2 * t, "shelf": two}, {
+        "bottom-nominal": ("bottom", g["W"] - 2 * g["T"]), "bottom-outside": ("bottom", g["W"]),
+        "bottom-one-side": ("bottom", g["W"] - t),
+        "divider-as-side": ("divider", g["H"]), "divider-one": ("divider", g["H"] - t),
+        "divider-nominal": ("divider", g["H"] - 2 * g["T"]),
+        "shelf-one-divider": ("shelf", one), "shelf-three-dividers": ("shelf", three),
+        "shelf-no-divider": ("shelf", clear / 3), "shelf-sides-too": ("shelf", (clear - 4 * t) / 3),
+    }

@@ -10,6 +10,7 @@ from tests.lessons.answers import of_joint
 from tests.lessons.answers_04 import box_boards
 from tests.lessons.answers_05 import bay_fronts
 from tests.lessons.answers_06 import spacer_set
+from tests.lessons.answers_07 import parts_case
 
 
 def set_by_hand(
@@ -59,6 +60,8 @@ def set_by_hand(
         return bay_fronts(g)
     if exercise == "06-spacer-set":
         return spacer_set(g)
+    if exercise == "07-parts-case":
+        return parts_case(g)
     if exercise.startswith("j"):
         return of_joint(exercise).set_by_hand(exercise, g)
     raise AssertionError(f"no sums by hand for {exercise}")
