@@ -16,7 +16,9 @@ from shoplib.live.front_panel import front_panel
 from shoplib.live.hardware_panel import hardware_panel
 from shoplib.live.joint_panel import joint_panel
 from shoplib.live.joint_project import JOINTS
+from shoplib.live.moving_panel import moving_panel
 from shoplib.live.sag_panel import sag_panel
+from shoplib.live.screw_panel import screw_panel
 from shoplib.live.tip_panel import tip_panel
 from shoplib.measure import INCH, MM, read_length
 
@@ -33,7 +35,7 @@ FIGURES = (
     hardware_shown.in_dado, hardware_shown.gap_forgotten,
     hold_shown.sagging, hold_shown.of_mdf, hold_shown.one_out, hold_shown.all_out,
 )
-PANELS = (corner_panel, drawer_panel, front_panel, hardware_panel, sag_panel, tip_panel)
+PANELS = (corner_panel, drawer_panel, front_panel, hardware_panel, moving_panel, sag_panel, screw_panel, tip_panel)
 
 
 @pytest.fixture
