@@ -18,10 +18,10 @@ from shoplib.model.solved import Joint
 LENGTH = Setting(
     "screw", "length of the screw", lambda stock: stock.natural(INCH // 2, 15 * MM),
     lambda stock: stock.natural(4 * INCH, 100 * MM),
-    lambda stock: to_step(share(5 * stock.receives.thickness, 2, 1)[0], stock.natural(INCH // 4, 5 * MM)),
+    lambda stock: to_step(3 * stock.receives.thickness, stock.natural(INCH // 4, 5 * MM)),
     lambda stock: stock.natural(INCH // 4, 5 * MM),
-    f"2 1/2 times the outer board: 1/2 in takes 1 1/4 in ({NO_SOURCE}); others put two thirds of it in the second "
-    f"board: 3/4 in takes 2 1/4 in ({NO_SOURCE})",
+    f"two thirds of it in the second board: 3/4 in takes 2 1/4 in ({NO_SOURCE}); others take 2 1/2 times the outer "
+    f"board, and 1/2 in more into end grain ({NO_SOURCE})",
 )
 CLEARANCE = Setting(
     "clearance hole", "clearance hole in the outer board", lambda stock: stock.natural(INCH // 16, 2 * MM),

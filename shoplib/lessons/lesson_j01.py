@@ -108,7 +108,8 @@ REACH = Exercise(
 
 def _row_givens(draw: Draw) -> list[Given]:
     return [
-        draw.tape("w", "case, depth", inch=("11 9/16 in", "15 9/16 in", "1/8 in"), mm=("281 mm", "391 mm", "5 mm")),
+        draw.tape("w", "bottom, from front to back", inch=("11 9/16 in", "15 9/16 in", "1/8 in"),
+                  mm=("281 mm", "391 mm", "5 mm")),
         draw.pick("e", "first and last screw from the edge", inch=("1 in", "1 1/4 in", "1 1/2 in"),
                   mm=("25 mm", "30 mm", "40 mm")),
         draw.count("n", "", 3, 5),

@@ -96,9 +96,10 @@ def outcome_of(bench: Bench, given: SimpleNamespace) -> Outcome:
         return workings(sizes(section(bench.kind, again), place), bench.style)
 
     cells = [(row.what, row.text(bench.style)) for row in rows]
+    cut = [Table("What is gained and what is cut", ("What", "Size"), cells, (1,))] if cells else []
     return Outcome(
         [_drawing(scene, f"drawing/{number}/") for number, scene in enumerate(scenes)],
-        [Table("What is gained and what is cut", ("What", "Size"), cells, (1,)), _usual(bench, stock)],
+        [*cut, _usual(bench, stock)],
         findings=(*unlike_in(stock.enters, bench.style), *fit_pair(pair)),
         message=bench_says(bench.kind, pair, bench.style),
         why=why, chosen=True,

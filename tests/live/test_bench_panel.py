@@ -135,7 +135,7 @@ def test_drawn_apart_each_part_in_sight_has_its_other_names(name):
 @EACH
 def test_what_is_usual_has_a_value_in_its_own_column_and_what_is_no_length_is_asked_for_nothing(name):
     panel, kind = bench_panel(name, "in"), joint(name)
-    usual = panel.outcome.tables[1]
+    usual = panel.outcome.tables[-1]
     stock = Bench(kind, "in").start()
     for setting, (_, text, who) in zip(kind.settings, usual.rows, strict=True):
         assert text and who == setting.rule, setting.name
