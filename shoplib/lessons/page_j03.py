@@ -33,8 +33,8 @@ def too_wide() -> Figure:
     """A rabbet wider than its mate is thick."""
     return gone_wrong(
         "rabbet", "A rabbet too wide",
-        "The fence was set to the name of the sheet. The end of the side stands out past the bottom, and light shows "
-        "under the shoulder.",
+        "The fence was set to the name of the sheet. Flush below, light shows under the shoulder; pushed up to it, the "
+        "end of the side stands out past the bottom.",
         fit={"in": "0.04 in", "mm": "1 mm"},
     )
 
