@@ -63,10 +63,12 @@ def figures(page, unit):
     """The compared figures of a page in one unit, each by the number of the page and the name of its function."""
     names = {}
     for cell in nbformat.read(page, as_version=4).cells:
-        if EXPECTED not in cell.metadata.get("tags", ()):
+        if cell.cell_type != "code":
             continue
         *before, last = ast.parse(cell.source).body
         exec(compile(ast.Module(before, []), page.name, "exec"), names)
+        if EXPECTED not in cell.metadata.get("tags", ()):
+            continue
         call = ast.unparse(last)
         if f"'{'mm' if unit == 'in' else 'in'}'" in call:
             continue
