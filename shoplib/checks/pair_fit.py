@@ -66,7 +66,7 @@ def ways(
     >>> ways(pair.by_name["shelf"], pair.by_name["side"], 2)
     (0, 500)
     """
-    solids = mover.solids if part is None else [piece for piece in (s.inside(part) for s in mover.solids) if piece]
+    solids = mover.solids if part is None else [piece for piece in (_in_part(s, part) for s in mover.solids) if piece]
     back, forth = [], []
     for ours in solids:
         for theirs in against.solids:
@@ -75,6 +75,16 @@ def ways(
                 low, high = shifts
                 (back if low + high < 0 else forth).append(-high if low + high < 0 else low)
     return min(back, default=None), min(forth, default=None)
+
+
+def _in_part(piece: Prism, part: Box) -> Prism | None:
+    """What of a piece lies in the box; most pieces lie wholly in it or wholly beside it, and need no cutting."""
+    reaches = [piece.reach(axis) for axis in range(3)]
+    if any(high <= part.low[axis] or low >= part.high[axis] for axis, (low, high) in enumerate(reaches)):
+        return None
+    if all(part.low[axis] <= low and high <= part.high[axis] for axis, (low, high) in enumerate(reaches)):
+        return piece
+    return piece.inside(part)
 
 
 def _gives(ours: Prism, theirs: Prism, axis: int, give: int) -> bool:

@@ -41,7 +41,7 @@ class Tested:
 
 @dataclass(frozen=True, slots=True)
 class TrialSession:
-    """What stands on the bench. Lengths are ticks, angles thousandths of a degree; None is not set yet.
+    """What stands on the bench. Lengths are ticks, angles parts of a degree; None is not set yet.
 
     `at` are the settings in the order of the scales. `felt` has what was felt of a test joint, by its number. `made`
     and `pair` are the real pair once it is cut, `slip` what happened to it ("" for nothing).

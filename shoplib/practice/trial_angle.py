@@ -11,10 +11,10 @@ _ANGLE = re.compile(r"(-?\d{1,4}(?:[.,]\d{1,6})?)\s*(?:°|deg|degrees?)?")
 
 
 def read_angle(text: object, what: str = "angle") -> int:
-    """The angle that a text says, in thousandths of a degree. Raises LengthError in one sentence.
+    """The angle that a text says, in parts of a degree. Raises LengthError in one sentence.
 
     >>> read_angle("44.95"), read_angle("45 degrees"), read_angle("44,9°")
-    (44950, 45000, 44900)
+    (4495000, 4500000, 4490000)
     >>> read_angle("square")
     Traceback (most recent call last):
     ...

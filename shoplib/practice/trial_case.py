@@ -119,7 +119,7 @@ RABBET = Trial(
 def _groove(kind: JointKind, stock: Stock, plan: Values, made: Made) -> Pair:
     return each_board(kind, stock, plan, {"side": {
         "depth": made.of("depth", "side"), "fit": made.of("stack", "side") - stock.enters.thickest,
-        "up": made.of("fence", "side"),
+        "up": made.of("fence", "side"), "end gap": 0,  # the room is in the bottom's length, not in the side
     }})
 
 

@@ -100,8 +100,8 @@ FINGER = Trial(
     (
         TrialSlip("wrong edge first", "the side with its other edge to the pin first",
                   "The side was turned round: its sockets were stepped from the other edge, and the errors of both "
-                  "boards add up.", turned_over("side", 1), "Where it is a few thousandths, pare the last fingers; "
-                  "else cut the side anew, from the marked edge."),
+                  "boards add up.", turned_over("side", 1), "Plane the edges level where it is little; else "
+                  "cut the side anew, from the marked edge."),
     ),
 )
 

@@ -21,13 +21,13 @@ _SMALL = (SIXTEENTH, 3 * MM // 2)
 SQUARE = 90 * DEGREE
 
 
-def leaning(run: int, thousandths: int) -> int:
-    """How far a line strays sideways over a run that leans by so many thousandths of a degree, to the nearest tick.
+def leaning(run: int, angle: int) -> int:
+    """How far a line strays sideways over a run that leans by so many parts of a degree, to the nearest tick.
 
-    >>> leaning(1_000_000, 45_000), leaning(1_000_000, -1_000)
+    >>> leaning(1_000_000, 45 * DEGREE), leaning(1_000_000, -DEGREE)
     (1000000, -17455)
     """
-    return round(run * tan(radians(thousandths / DEGREE)))
+    return round(run * tan(radians(angle / DEGREE)))
 
 
 def _sawn(pair: Pair, name: str, off: int, axis: int = 1) -> Pair:

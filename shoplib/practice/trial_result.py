@@ -1,7 +1,7 @@
 """What came of the pair: the dry-fit look by look, what can be saved, and what a practised hand would have done."""
 
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 from shoplib.checks.pair_fit import fit_pair
 from shoplib.measure import INCH, MM, Style, mean, to_step
@@ -56,15 +56,22 @@ class TrialResult:
 
 @dataclass(frozen=True)
 class Practised:
-    """How a practised hand went about it at the same machine with the same boards: its session, and what it did."""
+    """How a practised hand went about it at the same machine with the same boards: where it stands when all is right
+    for the pair, and what it did.
+    """
 
-    session: TrialSession
+    ready: TrialSession
     said: tuple[str, ...]
+
+    @cached_property
+    def session(self) -> TrialSession:
+        """Its session with the pair cut."""
+        return _done(cut_pair(self.ready))
 
     @property
     def tests(self) -> int:
         """How many test joints it cut."""
-        return len(self.session.tests)
+        return len(self.ready.tests)
 
 
 def result(session: TrialSession) -> TrialResult | None:
@@ -134,7 +141,7 @@ def practised(session: TrialSession) -> Practised:
             break
         said.append(_corrected(session, off, known, plan))
     said.append("The pair is cut at that, nothing moved in between.")
-    return Practised(_done(cut_pair(session)), tuple(said))
+    return Practised(session, tuple(said))
 
 
 def _right(session: TrialSession) -> bool:

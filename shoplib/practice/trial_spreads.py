@@ -1,7 +1,7 @@
 """How far off each scale of the trial bench is: all that is invented for the joints other than the dado, in one place.
 
 Every number here is invented for the bench; common practice, no source. Nobody measured these machines. Angles are
-thousandths of a degree.
+counted in hundred-thousandths of a degree.
 """
 
 from dataclasses import dataclass
@@ -9,8 +9,8 @@ from dataclasses import dataclass
 from shoplib.measure import Style, write_brief
 from shoplib.practice.spreads import NONE, STATED, THOU, Spreads
 
-DEGREE = 1000
-"""Thousandths of a degree, in which angles are counted."""
+DEGREE = 100_000
+"""So many parts make a degree."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,15 +91,15 @@ def told(spreads: TrialSpreads, sorts: list[str], style: Style) -> tuple[str, ..
     return tuple(lines)
 
 
-def degrees(thousandths: int) -> str:
+def degrees(parts: int) -> str:
     """An angle as it is written.
 
-    >>> degrees(44_950), degrees(90_000), degrees(-50)
+    >>> degrees(4_495_000), degrees(90 * DEGREE), degrees(-5_000)
     ('44.95 degrees', '90 degrees', '-0.05 degrees')
     """
-    whole, rest = divmod(abs(thousandths), DEGREE)
-    number = f"{whole}.{rest:03}".rstrip("0").rstrip(".")
-    return f"{'-' if thousandths < 0 else ''}{number} degrees"
+    whole, rest = divmod(abs(parts), DEGREE)
+    number = f"{whole}.{rest:05}".rstrip("0").rstrip(".")
+    return f"{'-' if parts < 0 else ''}{number} degrees"
 
 
 LEFT_OUT = (

@@ -29,8 +29,6 @@ def stood(trial: Trial, pair: Pair, planned: Pair, slipped: bool = False) -> Sto
     >>> found.room["cheek"][0], found.pair.by_name["bottom"].box.low[0] - meant.by_name["bottom"].box.low[0]
     (-700, 700)
     """
-    if slipped and (stopped := _before(trial.enters, pair.by_name)) > MOVED:
-        return Stood(_drawn_out(trial.enters, pair, stopped), planned, {}, (), stopped)
     boards = dict(pair.by_name)
     gone = {name: (0, 0, 0) for name in boards}
     unit = pair.stock.style.unit
@@ -50,10 +48,19 @@ def stood(trial: Trial, pair: Pair, planned: Pair, slipped: bool = False) -> Sto
             vector = tuple(shift if axis == meet.axis else 0 for axis in range(3))
             boards[meet.mover] = moved(boards[meet.mover], vector)
             gone[meet.mover] = tuple(a + b for a, b in zip(gone[meet.mover], vector, strict=True))
+    if slipped and (tight or _far_off(trial.enters, boards, gone)):
+        stopped = _before(trial.enters, pair.by_name)
+        if stopped > MOVED:
+            return Stood(_drawn_out(trial.enters, pair, stopped), planned, {}, (), stopped)
     if tight:
         out = _drawn_out(trial.enters, pair, _before(trial.enters, pair.by_name))
         return Stood(out, planned, room, tuple(tight))
     return Stood(_placed(pair, gone), planned, room, gone=gone)
+
+
+def _far_off(enters: Meet, boards: Mapping[str, Board], gone: Mapping[str, Point]) -> bool:
+    """Whether a board would have to go farther aside than a step that can be planed away, or is stopped even there."""
+    return _before(enters, boards) > MOVED or any(abs(way) > 2 * MOVED for vector in gone.values() for way in vector)
 
 
 def gaps(trial: Trial, found: Stood) -> tuple[Clearance, ...]:

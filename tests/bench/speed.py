@@ -15,6 +15,7 @@ import sys
 import tempfile
 import time
 from collections.abc import Callable
+from dataclasses import replace
 from itertools import count, cycle
 from pathlib import Path
 
@@ -33,8 +34,12 @@ from shoplib.live.panel import Panel  # noqa: E402
 from shoplib.live.practice_panel import PracticePanel, practice_panel  # noqa: E402
 from shoplib.live.project_panel import project_panel  # noqa: E402
 from shoplib.live.settle import settle  # noqa: E402
-from shoplib.measure import INCH  # noqa: E402
+from shoplib.live.trial_panel import TrialPanel, trial_panel  # noqa: E402
+from shoplib.measure import INCH, INCH_STYLE, write_measured  # noqa: E402
 from shoplib.model.cabinet import solve  # noqa: E402
+from shoplib.practice.trial import TrialSession  # noqa: E402
+from shoplib.practice.trial_spreads import DEGREE  # noqa: E402
+from shoplib.practice.trials import TRIALS  # noqa: E402
 from tests.bench.moves import WARM_UP, Times, p95, quietest, timed, worst_control  # noqa: E402
 from tests.draw.joints_by_hand import fingers  # noqa: E402
 
@@ -96,6 +101,8 @@ def main() -> int:
         report("plan with all drawings, whole process", processes(plan, 5), 3000)
     first = "import shoplib; from shoplib.live.carcass_panel import carcass_panel; carcass_panel('in')"
     report("import and first live panel, whole process", processes([sys.executable, "-c", first], 7), 1500)
+    for name, act in trial_actions().items():
+        report(f"trial bench: {name}", quietest(act, rounds), ACTION, "p95")
     for name, act in bench_actions().items():
         report(f"practice bench: {name}", quietest(act, rounds), ACTION, "p95")
     for name, other in panels().items():
@@ -137,12 +144,38 @@ def bench_actions() -> dict[str, Callable[[], object]]:
     return {"a field is set": lambda: tests.enter("depth", "1/4"), "pair is cut": pair}
 
 
+def trial_actions() -> dict[str, Callable[[], object]]:
+    """What takes longest at the trial bench: a test joint, and the pair cut beside a practised hand, of every joint."""
+    found = {}
+    for one in TRIALS:
+        bench = trial_panel(one.name, "in", "workbook")
+        session = bench.session
+        for scale in one.scales:
+            size = scale.aim(session.usual, session.plan)
+            bench.enter(scale.name, str(size / DEGREE) if scale.sort == "angle" else write_measured(size, INCH_STYLE))
+        found |= _trial_acts(one.name, bench, bench.session)
+    return found
+
+
+def _trial_acts(name: str, bench: TrialPanel, before: TrialSession) -> dict[str, Callable[[], object]]:
+    fresh = count()
+
+    def anew(act: Callable[[], object]) -> Callable[[], object]:
+        def acts() -> None:
+            bench.session = replace(before, bench=replace(before.bench, used_up=next(fresh)))  # nothing is kept from it
+            act()
+
+        return acts
+
+    return {f"{name}, test joint": anew(bench.test_cut), f"{name}, pair": anew(bench.cut_pair)}
+
+
 def panels() -> dict[str, Panel]:
     """Every panel with sliders, by the name of its module; the practice bench has none and is measured by itself."""
     found = {"project panel": project_panel(str(CASE))}
     for path in sorted((ROOT / "shoplib" / "live").glob("*_panel.py")):
         module = importlib.import_module(f"shoplib.live.{path.stem}")
-        if path.stem not in ("project_panel", "practice_panel", "bench_panel"):
+        if path.stem not in ("project_panel", "practice_panel", "trial_panel", "bench_panel"):
             found[path.stem.replace("_", " ")] = getattr(module, path.stem)("in")
     return found | {f"bench panel, {kind.name}": bench_panel(kind.name, "in") for kind in JOINTS}
 
