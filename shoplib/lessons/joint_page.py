@@ -19,6 +19,7 @@ from shoplib.live.bench_rows import bench_rows
 from shoplib.live.panel import Panel
 from shoplib.live.stack_panel import stack_panel
 from shoplib.measure import read_length
+from shoplib.words.working import leaves
 
 PICTURE = (420.0, 260.0)
 
@@ -38,23 +39,23 @@ def stack_of_mine() -> Panel:
 
 def drawn_apart(name: str) -> Figure:
     """Both boards drawn apart, every part named."""
-    return _figure(name, solid(joint(name), _pair(name, unit_in_use()), True))
+    return _figure(name, solid(joint(name), pair_of(name, unit_in_use()), True))
 
 
 def put_together(name: str) -> Figure:
     """The joint as it stands."""
-    return _figure(name, solid(joint(name), _pair(name, unit_in_use()), False))
+    return _figure(name, solid(joint(name), pair_of(name, unit_in_use()), False))
 
 
 def in_section(name: str) -> Figure:
     """The joint cut across, with its sizes."""
-    return _figure(name, section(joint(name), _pair(name, unit_in_use())))
+    return _figure(name, section(joint(name), pair_of(name, unit_in_use())))
 
 
 def gone_wrong(name: str, title: str, words: str, **given: dict[str, str]) -> Figure:
     """The joint in section with a setting as it should not be: `given` has the text of each by its unit."""
     unit = unit_in_use()
-    pair = _pair(name, unit, **{key: texts[unit] for key, texts in given.items()})
+    pair = pair_of(name, unit, **{key: texts[unit] for key, texts in given.items()})
     return Figure.of(replace(section(joint(name), pair), title=title), PICTURE, (words,), pair.stock.style)
 
 
@@ -63,7 +64,7 @@ def cuts_worked(name: str, unit: str, **given: str) -> Worked:
 
     `width` is that of the boards.
     """
-    bench, pair = Bench(joint(name), unit), _pair(name, unit, **given)
+    bench, pair = Bench(joint(name), unit), pair_of(name, unit, **given)
     write = Writing(bench.style)
     rows = bench_rows(bench.kind, pair)
     stock, say = pair.stock, Say(unit)
@@ -74,10 +75,13 @@ def cuts_worked(name: str, unit: str, **given: str) -> Worked:
                          write.measured(stock.enters.thickest)))
     title = f"{bench.kind.title.capitalize()}: what is set" + "".join(f", {key.replace('_', ' ')} {text}"
                                                                      for key, text in given.items())
-    return Worked(title, lines, why_each([(row.what, row.ticks) for row in rows], say.style))
+    sizes = [(row.what, row.ticks) for row in rows]
+    if not any(one.kind == "measured" for row in rows for one in leaves(row.ticks)):
+        sizes.insert(0, (lines[0][0], stock.enters.thickest))  # no cut tells of the readings, so they are told alone
+    return Worked(title, lines, why_each(sizes, say.style))
 
 
-def _pair(name: str, unit: str, **given: str) -> Pair:
+def pair_of(name: str, unit: str, **given: str) -> Pair:
     """The pair of the bench's own boards, its numbers with their names; `given` are settings and `width` as text."""
     bench = Bench(joint(name), unit)
     stock = bench.start()

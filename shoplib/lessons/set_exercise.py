@@ -78,7 +78,8 @@ class SetExercise:
     """One question for a whole set of sizes, judged by putting the boards together.
 
     `question`, `hints` and `fits` may hold names of givens in braces. `givens` draws the numbers; `case` solves
-    the cabinet that they make. `view` is how the dry-fit is drawn. A new `version` gives new numbers.
+    the cabinet that they make. `view` is how the dry-fit is drawn. A new `version` gives new numbers. `whole` is what
+    the boards together are called, where they are no case.
     """
 
     id: str
@@ -92,6 +93,7 @@ class SetExercise:
     hints: tuple[str, ...]
     version: int = 1
     rung: str = "a whole set"
+    whole: str = "case"
 
     def apart(self, givens: Givens, unit: str) -> bool:
         """Whether for each size the right one and all its slips are more than three tolerances from each other."""

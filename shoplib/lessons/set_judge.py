@@ -4,6 +4,7 @@ Feedback holds at most three things, each in three short parts: what was given, 
 shop, where to look. It never holds a right size before it is found or asked for.
 """
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
@@ -108,7 +109,16 @@ def judge_set(
         first = next((item.said for item in faults if item.said.kind != NOT_TRIED), faults[0].said)
         summary = ("The boards are put together as soon as every size can be read.",)
         return SetFeedback(first.kind, first.name, summary, tuple(faults[:MOST]))
-    return _judge_sizes(exercise, givens, case, unit, reads)
+    return _called(_judge_sizes(exercise, givens, case, unit, reads), exercise.whole)
+
+
+def _called(said: SetFeedback, whole: str) -> SetFeedback:
+    """The same, where the boards together are called `whole`: the dry-fit's own words are about a case."""
+    def name(text: str) -> str:
+        return re.sub(r"\b(the|this) case\b", rf"\1 {whole}", text, flags=re.IGNORECASE)
+
+    items = (replace(item, said=replace(item.said, does=name(item.said.does))) for item in said.items)
+    return replace(said, summary=tuple(map(name, said.summary)), items=tuple(items))
 
 
 def _named(exercise: SetExercise, answers: object) -> Mapping[str, object] | SetFeedback:

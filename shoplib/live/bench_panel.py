@@ -166,7 +166,9 @@ def _mend(bench: Bench, stock: Stock, values: Values, refusal: CannotCut, settin
     """The nearest value of the setting that can be cut; nothing where that alone does not mend it."""
     step, now = setting.step(stock), values[setting.name]
     if setting.unit == "length":
-        lower, higher = (to_step(now - refusal.amount, step, "down"),), (to_step(now + refusal.amount, step, "up"),)
+        amounts = (refusal.amount, 2 * refusal.amount)  # what is missing on either side is missing twice
+        lower = [to_step(now - amount, step, "down") for amount in amounts]
+        higher = [to_step(now + amount, step, "up") for amount in amounts]
     else:  # the amount is a length of wood, and says nothing of how many fewer, or how much steeper
         lower = range(now - step, setting.low(stock) - 1, -step)
         higher = range(now + step, setting.high(stock) + 1, step)

@@ -41,6 +41,12 @@ CHANGES = {
                "long, high = stock.receives.thickest + proud + 31_750,"),
     "dovetail": ("joints/dovetail.py", "long, high = stock.receives.thickest + proud,",
                  "long, high = stock.receives.thickest + proud + 31_750,"),
+    "half_laps": ("joints/in_frame.py", 'return stock.across + values["long"]',
+                  'return stock.across + values["long"] + 31_750'),
+    "dowels_and_splines": ("joints/dowel.py", "into_end, into_side = values[\"into end\"],",
+                           "into_end, into_side = values[\"into end\"] + 31_750,"),
+    "bridle_mortise_and_tenon": ("joints/mortise_and_tenon.py", "    end = across - long\n    floor",
+                                 "    end = across - long - 31_750\n    floor"),
     "gl": ("documents/glossary.py", "a step cut along", "a shelf cut along"),
     "_t": ENTERS,
 }
