@@ -36,7 +36,6 @@ def make(stock: Stock, values: Values) -> Pair:
     receives.take("slot", Box((0, slot[0], 0), (across, slot[1], width + long)), "rail")
     enters.take("cheek", Box((-long, 0, 0), (across, begin, width)), "stile")
     enters.take("cheek", Box((-long, begin + tongue, 0), (across, thick, width)), "stile")
-    centre = middle(begin, begin + tongue)
     return Pair(
         "bridle", stock, values, (receives.board, enters.board),
         (Joint("bridle", "rail", "stile", "-x", across, fit, 0, tongue),),
@@ -49,7 +48,7 @@ def make(stock: Stock, values: Values) -> Pair:
         {"stile": (0, 0, 0), "rail": (drawn_apart(stock) + across, 0, 0)},
         ("z", middle(0, width)),
         {
-            "tongue": ("rail", (middle(0, across), centre, middle(0, width))),
+            "tongue": ("rail", (middle(0, across), begin, middle(0, width))),
             "shoulder": ("rail", (across, 0, middle(0, width))),
             "cheek of the slot": ("stile", (middle(0, across), 0, middle(0, width))),
             "bottom of the slot": ("stile", (middle(0, across), middle(*slot), 0)),

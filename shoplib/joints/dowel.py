@@ -102,8 +102,7 @@ def make(stock: Stock, values: Values) -> Pair:
         "dowel", stock, values, (upright.board, board.board, *(draft.board for draft in pegs)),
         (Joint("butt", "bottom", "side", "-x"),), tuple(stated), apart, ("y", places[0]),
         {
-            "dowel": ("dowel 1", (face, places[0], height)),
-            "hole": ("side", (face - into_side - gap, places[0], height)),
+            "hole": ("side", (face, places[0], height + radius + near)),
             "end": ("bottom", (face, 0, height)),
         },
     )

@@ -122,8 +122,10 @@ def make(stock: Stock, values: Values) -> Pair:
     pull = long + drawn_apart(stock)
     apart = {upright: (0, 0, 0), "rail": (pull, 0, 0), "second rail": (0, pull, 0)}
     half, centre = middle(low, high), middle(begin, stop)
+    one = values["rails"] == 1  # of two tenons that meet, a mitre may leave nothing of the cheek but its root
     named = {
-        "tenon": ("rail", (across, centre, half)),
+        "tenon": ("rail", (middle(end, across), begin, half) if one else (across, centre, half)),
+        "mortise": (upright, (across, centre, low)),
         "shoulder": ("rail", (across, middle(back, begin), half)),
         "cheek": ("rail", (across, begin, half)),
         "root": ("rail", (across, stop, half)),

@@ -76,8 +76,8 @@ def cuts_worked(name: str, unit: str, **given: str) -> Worked:
     title = f"{bench.kind.title.capitalize()}: what is set" + "".join(f", {key.replace('_', ' ')} {text}"
                                                                      for key, text in given.items())
     sizes = [(row.what, row.ticks) for row in rows]
-    if not any(one.kind == "measured" for row in rows for one in leaves(row.ticks)):
-        sizes.insert(0, (lines[0][0], stock.enters.thickest))  # no cut tells of the readings, so they are told alone
+    if not any(one.value == stock.enters.thickest for row in rows for one in leaves(row.ticks)):
+        sizes.insert(0, (lines[0][0], stock.enters.thickest))  # no cut goes by it, so it is told alone
     return Worked(title, lines, why_each(sizes, say.style))
 
 

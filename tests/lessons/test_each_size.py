@@ -57,6 +57,8 @@ OF_CHANCE = ("trial_worked", "trial_trusted")
 LENGTH = re.compile(r"(?<![\d./])(?:\d+ )?\d+(?:/\d+|\.\d+)? (?:in|mm)\b(?: \([+-][\d.]+ (?:in|mm)\))?")
 NO_SIZE = re.compile(r"(?:down to the next|to the nearest|marks of|screw,) (?:\d+ )?\d+(?:/\d+|\.\d+)? (?:in|mm)")
 """The marks that something is rounded to, and what a metric screw is called."""
+NUMBERED = re.compile(r"(?:dowel|board|spline) \d")
+"""A name that ends in a number, which is no size."""
 
 
 def figures(page, unit):
@@ -145,7 +147,7 @@ def shown_on(scene, unit):
                 yield write_brief(size, style, decimal=True)
         for text in texts:
             text = " ".join(text.split())
-            if note.match(text):
+            if note.match(text) and not NUMBERED.fullmatch(text):
                 yield LENGTH.search(each_size._with_unit(text, unit))[0]
 
 
