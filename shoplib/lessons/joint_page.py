@@ -19,7 +19,6 @@ from shoplib.live.bench_rows import bench_rows
 from shoplib.live.panel import Panel
 from shoplib.live.stack_panel import stack_panel
 from shoplib.measure import read_length
-from shoplib.words.working import leaves
 
 PICTURE = (420.0, 260.0)
 
@@ -76,9 +75,10 @@ def cuts_worked(name: str, unit: str, **given: str) -> Worked:
     title = f"{bench.kind.title.capitalize()}: what is set" + "".join(f", {key.replace('_', ' ')} {text}"
                                                                      for key, text in given.items())
     sizes = [(row.what, row.ticks) for row in rows]
-    if not any(one.value == stock.enters.thickest for row in rows for one in leaves(row.ticks)):
-        sizes.insert(0, (lines[0][0], stock.enters.thickest))  # no cut goes by it, so it is told alone
-    return Worked(title, lines, why_each(sizes, say.style))
+    told = why_each(sizes, say.style)
+    if name not in _UNCUT and not any(line.startswith("thickest reading of ") for line in told):
+        told = why_each([(lines[0][0], stock.enters.thickest), *sizes], say.style)  # no cut goes by it
+    return Worked(title, lines, told)
 
 
 def pair_of(name: str, unit: str, **given: str) -> Pair:

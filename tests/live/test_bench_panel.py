@@ -153,7 +153,8 @@ def test_a_slope_reads_as_the_trade_says_it():
 
 def test_a_dovetail_tells_what_is_marked_out():
     """Sides 0.75 in, boards 6 in wide, by hand: 6 less two half pins and three pins of 1/4 in is 4 3/4, four tails of
-    1 3/16; a slope of 1 in 8 leans 3/32 in over 3/4 in, on both sides of a pin 3/16 in. The thickest reading of the bottom is 0.753 in.
+    1 3/16; a slope of 1 in 8 leans 3/32 in over 3/4 in, on both sides of a pin 3/16 in. The thickest reading of the
+    bottom is 0.753 in.
     """
     cells = dict(opened("dovetail", "in").outcome.tables[0].rows)
     assert cells["tail, at its wide end"] == "1 3/16 in"
