@@ -85,8 +85,8 @@ def make(stock: Stock, values: Values) -> Pair:
         {
             "spline": ("spline", (0, at, centre)),
             "groove": ("left board", (-half - gap, at, centre)),
-            "wall": ("right board", (middle(0, rest), at, middle(0, walls[0]))),
-            "edge": ("right board", (0, at, 0)),
+            "wall": ("left board", (middle(-half, 0), at, middle(0, walls[0]))),
+            "edge": ("right board", (0, at, middle(walls[1], stock.enters.thickness))),
         },
     )
 

@@ -19,6 +19,9 @@ _ROW = {"in": ("11 in", "1 in"), "mm": ("290 mm", "25 mm")}
 
 _DOWELS = 4
 
+_SPLINE = {"in": "7/8 in", "mm": "22 mm"}
+"""A spline, wide."""
+
 
 def dowels_worked(unit: str) -> Worked:
     """How long a dowel is, from the holes as the bench bores them."""
@@ -57,7 +60,7 @@ def row_worked(unit: str) -> Worked:
 
 def spline_worked(unit: str) -> Worked:
     """How wide a spline is, from the grooves as the bench cuts them."""
-    pair, say = pair_of("spline", unit), Say(unit)
+    pair, say = pair_of("spline", unit, spline_width=_SPLINE[unit]), Say(unit)
     left, right = (joint.depth for joint in pair.joints if joint.enters == "spline")
     room, wide = pair.values["end gap"], pair.by_name["spline"].length
     lines = [
