@@ -45,11 +45,16 @@ def project(seed: int) -> Project:
     return project_and_refusals(seed)[0]
 
 
-def project_and_refusals(seed: int) -> tuple[Project, list[str]]:
-    """The same, and the keys for which the draws before it were refused, without their numbers."""
+def project_and_refusals(seed: int, *, others: bool = True) -> tuple[Project, list[str]]:
+    """The same, and the keys for which the draws before it were refused, without their numbers.
+
+    Without `others` there are no pocket screws, fingers and drawer-front joints.
+    """
     stream, refused = random.Random(seed), []
     for _ in range(60):
         drawn = _draw(stream, seed)
+        if others:
+            drawn = _with_other_joints(drawn, random.Random(f"joints {seed} {len(refused)}"))
         try:
             solve(drawn)
         except ImpossibleProject as fault:
@@ -68,6 +73,8 @@ def kinds_in(drawn: Project) -> dict[str, set[str]]:
         "back": {drawn.carcass.back.kind},
         "corner": {drawn.carcass.corner.kind},
         "box corner": {rule.corner.kind for rule in drawers},
+        "box back": {"as the front" if rule.back_corner is None else rule.back_corner.kind for rule in drawers},
+        "shelf": {drawn.carcass.shelf.kind},
         "top": {drawn.carcass.top},
         "bay": {bay.kind for bay in drawn.bays},
         "slide": used,
@@ -182,6 +189,49 @@ def _draw(r: random.Random, seed: int) -> Project:
     edging = (Edging(r.choice(["case", "fronts"]), r.choice(["band", "strip"]), MM),) if r.random() < 0.3 else ()
     pulls = Pulls(r.choice([0, 96 * MM]), 30 * MM, 5 * MM) if front_kind != "none" and r.random() < 0.6 else None
     return Project(f"random {seed}", style, sheets, size, carcass, space, base, bays, fronts, pulls, edging)
+
+
+def _with_other_joints(drawn: Project, r: random.Random) -> Project:
+    """The project with pocket screws, fingers or drawer-front joints in some places, where they can stand.
+
+    They are drawn from a stream of their own, so that the rest of the project stays as it was before they came.
+    """
+    carcass = drawn.carcass
+    fit = carcass.corner.fit
+    kind = r.choice(["", "", "", "pocket screws", "finger"])
+    at_the_ends = drawn.base.kind != "toe space" and not carcass.overhang_sides
+    if kind == "pocket screws" or (kind == "finger" and at_the_ends):
+        carcass = replace(carcass, corner=JointChoice(kind, fit=fit if kind == "finger" else 0))
+    for place in ("divider", "shelf"):
+        if r.random() < 0.25:
+            carcass = replace(carcass, **{place: JointChoice("pocket screws")})
+    if r.random() < 0.2:
+        carcass = replace(carcass, rails=tuple(replace(rail, joint=JointChoice("pocket screws", fit=rail.joint.fit))
+                                               for rail in carcass.rails))
+    bays = tuple(
+        replace(bay, drawers=_with_other_corners(bay.drawers, drawn, r)) if bay.drawers else bay for bay in drawn.bays
+    )
+    return replace(drawn, carcass=carcass, bays=bays)
+
+
+def _with_other_corners(rule: Drawers, drawn: Project, r: random.Random) -> Drawers:
+    """A box whose front, or whose back, is joined in another way, and its sides longer than it."""
+    slide, inch, fit = slides()[rule.slide], drawn.style.unit == "in", rule.corner.fit
+    kind = r.choice(["", "", "pocket screws", "pocket screws", "finger", "finger", "drawer lock", "drawer lock"])
+    sizes = r.choice([{}, {"lip": INCH // 8 if inch else 3 * MM, "tongue": 4 * MM}])
+    gap, finger, other = r.choice([0, MM // 2]), r.choice([None, 3 * INCH // 8 if inch else 8 * MM]), r.random()
+    dado = JointChoice("dado", r.choice([None, 4 * MM]), fit, stop=r.choice([0, 8 * MM]))
+    back = r.choice([dado, JointChoice(), JointChoice("tongue", 5 * MM, fit)])
+    if kind == "pocket screws" and slide.largest_side is None:
+        rule = replace(rule, corner=JointChoice(kind), box_sheet="front sheet")
+    elif kind == "finger" and slide.carries != "side strip":
+        rule = replace(rule, corner=JointChoice(kind, fit=fit, finger=finger if rule.bottom == "groove" else None))
+    elif kind == "drawer lock" and slide.carries != "side strip":
+        sizes = sizes if drawn.style.step <= INCH // 32 else {"lip": INCH // 8, "tongue": 4 * MM}
+        rule = replace(rule, corner=JointChoice(kind, fit=fit, end_gap=gap, **sizes))
+    if other < 0.55:
+        rule = replace(rule, back_corner=back, behind_back=r.choice([12, 20]) * MM)
+    return rule
 
 
 def _rail(r: random.Random, between: Callable, joint: Callable, height_mm: int) -> Rail:

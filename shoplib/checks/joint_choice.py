@@ -9,7 +9,8 @@ from shoplib.model.placement import directions
 from shoplib.model.solved import Cabinet, Finding, Joint
 from shoplib.words.naming import and_list, in_short, plural
 
-_TWO_WALLS = {"dado", "groove", "tongue"}
+_TWO_WALLS = {"dado": "dado", "groove": "groove", "tongue": "dado", "drawer lock": "dado", "finger": "socket"}
+"""What has a wall on either side of what enters, and what that cut is called."""
 
 
 def find_weak_joints(cabinet: Cabinet) -> tuple[Finding, ...]:
@@ -74,7 +75,7 @@ def find_joints_without_clearance(cabinet: Cabinet) -> tuple[Finding, ...]:
     tight: dict[str, list[Joint]] = {}
     for joint in cabinet.joints:
         if joint.depth and not joint.fit and joint.kind in _TWO_WALLS:
-            tight.setdefault("dado" if joint.kind == "tongue" else joint.kind, []).append(joint)
+            tight.setdefault(_TWO_WALLS[joint.kind], []).append(joint)
     found = []
     for kind, joints in tight.items():
         boards = tuple(dict.fromkeys(joint.enters for joint in joints))

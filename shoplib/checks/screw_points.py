@@ -1,6 +1,8 @@
 """Screws whose points come out: of a front from behind, of an upright or box side that a slide is fixed to."""
 
 from shoplib.model.board import Board
+from shoplib.model.pocket import point_in, usual_pocket
+from shoplib.model.pocketed import POCKET
 from shoplib.model.solved import Cabinet, Finding, Hardware, Screw
 from shoplib.words.amounts import setting
 from shoplib.words.naming import and_list, in_short
@@ -18,8 +20,9 @@ def find_screws_through(cabinet: Cabinet) -> tuple[Finding, ...]:
     for fitting in cabinet.hardware:
         for screw in fitting.screws:
             wood = _wood(cabinet, fitting, screw)
-            if wood is not None and screw.length > wood:
-                out.setdefault(fitting.what, []).append((fitting, screw, screw.length - wood))
+            reach = _reach(cabinet, fitting, screw)
+            if wood is not None and reach > wood:
+                out.setdefault(fitting.what, []).append((fitting, screw, reach - wood))
     return tuple(_finding(cabinet, what, cases) for what, cases in out.items())
 
 
@@ -30,11 +33,20 @@ def _wood(cabinet: Cabinet, fitting: Hardware, screw: Screw) -> int | None:
     into = cabinet.by_name.get(screw.into)
     if into is None:
         return None
-    if fitting.what == "slide":
+    if fitting.what in ("slide", POCKET):
         return _thinnest(cabinet, into)
     if fitting.what in _PASSES_ITS_OWN and fitting.on in cabinet.by_name:
         return _thinnest(cabinet, cabinet.by_name[fitting.on]) + _thinnest(cabinet, into)
     return None
+
+
+def _reach(cabinet: Cabinet, fitting: Hardware, screw: Screw) -> int:
+    """How deep the point goes, square to the face: the length of the screw, but of one in a pocket, which slants."""
+    board = cabinet.by_name.get(fitting.on)
+    if fitting.what != POCKET or board is None:
+        return screw.length
+    pocket = usual_pocket(board.thickness, cabinet.style)
+    return point_in(screw.length, pocket.web, pocket.angle)
 
 
 def _thinnest(cabinet: Cabinet, board: Board) -> int:

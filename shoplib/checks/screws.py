@@ -10,7 +10,8 @@ from shoplib.model.solved import Cabinet, Finding, Hardware
 from shoplib.tables.screws import screws
 from shoplib.words.naming import and_list, in_short
 
-_BOARDS = {"slide": ("slide", 2), "front screws": ("front", 1), "rail screws": ("end", 1), "cleat screws": ("end", 1)}
+_BOARDS = {"slide": ("slide", 2), "front screws": ("front", 1), "rail screws": ("end", 1), "cleat screws": ("end", 1),
+           "pocket screws": ("pocket", 1)}
 """For each fitting: its row of the screw table, and how many boards it is screwed into; one for a slide under a box."""
 
 _CALLED = {"slide": "slides"}

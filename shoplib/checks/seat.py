@@ -50,11 +50,13 @@ def seat_of(joint: Joint, enters: Board, receives: Board) -> Seat:
     reaching = [piece for piece in enters.pieces if piece.overlaps(receives.box)] or [enters.box]
     entered = max(sign * (far(piece, axis, sign) - face) for piece in reaching)
     across = directions(enters.placement.axes)[2][0]
-    cut, room = _cut_for(enters, receives, inside)
+    cut, room = _cut_for(enters, receives, inside, axis, sign)
     return Seat(joint, enters, receives, axis, sign, across, face, inside, entering, entered, cut, room)
 
 
-def _cut_for(enters: Board, receives: Board, inside: list[Box]) -> tuple[BoxCut | None, Box | None]:
+def _cut_for(
+    enters: Board, receives: Board, inside: list[Box], axis: int, sign: int
+) -> tuple[BoxCut | None, Box | None]:
     cuts = [cut for cut in receives.cuts if isinstance(cut, BoxCut)]
     choice = list(zip(cuts, receives.cut_boxes, strict=True))
     named = [pair for pair in choice if pair[0].for_board == enters.name]
@@ -62,7 +64,9 @@ def _cut_for(enters: Board, receives: Board, inside: list[Box]) -> tuple[BoxCut 
         return named[0]
     taking = named or [pair for pair in choice if any(pair[1].overlaps(box) for box in inside)]
 
-    def taken(pair: tuple[BoxCut, Box]) -> int:
-        return sum(box.volume for box in common_boxes(inside, [pair[1]]))
+    def taken(pair: tuple[BoxCut, Box]) -> tuple[int, int]:
+        """Of several that are made for one board, such as groove and rabbet of a front, the deepest tells."""
+        deep = sign * far(pair[1], axis, sign) if named else 0
+        return deep, sum(box.volume for box in common_boxes(inside, [pair[1]]))
 
     return max(taking, key=taken, default=(None, None))

@@ -1,6 +1,7 @@
 """Every joint must be seated: the board is in as far as it should be, and the cut gives it its clearance."""
 
 from shoplib.checks.as_built import AsBuilt
+from shoplib.checks.finger_seat import finger_faults
 from shoplib.checks.geometry import direction, far, near
 from shoplib.checks.seat import Seat, seat_of
 from shoplib.measure import write_brief
@@ -24,6 +25,8 @@ def find_unseated(cabinet: Cabinet) -> tuple[Finding, ...]:
         enters, receives = cabinet.by_name.get(joint.enters), cabinet.by_name.get(joint.receives)
         if enters is None or receives is None:
             found.append(_missing(joint, joint.enters if enters is None else joint.receives))
+        elif joint.kind == "finger":
+            found += finger_faults(joint, enters, receives, cabinet.style)
         elif joint.depth == 0:
             found += _butt(cabinet, joint, enters, built.met_by(receives, enters))
         else:

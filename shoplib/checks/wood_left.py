@@ -16,6 +16,10 @@ LEAST = limit(LEAST_WOOD, "the least wood that holds")
 """Less wood than this is a "stop". Common practice, no source."""
 
 
+THROUGH = ("notch", "socket")
+"""Cuts from face to face, which leave no wood under them and are not meant to."""
+
+
 @dataclass(frozen=True, slots=True)
 class Thin:
     """A thin place of a board: what is left, between which cuts, and how it is judged.
@@ -40,9 +44,9 @@ class Thin:
 def thin_places(board: Board) -> Iterator[Thin]:
     """Every place of the board where a cut leaves wood between itself and a face, an end or another cut.
 
-    Notches and holes that go right through do so on purpose and are left out.
+    Notches, sockets and holes that go right through do so on purpose and are left out.
     """
-    cuts = [cut for cut in board.cuts if isinstance(cut, BoxCut) and cut.kind != "notch"]
+    cuts = [cut for cut in board.cuts if isinstance(cut, BoxCut) and cut.kind not in THROUGH]
     for cut in cuts:
         yield from _to_the_faces(board, cut)
         yield from _to_the_ends(board, cut)
@@ -62,12 +66,13 @@ def find_thin_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
     hole 3 mm are enough. A tongue may be thinner than half: that is what its joint is.
 
     One place may keep less than 3 mm, and gets a "note": where the groove for a bottom runs through the
-    tongue of a box corner. Boxes with such corners and bottoms are made so; the tongue holds above and
+    tongue of a box corner, its front's too. Boxes with such corners and bottoms are made so; the tongue holds above and
     below the groove, and what is thin is no larger than the board is thick. Common practice, no source.
 
     Equal places, such as those of all drawers, are one finding; the amount is the wood that is left.
     """
     tongues: dict[str, dict[str, int]] = {}
+    locked = {(joint.receives, joint.enters) for joint in cabinet.joints if joint.kind == "drawer lock"}
     for joint in cabinet.joints:
         if joint.tongue:
             tongues.setdefault(joint.enters, {})[joint.receives] = joint.tongue
@@ -80,6 +85,8 @@ def find_thin_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
             own = tongues.get(board.name, {})
             if level == "warn" and place.left in own.values():
                 continue
+            if level == "warn" and _short_by_design(board, place, locked):
+                continue
             if level == "stop" and _groove_through_tongue(cabinet, board, place.cuts, own):
                 level = "note"
             if level:
@@ -88,6 +95,12 @@ def find_thin_wood(cabinet: Cabinet) -> tuple[Finding, ...]:
                 if not owners or owners[-1] is not board:
                     owners.append(board)
     return tuple(_finding(cabinet, *place, owners) for place, owners in places.items())
+
+
+def _short_by_design(board: Board, place: Thin, locked: set[tuple[str, str]]) -> bool:
+    """The end of a box side before its dado for a front with a lip: it is as thick as the front's groove is wide."""
+    (cut,) = place.cuts if len(place.cuts) == 1 else (None,)
+    return cut is not None and place.where.startswith("between") and (board.name, cut.for_board) in locked
 
 
 def _to_the_faces(board: Board, cut: BoxCut) -> Iterator[Thin]:
@@ -119,6 +132,8 @@ def _across(cut: BoxCut) -> int:
 def _between(one: BoxCut, other: BoxCut) -> Iterator[Thin]:
     """The wood that parts two cuts: they pass each other in two directions and are apart in one."""
     apart = [max(other.low[a] - one.high[a], one.low[a] - other.high[a]) for a in range(3)]
+    if one.for_board and one.for_board == other.for_board and max(apart) == 0:
+        return  # groove and rabbet for one board: together they are its room
     if apart[0] < 0 and apart[1] < 0:
         if (one.low[2] <= 0) == (other.low[2] <= 0):
             return
@@ -157,7 +172,7 @@ def _groove_through_tongue(
     """The one place that may be thin: see `find_thin_wood`. `tongues` are the board's own, by what receives them."""
     if len(cuts) != 2:
         return False
-    rabbet, groove = sorted(cuts, key=lambda cut: cut.kind == "groove")
+    rabbet, groove = sorted(cuts, key=lambda cut: cut.kind == "groove" and cut.for_board not in tongues)
     bottom = cabinet.by_name.get(groove.for_board)
     if rabbet.for_board not in tongues or bottom is None or bottom.role != "box bottom":
         return False

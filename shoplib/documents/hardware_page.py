@@ -19,6 +19,7 @@ _USES = {
     "front screws": "fronts, from inside the box",
     "rail screws": "rails, through the sides",
     "cleat screws": "cleats, through the panel",
+    "pocket screws": "butted ends, from pockets",
 }
 
 

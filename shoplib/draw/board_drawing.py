@@ -146,7 +146,7 @@ def _cuts(face: Face, tags: list[tuple[str, list[Cut]]]) -> Iterable[Item]:
             yield from _cross(rect)
         elif not face.opens_here(cut):
             yield from _dashed(rect)
-        elif isinstance(cut, BoxCut):
+        elif not isinstance(cut, Hole):
             if face.through(cut):
                 yield Shape((rect,), "air", cut.kind)
             else:

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from shoplib.draw.scene import Rect
 from shoplib.lists.sides import datum_side, looks
-from shoplib.model.board import Board, BoxCut, Cut, Hole
+from shoplib.model.board import Board, Cut, Hole
 from shoplib.model.box import Box
 from shoplib.model.placement import directions
 
@@ -100,7 +100,7 @@ class Face:
 
     def extent(self, cut: Cut) -> Rect:
         """The cut on the page."""
-        if isinstance(cut, BoxCut):
+        if not isinstance(cut, Hole):
             return self.flat(cut.box)
         low, high = list(cut.centre), list(cut.centre)
         own = _OWN[cut.along]

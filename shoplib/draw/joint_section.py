@@ -59,7 +59,7 @@ def joint_section(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
     note = "The boards run on beyond the frame."
     if any(gaps):
         note += " Clearances are drawn larger than they are."
-    cut_in = " with its tongue: dado" if joint.kind == "tongue" else f": {joint.kind}"
+    cut_in = _cut_in(joint)
     legend = (
         f"{enters.name} enters {receives.name}{cut_in}, {page.measured(cut.size[across])} wide and "
         f"{page.setting(cut.size[along])} deep.",
@@ -73,9 +73,20 @@ def joint_section(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
     return Scene(
         f"Joint: {enters.name} in {receives.name}",
         unit_note(style, f"Seen from the {_SEEN_FROM[look.along]}. {note}"),
-        f"Section of a {joint.kind}. {' '.join(legend)} {note}", frame, tuple(items), legend,
+        f"Section of a {_CALLED.get(joint.kind, joint.kind)}. {' '.join(legend)} {note}", frame, tuple(items), legend,
         told=tuple(line for line in told if line.sizes),
     )
+
+
+_CALLED = {"drawer lock": "drawer-front joint", "finger": "finger joint"}
+"""What the trade calls a joint whose kind in a project file is another word."""
+
+
+def _cut_in(joint: Joint) -> str:
+    """The cut that takes the board, as the legend says it."""
+    if joint.tongue:
+        return " with its tongue: dado"
+    return f": {({'drawer lock': 'groove', 'finger': 'socket'}).get(joint.kind, joint.kind)}"
 
 
 def _small(ticks: int, style: Style) -> str:

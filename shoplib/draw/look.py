@@ -18,7 +18,7 @@ _FILL = {
 }
 """By the role of a board; every other role is part of the case."""
 
-_IN_THE_WOOD = ("front screws", "rail screws", "cleat screws")
+_IN_THE_WOOD = ("front screws", "rail screws", "cleat screws", "pocket screws")
 
 _CUT = {"case": "cut case", "box": "cut box", "front": "cut front", "back": "cut back"}
 

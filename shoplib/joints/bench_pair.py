@@ -15,6 +15,7 @@ from shoplib.model.box import Box, Point
 from shoplib.model.marks import Length, WholeTicks, natural
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Joint
+from shoplib.model.wood_kept import at_least, at_most, missing_wood
 
 
 class CannotCut(ValueError):
@@ -69,11 +70,11 @@ class Stock(WholeTicks):
 
     def say_at_least(self, ticks: int) -> str:
         """What must be there, or is missing: up to a whole step, for so much is enough."""
-        return self.say(to_step(ticks, self.style.step, "up"))
+        return at_least(ticks, self.style)
 
     def say_at_most(self, ticks: int) -> str:
         """What is there: down to a whole step, for so much is sure; a decimal where it is under one step."""
-        return self.say(to_step(ticks, self.style.step, "down") or ticks)
+        return at_most(ticks, self.style)
 
 
 def stock_of(enters: int, receives: int | None = None, *, kind: str = "plywood", **rest: object) -> Stock:
@@ -209,10 +210,11 @@ def must_leave(stock: Stock, setting: str, what: str, left: int, least: int = LE
     shoplib.joints.bench_pair.CannotCut: Only 1/16 in of wood is left under the dado, and 1/8 in must stay: 1/16 in \
 is missing.
     """
-    if left >= least:
-        return
-    short = least - left
-    is_left = f"Only {stock.say_at_most(left)} of wood is left" if left > 0 else "No wood is left"
-    must = f", and {stock.say_at_least(least)} must stay" if least >= MM else ""
-    sentence = f"{is_left} {what}{must}: {stock.say_at_least(short)} is missing."
-    raise CannotCut(setting, sentence, short)
+    refuse(setting, missing_wood(what, left, stock.style, least))
+
+
+def refuse(setting: str, fault: tuple[str, int] | None) -> None:
+    """CannotCut for a fault that the model tells (its sentence and the amount); nothing where it tells none."""
+    if fault is not None:
+        sentence, short = fault
+        raise CannotCut(setting, f"{sentence[0].upper()}{sentence[1:]}.", short)

@@ -4,10 +4,9 @@ World axes are those of a cabinet: x left to right, y front to back, z up.
 """
 
 from collections.abc import Sequence
-from math import cos, radians, sin
 
-from shoplib.measure import share, to_step
-from shoplib.model.board import CASE, Board, BoxCut, Cut, Hole, PrismCut
+from shoplib.measure import share
+from shoplib.model.board import CASE, Board, BoxCut, Cut, Hole, prism_cut
 from shoplib.model.box import Box, Point
 from shoplib.model.placement import Axes, directions, standing_in
 from shoplib.model.sheet import Sheet
@@ -41,16 +40,7 @@ class Draft:
         self, kind: str, axis: int, outline: Sequence[tuple[int, int]], low: int, high: int, for_board: str = ""
     ) -> None:
         """Take out an outline, given in the two other world axes in cyclic order, from `low` to `high` along one."""
-        corners, ends = [], []
-        own = self.placement.own_axis(axis)
-        for p, q in outline:
-            world = [low, low, low]
-            world[(axis + 1) % 3], world[(axis + 2) % 3] = p, q
-            point = self.placement.point_to_board(tuple(world))
-            corners.append((point[(own + 1) % 3], point[(own + 2) % 3]))
-            world[axis] = high
-            ends = sorted((point[own], self.placement.point_to_board(tuple(world))[own]))
-        self._cuts.append(PrismCut(kind, tuple(corners), "uvw"[own], *ends, for_board))
+        self._cuts.append(prism_cut(self.placement, kind, axis, outline, (low, high), for_board))
 
     def bore(self, kind: str, centre: Point, axis: int, diameter: int, depth: int, for_board: str = "") -> None:
         """Bore from the face that the world point lies on, along a world axis, inward."""
@@ -74,16 +64,3 @@ def middle(low: int, high: int) -> int:
     4
     """
     return low + share(high - low, 2, 1)[0]
-
-
-def slanted(length: int, degrees: int) -> tuple[int, int]:
-    """How far a line of this length goes along and across, to the nearest tick, where it leans by so many degrees.
-
-    >>> slanted(100_000, 30)
-    (86603, 50000)
-    """
-    lean = radians(degrees)
-    return tuple(to_step(length * round(part * _BILLION), _BILLION) // _BILLION for part in (cos(lean), sin(lean)))
-
-
-_BILLION = 10**9

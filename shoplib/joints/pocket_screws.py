@@ -1,7 +1,7 @@
 """Pocket screws: a butt joint screwed from a slanting pocket in the face of the entering board."""
 
 from shoplib.joints.bench_pair import Clearance, JointKind, Pair, Setting, Stock, Values, must_leave
-from shoplib.joints.draft import middle, slanted
+from shoplib.joints.draft import middle
 from shoplib.joints.in_case import (
     COUNT,
     EDGE,
@@ -13,26 +13,34 @@ from shoplib.joints.in_case import (
     side,
     spread_out,
 )
-from shoplib.measure import INCH, MM, share, to_step
+from shoplib.measure import INCH, MM, share
+from shoplib.model.pocket import LEAN, Pocket, pocket_shape, usual_pocket
+from shoplib.model.slant import line_of
 from shoplib.model.solved import Joint
 
+
+def usual(stock: Stock) -> Pocket:
+    """The usual pocket in the entering board."""
+    return usual_pocket(stock.enters.thickness, stock.style)
+
+
 ANGLE = Setting(
-    "angle", "lean of the pocket", lambda stock: 10, lambda stock: 20, lambda stock: 15, lambda stock: 1,
+    "angle", "lean of the pocket", lambda stock: 10, lambda stock: 20, lambda stock: LEAN, lambda stock: 1,
     f"15 degrees to the face ({NO_SOURCE})", "degrees",
 )
 POCKET = Setting(
     "pocket", "diameter of the pocket", lambda stock: stock.natural(INCH // 4, 6 * MM),
-    lambda stock: stock.natural(INCH // 2, 12 * MM), lambda stock: stock.natural(INCH * 3 // 8, 19 * MM // 2),
+    lambda stock: stock.natural(INCH // 2, 12 * MM), lambda stock: usual(stock).wide,
     lambda stock: stock.natural(INCH // 64, MM // 2), f"3/8 in, 9.5 mm ({NO_SOURCE})",
 )
 SHANK = Setting(
     "shank hole", "hole before the pocket", lambda stock: stock.natural(INCH * 3 // 32, 2 * MM),
-    lambda stock: stock.natural(INCH // 4, 6 * MM), lambda stock: stock.natural(INCH * 5 // 32, 4 * MM),
+    lambda stock: stock.natural(INCH // 4, 6 * MM), lambda stock: usual(stock).hole,
     lambda stock: stock.natural(INCH // 64, MM // 2), f"the screw slips through it ({NO_SOURCE})",
 )
 WEB = Setting(
     "web", "wood before the pocket, along the screw", lambda stock: stock.natural(INCH // 4, 6 * MM),
-    lambda stock: stock.enters.thickness, lambda stock: stock.part(stock.enters.thickness, 2), one_step,
+    lambda stock: stock.enters.thickness, lambda stock: usual(stock).web, one_step,
     f"half the thickness: what the head of the screw bears on ({NO_SOURCE})",
 )
 
@@ -47,25 +55,16 @@ def make(stock: Stock, values: Values) -> Pair:
     angle, wide, hole, web = (values[name] for name in ("angle", "pocket", "shank hole", "web"))
     places = spread_out(width, values["edge"], values["count"])
     room_for_holes(stock, places, wide, width)
-    centre = middle(0, thick)
-    along, down = slanted(web, angle)
-    over, up = slanted(to_step(wide, 2) // 2, angle)[::-1]
-    upper, lower = (along + over, centre - down + up), (along - over, centre - down - up)
+    shape = pocket_shape(thick, Pocket(angle, wide, hole, web))
+    upper, lower, out = shape.upper, shape.lower, shape.out
     must_leave(stock, "web", "beside the pocket at its lower corner", lower[1], 1)
     must_leave(stock, "pocket", "over the pocket", thick - upper[1])
     must_leave(stock, "web", "at the end beside the pocket", lower[0])
-    out = [(corner[0] + _run(corner[1], angle), 0) for corner in (upper, lower)]
     must_leave(stock, "angle", "behind the pocket", stock.enters_length - out[0][0])
-    shank_over, shank_up = slanted(to_step(hole, 2) // 2, angle)[::-1]
-    at_end = shank_up + _rise(shank_over, angle)
-    shank = [
-        (0, centre + at_end), (0, centre - at_end),
-        (along - shank_over, centre - down - shank_up), (along + shank_over, centre - down + shank_up),
-    ]
     must_leave(stock, "shank hole", "of the pocket round the screw", wide - hole, 1)
     upright, shelf = side(stock, -share(stock.receives_length, 2, 1)[0]), level(stock, 0)
     for at in places:
-        for kind, outline, size in (("pocket", [upper, lower, out[1], out[0]], wide), ("shank hole", shank, hole)):
+        for kind, outline, size in (("pocket", shape.pocket, wide), ("shank hole", shape.shank, hole)):
             corners = [(z, face + x) for x, z in outline]
             low = at - share(size, 2, 1)[0]
             shelf.take_prism(kind, 1, corners, low, low + size, "side")
@@ -76,7 +75,7 @@ def make(stock: Stock, values: Values) -> Pair:
         ("y", places[0]),
         {
             "pocket": ("shelf", (face + out[0][0], places[0], 0)),
-            "web": ("shelf", (face, places[0], middle(centre + at_end, thick))),
+            "web": ("shelf", (face, places[0], middle(middle(0, thick) + shape.at_end, thick))),
             "face": ("side", (face, middle(0, width), middle(thick, stock.receives_length))),
         },
     )
@@ -89,22 +88,8 @@ def along_the_drill(stock: Stock, values: Values) -> int:
     >>> along_the_drill(stock_of(18 * MM), {"angle": 30}) == 18 * MM
     True
     """
-    half, up = middle(0, stock.enters.thickness), slanted(_LONG, values["angle"])[1]
-    return to_step(half * _LONG, up) // up
+    return line_of(middle(0, stock.enters.thickness), values["angle"])
 
-
-def _run(rise: int, angle: int) -> int:
-    """How far along a slanting line goes while it rises so much."""
-    along, up = slanted(_LONG, angle)
-    return to_step(rise * along, up) // up
-
-
-def _rise(run: int, angle: int) -> int:
-    along, up = slanted(_LONG, angle)
-    return to_step(run * up, along) // along
-
-
-_LONG = 10**9
 
 POCKET_SCREWS = JointKind(
     "pocket screws", "pocket screws", 1, (COUNT, EDGE, ANGLE, POCKET, SHANK, WEB), make, lambda stock, values: 0

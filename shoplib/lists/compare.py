@@ -28,7 +28,7 @@ from shoplib.lists.sizes_compared import (
 from shoplib.lists.typed import TypedRow, all_of, assign
 from shoplib.lists.words_compared import grain_of, lengths_off, words_off
 from shoplib.lists.writing import Writing
-from shoplib.model.board import Board, BoxCut, Cut, Hole
+from shoplib.model.board import Board, BoxCut, Cut, Hole, PrismCut
 from shoplib.model.box import Point
 from shoplib.model.placement import directions
 from shoplib.model.solved import Cabinet, Finding
@@ -162,7 +162,7 @@ def _cuts_as_typed(row: TypedRow, boards: tuple[Board, ...], cuts: CutsOff) -> l
 
 def _cuts_missing(row: TypedRow, boards: tuple[Board, ...], cuts: CutsOff, cabinet: Cabinet) -> Difference:
     """Cuts that the row leaves out; where others of its cuts are off too, those are told with the slip."""
-    into: dict[type, dict[str, Board]] = {BoxCut: {}, Hole: {}}
+    into: dict[type, dict[str, Board]] = {BoxCut: {}, Hole: {}, PrismCut: {}}
     for cut in cuts.missing:
         if cut.for_board in cabinet.by_name:
             into[type(cut)][cut.for_board] = cabinet.by_name[cut.for_board]
@@ -170,6 +170,8 @@ def _cuts_missing(row: TypedRow, boards: tuple[Board, ...], cuts: CutsOff, cabin
     if into[BoxCut]:
         has = "has" if len(into[BoxCut]) == 1 else "have"
         would.append(f"{all_of([*into[BoxCut].values()], cabinet)} {has} nothing to go into in {boards[0].name}")
+    if into[PrismCut]:
+        would.append(f"no screw goes from {boards[0].name} into {all_of([*into[PrismCut].values()], cabinet)}")
     if into[Hole]:
         would.append(f"no screw goes through {boards[0].name} into {all_of([*into[Hole].values()], cabinet)}")
     return Difference(((row.line, f"{all_of(boards, cabinet)}: {cuts.left_out}."),), "", tuple(would))

@@ -6,9 +6,10 @@ from dataclasses import dataclass
 from shoplib.lists.cut_words import channel_ways, cut_words
 from shoplib.lists.cuts_read import ReadPhrase
 from shoplib.lists.sides import datum_side, outline_of, side_name
+from shoplib.lists.slanting import slant_of
 from shoplib.lists.writing import Writing
-from shoplib.measure import INCH, MM
-from shoplib.model.board import Board, BoxCut, Cut, Hole
+from shoplib.measure import INCH, MM, share
+from shoplib.model.board import Board, BoxCut, Cut, Hole, PrismCut
 from shoplib.model.placement import directions
 from shoplib.model.solved import Cabinet
 from shoplib.words.amounts import how_much, setting
@@ -47,10 +48,12 @@ def goes_in(cut: Cut, typed_for: str, cabinet: Cabinet) -> bool:
 def change(planned: Cut, typed: Cut, said: ReadPhrase, board: Board, cabinet: Cabinet) -> Change | None:
     """How a cut typed in a phrase differs from the planned one; None where it does not."""
     role = receives(planned, cabinet)
-    noun = planned.kind if isinstance(planned, BoxCut) or planned.kind.endswith("hole") else f"{planned.kind} hole"
+    noun = planned.kind if not isinstance(planned, Hole) or planned.kind.endswith("hole") else f"{planned.kind} hole"
     what = f"{noun}{f' for the {role}' if role else ''}"
     if isinstance(planned, Hole):
         parts = list(_hole_parts(planned, typed, board, cabinet))
+    elif isinstance(planned, PrismCut):
+        parts = list(_pocket_parts(planned, typed, board, cabinet))
     else:
         now, then = channel_ways(typed, board), channel_ways(planned, board)
         if typed.kind != planned.kind or now != then or _open(typed, board, then) != _open(planned, board, then):
@@ -117,6 +120,29 @@ def _notch_parts(planned: BoxCut, typed: BoxCut, board: Board, cabinet: Cabinet)
         now, then = (cut.low[own] if side < 0 else board.size[own] - cut.high[own] for cut in (typed, planned))
         if planned.low[own] > 0 and planned.high[own] < board.size[own] and abs(now - then) > place:
             yield _moved(now, then, board, own, cabinet)
+
+
+def _pocket_parts(planned: PrismCut, typed: PrismCut, board: Board, cabinet: Cabinet) -> Iterator[Part]:
+    exact, place = SETTABLE[cabinet.style.unit], cabinet.style.step // 2
+    writing = Writing(cabinet.style)
+    now, then = slant_of(typed, board), slant_of(planned, board)
+    if (now.face, now.end) != (then.face, then.end):
+        yield "is drilled from another face or end than planned", "drilled from another side"
+        return
+    wide = (typed.end - typed.start, planned.end - planned.start)
+    for what, (one, other) in (("across", wide), ("of web", (now.web, then.web))):
+        if abs(one - other) > exact:
+            said = f"{writing.setting(one)} {what}"
+            yield f"is {said}, planned {writing.setting(other)}", said
+    if now.angle != then.angle:
+        yield f"leans {now.angle} degrees, planned {then.angle}", f"leaning {now.angle} degrees"
+    side = datum_side(board, 1)
+    from_side = [
+        share(cut.start + cut.end, 2, 1)[0] if side < 0 else board.width - share(cut.start + cut.end, 2, 1)[0]
+        for cut in (typed, planned)
+    ]
+    if abs(from_side[0] - from_side[1]) > place:
+        yield _moved(*from_side, board, 1, cabinet)
 
 
 def _hole_parts(planned: Hole, typed: Hole, board: Board, cabinet: Cabinet) -> Iterator[Part]:

@@ -11,7 +11,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from shoplib.lists.sides import own_side
-from shoplib.model.board import Board, BoxCut
+from shoplib.model.board import Board, Hole, PrismCut
 from shoplib.model.box import Point
 from shoplib.model.solved import Cabinet
 
@@ -121,11 +121,11 @@ def _signature(alike: tuple, marks: tuple[_Mark, ...], turns: Iterable[_Turn]) -
 def _cut_marks(board: Board) -> Iterator[_Mark]:
     a, b, c = board.size
     for cut in board.cuts:
-        box = isinstance(cut, BoxCut)
+        box = not isinstance(cut, Hole)
         (d, e, f), (g, h, i) = (cut.low, cut.high) if box else (cut.centre, cut.centre)
         where = [((d, g), (a - g, a - d)), ((e, h), (b - h, b - e)), ((f, i), (c - i, c - f))]
         if box:
-            yield ("cut",), tuple(where)
+            yield ("cut", cut.kind if isinstance(cut, PrismCut) else ""), tuple(where)
             continue
         own = "uvw".index(cut.along)
         if cut.depth >= board.size[own]:

@@ -8,8 +8,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from shoplib.lists.sides import datum_side, outline_of, side_name
+from shoplib.lists.slanting import slant_of
 from shoplib.lists.writing import Writing
-from shoplib.model.board import Board, BoxCut, Cut, Hole
+from shoplib.measure import share
+from shoplib.model.board import Board, BoxCut, Cut, Hole, PrismCut
 from shoplib.model.box import Box, Point
 from shoplib.model.solved import Cabinet
 from shoplib.words.naming import and_list, plural
@@ -79,7 +81,9 @@ def _run(cut: BoxCut, spans: list[str], deep: int, extent: list[int]) -> int:
 
 
 def channel_ways(cut: BoxCut, board: Board) -> tuple[int, int, int] | None:
-    """The own axes along which a dado, groove or rabbet is sunk, is wide, and runs; None for a notch."""
+    """The own axes along which a dado, groove, rabbet or socket is sunk, is wide, and runs; None for a notch."""
+    if cut.kind == "socket":
+        return 0, 1, 2
     spans = [_span(cut, board, own) for own in range(3)]
     open_faces = [own for own in (2, 1, 0) if spans[own] in ("low", "high")]
     if spans[2] == "through" or not open_faces:
@@ -103,6 +107,8 @@ class _Teller:
         """What one cut is and where."""
         if isinstance(cut, Hole):
             return self._hole(cut)
+        if isinstance(cut, PrismCut):
+            return self._pocket(cut)
         spans = [_span(cut, self.board, own) for own in range(3)]
         ways = channel_ways(cut, self.board)
         return self._notch(cut, spans) if ways is None else self._channel(cut, spans, *ways)
@@ -133,9 +139,19 @@ class _Teller:
         tongues = {
             joint.tongue
             for joint in self.cabinet.joints
-            if (joint.enters, joint.receives) == (self.board.name, cut.for_board) and joint.tongue
+            if (joint.enters, joint.receives) == (self.board.name, cut.for_board) and joint.kind == "tongue"
         }
         return [f"leaving a tongue {self.writing.setting(left)} thick"] if left in tongues else []
+
+    def _pocket(self, cut: PrismCut) -> _Phrase:
+        """A pocket, or the hole before it: what the jig is set by, and where across the board."""
+        found = slant_of(cut, self.board)
+        centre = tuple(share(low + high, 2, 1)[0] for low, high in zip(cut.low, cut.high, strict=True))
+        size = (
+            f"{self.writing.setting(cut.end - cut.start)} across, {found.angle} degrees, web "
+            f"{self.writing.setting(found.web)}{self._receives(cut)}, in the {self._side(2, found.face)}"
+        )
+        return _Phrase(cut.kind, size, *self._place(centre, centre, 1), f"at the {self._side(0, found.end)}")
 
     def _notch(self, cut: BoxCut, spans: list[str]) -> _Phrase:
         """Wood taken out through the whole thickness: at a corner, out of one side, or inside."""

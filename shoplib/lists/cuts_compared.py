@@ -15,7 +15,7 @@ from shoplib.lists.cut_words import cut_words
 from shoplib.lists.cuts_read import CannotBeCut, NotRead, ReadPhrase, read_phrase
 from shoplib.lists.writing import Writing
 from shoplib.measure import MM, to_step
-from shoplib.model.board import Board, BoxCut, Cut, Hole
+from shoplib.model.board import Board, BoxCut, Cut, Hole, PrismCut
 from shoplib.model.solved import Cabinet
 
 _CLAUSES = (r"\bwide\b", r"\bdeep\b", r"\bin(?:to)? the\b", r"(?<!stopped )\b(?:from|along|with) the\b", r"\bstopped\b")
@@ -155,13 +155,13 @@ def _paired(read: list[Said], board: Board, cabinet: Cabinet) -> tuple[dict[int,
 
 def _apart(planned: Cut, cut: Cut, phrase: ReadPhrase, cabinet: Cabinet) -> int | None:
     """How unlike two cuts are; None where they are nothing to each other."""
-    if isinstance(planned, Hole) != isinstance(cut, Hole):
+    if type(planned) is not type(cut):
         return None
     same_kind = planned.kind.removesuffix(" hole") == cut.kind
     same_role = goes_in(planned, phrase.receives, cabinet)
     if not same_kind and not (same_role and phrase.receives):
         return None
-    places = (planned.low + planned.high, cut.low + cut.high) if isinstance(cut, BoxCut) else (
+    places = (planned.low + planned.high, cut.low + cut.high) if not isinstance(cut, Hole) else (
         planned.centre, cut.centre
     )  # fmt: skip
     apart = sum(abs(one - other) for one, other in zip(*places, strict=True))
@@ -171,7 +171,7 @@ def _apart(planned: Cut, cut: Cut, phrase: ReadPhrase, cabinet: Cabinet) -> int 
 def _as_made(planned: Cut, typed: Cut, cabinet: Cabinet) -> Cut:
     """The planned cut with what is typed otherwise: moved by whole steps, since nobody types the rests."""
     exact, place = SETTABLE[cabinet.style.unit], cabinet.style.step // 2
-    if isinstance(planned, Hole):
+    if not isinstance(planned, BoxCut):
         return replace(typed, kind=planned.kind, for_board=planned.for_board)
     low, high = [], []
     for was, end, now, til in zip(planned.low, planned.high, typed.low, typed.high, strict=True):
@@ -217,7 +217,9 @@ def _turned_onto(other: Board, board: Board, typed: tuple[Cut, ...]) -> tuple[Cu
 
 
 def _place(cut: Cut) -> tuple:
-    return (cut.kind, cut.low, cut.high) if isinstance(cut, BoxCut) else (cut.kind, cut.centre, cut.diameter, cut.depth)
+    if isinstance(cut, Hole):
+        return cut.kind, cut.centre, cut.diameter, cut.depth
+    return cut.kind, cut.low, cut.high
 
 
 def _turn(cut: Cut, board: Board, turn: tuple[int, int, int]) -> Cut:
@@ -226,5 +228,12 @@ def _turn(cut: Cut, board: Board, turn: tuple[int, int, int]) -> Cut:
 
     if isinstance(cut, Hole):
         return replace(cut, centre=tuple(ends(at, at, own)[0] for own, at in enumerate(cut.centre)))
+    if isinstance(cut, PrismCut):
+        own = "uvw".index(cut.along)
+        outline = tuple(
+            tuple(ends(corner[k], corner[k], (own + 1 + k) % 3)[0] for k in (0, 1)) for corner in cut.outline
+        )
+        start, end = ends(cut.start, cut.end, own)
+        return replace(cut, outline=outline, start=start, end=end)
     spans = [ends(low, high, own) for own, (low, high) in enumerate(zip(cut.low, cut.high, strict=True))]
     return replace(cut, low=tuple(low for low, _ in spans), high=tuple(high for _, high in spans))

@@ -10,6 +10,7 @@ import re
 from dataclasses import dataclass
 
 from shoplib.lists.sides import outline_of, side_name
+from shoplib.lists.slanting import POCKETS, Slant, pocket_cut
 from shoplib.measure import LengthError, read_length
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.box import Box, Point, around
@@ -21,7 +22,7 @@ Side = tuple[int, int]
 _LENGTH = r"\d+(?:[ -]\d+/\d+|/\d+|[.,]\d+)?\s*(?:mm|cm|m\b|in\b|inch\b|\")?(?:\s*\([+-][\d.,]+\s*(?:in|mm)\))?"
 _LENGTHS = rf"{_LENGTH}(?:(?:\s*,\s*|\s+and\s+){_LENGTH})*"
 _SIDE = r"(?:the )?(inside|outside|left|right|front|back|top|bottom)(?: (?:face|end|edge|side))?"
-_NOUN = re.compile(r"^(?:\d+ )?(dado|rabbet|groove|notch|(?:[a-z]+ )*hole)(?:e?s)?\b")
+_NOUN = re.compile(r"^(?:\d+ )?(dado|rabbet|groove|notch|socket|pocket|(?:[a-z]+ )*hole)(?:e?s)?\b")
 _FOR = re.compile(r"\bfor (?:the |a )?([a-z][a-z ]*?)\s*(?=,|$|\bin the\b|\bfrom the\b|\bat the\b|\d)")
 
 
@@ -67,7 +68,9 @@ class _Phrase:
         kind = self._take(_NOUN)[1]
         receives = self._take(_FOR, needed=False)
         role = receives[1].strip() if receives else ""
-        if kind.endswith("hole"):
+        if kind in POCKETS:
+            cuts = self._pockets(kind)
+        elif kind.endswith("hole"):
             cuts = self._holes(kind)
         elif kind == "notch":
             cuts = self._notch()
@@ -142,6 +145,22 @@ class _Phrase:
                     raise NotRead(self._text)
                 span[own] = place
         return (self._box_cut("notch", span),)
+
+    def _pockets(self, kind: str) -> tuple[Cut, ...]:
+        """Pockets, or the holes before them, across the board at one end."""
+        across = self._length(self._take(rf"({_LENGTH}) across")[1])
+        angle = int(self._take(r"(\d+) degrees")[1])
+        web = self._length(self._take(rf"web ({_LENGTH})")[1])
+        own, face = self._side(self._take(rf"\b(?:in|into) {_SIDE}")[1])
+        along, end = self._side(self._take(rf"\bat {_SIDE}")[1])
+        way, places = self._places(0)
+        if (own, along, way) != (2, 0, 1) or not 1 <= angle <= 45:
+            raise NotRead(self._text)
+        cuts = [pocket_cut(kind, self._board, Slant(angle, web, face, end), at, across) for at, _ in places]
+        wood = Box((0, 0, 0), self._board.size)
+        if any(around([wood, cut.box]) != wood for cut in cuts):
+            raise CannotBeCut(self._text)
+        return tuple(cuts)
 
     def _holes(self, kind: str) -> tuple[Cut, ...]:
         """Holes at every meeting of two rows of places."""

@@ -28,7 +28,7 @@ from dataclasses import dataclass, replace
 
 from shoplib.lists.cut_moves import CutMoves
 from shoplib.lists.neighbours import STILL, Crooked, Moves, Neighbours, moved_span
-from shoplib.model.board import Board, BoxCut, Cut, Hole
+from shoplib.model.board import Board, BoxCut, Cut, Hole, PrismCut, prism_cut
 from shoplib.model.box import Box, Point
 from shoplib.model.placement import Placement, directions, standing_in
 from shoplib.model.solved import Cabinet
@@ -123,11 +123,32 @@ def _made_cut(cut: Cut, board: Board, moves: Moves, shift: Point, placement: Pla
         own = "uvw".index(cut.along)
         through = placement.to_board(wood).high[own] if cut.depth >= board.size[own] else cut.depth
         return replace(cut, centre=placement.point_to_board(box.low), depth=through)
+    if isinstance(cut, PrismCut):
+        return _made_outline(cut, board, moves, shift, placement, wood)
     room = _shifted(board.placement.to_world(cut.box), board, moves, shift).common(wood)
     if room is None:
         return None
     own = placement.to_board(room)
     return replace(cut, low=own.low, high=own.high)
+
+
+def _made_outline(
+    cut: PrismCut, board: Board, moves: Moves, shift: Point, placement: Placement, wood: Box
+) -> PrismCut | None:
+    """An outline keeps its form and goes with the end of the board that it is set out from."""
+    was = board.placement.to_world(cut.box)
+    now = _shifted(was, board, moves, shift)
+    by = tuple(now.low[a] - was.low[a] for a in range(3))
+    if wood.common(now) != now:
+        return None
+    axis, own = directions(board.placement.axes)["uvw".index(cut.along)][0], "uvw".index(cut.along)
+    corners = []
+    for corner in cut.outline:
+        point = [cut.start] * 3
+        point[(own + 1) % 3], point[(own + 2) % 3] = corner
+        there = board.placement.point_to_world(tuple(point))
+        corners.append((there[(axis + 1) % 3] + by[(axis + 1) % 3], there[(axis + 2) % 3] + by[(axis + 2) % 3]))
+    return prism_cut(placement, cut.kind, axis, corners, (now.low[axis], now.high[axis]), cut.for_board)
 
 
 def _shifted(room: Box, board: Board, moves: Moves, shift: Point) -> Box:

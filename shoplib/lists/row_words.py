@@ -12,6 +12,9 @@ _CUTS_FOR = {
     "rabbet": "rabbeted into",
     "groove": "grooved into",
     "tongue": "tongued into",
+    "finger": "fingered into",
+    "drawer lock": "locked into",
+    "pocket screws": "pocket-screwed to",
 }
 
 

@@ -1,8 +1,9 @@
 """A blank: a board in the making, a box in the cabinet with the cuts that are marked on it."""
 
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
-from shoplib.model.board import Board, BoxCut, Edge, Hole
+from shoplib.model.board import Board, BoxCut, Edge, Hole, PrismCut, prism_cut
 from shoplib.model.box import Box
 from shoplib.model.placement import Axes, Placement, directions, standing_in
 from shoplib.model.project import PartSize
@@ -30,6 +31,17 @@ FLAT_STRIP: Axes = ("+y", "+x", "-z")
 """A runner below or a kicker: length back, width to the right."""
 
 
+class Outline(NamedTuple):
+    """An outline given in the cabinet, in the two axes after `axis` in cyclic order, run from `start` to `end`."""
+
+    kind: str
+    axis: int
+    corners: tuple[tuple[int, int], ...]
+    start: int
+    end: int
+    for_board: str
+
+
 @dataclass(slots=True)
 class Blank:
     """A board in the making: its box in the cabinet as two lists of three ticks.
@@ -49,6 +61,7 @@ class Blank:
     edging: tuple[tuple[str, Edge], ...] = ()
     cuts: list[tuple[str, Box, str]] = field(default_factory=list)
     holes: list[Hole] = field(default_factory=list)
+    outlines: list[Outline] = field(default_factory=list)
 
     @property
     def box(self) -> Box:
@@ -92,11 +105,20 @@ def finished(blank: Blank) -> Board:
         width,
         thickness,
         placement,
-        tuple(cuts) + tuple(_own_hole(placement, hole) for hole in blank.holes),
+        (
+            *cuts,
+            *(_own_hole(placement, hole) for hole in blank.holes),
+            *(_own_outline(placement, outline) for outline in blank.outlines),
+        ),
         blank.sheet.grain,
         blank.edging,
         blank.role,
     )
+
+
+def _own_outline(placement: Placement, outline: Outline) -> PrismCut:
+    ends = (outline.start, outline.end)
+    return prism_cut(placement, outline.kind, outline.axis, outline.corners, ends, outline.for_board)
 
 
 def _own_hole(placement: Placement, hole: Hole) -> Hole:

@@ -1,5 +1,6 @@
 """A board: a piece of sheet with a place in the cabinet, and the cuts made in it."""
 
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
@@ -74,12 +75,55 @@ several cuts.
         turned(self.outline)
 
     @property
+    def box(self) -> Box:
+        """The box round the cut, in the board's own coordinates."""
+        return Box(self.low, self.high)
+
+    @property
+    def low(self) -> Point:
+        """The lower corner of that box."""
+        return self._ends(min, self.start)
+
+    @property
+    def high(self) -> Point:
+        """The upper corner of that box."""
+        return self._ends(max, self.end)
+
+    def _ends(self, choose: Callable[[Iterable[int]], int], along: int) -> Point:
+        ends, axis = [along] * 3, "uvw".index(self.along)
+        for k in (0, 1):
+            ends[(axis + 1 + k) % 3] = choose(corner[k] for corner in self.outline)
+        return tuple(ends)
+
+    @property
     def prism(self) -> Prism:
         """The cut as a solid of the board's own coordinates."""
         return Prism("uvw".index(self.along), turned(self.outline), self.start, self.end)
 
 
 Cut = BoxCut | Hole | PrismCut
+
+Spot = tuple[int, int]
+
+
+def prism_cut(
+    placement: Placement, kind: str, axis: int, outline: Iterable[Spot], ends: Spot, for_board: str
+) -> PrismCut:
+    """An outline given in the world, in the two axes after `axis` in cyclic order, as a cut of the board placed there.
+
+    >>> prism_cut(Placement((0, 0, 0), ("+z", "+y", "-x")), "mitre", 1, ((0, 0), (4, 0), (4, -4)), (0, 9), "").outline
+    ((0, 0), (0, 4), (4, 4))
+    """
+    corners, run = [], ()
+    own = placement.own_axis(axis)
+    for p, q in outline:
+        world = [ends[0]] * 3
+        world[(axis + 1) % 3], world[(axis + 2) % 3] = p, q
+        point = placement.point_to_board(tuple(world))
+        corners.append((point[(own + 1) % 3], point[(own + 2) % 3]))
+        world[axis] = ends[1]
+        run = sorted((point[own], placement.point_to_board(tuple(world))[own]))
+    return PrismCut(kind, tuple(corners), "uvw"[own], *run, for_board)
 
 
 @dataclass(frozen=True, slots=True)

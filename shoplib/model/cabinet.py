@@ -58,7 +58,7 @@ def _solved(project: Project) -> Cabinet:
     refuse_impossible(project, case)
     shell = shell_of(project)
     widths = bay_widths(shell.right - shell.left - 2 * case, case, project.bays, project.step)
-    assembly, gathered = Assembly(), Gathered()
+    assembly, gathered = Assembly(project.style), Gathered()
     if project.size.by == "space" and project.space.blocks:
         gathered.findings.extend(note_on_blocks(project.space, project.style))
     openings = carcass(assembly, project, shell, widths)
@@ -73,7 +73,7 @@ def _solved(project: Project) -> Cabinet:
     _check_measured_names(project, assembly, openings, gathered)
     boards, joints = assembly.finish(project.measured.parts)
     _check_edging(project, boards)
-    hardware = tuple(gathered.hardware) + _standing_on(project, shell)
+    hardware = (*gathered.hardware, *assembly.screws, *_standing_on(project, shell))
     levels = {name: blank for name, blank in assembly.blanks.items() if name in ("top", "bottom")}
     outside = _outside(project, shell)
     return Cabinet(

@@ -85,14 +85,14 @@ def place_box(
             f"{key}.box_sheet",
             f'"{slide.name}" takes sides up to {write_brief(slide.largest_side, project.style)}; choose thinner stock',
         )
-    made = _as_made(project, group, 2 * (stock - gain(rule.corner, stock)))
+    made = _as_made(project, group, rule, sheet_of(project, rule.box_sheet, f"{key}.box_sheet"))
     width = named(made[0] or box_width(opening[1] - opening[0], slide, stock, project.step), f"box width, {group}")
     left = opening[0] + share(opening[1] - opening[0] - width, 2, 1)[0]
     room = y[1] - y[0]
     depth = made[1] or box_depth(room, slide, project.step, f"{key}.slide", write_length(room, project.style))
     low = cell[0] + slide.below
     above = slide.above if slide.carries == "shelf" else thickest([rule.room_above, slide.above])
-    height = made[2] or to_step(cell[1] - above - low, project.step, "down")
+    height = made[2] or _box_height(rule, cell[1] - above - low, project.step)
     thin = sheet_of(project, rule.bottom_sheet, f"{key}.bottom_sheet")
     least = thickest([rule.bottom_up, slide.bottom_recess]) + thin.thickest + rule.bottom_fit
     if height <= least:
@@ -103,22 +103,45 @@ def place_box(
     return BoxPlace((left, left + width), (y[0], y[0] + depth), (low, low + height))
 
 
-def _as_made(project: Project, group: str, beside: int) -> tuple[int, int, int]:
-    """Width, depth and height of a box whose parts were measured, 0 where they were not; the smallest governs.
+def _box_height(rule: Drawers, room: int, step: int) -> int:
+    """As high as there is room, down to a whole step; where the width of a finger is given, to whole fingers."""
+    fingers = [choice.finger for choice in _corners(rule) if choice.kind == "finger" and choice.finger]
+    return to_step(room, fingers[0] if fingers else step, "down")
 
-    `beside` is by how much the box is wider than its front and back are long.
+
+def _corners(rule: Drawers) -> tuple[JointChoice, JointChoice]:
+    """How the front and how the back is joined to the sides."""
+    return rule.corner, rule.corner if rule.back_corner is None else rule.back_corner
+
+
+def lips(rule: Drawers) -> tuple[int, int]:
+    """How far the sides end inside the outer face of front and back: the lip of a drawer-front joint, else nothing.
+
+    >>> lips(Drawers(corner=JointChoice("drawer lock", 6, tongue=4, lip=5), back_corner=JointChoice("dado")))
+    (5, 0)
     """
+    return tuple(choice.lip if choice.kind == "drawer lock" else 0 for choice in _corners(rule))
+
+
+def _beyond(choice: JointChoice, stock: Sheet) -> int:
+    """By how much the box is wider than a front or back that is so joined."""
+    if choice.kind == "drawer lock":
+        return 0
+    return 2 * (stock.thickness - gain(choice, stock.thickness))
+
+
+def _as_made(project: Project, group: str, rule: Drawers, stock: Sheet) -> tuple[int, int, int]:
+    """Width, depth and height of a box whose parts were measured, 0 where they were not; the smallest governs."""
     parts = project.measured.parts
     if not parts:
         return (0, 0, 0)
-    ends = [parts[name] for name in (f"{group} box front", f"{group} box back") if name in parts]
+    ends = zip((f"{group} box front", f"{group} box back"), _corners(rule), strict=True)
+    wide = [parts[name].length + _beyond(how, stock) for name, how in ends if name in parts and parts[name].length]
     sides = [parts[name] for name in (f"{group} left box side", f"{group} right box side") if name in parts]
-    wide, deep, high = (
-        [size for size in sizes if size]
-        for sizes in ([p.length for p in ends], [p.length for p in sides], [p.width for p in sides])
-    )
+    deep = [side.length + sum(lips(rule)) for side in sides if side.length]
+    high = [side.width for side in sides if side.width]
     return (
-        narrowest(wide) + beside if wide else 0,
+        narrowest(wide) if wide else 0,
         narrowest(deep) if deep else 0,
         narrowest(high) if high else 0,
     )
@@ -129,8 +152,8 @@ def add_box(
 ) -> dict[str, Blank]:
     """The five boards of a box.
 
-    Front and back stand between the sides: B - 2s + 2r long where rabbeted. The bottom lies in
-    grooves, B - 2s + 2q - e wide, or runs out under a low back.
+    Front and back stand between the sides: B - 2s + 2r long where rabbeted. With lips they reach over their ends. The
+    bottom lies in grooves, B - 2s + 2q - e wide, or runs out under a low back.
     """
     stock = sheet_of(project, rule.box_sheet, f"{key}.box_sheet")
     thin = sheet_of(project, rule.bottom_sheet, f"{key}.bottom_sheet")
@@ -144,22 +167,42 @@ def add_box(
         role = name.removeprefix("left ").removeprefix("right ")
         return assembly.add(f"{group} {name}", role, sheet, axes, spans, group=group, stage=BOXES, key=key)
 
-    left = board("left box side", BOX_SIDE, ((x0, x0 + s), place.y, place.z))
-    right = board("right box side", BOX_SIDE, ((x1 - s, x1), place.y, place.z))
-    front = board("box front", FACING, ((x0 + s, x1 - s), (y0, y0 + s), place.z))
-    back = board("box back", FACING, ((x0 + s, x1 - s), (y1 - s, y1), (low_back, z1)))
-    rear = y1 if rule.bottom == "under back" else y1 - s
+    corners, behind = _corners(rule), y1 - rule.behind_back
+    if rule.behind_back:
+        _check_behind(corners[1], behind - s - (y0 + s), key)
+    locked = [choice.kind == "drawer lock" for choice in corners]
+    sides = (y0 + s if locked[0] else y0, y1 - s if locked[1] else y1)
+    left = board("left box side", BOX_SIDE, ((x0, x0 + s), sides, place.z))
+    right = board("right box side", BOX_SIDE, ((x1 - s, x1), sides, place.z))
+    across = [place.x if over else (x0 + s, x1 - s) for over in locked]
+    front = board("box front", FACING, (across[0], (y0, y0 + s), place.z))
+    back = board("box back", FACING, (across[1], (behind - s, behind), (low_back, z1)))
+    rear = behind if rule.bottom == "under back" else behind - s
     bottom = board("box bottom", LEVEL, ((x0 + s, x1 - s), (y0 + s, rear), (floor, floor + thin.thickness)), thin)
-    for end in (front, back):
-        assembly.join(end, left, "-x", rule.corner, key=f"{key}.corner")
-        assembly.join(end, right, "+x", rule.corner, key=f"{key}.corner")
+    names = ("corner", "corner" if rule.back_corner is None else "back_corner")
+    for end, choice, name, way in zip((front, back), corners, names, ("-y", "+y"), strict=True):
+        for side, axis in ((left, "-x"), (right, "+x")):
+            if choice.kind == "drawer lock":
+                assembly.lock(side, end, (way, axis), choice, key=f"{key}.{name}")
+            else:
+                assembly.join(end, side, axis, choice, key=f"{key}.{name}")
+    stopped = any(choice.kind == "finger" for choice in corners)  # else the grooves come out between the fingers
     groove = JointChoice("dado", rule.bottom_depth, rule.bottom_fit, slack)
     holders = [(left, "-x"), (right, "+x"), (front, "-y")]
     if rule.bottom == "groove":
         holders.append((back, "+y"))
     for holder, axis in holders:
-        assembly.join(bottom, holder, axis, groove, key=f"{key}.bottom_depth", kind="groove")
+        assembly.join(bottom, holder, axis, groove, key=f"{key}.bottom_depth", kind="groove", stopped_run=stopped)
     return {"left": left, "right": right, "front": front, "back": back, "bottom": bottom}
+
+
+def _check_behind(choice: JointChoice, room: int, key: str) -> None:
+    """Refuse a back before the ends of the sides where its joint stands at these ends, or where it has no room."""
+    if choice.kind in ("drawer lock", "finger", "rabbet"):
+        sentence = f'a back with "{choice.kind}" stands at the ends of the sides; write "dado", or take it out'
+        raise ImpossibleProject(f"{key}.behind_back", sentence)
+    if room <= 0:
+        raise ImpossibleProject(f"{key}.behind_back", "no room is left before the back; choose less")
 
 
 def _check_grooves(rule: Drawers, slack: int, stock: Sheet, key: str) -> None:

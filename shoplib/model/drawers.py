@@ -17,6 +17,7 @@ from shoplib.model.carcass import BUTT, Opening
 from shoplib.model.drawer_box import BoxPlace, add_box, place_box, slide_row
 from shoplib.model.fronts import add_front, front_depth, front_width
 from shoplib.model.gathered import Gathered
+from shoplib.model.locked import settled
 from shoplib.model.project import Drawers, ImpossibleProject, JointChoice, Project
 from shoplib.model.rear import Rear
 from shoplib.model.rows import Row, Span, column
@@ -65,7 +66,7 @@ def add_drawers(
     slide = slide_row(project, rule.slide, f"{key}.slide")
     _check_rule(rule, slide, key)
     stock = sheet_of(project, rule.box_sheet, f"{key}.box_sheet")
-    rule = replace(rule, corner=corner_beside(slide, rule.corner, stock, project.step))
+    rule = _settled(rule, slide, stock, project.step, key)
     rows = column(rule, project, shell, bay.name, key)
     for index, low in enumerate(rows.between, 1):
         _add_between(assembly, project, bay, rule, index, low, rear, key, gathered)
@@ -87,6 +88,27 @@ def add_drawers(
                 _add_front(assembly, project, part, group, (x, row.front), box["front"], key, gathered)
 
 
+def _settled(rule: Drawers, slide: Slide, stock: Sheet, step: int, key: str) -> Drawers:
+    """The rule with the lengths of its corners that were left out.
+
+    Raises ImpossibleProject for a corner that closes the ends of a groove which a runner must pass.
+    """
+    found = {}
+    for name in ("corner", "back_corner"):
+        choice = getattr(rule, name)
+        if choice is None:
+            continue
+        if choice.kind in ("finger", "drawer lock") and slide.carries == "side strip":
+            raise ImpossibleProject(
+                f"{key}.{name}.kind",
+                f'a "{slide.name}" runs in a groove along the box side, which "{choice.kind}" closes at its end; '
+                "choose another joint or another slide",
+            )
+        choice = corner_beside(slide, choice, stock, step)
+        found[name] = settled(choice, stock, step) if choice.kind == "drawer lock" else choice
+    return replace(rule, **found)
+
+
 def corner_beside(slide: Slide, corner: JointChoice, stock: Sheet, step: int) -> JointChoice:
     """The corner of a box with its depth, where none was given and a runner's groove lies behind the cut.
 
@@ -99,7 +121,7 @@ def corner_beside(slide: Slide, corner: JointChoice, stock: Sheet, step: int) ->
     >>> corner_beside(row, JointChoice("rabbet"), stock, MM // 2).depth / MM  # (12 - 5) / 2
     3.5
     """
-    if corner.kind == "butt" or corner.depth is not None or slide.carries != "side strip":
+    if corner.kind in ("butt", "pocket screws") or corner.depth is not None or slide.carries != "side strip":
         return corner
     depth = share(stock.thickness - slide.groove_depth, 2, step)[0]
     return replace(corner, depth=depth) if depth > 0 else corner  # where nothing is left, the groove is refused
@@ -156,8 +178,9 @@ def _add_between(
     opening = built.at_slides
     spans = ((opening.left, opening.right), (0, rule.strip_width), (low, low + sheet.thickness))
     strip = assembly.add(name, "strip", sheet, LEVEL, spans, stage=FRONTS, key=key)
-    assembly.join(strip, bay.left_upright, "-x", BUTT)
-    assembly.join(strip, bay.right_upright, "+x", BUTT)
+    how = project.carcass.shelf if project.carcass.shelf.kind == "pocket screws" else BUTT
+    assembly.join(strip, bay.left_upright, "-x", how, key="carcass.shelf")
+    assembly.join(strip, bay.right_upright, "+x", how, key="carcass.shelf")
 
 
 def _add_drawer(

@@ -38,8 +38,8 @@ def face_met(joint: Joint, receives: Blank) -> int:
 
 def lengthen(joint: Joint, enters: Blank, face: int) -> None:
     """Bring the end of what enters to its place past the face: two stretchers lengthen a divider once."""
-    if not joint.depth:
-        return
+    if not joint.depth or (joint.kind == "drawer lock" and joint.tongue):
+        return  # a front with lips is as long as the box is wide, whatever its tongues reach into
     axis, sign = axis_of(joint.axis)
     end = face + sign * (joint.depth - joint.end_gap)
     (enters.high if sign > 0 else enters.low)[axis] = end
@@ -69,6 +69,13 @@ def cut_both(fitting: Fitting, enters: Blank, receives: Blank, face: int) -> Non
             high[thin] = receives.high[thin]
     if fitting.stopped_run:
         low[run], high[run] = enters.span(run)
+    elif choice.stop and run == Z and receives.role == "box side":
+        high[Z] = receives.high[Z] - choice.stop
+        if high[Z] <= enters.low[Z]:
+            raise ImpossibleProject(
+                fitting.key + ".stop", f"it lies below the {enters.name}, and no joint is left; choose less"
+            )
+        _notch_above(enters, receives, axis, sign, face, high[Z])
     elif choice.stop and run == Y and receives.low[Y] <= enters.low[Y]:
         # A board that is set back past the stop begins its cut itself: no empty dado shows before it.
         low[Y] = thickest([receives.low[Y] + choice.stop, enters.low[Y]])
@@ -90,6 +97,16 @@ def _notch_for_stop(enters: Blank, receives: Blank, axis: int, sign: int, face: 
         low[axis] = face
     else:
         high[axis] = face
+    enters.notch(Box(tuple(low), tuple(high)), receives.name)
+
+
+def _notch_above(enters: Blank, receives: Blank, axis: int, sign: int, face: int, stop: int) -> None:
+    """Cut away what would stand above the end of a cut that stops below the upper edge."""
+    if enters.high[Z] <= stop:
+        return
+    low, high = list(enters.low), list(enters.high)
+    low[Z] = stop
+    (low if sign > 0 else high)[axis] = face
     enters.notch(Box(tuple(low), tuple(high)), receives.name)
 
 
@@ -127,9 +144,17 @@ def gain(choice: JointChoice, thickness: int) -> int:
     >>> gain(JointChoice("dado", end_gap=1), 18), gain(JointChoice(), 18)
     (8, 0)
     """
-    if choice.kind == "butt":
+    if choice.kind in ("butt", "pocket screws"):
         return 0
+    if choice.kind == "finger":
+        return thickness
     return (share(thickness, 2, 1)[0] if choice.depth is None else choice.depth) - choice.end_gap
+
+
+def refuse(key: str, fault: tuple[str, int] | None) -> None:
+    """ImpossibleProject with that key for a fault that has been told; nothing where there is none."""
+    if fault is not None:
+        raise ImpossibleProject(key, fault[0])
 
 
 def _widened(walls: Span, width: int, thin: int, edge: int) -> Span:

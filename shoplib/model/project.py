@@ -31,16 +31,23 @@ class JointChoice(WholeTicks):
 
     `depth` None means half the thickness of the receiving board. `fit` is what the cut is wider
     than the thickest reading, `end_gap` what it is deeper than the board enters. `stop` keeps the
-    cut that far from the front edge (0: it runs through). `tongue` is the thickness of the tongue
-    for kind "tongue" (None: half the entering board).
+    cut that far from the front edge (0: it runs through); in a drawer box, from the top edge. `tongue` is
+    the thickness of the tongue for kind "tongue" (None: half the entering board).
+
+    "pocket screws": butted, and screwed from slanting pockets in the entering board. "finger": equal fingers, each
+    `finger` wide (None: an odd count near three quarters of the thickness), as long as the mate is thick. "drawer
+    lock", the drawer-front joint: the front's `lip` (None: a third of it) covers the side's end, its `tongue` (None:
+    what a groove of a third leaves) stands in a dado of the side, `depth` deep (None: half the side).
     """
 
-    kind: Literal["butt", "rabbet", "dado", "tongue"] = "butt"
+    kind: Literal["butt", "pocket screws", "rabbet", "dado", "tongue", "drawer lock", "finger"] = "butt"
     depth: Length | None = None
     fit: Room = 0
     end_gap: Room = 0
     stop: Room = 0
     tongue: Length | None = None
+    lip: Length | None = None
+    finger: Length | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,7 +164,8 @@ class Drawers(WholeTicks):
     `ratio` from the bottom up; "given", by `given` from the bottom up. What will not divide into
     whole steps goes to the bottom front. `like_bay` keeps the rows in line with another bay.
     `between` puts a strip that shows, or a whole shelf, between the drawers. `across` boxes stand
-    side by side in each opening.
+    side by side in each opening. `corner` joins front and back to the sides, unless `back_corner` says how the back is
+    joined; the sides run on `behind_back` past it, where it then stands in dadoes.
     """
 
     count: int = 1
@@ -170,6 +178,8 @@ class Drawers(WholeTicks):
     box_sheet: str = ""
     bottom_sheet: str = ""
     corner: JointChoice = JointChoice("rabbet")
+    back_corner: JointChoice | None = None
+    behind_back: Room = 0
     bottom: Literal["groove", "under back"] = "groove"
     bottom_up: Length = natural(INCH // 4, 6 * MM)
     bottom_depth: Length = natural(INCH // 4, 5 * MM)

@@ -35,9 +35,9 @@ def _rules(project: Project) -> Iterator[Rule]:
     for name in ("overhang_sides", "overhang_front"):
         yield "carcass", carcass, name, over, 'only a top that lies over the sides, top = "over", hangs over'
     for name in ("corner", "divider", "shelf"):
-        yield _tongue(f"carcass.{name}", getattr(carcass, name))
+        yield from _of_joint(f"carcass.{name}", getattr(carcass, name))
     for number, rail in enumerate(carcass.rails, 1):
-        yield _tongue(f"carcass.rails[{number}].joint", rail.joint)
+        yield from _of_joint(f"carcass.rails[{number}].joint", rail.joint)
     if space is not None:
         stood = space.bring_in != "slid in"
         yield "space", space, "room_height", stood, "a case that is slid in is not stood up in the room"
@@ -50,12 +50,26 @@ def _of_drawers(key: str, rule: Drawers) -> Iterator[Rule]:
     for name, kind in (("difference", "stepped"), ("ratio", "ratio"), ("given", "given")):
         yield key, rule, name, rule.heights == kind, f'only heights = "{kind}" uses it'
     yield key, rule, "strip_width", rule.between == "strip", 'only between = "strip" has strips'
-    yield _tongue(f"{key}.corner", rule.corner)
+    yield from _of_joint(f"{key}.corner", rule.corner)
     yield f"{key}.corner", rule.corner, "stop", False, "the corner of a box runs through"
+    if rule.back_corner is not None:
+        yield from _of_joint(f"{key}.back_corner", rule.back_corner)
 
 
-def _tongue(key: str, joint: JointChoice) -> Rule:
-    return key, joint, "tongue", joint.kind == "tongue", 'only kind = "tongue" has a tongue'
+_CUT = ("rabbet", "dado", "tongue", "drawer lock")
+_USES = {
+    "depth": _CUT, "end_gap": _CUT, "tongue": ("tongue", "drawer lock"), "lip": ("drawer lock",), "finger": ("finger",),
+}  # fmt: skip
+"""What only some kinds of joint use. A butt joint has always taken depth and end gap, for a kind to be tried later."""
+
+
+def _of_joint(key: str, joint: JointChoice) -> Iterator[Rule]:
+    for name, kinds in _USES.items():
+        used = joint.kind in kinds or (joint.kind == "butt" and name in ("depth", "end_gap"))
+        only = " or ".join(f'"{kind}"' for kind in kinds)
+        yield key, joint, name, used, f"only kind = {only} has a {name.replace('_', ' ')}"
+    through = joint.kind in ("pocket screws", "finger", "drawer lock")
+    yield key, joint, "stop", not through, f'kind = "{joint.kind}" is not stopped'
 
 
 @cache

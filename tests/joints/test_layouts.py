@@ -2,14 +2,15 @@
 
 from itertools import pairwise
 
+import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import CannotCut, stock_of
 from shoplib.joints.dovetail import layout
-from shoplib.joints.finger import boundaries
 from shoplib.measure import MM
+from shoplib.model.finger_layout import boundaries, why_not
 
 WIDTHS = st.integers(40 * MM, 400 * MM)
 
@@ -19,7 +20,7 @@ def test_the_usual_fingers_close_on_any_width(thick, width):
     """An odd count of them, alike but for less than a tick each, which the last one gets."""
     stock = stock_of(thick, width=width)
     finger = joint("finger").usual(stock)["finger"]
-    edges = boundaries(stock, finger)
+    edges = boundaries(stock.width, finger)
     sizes = [after - before for before, after in pairwise(edges)]
     assert (edges[0], edges[-1]) == (0, width)
     assert len(sizes) % 2 == 1
@@ -31,13 +32,11 @@ def test_the_usual_fingers_close_on_any_width(thick, width):
 def test_fingers_close_or_are_refused_with_what_is_over(finger, count, over):
     assume(count <= over < finger)
     stock = stock_of(18 * MM, width=count * finger + over)
-    try:
-        boundaries(stock, finger)
-    except CannotCut as refused:
-        assert refused.amount == over
-        assert len(boundaries(stock_of(18 * MM, width=stock.width - refused.amount), finger)) == count + 1
-    else:
-        raise AssertionError(f"{count} fingers of {finger} do not fill {stock.width}")
+    with pytest.raises(CannotCut) as refused:
+        joint("finger").build(stock, {"finger": finger, "fit": 0})
+    assert refused.value.amount == over
+    assert why_not(stock.width - over, finger, 0, stock.style) is None
+    assert len(boundaries(stock.width - over, finger)) == count + 1
 
 
 @given(WIDTHS, st.integers(1, 8), st.integers(2 * MM, 15 * MM), st.integers(0, 10 * MM))

@@ -11,9 +11,9 @@ import pytest
 from shoplib.checks.pair_fit import fit_pair, free_way
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import CannotCut, stock_of
-from shoplib.joints.finger import boundaries, fingers
 from shoplib.measure import INCH, read_length
 from shoplib.model.board import BoxCut, PrismCut
+from shoplib.model.finger_layout import boundaries, fingers
 
 
 def inches(text):
@@ -184,8 +184,8 @@ class TestFingers:
 
     def test_nine_of_a_half_in_four_and_a_half(self):
         stock = solid("1/2", width="4 1/2")
-        assert fingers(stock, inches("1/2")) == 9
-        edges = boundaries(stock, inches("1/2"))
+        assert len(fingers(stock.width, inches("1/2"), 0).own) == 5
+        edges = boundaries(stock.width, inches("1/2"))
         assert (edges[0], edges[-1]) == (0, stock.width)
         pair = built("finger", stock, finger="1/2", fit=0)
         sockets = {board.name: len(board.cuts) for board in pair.boards}

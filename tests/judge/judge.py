@@ -10,6 +10,7 @@ from itertools import combinations
 import numpy as np
 
 from tests.judge.form import board_faults, reference_faults, sheet_faults
+from tests.judge.pockets import pocket_faults
 from tests.judge.seating import seating_faults
 from tests.judge.solids import OVERLAP, SAME, WORLD, Body, box, boxes_share, shared_wood
 from tests.judge.sweep import travel_faults
@@ -34,6 +35,7 @@ def judge(plan):
             overlap_faults,
             outside_faults,
             seating_faults,
+            pocket_faults,
             travel_faults,
             gap_faults,
             hardware_faults,
@@ -51,9 +53,14 @@ def wood_faults(plan, bodies):
         size = np.array(body.own_wood.bounding_box()).reshape(2, 3)
         if body.own_wood.is_empty() or np.abs(size - [[0, 0, 0], body.plan["size"]]).max() > SAME:
             faults.append(f"cut: the cuts in {body.name} take off a whole end or face")
-        elif len(body.own_wood.decompose()) != 1:
-            faults.append(f"cut: the cuts in {body.name} part it into {len(body.own_wood.decompose())}")
+        elif (parts := _parts(body.own_wood)) != 1:
+            faults.append(f"cut: the cuts in {body.name} part it into {parts}")
     return faults
+
+
+def _parts(wood):
+    """Pieces of wood. Where a slanting cut ends in a face, a film may close it: a cavity, which is no wood."""
+    return sum(piece.volume() > OVERLAP for piece in wood.decompose())
 
 
 def overlap_faults(plan, bodies):

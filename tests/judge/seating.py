@@ -8,10 +8,13 @@ locating joint must have wood behind it.
 
 import numpy as np
 
+from tests.judge.fingers import finger_faults
 from tests.judge.solids import OVERLAP, SAME, box, direction, is_hole
 
 PROBE = 0.01
 """Thickness of the probe (mm)."""
+COVERED = 0.999
+"""Share of the end of a side that the lip of the front must cover."""
 BACKED = 0.05
 """Share of the probe's end that must find wood behind it in a joint."""
 
@@ -32,11 +35,16 @@ def _joint_faults(joint, enters, receives, sheet):
     axis, sign = direction(joint["axis"])
     if enters.group != receives.group:
         yield f"it fastens {enters.group} to {receives.group}"
+    if joint["kind"] == "finger":
+        yield from finger_faults(joint, enters, receives)
+        return
     if joint["depth"] < 0 or joint["end_gap"] < 0:
         yield f"the depth is {joint['depth']} and the end gap {joint['end_gap']}"
         return
     face = receives.low[axis] if sign > 0 else receives.high[axis]
     over = _over_the_face(enters, receives, axis)
+    if joint["kind"] == "drawer lock" and joint["tongue"]:
+        over = _over_the_face(enters, receives, axis, SAME)  # the lip only touches the column, and leaves a film
     if over.volume() <= OVERLAP:
         yield f"no wood stands over the face along {joint['axis']}"
         return
@@ -52,11 +60,25 @@ def _joint_faults(joint, enters, receives, sheet):
     if joint["depth"] > SAME and not _has_outline_for(receives, joint["enters"]):
         foot = np.array(probe.bounding_box()).reshape(2, 3)
         yield from _cut_faults(joint, enters, receives, axis, sign, face, foot, sheet)
+    if joint["kind"] == "drawer lock" and not joint["tongue"]:
+        yield from _lip_faults(joint, enters, receives, axis, sign)
 
 
-def _over_the_face(enters, receives, axis):
+def _lip_faults(joint, enters, receives, axis, sign):
+    """The end of a side that goes into a front is covered by the lip, over the whole of its thickness and height."""
+    low, high = enters.low.copy(), enters.high.copy()
+    tip = enters.high[axis] if sign > 0 else enters.low[axis]
+    low[axis], high[axis] = (tip, tip + PROBE) if sign > 0 else (tip - PROBE, tip)
+    seen = (box(low, high) ^ receives.wood).volume()
+    across = receives.low[2], receives.high[2]
+    wanted = PROBE * (enters.high[0] - enters.low[0]) * (min(across[1], high[2]) - max(across[0], low[2]))
+    if seen < COVERED * wanted:
+        yield "the lip does not cover its end"
+
+
+def _over_the_face(enters, receives, axis, inset=0.0):
     """Wood of the entering board in the column that stands on the receiving board's face."""
-    low, high = receives.low.copy(), receives.high.copy()
+    low, high = receives.low + inset, receives.high - inset
     low[axis], high[axis] = enters.low[axis] - 1, enters.high[axis] + 1
     return enters.wood ^ box(low, high)
 
@@ -103,7 +125,7 @@ def _cut_faults(joint, enters, receives, axis, sign, face, foot, sheet):
     entered = foot[1, across] - foot[0, across]
     if tongue and abs(entered - tongue) > SAME:
         yield f"{entered:.4f} mm of its thickness enters, not a tongue of {tongue}"
-    found = _cut_around(joint["enters"], receives, axis, sign, face, foot)
+    found = _cut_around(joint, receives, axis, sign, face, foot)
     if found is None:
         yield "no cut holds its end"
         return
@@ -132,14 +154,16 @@ def _cut_faults(joint, enters, receives, axis, sign, face, foot, sheet):
             yield f"stands {off:.4f} mm off the wall of the cut"
 
 
-def _cut_around(name, receives, axis, sign, face, foot):
+def _cut_around(joint, receives, axis, sign, face, foot):
     """The narrowest box cut that opens on the face and holds the end; one made for it goes first."""
     others = [a for a in range(3) if a != axis]
     holding = []
     for cut, low, high in receives.box_cuts:
         opens = low[axis] <= face + SAME if sign > 0 else high[axis] >= face - SAME
+        # The groove in the end of a front opens on that end, before the tongue that was shortened for the side.
+        opens = opens or (joint["kind"] == "drawer lock" and not joint["tongue"])
         if opens and all(low[a] <= foot[0, a] + SAME and high[a] >= foot[1, a] - SAME for a in others):
-            holding.append((cut.get("for") != name, float(np.prod(high - low)), low, high))
+            holding.append((cut.get("for") != joint["enters"], float(np.prod(high - low)), low, high))
     return min(holding, key=lambda entry: entry[:2])[2:] if holding else None
 
 
