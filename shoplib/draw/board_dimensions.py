@@ -7,7 +7,7 @@ from shoplib.draw.chains import stacked
 from shoplib.draw.scene import Chain, Item, Running
 from shoplib.lists.cut_words import channel_ways
 from shoplib.lists.writing import Writing
-from shoplib.model.board import Board, BoxCut, Cut, Hole
+from shoplib.model.board import Board, BoxCut, Cut, Hole, PrismCut
 
 
 def stops_short(board: Board, cut: BoxCut) -> bool:
@@ -34,7 +34,8 @@ def dimensions(face: Face, told: list[Cut], page: Writing) -> Iterable[Item]:
     if not face.datum_left:
         spans = [(board.length - high, board.length - low, runs, hole) for low, high, runs, hole in spans]
     along = _stations(spans, board.length)
-    spans = [(b, d, d - b > c - a, hole) for (a, b, c, d), hole in cuts]
+    pockets = [isinstance(cut, PrismCut) for cut in told]  # told by their middle across the board
+    spans = [(b, d, d - b > c - a, hole or one) for ((a, b, c, d), hole), one in zip(cuts, pockets, strict=True)]
     if not face.datum_below:
         spans = [(board.width - high, board.width - low, runs, hole) for low, high, runs, hole in spans]
     across = _stations(spans, board.width)

@@ -23,7 +23,7 @@ from shoplib.lists.cut_words import cut_words
 from shoplib.lists.sides import datum_side, outline_of, side_name
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style
-from shoplib.model.board import Board, BoxCut, Cut, Hole
+from shoplib.model.board import Board, BoxCut, Cut, Hole, PrismCut
 from shoplib.model.solved import Cabinet
 from shoplib.words.naming import boards_in_short
 
@@ -109,7 +109,7 @@ def _toward(name: str) -> str:
 
 
 def _tagged(face: Face, first: bool, both: bool) -> list[tuple[str, list[Cut]]]:
-    """A letter for each box cut seen on this face, and one for each set of equal holes.
+    """A letter for each box cut seen on this face, and one for each set of equal holes, pockets or sockets.
 
     Cuts that open on an edge only belong to the `first` face that is drawn, and, where `both` are, holes that
     go right through to the face that they are bored from.
@@ -120,9 +120,17 @@ def _tagged(face: Face, first: bool, both: bool) -> list[tuple[str, list[Cut]]]:
             continue
         if both and _comes_through(face, cut):
             continue
-        key = (cut.kind, cut.diameter, cut.depth, cut.along) if isinstance(cut, Hole) else number
-        groups.setdefault(key, []).append(cut)
+        groups.setdefault(_alike(cut, number, face.board), []).append(cut)
     return [(_letter(k), cuts) for k, cuts in enumerate(groups.values())]
+
+
+def _alike(cut: Cut, number: int, board: Board) -> object:
+    """What cuts have in common that share a letter: holes, and the pockets or the sockets of one end."""
+    if isinstance(cut, Hole):
+        return cut.kind, cut.diameter, cut.depth, cut.along
+    if isinstance(cut, PrismCut) or cut.kind == "socket":
+        return cut.kind, cut.for_board, 2 * cut.low[0] < board.length, cut.high[1] - cut.low[1]
+    return number
 
 
 def _on_edge(face: Face, cut: Cut) -> bool:

@@ -159,7 +159,8 @@ def add_box(
     thin = sheet_of(project, rule.bottom_sheet, f"{key}.bottom_sheet")
     slack = share(rule.bottom_slack, 2, 1)[0]
     _check_grooves(rule, slack, stock, key)
-    s, (x0, x1), (y0, y1), (z0, z1) = stock.thickness, place.x, place.y, place.z
+    before = sheet_of(project, rule.front_sheet or rule.box_sheet, f"{key}.front_sheet")
+    s, f, (x0, x1), (y0, y1), (z0, z1) = stock.thickness, before.thickness, place.x, place.y, place.z
     floor = z0 + thickest([rule.bottom_up, slide.bottom_recess])
     low_back = floor + thin.thickest + rule.bottom_fit if rule.bottom == "under back" else z0
 
@@ -169,16 +170,16 @@ def add_box(
 
     corners, behind = _corners(rule), y1 - rule.behind_back
     if rule.behind_back:
-        _check_behind(corners[1], behind - s - (y0 + s), key)
+        _check_behind(corners[1], behind - s - (y0 + f), key)
     locked = [choice.kind == "drawer lock" for choice in corners]
-    sides = (y0 + s if locked[0] else y0, y1 - s if locked[1] else y1)
+    sides = (y0 + f if locked[0] else y0, y1 - s if locked[1] else y1)
     left = board("left box side", BOX_SIDE, ((x0, x0 + s), sides, place.z))
     right = board("right box side", BOX_SIDE, ((x1 - s, x1), sides, place.z))
     across = [place.x if over else (x0 + s, x1 - s) for over in locked]
-    front = board("box front", FACING, (across[0], (y0, y0 + s), place.z))
+    front = board("box front", FACING, (across[0], (y0, y0 + f), place.z), before)
     back = board("box back", FACING, (across[1], (behind - s, behind), (low_back, z1)))
     rear = behind if rule.bottom == "under back" else behind - s
-    bottom = board("box bottom", LEVEL, ((x0 + s, x1 - s), (y0 + s, rear), (floor, floor + thin.thickness)), thin)
+    bottom = board("box bottom", LEVEL, ((x0 + s, x1 - s), (y0 + f, rear), (floor, floor + thin.thickness)), thin)
     names = ("corner", "corner" if rule.back_corner is None else "back_corner")
     for end, choice, name, way in zip((front, back), corners, names, ("-y", "+y"), strict=True):
         for side, axis in ((left, "-x"), (right, "+x")):

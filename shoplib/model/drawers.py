@@ -66,7 +66,8 @@ def add_drawers(
     slide = slide_row(project, rule.slide, f"{key}.slide")
     _check_rule(rule, slide, key)
     stock = sheet_of(project, rule.box_sheet, f"{key}.box_sheet")
-    rule = _settled(rule, slide, stock, project.step, key)
+    fronts = sheet_of(project, rule.front_sheet or rule.box_sheet, f"{key}.front_sheet")
+    rule = _settled(rule, slide, stock, fronts, project.step, key)
     rows = column(rule, project, shell, bay.name, key)
     for index, low in enumerate(rows.between, 1):
         _add_between(assembly, project, bay, rule, index, low, rear, key, gathered)
@@ -88,14 +89,15 @@ def add_drawers(
                 _add_front(assembly, project, part, group, (x, row.front), box["front"], key, gathered)
 
 
-def _settled(rule: Drawers, slide: Slide, stock: Sheet, step: int, key: str) -> Drawers:
+def _settled(rule: Drawers, slide: Slide, stock: Sheet, fronts: Sheet, step: int, key: str) -> Drawers:
     """The rule with the lengths of its corners that were left out.
 
     Raises ImpossibleProject for a corner that closes the ends of a groove which a runner must pass.
     """
-    found = {}
-    for name in ("corner", "back_corner"):
-        choice = getattr(rule, name)
+    found, back = {}, rule.back_corner
+    if back is None and rule.corner.kind == "drawer lock" and fronts is not stock:
+        back = rule.corner  # whose lengths follow from another thickness
+    for name, end, choice in (("corner", fronts, rule.corner), ("back_corner", stock, back)):
         if choice is None:
             continue
         if choice.kind in ("finger", "drawer lock") and slide.carries == "side strip":
@@ -105,7 +107,7 @@ def _settled(rule: Drawers, slide: Slide, stock: Sheet, step: int, key: str) -> 
                 "choose another joint or another slide",
             )
         choice = corner_beside(slide, choice, stock, step)
-        found[name] = settled(choice, stock, step) if choice.kind == "drawer lock" else choice
+        found[name] = settled(choice, end, stock, step) if choice.kind == "drawer lock" else choice
     return replace(rule, **found)
 
 

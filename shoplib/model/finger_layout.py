@@ -24,8 +24,8 @@ class Fingers:
 def usual_finger(width: int, thickness: int, step: int) -> int:
     """The width of finger that an odd count of equal ones leaves, nearest to three quarters of the thickness.
 
-    >>> usual_finger(90, 20, 1)
-    18
+    >>> usual_finger(90, 20, 1)  # seven, where six of 15 would be an even count
+    12
     """
     near = to_step(share(3 * thickness, 4, 1)[0], step)
     pairs = share(width, 2 * near, 1)[0] if near else 0

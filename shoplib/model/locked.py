@@ -13,15 +13,16 @@ from shoplib.model.sheet import Sheet
 X, Y, Z = 0, 1, 2
 
 
-def settled(choice: JointChoice, stock: Sheet, step: int) -> JointChoice:
-    """The choice with every length that was left out, for front and sides of one sheet.
+def settled(choice: JointChoice, front: Sheet, side: Sheet, step: int) -> JointChoice:
+    """The choice with every length that was left out, for a front and sides of these sheets.
 
-    >>> settled(JointChoice("drawer lock"), Sheet("box sheet", "plywood", 12), 1)
+    >>> stock = Sheet("box sheet", "plywood", 12)
+    >>> settled(JointChoice("drawer lock"), stock, stock, 1)
     JointChoice(kind='drawer lock', depth=6, fit=0, end_gap=0, stop=0, tongue=4, lip=4, finger=None)
     """
-    lip = choice.lip or usual_lip(stock.thickness, step)
-    tongue = choice.tongue or stock.thickness - lip - usual_lip(stock.thickness, step)
-    depth = choice.depth or usual_length(stock.thickness, step)
+    lip = choice.lip or usual_lip(front.thickness, step)
+    tongue = choice.tongue or front.thickness - lip - usual_lip(front.thickness, step)
+    depth = choice.depth or usual_length(side.thickness, step)
     return replace(choice, depth=depth, tongue=tongue, lip=lip)
 
 

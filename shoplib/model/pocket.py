@@ -59,7 +59,7 @@ def pocket_shape(thickness: int, pocket: Pocket) -> PocketShape:
     >>> from shoplib.measure import INCH_STYLE
     >>> shape = pocket_shape(3 * INCH // 4, usual_pocket(3 * INCH // 4, INCH_STYLE))
     >>> [round(x / INCH, 2) for x, _ in shape.out]
-    [2.12, 0.67]
+    [2.12, 0.68]
     """
     centre = share(thickness, 2, 1)[0]
     angle = pocket.angle

@@ -164,8 +164,9 @@ class Drawers(WholeTicks):
     `ratio` from the bottom up; "given", by `given` from the bottom up. What will not divide into
     whole steps goes to the bottom front. `like_bay` keeps the rows in line with another bay.
     `between` puts a strip that shows, or a whole shelf, between the drawers. `across` boxes stand
-    side by side in each opening. `corner` joins front and back to the sides, unless `back_corner` says how the back is
-    joined; the sides run on `behind_back` past it, where it then stands in dadoes.
+    side by side in each opening. `front_sheet` is the stock of box fronts, where it is not that of the box. `corner`
+    joins front and back to the sides, unless `back_corner` says how the back is joined; the sides run on `behind_back`
+    past it, where it then stands in dadoes.
     """
 
     count: int = 1
@@ -176,6 +177,7 @@ class Drawers(WholeTicks):
     like_bay: int | None = None
     slide: str = "side-mount ball-bearing"
     box_sheet: str = ""
+    front_sheet: str = ""
     bottom_sheet: str = ""
     corner: JointChoice = JointChoice("rabbet")
     back_corner: JointChoice | None = None

@@ -13,7 +13,7 @@ from shoplib.lists.cut_words import cut_words
 from shoplib.lists.cuts_read import CannotBeCut, NotRead, read_phrase
 from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, MM
-from shoplib.model.board import Board, BoxCut, Cut
+from shoplib.model.board import Board, Cut, Hole
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet
 from tests.lists.projects import chest, stand
@@ -30,7 +30,7 @@ def cabinets():
 
 
 def place(cut: Cut, board: Board) -> tuple:
-    if isinstance(cut, BoxCut):
+    if not isinstance(cut, Hole):  # a pocket by the box round it, which its lean and its web decide
         return cut.kind, cut.low, cut.high
     return cut.kind, cut.centre, (cut.diameter, min(cut.depth, board.size["uvw".index(cut.along)]), 0)
 
