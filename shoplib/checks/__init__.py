@@ -14,6 +14,7 @@ from shoplib.checks.joint_choice import (
 from shoplib.checks.measured_sum import find_openings_that_do_not_add_up
 from shoplib.checks.outside import find_outside_difference, tell_height_on_casters
 from shoplib.checks.overlap import find_overlaps
+from shoplib.checks.pocket_points import find_meeting_pocket_screws
 from shoplib.checks.proportions import find_large_end_gaps, find_loose_fits, find_wide_gaps
 from shoplib.checks.pulls import find_pulls_off_the_box
 from shoplib.checks.readings import find_doubtful_readings, find_unlike_readings
@@ -50,6 +51,7 @@ CHECKS = (
     find_deep_toe_room,
     find_missing_screws,
     find_meeting_screws,
+    find_meeting_pocket_screws,
     find_screws_in_cuts,
     find_screws_through,
     find_too_big_for_sheet,

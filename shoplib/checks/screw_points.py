@@ -20,7 +20,7 @@ def find_screws_through(cabinet: Cabinet) -> tuple[Finding, ...]:
     for fitting in cabinet.hardware:
         for screw in fitting.screws:
             wood = _wood(cabinet, fitting, screw)
-            reach = _reach(cabinet, fitting, screw)
+            reach = reach_of(cabinet, fitting, screw)
             if wood is not None and reach > wood:
                 out.setdefault(fitting.what, []).append((fitting, screw, reach - wood))
     return tuple(_finding(cabinet, what, cases) for what, cases in out.items())
@@ -34,13 +34,13 @@ def _wood(cabinet: Cabinet, fitting: Hardware, screw: Screw) -> int | None:
     if into is None:
         return None
     if fitting.what in ("slide", POCKET):
-        return _thinnest(cabinet, into)
+        return thinnest_of(cabinet, into)
     if fitting.what in _PASSES_ITS_OWN and fitting.on in cabinet.by_name:
-        return _thinnest(cabinet, cabinet.by_name[fitting.on]) + _thinnest(cabinet, into)
+        return thinnest_of(cabinet, cabinet.by_name[fitting.on]) + thinnest_of(cabinet, into)
     return None
 
 
-def _reach(cabinet: Cabinet, fitting: Hardware, screw: Screw) -> int:
+def reach_of(cabinet: Cabinet, fitting: Hardware, screw: Screw) -> int:
     """How deep the point goes, square to the face: the length of the screw, but of one in a pocket, which slants."""
     board = cabinet.by_name.get(fitting.on)
     if fitting.what != POCKET or board is None:
@@ -49,7 +49,7 @@ def _reach(cabinet: Cabinet, fitting: Hardware, screw: Screw) -> int:
     return point_in(screw.length, pocket.web, pocket.angle)
 
 
-def _thinnest(cabinet: Cabinet, board: Board) -> int:
+def thinnest_of(cabinet: Cabinet, board: Board) -> int:
     """The board where it is thinnest: as far under its thickness as its sheet is, there, under its mean."""
     sheet = cabinet.project.sheets.get(board.sheet) if cabinet.project else None
     return board.thickness - (sheet.thickness - sheet.thinnest) if sheet else board.thickness

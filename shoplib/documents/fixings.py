@@ -40,7 +40,8 @@ def fixings(cabinet: Cabinet) -> Section:
     if open_:
         lines.append(f"Butted ({YOURS}): {against(cabinet, open_)}.")
     if any(joint.depth for joint in cabinet.joints):
-        lines.append(f"What is let into a dado, rabbet or groove: {YOURS}.")
+        fingers = ", or goes between fingers" if any(joint.kind == "finger" for joint in cabinet.joints) else ""
+        lines.append(f"What is let into a dado, rabbet or groove{fingers}: {YOURS}.")
     if _under_back(cabinet):
         lines.append("The box bottom lies under the box back: fix it up into the lower edge of the back with screws "
                      "or nails of your choice; not worked out.")

@@ -31,6 +31,7 @@ PLACES = {
     "bays": "bay {0}",
     "bays.drawers": "bay {0}",
     "bays.drawers.corner": "the box corners, bay {0}",
+    "bays.drawers.back_corner": "the back of the boxes, bay {0}",
     "bays.shelves": "bay {0}",
     "bays.pull_out": "bay {0}",
     "fronts": "the fronts",

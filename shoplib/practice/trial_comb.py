@@ -5,9 +5,9 @@ from functools import partial
 
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import JointKind, Pair, Stock, Values
-from shoplib.joints.finger import boundaries
 from shoplib.measure import INCH, MM, share
 from shoplib.model.board import Board, BoxCut, Cut
+from shoplib.model.finger_layout import boundaries
 from shoplib.practice.spreads import THOU
 from shoplib.practice.trial_kind import Look, Made, Meet, Scale, Trial, TrialSlip, each_board
 from shoplib.practice.trial_slips import each_cut, forgotten, turned_over
@@ -51,7 +51,7 @@ def _stepped(board: Board, stock: Stock, plan: Values, off: tuple[int, int, int]
     """Sockets moved by what the jig is off: the first by `off[0]`, each by `off[1]` more, all wider by `off[2]`."""
     first, step, wider = off
     own = board.placement.own_axis(1)
-    width, edges, strayed, cuts = stock.width, boundaries(stock, plan["finger"]), 0, []
+    width, edges, strayed, cuts = stock.width, boundaries(stock.width, plan["finger"]), 0, []
     sockets = sorted((cut for cut in board.cuts if isinstance(cut, BoxCut)), key=lambda cut: cut.low[own])
     for number, cut in enumerate(sockets):
         strayed += again(str(number)) if number else 0

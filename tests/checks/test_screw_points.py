@@ -1,15 +1,16 @@
 """Screws that were right for the planned boards and are too long for the ones that were made."""
 
 from dataclasses import replace
+from math import cos, radians
 
 import pytest
 
 from shoplib.checks import check
 from shoplib.checks.screw_points import find_screws_through
 from shoplib.documents.examples import example
-from shoplib.documents.project_file import read_project
+from shoplib.documents.project_file import project_from_text, read_project
 from shoplib.lists.refit import refit
-from shoplib.measure import INCH
+from shoplib.measure import INCH, MM
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
 from shoplib.model.solved import Hardware, Screw
@@ -94,3 +95,48 @@ def test_a_depth_of_a_bay_that_holds_nothing_of_that_depth_is_refused():
     name = next(f"bay {i}" for i, bay in enumerate(project.bays, 1) if bay.kind not in ("drawers", "pull-out"))
     with pytest.raises(ImpossibleProject, match="no boxes or pull-out of that name to cut to a depth"):
         solve(replace(project, measured=replace(project.measured, depths={name: 300 * 80_000})))
+
+
+class TestPocketScrews:
+    """A case of three bays, its shelves pocket-screwed to the dividers at one height. Made-up sizes, no source."""
+
+    @staticmethod
+    def case(thick: str, at: tuple[str, str] = ("200 mm", "200 mm")):
+        rows = "\n".join(f'[[bays]]\nkind = "shelves"\nshelves = {{ at = ["{height}"] }}' for height in at)
+        return solve(project_from_text(f"""
+format = 1
+name = "Shelves for tyres"
+show = {{ unit = "mm", step = "0.5 mm" }}
+size = {{ width = "900 mm", height = "500 mm", depth = "300 mm" }}
+carcass = {{ sheet = "ply", corner = {{ kind = "rabbet" }}, shelf = {{ kind = "pocket screws" }} }}
+[sheets.ply]
+kind = "plywood"
+nominal = "{thick}"
+readings = ["{thick}"]
+{rows}
+"""))
+
+    @staticmethod
+    def said(cabinet, level):
+        return [f.text for f in check(cabinet) if f.check == "screws" and f.level == level]
+
+    def test_shelves_at_one_height_meet_in_the_divider(self):
+        cabinet = self.case("18 mm")
+        (text,) = self.said(cabinet, "warn")
+        assert "divider 1" in text and "both faces" in text
+        # By hand: 19 mm screws, less a web of 9, at 15 degrees, are 9.66 deep from either side: 1.32 more than 18.
+        (finding,) = [f for f in check(cabinet) if f.check == "screws" and f.level == "warn"]
+        assert abs(finding.amount - 2 * (19 - 9) * MM * cos(radians(15)) + 18 * MM) <= 4
+
+    def test_shelves_at_two_heights_do_not(self):
+        assert self.said(self.case("18 mm", at=("200 mm", "260 mm")), "warn") == []
+
+    def test_longer_ones_come_out_at_the_far_side(self):
+        cabinet = self.case("18 mm", at=("200 mm", "260 mm"))
+        longer = [
+            replace(one, screws=tuple(replace(s, length=s.length + 12 * MM) for s in one.screws))
+            if one.what == "pocket screws" else one for one in cabinet.hardware
+        ]  # fmt: skip
+        (text,) = self.said(replace(cabinet, hardware=tuple(longer)), "stop")
+        # (31 - 9) cos 15 = 21.25: 3.25 more than 18.
+        assert "pocket screws, 31 mm long, come through the face by 3.25 mm" in text
