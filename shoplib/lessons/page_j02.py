@@ -2,7 +2,6 @@
 
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import Stock
-from shoplib.joints.draft import slanted
 from shoplib.joints.pocket_screws import along_the_drill
 from shoplib.lessons.each_size import why_each
 from shoplib.lessons.figure import Figure
@@ -14,6 +13,7 @@ from shoplib.measure import read_length
 from shoplib.measure.traced import leaf
 from shoplib.model.screw_room import room_for_screw
 from shoplib.model.sheet import Sheet
+from shoplib.model.slant import slanted
 
 POCKETS = joint("pocket screws")
 

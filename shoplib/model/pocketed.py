@@ -4,7 +4,8 @@ from shoplib.measure import Style, largest_fitting, narrowest, share, thickest
 from shoplib.model.blank import Blank, Outline
 from shoplib.model.joinery import Fitting, axis_of, refuse
 from shoplib.model.placement import directions
-from shoplib.model.pocket import Pocket, pocket_places, pocket_shape, point_in, usual_pocket
+from shoplib.model.pocket import Pocket, pocket_places, pocket_shape, usual_pocket
+from shoplib.model.screw_room import room_for_screw
 from shoplib.model.solved import Hardware, Screw
 from shoplib.model.wood_kept import missing_wood
 from shoplib.tables.screws import screws
@@ -58,9 +59,7 @@ def _common(enters: Blank, receives: Blank, run: int) -> tuple[int, int]:
 
 
 def _screw(receives: Blank, pocket: Pocket, count: int, style: Style) -> Screw | None:
-    """The longest whose point keeps the spare wood before it where the board is thinnest."""
+    """The longest that keeps the spare wood before its point where the board is thinnest, as if it did not lean."""
     row = screws(style.unit)["pocket"]
-    most = receives.sheet.thinnest - row.spare
-    lengths = tuple(length for length in row.lengths if point_in(length, pocket.web, pocket.angle) <= most)
-    length = largest_fitting(lengths, row.lengths[-1]) if lengths else None
+    length = largest_fitting(row.lengths, room_for_screw(pocket.web, receives.sheet.thinnest, row.spare))
     return None if length is None else Screw(row.gauge, length, receives.name, count)
