@@ -6,6 +6,7 @@ from shoplib.draw.board_face import Face
 from shoplib.draw.chains import stacked
 from shoplib.draw.scene import Chain, Item, Running
 from shoplib.lists.cut_words import channel_ways
+from shoplib.lists.sides import datum_side
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board, BoxCut, Cut, Hole, PrismCut
 
@@ -26,9 +27,11 @@ def stops_short(board: Board, cut: BoxCut) -> bool:
 def dimensions(face: Face, told: list[Cut], page: Writing) -> Iterable[Item]:
     """Running distances along and across to the cuts that are `told`, then the whole length and width.
 
-    To the far wall of a cut that begins at the datum is the width of that cut, and written as such.
+    To the far wall of a cut that begins at the datum is the width of that cut, and written as such. Of the sockets of
+    an end the first two are measured, which give the pitch: the rest would not be told apart, and the words name them.
     """
     board = face.board
+    told = [cut for cut in told if cut.kind != "socket" or cut in _first_sockets(board, told)]
     cuts = [(face.extent(cut), isinstance(cut, Hole)) for cut in told]
     spans = [(a, c, c - a > d - b, hole) for (a, b, c, d), hole in cuts]
     if not face.datum_left:
@@ -51,6 +54,14 @@ def dimensions(face: Face, told: list[Cut], page: Writing) -> Iterable[Item]:
             texts = tuple(stacked((page.measured if s in measured else page.length)(s)) for s in distances)
             yield Running(side, 0, datum, tuple(datum + way * s for s in distances), texts)
         yield Chain(side, 1, (0, whole), (page.length(whole),))
+
+
+def _first_sockets(board: Board, told: list[Cut]) -> list[Cut]:
+    """The two sockets nearest the datum edge at either end of the board."""
+    sockets = sorted((cut for cut in told if cut.kind == "socket"), key=lambda cut: cut.low[1])
+    ends = [[cut for cut in sockets if (2 * cut.low[0] < board.length) == low] for low in (True, False)]
+    nearest = slice(None, 2) if datum_side(board, 1) < 0 else slice(-2, None)
+    return [cut for end in ends for cut in end[nearest]]
 
 
 def _stations(spans: list[tuple[int, int, bool, bool]], whole: int) -> tuple[int, ...]:

@@ -68,6 +68,12 @@ def test_cuts_lie_inside_their_boards(planned):
             if "low" in cut:
                 spans = zip(cut["low"], cut["high"], board["size"], strict=True)
                 assert all(-1e-6 <= low < high <= size + 1e-6 for low, high, size in spans)
+            elif "outline" in cut:
+                own = "uvw".index(cut["along"])
+                assert 0 <= cut["from"] < cut["to"] <= board["size"][own] + 1e-6
+                for side in (0, 1):
+                    most = board["size"][(own + 1 + side) % 3] + 1e-6
+                    assert all(-1e-6 <= corner[side] <= most for corner in cut["outline"])
             else:
                 own = "uvw".index(cut["along"])
                 assert cut["centre"][own] in (0, board["size"][own])

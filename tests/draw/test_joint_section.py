@@ -43,7 +43,8 @@ def test_every_joint_with_a_cut_is_drawn(path):
         finest = INCH // 2000 if cabinet.style.unit == "in" else MM // 100
         assert size == pytest.approx(joint.end_gap, abs=finest / 2 + 1), scene.title
         assert overlaps(draw(scene)) == [] and outside(draw(scene)) == [], scene.title
-        named = " with its tongue: dado, " if joint.kind == "tongue" else f": {joint.kind}, "
+        cut = {"finger": "socket", "drawer lock": "groove"}.get(joint.kind, joint.kind)
+        named = " with its tongue: dado, " if joint.tongue else f": {cut}, "
         assert f"enters {joint.receives}{named}" in scene.legend[0]
         drawn += 1
     assert drawn > 20

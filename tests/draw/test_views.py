@@ -24,7 +24,7 @@ from shoplib.lists.cut_words import cut_words
 from shoplib.lists.sides import looks
 from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, INCH_STYLE, MM, read_length, write_brief
-from shoplib.model.board import Hole
+from shoplib.model.board import BoxCut, Hole
 from shoplib.model.box import Box, around
 from shoplib.model.cabinet import solve
 from tests.draw.bench_case import bench_case
@@ -263,7 +263,7 @@ def test_cuts_lie_on_the_page_where_they_lie_in_the_cabinet(cabinet):
         for name in faces(board):
             face = Face(board, name)
             left, below = TOWARD[face.edges["left"]], TOWARD[face.edges["below"]]
-            for cut, world in zip([c for c in board.cuts if hasattr(c, "box")], board.cut_boxes, strict=True):
+            for cut, world in zip([c for c in board.cuts if isinstance(c, BoxCut)], board.cut_boxes, strict=True):
                 a, b, _, _ = face.extent(cut)
                 assert a == _distance(board.box, world, left)
                 assert b == _distance(board.box, world, below)
