@@ -7,6 +7,8 @@ function render({ model, el }) {
   element("p", { class: "shop-exercise-title", id: `${id}-title` }, box, get("title"));
   if (get("note")) element("p", { class: "shop-exercise-note" }, box, get("note"));
   cautions(box, get("cautions"));
+  const which = element("p", { class: "shop-exercise-standing" }, box);
+  const task = element("ul", { class: "shop-practice-task shop-practice-columns", "aria-label": "What is to be cut" }, box);
 
   const stage = element("div", { class: "shop-practice-stage" }, box);
   const work = element("div", {}, stage);
@@ -55,8 +57,6 @@ function render({ model, el }) {
     });
   }
 
-  const which = element("p", { class: "shop-exercise-standing" }, seen);
-  const task = element("ul", { class: "shop-practice-task", "aria-label": "What is to be cut" }, seen);
   const said = element("div", { class: "shop-exercise-said", role: "status" }, seen);
   const picture = element("div", { class: "shop-exercise-picture" }, seen);
   const log = element("div", {}, box);
