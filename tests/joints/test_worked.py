@@ -251,6 +251,6 @@ def test_dowel_of_half_the_stock():
     assert holes - pair.by_name["dowel 1"].length == inches("1/8")
 
 
-def test_screw_of_two_and_a_half_thicknesses():
-    """Common practice, no source: a board of 1/2 takes 1 1/4."""
-    assert joint("butt").usual(solid("1/2", width="6"))["screw"] == inches("1 1/4")
+def test_screw_with_two_thirds_in_the_second_board():
+    """Common practice, no source: through 3/4 a screw of 2 1/4, two thirds of it in the second board."""
+    assert joint("butt").usual(solid("3/4", width="6"))["screw"] == inches("2 1/4")
