@@ -1,7 +1,7 @@
 """The exercises of the page of dowels and splines: places, lengths, unlike faces, another's list, a whole panel."""
 
 from shoplib.draw.dry_fit import View
-from shoplib.draw.look import FRONT
+from shoplib.draw.look import FROM_ABOVE
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import stock_of
 from shoplib.joints.in_case import spread_out
@@ -16,7 +16,7 @@ from shoplib.lessons.splined_panel import spline_for, splined_panel
 from shoplib.measure import INCH, INCH_STYLE, MM, read_length, share
 from shoplib.model.solved import Cabinet
 
-THICK, LONG = 3 * INCH // 4, 30 * INCH
+THICK, LONG = 3 * INCH // 4, 12 * INCH
 """The boards, where no sum asks how thick or how long they are."""
 
 
@@ -302,9 +302,9 @@ PANEL_SET = SetExercise(
     question=(
         "The parts board is {W} wide, of three equal boards edge to edge, with a loose spline in each of the two "
         "seams. Every groove is {q} deep, and {e} stays open at each edge of a spline. Give both widths: what you give "
-        "is put together dry, and you see it from the end."
+        "is put together dry, and you see it from above, cut level through the splines."
     ),
-    givens=_set_givens, case=_panel, asked=(BOARDS, SPLINES), view=View(FRONT, "board 1"), whole="panel",
+    givens=_set_givens, case=_panel, asked=(BOARDS, SPLINES), view=View(FROM_ABOVE, "board 1"), whole="panel",
     fits="The edges meet, and both splines have their room.",
     hints=("The edges meet: the three boards alone make the width.",
            "A spline goes into two grooves, and stops {e} before the floor of each."),

@@ -32,10 +32,11 @@ def frame_worked(unit: str) -> Worked:
 
 
 def uneven() -> Figure:
-    """A lap gauged from unlike faces, which leaves one board much less than half."""
+    """A gauge that was set to a quarter, which leaves one board much less than half."""
     return gone_wrong(
         "half lap", "Halves that are no halves",
-        "Gauged from unlike faces, an error does not cancel: the rail keeps a quarter, and breaks first.",
+        "The gauge stood at a quarter. The faces are flush all the same, for both were gauged from the same face; but "
+        "the rail keeps a quarter, and breaks first.",
         lap={"in": "3/16 in", "mm": "5 mm"},
     )
 

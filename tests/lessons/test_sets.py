@@ -12,6 +12,7 @@ from shoplib.documents.examples import example
 from shoplib.documents.project_file import read_project
 from shoplib.lessons.bay_fronts import BAY_FRONTS, LOWEST, MIDDLE, TOP
 from shoplib.lessons.box_boards import BOX_BOARDS
+from shoplib.lessons.lesson_j08 import FRAME_SET
 from shoplib.lessons.one_strip import ONE_STRIP
 from shoplib.lessons.posed_set import PosedSet, pose_set
 from shoplib.lessons.set_exercise import NEAR, Asked
@@ -469,3 +470,12 @@ def test_tongues_counted_to_the_floor_put_the_shoulders_too_far_out(posed_to, un
     wider = {"1/16 in": "1/8 in", "1.5 mm": "3 mm", "2 mm": "4 mm"}[gap]
     said = str(check(posed, bottom=planned(posed)["bottom"] + 2 * posed.givens["e"]))
     assert f"shoulders stands {gap} too far out. The case comes {wider} too wide" in said and "floors" not in said
+
+
+def test_boards_that_are_no_case_are_called_by_what_they_are(unit, posed_to):
+    posed = posed_to(FRAME_SET, FEW[0], unit)
+    assert "the frame is " in posed.check(posed.answer).summary[0]
+    short = check(posed, rails=planned(posed)["rails"] - 20 * MM)
+    assert "The frame comes " in str(short) and not re.search(r"\bcase\b", str(short))
+    far = posed.check(posed.answer | {"rails": "2 m"})
+    assert "for this frame." in far.items[0].said.does
