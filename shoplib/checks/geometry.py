@@ -2,8 +2,9 @@
 
 from collections.abc import Iterable, Sequence
 
-from shoplib.model.board import Board
+from shoplib.model.board import Board, PrismCut
 from shoplib.model.box import Box, around
+from shoplib.model.prism import Prism, shared_shifts
 
 AXES = "xyz"
 
@@ -41,6 +42,38 @@ def common_boxes(some: Iterable[Box], others: Sequence[Box]) -> list[Box]:
             if a < j and g < d and b < k and h < e and c < m and i < f:
                 shared.append(Box((max(a, g), max(b, h), max(c, i)), (min(d, j), min(e, k), min(f, m))))
     return shared
+
+
+def share_wood(one: Prism, other: Prism) -> bool:
+    """Whether two convex solids want the same wood where they stand.
+
+    >>> wedge = Prism(2, ((0, 0), (4, 0), (0, 4)), 0, 9)
+    >>> [share_wood(wedge, Prism.of(Box((low, low, 0), (9, 9, 9)), 2)) for low in (1, 2)]
+    [True, False]
+    """
+    for axis in range(3):
+        (a, b), (c, d) = one.reach(axis), other.reach(axis)
+        if a >= d or c >= b:
+            return False
+    shifts = shared_shifts(one, other, 0)
+    return shifts is not None and shifts[0] < 0 < shifts[1]
+
+
+def is_outlined(board: Board) -> bool:
+    """Whether something is cut from the board that is no box: then `Board.pieces` are more than its wood."""
+    return any(isinstance(cut, PrismCut) for cut in board.cuts)
+
+
+def shared_by_solids(one: Board, other: Board) -> list[Box]:
+    """The boxes round what two boards share of which one at least is outlined: whole ticks, no less than it is."""
+    found = []
+    for ours in one.solids:
+        for theirs in other.solids:
+            if share_wood(ours, theirs):
+                reaches = [(ours.reach(axis), theirs.reach(axis)) for axis in range(3)]
+                low = tuple(int(max(a, c) // 1) for (a, _), (c, _) in reaches)
+                found.append(Box(low, tuple(-int(-min(b, d) // 1) for (_, b), (_, d) in reaches)))
+    return found
 
 
 def has_wood_in(board: Board, room: Box) -> bool:

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 
 from shoplib.checks.as_built import AsBuilt
-from shoplib.checks.geometry import common_boxes, deepest, direction
+from shoplib.checks.geometry import common_boxes, deepest, direction, is_outlined, shared_by_solids
 from shoplib.checks.seat import Seat, seat_of
 from shoplib.measure import Style
 from shoplib.model.board import Board
@@ -23,6 +23,8 @@ def overlapping(boards: Sequence[Board]) -> list[tuple[Board, Board, list[Box]]]
         # What lies in the other's uncut box, first: most pieces of a long board are nowhere near.
         near = common_boxes(one.pieces, [other.box])
         shared = common_boxes(near, other.pieces)
+        if shared and (is_outlined(one) or is_outlined(other)):
+            shared = shared_by_solids(one, other)
         if shared:
             found.append((one, other, shared))
     return found

@@ -3,7 +3,7 @@
 from itertools import combinations
 from math import isqrt
 
-from shoplib.checks.geometry import direction
+from shoplib.checks.geometry import direction, share_wood
 from shoplib.joints.bench_pair import Clearance, Pair
 from shoplib.model.board import Board, Hole
 from shoplib.model.box import Box
@@ -185,7 +185,7 @@ def _overlap(pair: Pair, one: Board, other: Board) -> list[Finding]:
         _least_way(ours, theirs)
         for ours in one.solids
         for theirs in other.solids
-        if _share_wood(ours, theirs)
+        if share_wood(ours, theirs)
         and _hole_round(ours, theirs, other) is None
         and _hole_round(theirs, ours, one) is None
     ]
@@ -194,15 +194,6 @@ def _overlap(pair: Pair, one: Board, other: Board) -> list[Finding]:
     amount = -int(-max(ways) // 1)
     text = f"{one.name} and {other.name} want the same wood: {true_amount(amount, pair.stock.style)}."
     return [Finding("overlap", "stop", (one.name, other.name), text, amount)]
-
-
-def _share_wood(ours: Prism, theirs: Prism) -> bool:
-    for axis in range(3):
-        (a, b), (c, d) = ours.reach(axis), theirs.reach(axis)
-        if a >= d or c >= b:
-            return False
-    shifts = shared_shifts(ours, theirs, 0)
-    return shifts is not None and shifts[0] < 0 < shifts[1]
 
 
 def _least_way(ours: Prism, theirs: Prism) -> Number:

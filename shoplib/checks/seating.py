@@ -10,6 +10,9 @@ from shoplib.model.box import Box, what_remains
 from shoplib.model.solved import Cabinet, Finding, Joint
 from shoplib.words.amounts import how_much, longer, setting, shorter, true_amount
 
+CORNERS = ("dovetail", "mitre")
+"""Joints at a corner whose boards both run to the outside."""
+
 
 def find_unseated(cabinet: Cabinet) -> tuple[Finding, ...]:
     """What keeps each joint from being seated.
@@ -17,6 +20,8 @@ def find_unseated(cabinet: Cabinet) -> tuple[Finding, ...]:
     "stop" where a board would not go in, stands off, or finds no cut; "warn" where the end gap or
     the clearance is larger than the plan says, and where a board that is cut already, for it was measured, is
     short and at least half of what should enter does (common practice, no source). The amount is by how much.
+
+    Boards that meet at a corner with tails and pins, or mitred, are flush with the outside of each other.
 
     What is butted between the uprights of a measured opening must meet them where they were measured.
     """
@@ -27,6 +32,8 @@ def find_unseated(cabinet: Cabinet) -> tuple[Finding, ...]:
             found.append(_missing(joint, joint.enters if enters is None else joint.receives))
         elif joint.kind == "finger":
             found += finger_faults(joint, enters, receives, cabinet.style)
+        elif joint.kind in CORNERS:
+            found += _corner(cabinet, joint, enters, receives)
         elif joint.depth == 0:
             found += _butt(cabinet, joint, enters, built.met_by(receives, enters))
         else:
@@ -40,6 +47,18 @@ def _missing(joint: Joint, name: str) -> Finding:
         f"called {name}. Add it, or take the joint away."
     )
     return Finding("seating", "stop", (joint.enters, joint.receives), text)
+
+
+def _corner(cabinet: Cabinet, joint: Joint, enters: Board, receives: Board) -> list[Finding]:
+    """At a corner of tails and pins, or of mitres, the end is flush with the outside of the other board."""
+    axis, sign = direction(joint.axis)
+    off = sign * (far(enters.box, axis, sign) - far(receives.box, axis, sign))
+    if not off:
+        return []
+    size = true_amount(abs(off), cabinet.style)
+    what, mend = ("past", shorter(enters, axis)) if off > 0 else ("short of", longer(enters, axis))
+    text = f"{enters.name} ends {size} {what} the outside of {receives.name}. Make it {mend} by {size}."
+    return [Finding("seating", "stop", (enters.name, receives.name), text, abs(off))]
 
 
 def _butt(cabinet: Cabinet, joint: Joint, enters: Board, receives: Board) -> list[Finding]:

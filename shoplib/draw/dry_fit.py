@@ -4,10 +4,14 @@ from collections.abc import Callable, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
+import shapely
+
+from shoplib.checks.geometry import is_outlined
 from shoplib.checks.misfits import BARE, CLASH, GAP, Misfit, outside
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look, cut_through, is_cut
-from shoplib.draw.scene import Chain, Item, Label, Leader, Line, Rect, Scene, Shape
+from shoplib.draw.scene import Chain, Item, Label, Leader, Line, Rect, Region, Scene, Shape
+from shoplib.draw.slices import Plane, region
 from shoplib.measure import Style
 from shoplib.model.board import Board
 from shoplib.model.box import around
@@ -56,7 +60,8 @@ def dry_fit(
     whole = look.flat(around([board.box for board in built.boards]))
     comes_to, asked = look.flat(outside(built, planned)), look.flat(planned.outside)
     bounds = _around(whole, asked)
-    items: list[Item] = [*cut_through(built.boards, (), look, view.at(built))]
+    items: list[Item] = [*cut_through([board for board in built.boards if not is_outlined(board)], (), look,
+                                      view.at(built)), *_outlined(built, view)]
     slides = [fitting.box for fitting in built.hardware if fitting.what == "slide" and _goes_with(fitting, view, built)]
     items += [Shape((look.flat(box),), "hardware", "slide") for box in slides]
     items += _names(built, view, bounds)
@@ -114,6 +119,17 @@ def _said(misfit: Misfit, size: str) -> str:
 
 def _goes_with(fitting: Hardware, view: View, cabinet: Cabinet) -> bool:
     return fitting.group == view.board(cabinet).group and view.look.along == 2
+
+
+def _outlined(cabinet: Cabinet, view: View) -> list[Region]:
+    """What the plane cuts of boards that are cut aslant; a side and what meets it are hatched against each other."""
+    plane = Plane(view.look, view.at(cabinet), _SEEN[view.look])
+    found = []
+    for board in cabinet.boards:
+        if is_outlined(board) and is_cut(board, view.look, plane.at):
+            parts = plane.slice(board).parts(shapely.box(*view.look.flat(board.box)))
+            found += [region(part, board.name, board.placement.own_axis(view.look.across) != 2) for part in parts]
+    return found
 
 
 def _cut(cabinet: Cabinet, view: View) -> list[Board]:

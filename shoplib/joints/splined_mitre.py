@@ -4,6 +4,9 @@ The outside corner (toe) lies at x = 0, z = 0. A place is said by how far it lie
 off it, each by its share of x and z: half of a diagonal each way, so that every corner is a whole tick.
 """
 
+from fractions import Fraction
+from math import radians, tan
+
 from shoplib.joints.bench_pair import Clearance, JointKind, Pair, Setting, Sizes, Stock, Values, must_leave
 from shoplib.joints.draft import Draft, middle
 from shoplib.joints.in_case import NO_SOURCE, drawn_apart, eighth, level, one_step, side
@@ -55,7 +58,7 @@ def leg(length: int) -> int:
 def slanting(stock: Stock, values: Values) -> Sizes:
     """What is set for mitre, slot and spline, each as it is measured: square to the mitre or along it."""
     return (
-        ("mitre on each board, along its face", stock.receives.thickness),
+        ("mitre, along each board", stock.receives.thickness),
         ("slot in each mitre, width", values["spline"] + values["fit"]),
         ("slot in each mitre, depth", values["slot"]),
         ("heel to the slot, along the mitre", values["heel"]),
@@ -63,6 +66,39 @@ def slanting(stock: Stock, values: Values) -> Sizes:
         ("spline, across the mitre", 2 * (values["slot"] - values["end gap"])),
         ("spline, along the corner", stock.width - 2 * values["stop"]),
     )
+
+
+def mitre_face(thickness: int) -> int:
+    """How long the slant of a mitre is across the board, to the nearest tick.
+
+    >>> mitre_face(1_000_000)
+    1414214
+    """
+    return to_step(thickness * 2 * _HALF_ROOT, 10**9) // 10**9
+
+
+def gapes(face: int, tenths: int) -> int:
+    """How wide a mitre face gapes at its end that is so many tenths of a degree off, to the nearest tick.
+
+    Eight cuts, each 0.1 degree off, in stock of 2 in: 2 x 1.4142 x tan 0.8 = 0.0395 in.
+
+    >>> round(gapes(mitre_face(2 * INCH), 8) / INCH, 4)
+    0.0395
+    """
+    return to_step(face * round(tan(radians(tenths / 10)) * 10**9), 10**9) // 10**9
+
+
+def last_corner(off: int, over: int, face: int, corners: int = 4) -> int:
+    """How far the last corner of a frame gapes over the length of its mitre faces, when all others are pulled tight.
+
+    Each corner is `off` over a length `over`, as a square shows it. The corners add up, for angles do; that small
+    angles and small gaps grow alike is plain geometry.
+
+    >>> last_corner(2, 60, 20, 4)
+    2
+    """
+    part = Fraction(int(face), int(over))
+    return share(corners * off * part.numerator, part.denominator, 1)[0]
 
 
 def make(stock: Stock, values: Values) -> Pair:

@@ -24,6 +24,17 @@ def between(draw: Draw, what: str) -> Given:
     return draw.tape("I", what, inch=("18 5/32 in", "28 5/32 in", "1/4 in"), mm=("461 mm", "721 mm", "5 mm"))
 
 
+def board_as_ordered(draw: Draw, what: str = "boards") -> Given:
+    """`T`, the thickness that boards were ordered in."""
+    return draw.pick("T", f"{what}, ordered planed to", inch=("3/4 in",), mm=("20 mm",))
+
+
+def board_as_measured(draw: Draw, what: str = "boards", name: str = "t") -> Given:
+    """`t`, or `name`: what such boards measure, always under it, so that a sum tells which of the two was used."""
+    ranges = {"inch": ("0.690 in", "0.712 in", "0.001 in"), "mm": ("18.8 mm", "19.4 mm", "0.05 mm")}
+    return draw.reading(name, f"{what}, measured", **ranges)
+
+
 def three_readings(draw: Draw, mean: Given) -> list[Given]:
     """`thin`, `t` and `thick`: a sheet that reads as much under its `mean` in one corner as over it in another."""
     spread = draw.reading("s", "", inch=("0.010 in", "0.014 in", "0.001 in"), mm=("0.25 mm", "0.35 mm", "0.05 mm"))

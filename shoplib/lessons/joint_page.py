@@ -13,7 +13,7 @@ from shoplib.lessons.own_set import keep_ticked
 from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
 from shoplib.lists.writing import Writing
-from shoplib.live.bench_controls import Bench
+from shoplib.live.bench_controls import Bench, meant
 from shoplib.live.bench_panel import bench_panel, section, solid
 from shoplib.live.bench_rows import bench_rows
 from shoplib.live.panel import Panel
@@ -87,7 +87,14 @@ def pair_of(name: str, unit: str, **given: str) -> Pair:
     stock = bench.start()
     if "width" in given:
         stock = replace(stock, width=read_length(given.pop("width")))
-    chosen = {key.replace("_", " "): read_length(text, zero=True) for key, text in given.items()}
+    settings = {setting.name.replace("-", " "): setting for setting in bench.kind.settings}
+    chosen = {}
+    for key, text in given.items():
+        setting = settings[key.replace("_", " ")]
+        if setting.unit == "length":
+            chosen[setting.name] = read_length(text, zero=True)
+        else:
+            chosen[setting.name] = meant(setting, int(text) if setting.unit == "count" else text, stock)
     return bench.kind.build(*bench.traced(stock, bench.kind.values(stock, chosen)))
 
 

@@ -29,7 +29,7 @@ from dataclasses import dataclass, replace
 from shoplib.lists.cut_moves import CutMoves
 from shoplib.lists.neighbours import STILL, Crooked, Moves, Neighbours, moved_span
 from shoplib.model.board import Board, BoxCut, Cut, Hole, PrismCut, prism_cut
-from shoplib.model.box import Box, Point
+from shoplib.model.box import Box, Point, around
 from shoplib.model.placement import Placement, directions, standing_in
 from shoplib.model.solved import Cabinet
 
@@ -135,10 +135,15 @@ def _made_cut(cut: Cut, board: Board, moves: Moves, shift: Point, placement: Pla
 def _made_outline(
     cut: PrismCut, board: Board, moves: Moves, shift: Point, placement: Placement, wood: Box
 ) -> PrismCut | None:
-    """An outline keeps its form and goes with the end of the board that it is set out from."""
+    """An outline keeps its form and goes with the end that it is set out from, as do all that are cut for one board:
+    the slot in a mitre lies inside, and goes with its mitre.
+    """
     was = board.placement.to_world(cut.box)
-    now = _shifted(was, board, moves, shift)
-    by = tuple(now.low[a] - was.low[a] for a in range(3))
+    alike = around([board.placement.to_world(other.box) for other in board.cuts
+                    if isinstance(other, PrismCut) and other.for_board == cut.for_board])
+    low = _shifted(alike, board, moves, shift).low
+    by = tuple(low[a] - alike.low[a] for a in range(3))
+    now = was.moved(by)
     if wood.common(now) != now:
         return None
     axis, own = directions(board.placement.axes)["uvw".index(cut.along)][0], "uvw".index(cut.along)
