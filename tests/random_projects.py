@@ -217,12 +217,12 @@ def _with_other_joints(drawn: Project, r: random.Random) -> Project:
 def _with_other_corners(rule: Drawers, drawn: Project, r: random.Random) -> Drawers:
     """A box whose front, or whose back, is joined in another way, and its sides longer than it."""
     slide, inch, fit = slides()[rule.slide], drawn.style.unit == "in", rule.corner.fit
-    kind = r.choice(["", "", "pocket screws", "pocket screws", "finger", "finger", "drawer lock", "drawer lock"])
+    kind = r.choice(["", "", *["pocket screws"] * 3, "finger", "finger", "drawer lock", "drawer lock"])
     sizes = r.choice([{}, {"lip": INCH // 8 if inch else 3 * MM, "tongue": 4 * MM}])
     gap, finger, other = r.choice([0, MM // 2]), r.choice([None, 3 * INCH // 8 if inch else 8 * MM]), r.random()
     dado = JointChoice("dado", r.choice([None, 4 * MM]), fit, stop=r.choice([0, 8 * MM]))
     back = r.choice([dado, JointChoice(), JointChoice("tongue", 5 * MM, fit)])
-    if kind == "pocket screws" and slide.largest_side is None:
+    if kind == "pocket screws" and slide.largest_side is None and rule.count < 7:  # lower boxes have no room for two
         rule = replace(rule, corner=JointChoice(kind), box_sheet="front sheet")
     elif kind == "finger" and slide.carries != "side strip":
         rule = replace(rule, corner=JointChoice(kind, fit=fit, finger=finger if rule.bottom == "groove" else None))

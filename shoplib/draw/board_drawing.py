@@ -129,7 +129,7 @@ def _alike(cut: Cut, number: int, board: Board) -> object:
     if isinstance(cut, Hole):
         return cut.kind, cut.diameter, cut.depth, cut.along
     if isinstance(cut, PrismCut) or cut.kind == "socket":
-        return cut.kind, cut.for_board, 2 * cut.low[0] < board.length, cut.high[1] - cut.low[1]
+        return cut.kind, cut.for_board, 2 * cut.low[0] < board.length
     return number
 
 

@@ -60,14 +60,16 @@ def joint_section(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
     if any(gaps):
         note += " Clearances are drawn larger than they are."
     cut_in = _cut_in(joint)
+    wide, deep = cut.size[across], cut.size[along]
+    if joint.kind == "drawer lock" and not joint.tongue:
+        wide, deep = deep, wide  # the groove is sunk into the end of the front, whatever way the side comes
     legend = (
-        f"{enters.name} enters {receives.name}{cut_in}, {page.measured(cut.size[across])} wide and "
-        f"{page.setting(cut.size[along])} deep.",
+        f"{enters.name} enters {receives.name}{cut_in}, {page.measured(wide)} wide and {page.setting(deep)} deep.",
         f"Clearance across the cut: {_small(gaps[0] + gaps[1], style)}; at its end: {_small(gaps[2], style)}.",
     )
     clear = (("clearance across the cut", gaps[0] + gaps[1]), ("clearance at its end", gaps[2]))
     told = (
-        Told(legend[0], (("width of the cut", cut.size[across]), ("depth of the cut", cut.size[along]))),
+        Told(legend[0], (("width of the cut", wide), ("depth of the cut", deep))),
         Told(legend[1], tuple((called, size) for called, size in clear if size)),
     )
     return Scene(

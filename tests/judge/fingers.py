@@ -8,6 +8,8 @@ from tests.judge.solids import OVERLAP, SAME, box, direction
 
 TICK = 1 / 80_000
 """What a plan is exact to (mm); the last finger takes what will not divide, under one for each."""
+FLOOR = 0.3
+"""Share of the floor of a socket that must be wood."""
 SKIN = 0.01
 """How thick a slice is taken where a face must bear or must be flush (mm)."""
 THREE = 3
@@ -16,7 +18,7 @@ THREE = 3
 
 def finger_faults(joint, enters, receives):
     """What keeps two boards from being finger-jointed over the whole of their common width."""
-    axis, sign = direction(joint["axis"])
+    axis, _ = direction(joint["axis"])
     thin = enters.thickness_axis
     run = 3 - axis - thin
     low, high = np.maximum(enters.low, receives.low), np.minimum(enters.high, receives.high)
@@ -54,7 +56,8 @@ def finger_faults(joint, enters, receives):
         yield f"its fingers stand {steps.min():.4f} to {steps.max():.4f} mm apart"
     if max(max(sizes) - min(sizes) for sizes in wide.values()) > joint["fit"] + uneven:
         yield "its fingers are not alike"
-    yield from _floor_faults(enters, receives, axis, sign, low, high)
+    for body, mate, way in ((enters, receives, axis), (receives, enters, thin)):
+        yield from _floor_faults(body, mate, stretches, way, run, low, high)
 
 
 def _at_corner(end, low, high):
@@ -74,12 +77,14 @@ def _along(piece, run):
     return float(bounds[0, run]), float(bounds[1, run])
 
 
-def _floor_faults(enters, receives, axis, sign, low, high):
-    """The sockets of the entering board end at the face of the receiving one: wood stands right behind its fingers."""
-    begin, end = low.copy(), high.copy()
-    face = low[axis] if sign > 0 else high[axis]
-    begin[axis], end[axis] = (face - SKIN, face) if sign > 0 else (face, face + SKIN)
-    behind = (enters.wood ^ box(begin, end)).volume()
-    wanted = float(np.prod(end - begin))
-    if behind < 0.6 * wanted:
-        yield "its sockets run on past the face"
+def _floor_faults(body, mate, stretches, way, run, low, high):
+    """Behind each finger of the mate, on the floor of its socket, stands wood of the body; a groove may take some."""
+    inside = body.low[way] < low[way] - SAME
+    face = low[way] if inside else high[way]
+    for begin, end, name in stretches:
+        if name == mate.name:
+            near, far = low.copy(), high.copy()
+            near[run], far[run] = begin, end
+            near[way], far[way] = (face - SKIN, face) if inside else (face, face + SKIN)
+            if (body.wood ^ box(near, far)).volume() < FLOOR * float(np.prod(far - near)):
+                yield f"a finger of {mate.name} does not stand on the floor of its socket in {body.name}"

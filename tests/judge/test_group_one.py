@@ -120,8 +120,7 @@ FRONT, SIDE = "bay 1 drawer 1 box front", "bay 1 drawer 1 left box side"
 
 
 @pytest.mark.parametrize("name", [FRONT, SIDE])
-@pytest.mark.parametrize("own", [0, 1])
-@pytest.mark.parametrize("end", ["low", "high"])
+@pytest.mark.parametrize(("own", "end"), [(0, "high"), (1, "low"), (1, "high")])
 @pytest.mark.parametrize("by", [-0.5, 0.5])
 def test_a_socket_half_a_millimetre_off_is_caught(name, own, end, by):
     """Along the corner, or in its depth: too narrow, too wide, too shallow, too deep."""
@@ -130,11 +129,7 @@ def test_a_socket_half_a_millimetre_off_is_caught(name, own, end, by):
         socket = cuts_of(target, "socket")[1]
         socket[end][own] += by
 
-    plan = plan_of("finger")
-    socket = cuts_of(board(plan, name), "socket")[1]
-    if own == 0 and not 0 < socket[end][0] < board(plan, name)["size"][0]:
-        pytest.skip("that end of the socket is the end of the board")
-    assert any(name in fault for fault in spoiled(plan, name, change))
+    assert any(name in fault for fault in spoiled(plan_of("finger"), name, change))
 
 
 @pytest.mark.parametrize("name", [FRONT, SIDE])
@@ -155,7 +150,7 @@ def test_a_socket_that_was_forgotten_is_caught(name):
         (SIDE, "dado", 0, "low", 0.5),
         (SIDE, "dado", 0, "low", -0.5),
         (SIDE, "dado", 2, "low", 0.6),
-        (SIDE, "dado", 2, "high", -0.6),
+        (SIDE, "dado", 2, "low", -0.6),
     ],
 )
 def test_a_drawer_front_joint_that_is_off_is_caught(name, kind, own, end, by):
