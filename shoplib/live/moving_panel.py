@@ -146,11 +146,10 @@ def _say(season: Season, place: Place, style: Style) -> Said:
 
 def _deep(season: Season, style: Style) -> str:
     """How deep the grooves of a frame must be for the panel to stay in them."""
-    shrinks = -season.grown(season.driest)
-    deep = season.gap + shrinks if shrinks > 0 else season.gap
+    deep = to_step(2 * season.widest_gap(), style.step, "up")  # all the room of both sides lies at one, in dry air
     return (
-        f"Make each groove more than {write_brief(to_step(deep, style.step, 'up'), style)} deep: a panel that slid to "
-        "one side leaves the other by all that it shrinks. Glue it nowhere, or at the middle of its ends alone."
+        f"Make each groove more than {write_brief(deep, style)} deep: in dry air a panel that slid to the floor of one "
+        "has the room of both at its other edge. Glue it nowhere, or at the middle of its ends alone."
     )
 
 

@@ -150,7 +150,7 @@ def outcome_of(values: SimpleNamespace, style: Style) -> Outcome:
     rows, why = _rows(one, style)
     table = Table("Moments about the tipping edge", ("What", "Weight x distance", "Moment"), rows, (1, 2), "moment/")
     with noting() as notes:
-        told = said(notes, findings(one, values.fastened == FAST, values.done, style), message(one, values.drawers))
+        told = said(notes, findings(one, values.fastened == FAST, values.done, style), message(one, values.drawers, values.fastened == FAST))
     return Outcome(
         [Drawing(scene.title, draw(scene, PICTURE, "drawing/0/"), scene.alt)], [table], (), told.findings, told.message,
         _explain(scene, rows, why, style),
@@ -174,11 +174,11 @@ def scene_of(one: Tipped, style: Style) -> Scene:
     return tip_view(case, fronts, one.opened, hangs, edge, one.found.tips, style)
 
 
-def message(one: Tipped, drawers: int) -> str:
-    """The line above the picture."""
+def message(one: Tipped, drawers: int, fast: bool) -> str:
+    """The line above the picture; `fast` where it is fastened to the wall."""
     opened = f"With {len(one.opened)} of {drawers} drawers open it" if one.opened else "With all drawers closed it"
     if one.found.tips:
-        return f"{opened} goes over."
+        return f"{opened} {'would go over; its fastening alone holds it' if fast else 'goes over'}."
     times = one.found.times
     return f"{opened} stands" + ("; nothing tips it." if times is None else f", held {times:.1f} times over.")
 
