@@ -150,7 +150,8 @@ def outcome_of(values: SimpleNamespace, style: Style) -> Outcome:
     rows, why = _rows(one, style)
     table = Table("Moments about the tipping edge", ("What", "Weight x distance", "Moment"), rows, (1, 2), "moment/")
     with noting() as notes:
-        told = said(notes, findings(one, values.fastened == FAST, values.done, style), message(one, values.drawers, values.fastened == FAST))
+        fast = values.fastened == FAST
+        told = said(notes, findings(one, fast, values.done, style), message(one, values.drawers, fast))
     return Outcome(
         [Drawing(scene.title, draw(scene, PICTURE, "drawing/0/"), scene.alt)], [table], (), told.findings, told.message,
         _explain(scene, rows, why, style),
