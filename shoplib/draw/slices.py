@@ -12,7 +12,6 @@ from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look
 from shoplib.draw.scene import Label, Leader, Point, Rect, Region
 from shoplib.draw.spilled import largest_rooms
 from shoplib.joints.bench_pair import Pair
-from shoplib.measure import share
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.box import Box
 from shoplib.model.placement import directions
@@ -145,8 +144,7 @@ def around(cut: Cut, board: Board) -> Box:
         return board.placement.to_world(cut.box)
     if isinstance(cut, Hole):
         own = "uvw".index(cut.along)
-        radius = share(cut.diameter, 2, 1)[0]
-        low, high = ([place + by for place in cut.centre] for by in (-radius, radius))
+        low, high = ([place + by for place in cut.centre] for by in (-(cut.diameter // 2), cut.diameter // 2))
         inward = 2 * cut.centre[own] < board.size[own]
         low[own] = cut.centre[own] - (0 if inward else cut.depth)
         high[own] = cut.centre[own] + (cut.depth if inward else 0)
@@ -182,13 +180,17 @@ def named_parts(
 ) -> tuple[Leader, ...]:
     """The parts that lie in the plane, named beside the drawing; one that is a board has its name as that board.
 
-    `across` and `up` say where the drawing puts places.
+    A part that is named at the end of its board, as it shows there, runs on through the plane; in a bored board the
+    plane may meet a hole there instead. `across` and `up` say where the drawing puts places.
     """
     left, bottom, right, top = frame
-    found = []
+    along, found = plane.look.along, []
     for part, (board, point) in pair.named.items():
+        wood = pair.by_name[board]
+        bored = any(isinstance(cut, Hole) for cut in wood.cuts)
+        ends = () if bored else (wood.box.low[along], wood.box.high[along])
         x, y = across(int(point[plane.look.across])), up(int(point[plane.look.up]))
-        shown = point[plane.look.along] == plane.at and left <= x <= right and bottom <= y <= top
+        shown = point[along] in (plane.at, *ends) and left <= x <= right and bottom <= y <= top
         if shown and not board.startswith(part):
             found.append(Leader((x, y), "left" if 2 * x < left + right else "right", part))
     return tuple(found)

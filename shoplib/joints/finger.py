@@ -52,12 +52,12 @@ def make(stock: Stock, values: Values) -> Pair:
             Clearance("fit towards the front", "bottom", "side", "-y", far),
         ),
         {"side": (0, 0, drawn_apart(stock)), "bottom": (drawn_apart(stock), 0, 0)},
-        ("y", middle(*one)),
+        ("x", middle(0, face)),
         {
             "finger": ("bottom", (end, middle(*one), middle(0, thick))),
             "end finger": ("bottom", (end, middle(*layout.own[0]), middle(0, thick))),
             "socket": ("bottom", (face, middle(*two), thick)),
-            "baseline": ("side", (0, middle(*two), thick)),
+            "baseline": ("side", (0, middle(*places[0]), thick)),
         },
     )
 

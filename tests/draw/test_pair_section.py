@@ -37,6 +37,14 @@ def test_boards_keep_in_the_room_and_out_of_one_another(kind):
             assert one.intersection(other).area < MM * MM / 1000
 
 
+def test_fingers_are_cut_along_the_comb_so_that_all_are_seen_that_there_is_room_for():
+    """A cut across shows one finger. 81 mm in nine fingers fit into the room: five of the bottom, four of the side."""
+    nine = joint("finger").build(stock_of(12 * MM, width=81 * MM, style=MM_STYLE), {"finger": 9 * MM, "fit": 0})
+    cut = regions(pair_section(nine, ROOM))
+    assert len(cut["bottom"]) == 5
+    assert {round(part.bounds[2] - part.bounds[0]) for part in cut["bottom"]} == {9 * MM}
+
+
 def test_the_wood_that_is_cut_is_what_the_solid_has_there():
     """A dado's side in a window that holds it whole: thickness times height less depth times width."""
     pair = joint("dado").build(stock_of(18 * MM, style=MM_STYLE, receives_length=60 * MM, enters_length=60 * MM))
