@@ -57,7 +57,7 @@ def make(stock: Stock, values: Values) -> Pair:
             "finger": ("bottom", (end, middle(*one), middle(0, thick))),
             "end finger": ("bottom", (end, middle(*layout.own[0]), middle(0, thick))),
             "socket": ("bottom", (face, middle(*two), thick)),
-            "baseline": ("side", (0, middle(*places[0]), thick)),
+            "baseline": ("side", (0, middle(*layout.own[0]), thick)),
         },
     )
 
