@@ -97,8 +97,9 @@ def _cut_joint(cabinet: Cabinet, seat: Seat) -> list[Finding]:
     """Depth, end gap, place and clearance of a joint with a cut, each said apart."""
     if seat.cut is None:
         depth = setting(seat.joint.depth, cabinet.style)
+        cut = "dado" if seat.joint.kind == "tongue" else seat.joint.kind  # a tongue is what goes in
         what = (
-            f"{seat.receives.name} has no {seat.joint.kind} for {seat.enters.name}. "
+            f"{seat.receives.name} has no {cut} for {seat.enters.name}. "
             f"Cut one {depth} deep, or make {seat.enters.name} end at the face."
         )
         return [_finding(seat, "stop", what, seat.joint.depth)]

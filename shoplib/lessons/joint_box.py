@@ -18,16 +18,14 @@ from shoplib.model.solved import Cabinet
 SIDES, FRONT = "side", "front"
 
 LEFT_AND_RIGHT = f"{GROUP} left box side", f"{GROUP} right box side"
-FRONT_AND_BACK = f"{GROUP} box front", f"{GROUP} box back"
+FRONT_ALONE, BACK_ALONE = (f"{GROUP} box front",), (f"{GROUP} box back",)
+FRONT_AND_BACK = *FRONT_ALONE, *BACK_ALONE
 
 SEEN = View(FROM_ABOVE, f"{GROUP} box bottom")
 """Cut through the bottom, seen from above."""
 
-BOTTOM = (
-    bottom_asked("width", lambda g: g["B"], "the sides"),
-    bottom_asked("depth", lambda g: g["L"], "front and back"),
-)
-"""The two sizes of the bottom, asked for."""
+BOTTOM_WIDTH = bottom_asked("width", lambda g: g["B"], "the sides")
+BOTTOM_DEPTH = bottom_asked("depth", lambda g: g["L"], "front and back")
 
 
 def box_givens(draw: Draw) -> list[Given]:
@@ -39,12 +37,14 @@ def box_givens(draw: Draw) -> list[Given]:
     ]
 
 
-def joined_box(givens: Givens, corner: JointChoice) -> Cabinet:
-    """The box of these givens with this corner, on slides as long as it is."""
+def joined_box(
+    givens: Givens, corner: JointChoice, back_corner: JointChoice | None = None, box_front: int = 0,
+) -> Cabinet:
+    """The box of these givens with this corner, on slides as long as it is; the rest as in `small_box`."""
     opening = givens["B"] + INCH
     return small_box(
         opening, opening, unit="mm" if givens["metric"] else "in", side=INCH // 2, stock=givens["s"], corner=corner,
-        groove=givens["q"], slack=givens["e"], depth=givens["L"] + INCH,
+        groove=givens["q"], slack=givens["e"], depth=givens["L"] + INCH, back_corner=back_corner, box_front=box_front,
     )
 
 

@@ -3,7 +3,15 @@
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import Stock, stock_of
 from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
-from shoplib.lessons.joint_box import BOTTOM, SEEN, box_givens, fronts_asked, joined_box, sides_asked
+from shoplib.lessons.joint_box import (
+    BOTTOM_DEPTH,
+    BOTTOM_WIDTH,
+    SEEN,
+    box_givens,
+    fronts_asked,
+    joined_box,
+    sides_asked,
+)
 from shoplib.lessons.joint_givens import (
     CALIPER,
     between,
@@ -310,7 +318,7 @@ BOX_SET = SetExercise(
         draw.pick("d", "dadoes for the tongues, depth", inch=("3/16 in", "7/32 in"), mm=("5 mm", "5.5 mm")),
         draw.pick("g", "gap before each tongue", inch=("1/32 in",), mm=("0.5 mm", "1 mm")),
     ],
-    case=_box, asked=(SIDES, FRONT, *BOTTOM), view=SEEN,
+    case=_box, asked=(SIDES, FRONT, BOTTOM_WIDTH, BOTTOM_DEPTH), view=SEEN,
     fits="Its corners close at their shoulders, and the bottom has room all round.",
     hints=(
         "The sides have the dadoes: they are as long as the box is deep.",

@@ -30,13 +30,15 @@ def small_box(
     front: int, back: int, *, unit: str = "in", side: int | None = None, rear: int | None = None,
     setback: int | None = None, stock: int = INCH * 472 // 1000, rabbet: int = INCH // 4, groove: int = INCH // 4,
     slack: int = INCH // 16, depth: int = 20 * INCH, inset: int = 0, corner: JointChoice | None = None,
+    back_corner: JointChoice | None = None, box_front: int = 0,
 ) -> Cabinet:
     """A case with one drawer, unrounded, in an opening that reads `front` and `back`; all lengths in ticks.
 
     Slides are the ones of `SLIDES` for the unit, with `side`, `rear` and `setback` in place of what they take at each
     side, behind and before their front end. The case is `depth` deep inside; a front of thickness `inset` stands in
-    the opening, 0 is none. The corners of the box are rabbeted where no other `corner` is given. Heights change none
-    of the widths and depths.
+    the opening, 0 is none. The corners of the box are rabbeted where no other `corner` is given; `back_corner` is how
+    the back is joined where that is another way. `box_front` is the stock of the box front, 0 that of the box. Heights
+    change none of the widths and depths.
     """
     row = slide(SLIDES[unit], unit)
     own = {"side": side, "rear_room": rear, "setback": setback}
@@ -49,8 +51,11 @@ def small_box(
     if inset:
         sheets["front"] = Sheet("front", "plywood", inset)
         fronts = Fronts("inset", "front")
+    if box_front:
+        sheets["box front"] = Sheet("box front", "plywood", box_front)
     rule = Drawers(
         slide=row.name, box_sheet="box", bottom_sheet="thin", corner=corner or JointChoice("rabbet", rabbet),
+        back_corner=back_corner, front_sheet="box front" if box_front else "",
         bottom_depth=groove, bottom_slack=slack,
     )
     case_corner = JointChoice("rabbet", INCH // 4)

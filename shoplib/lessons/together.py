@@ -203,4 +203,6 @@ def _plain(told: str, planned: Cabinet, given: Mapping[Asked, int]) -> str:
     """The words without the name of the drawer, where the exercise asks about the boards of only one."""
     groups = {planned.by_name[name].group for one in given for name in one.boards}
     group = next(iter(groups)) if len(groups) == 1 else "case"
-    return told if group == "case" else told.replace(f"{group}: ", "").replace(f"{group} ", "the ")
+    if group == "case":
+        return told
+    return told.replace(f"{group}: ", "").replace(f"{group} has ", "the box has ").replace(f"{group} ", "the ")

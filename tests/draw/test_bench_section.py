@@ -12,9 +12,10 @@ from tests.draw.test_pen import overlaps, text_boxes
 
 EACH = pytest.mark.parametrize("name", [kind.name for kind in JOINTS])
 NAMED = {
-    "dado": {"wall", "bottom", "end of the shelf", "shoulder line"}, "dovetail": {"tail", "pin", "half-pin", "baseline"},
-    "splined mitre": {"slot", "mitre face", "heel", "toe"}, "mortise and tenon": {"tenon", "shoulder", "cheek", "root", "wall of the mortise",
-                                                    "bottom"},
+    "dado": {"wall", "bottom", "end of the shelf", "shoulder line"},
+    "dovetail": {"tail", "pin", "half-pin", "baseline"},
+    "splined mitre": {"slot", "mitre face", "heel", "toe"},
+    "mortise and tenon": {"tenon", "shoulder", "cheek", "root", "wall of the mortise", "bottom"},
 }
 """Read off the joints' drawings by eye: what of each the plane goes through."""
 

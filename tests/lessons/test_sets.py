@@ -12,6 +12,7 @@ from shoplib.documents.examples import example
 from shoplib.documents.project_file import read_project
 from shoplib.lessons.bay_fronts import BAY_FRONTS, LOWEST, MIDDLE, TOP
 from shoplib.lessons.box_boards import BOX_BOARDS
+from shoplib.lessons.lesson_j05 import BOX_SET
 from shoplib.lessons.lesson_j08 import FRAME_SET
 from shoplib.lessons.one_strip import ONE_STRIP
 from shoplib.lessons.posed_set import PosedSet, pose_set
@@ -357,6 +358,17 @@ def test_a_drawer_box_is_judged_against_its_slides_and_told_without_its_number()
     # Rounded to the nearest mark of the rule it still is right, though slides forgive no box that is too wide.
     assert put_together(case, right | {front: right[front] + case.style.step // 2}).right
     assert not put_together(case, right | {front: right[front] + case.style.step}).right
+
+
+def test_a_box_too_wide_for_its_case_is_told_as_the_box(posed_to):
+    posed = posed_to(BOX_SET, FEW[0], "in")
+    said = str(check(posed, front=planned(posed)["front"] + INCH))
+    assert "The box has no room: right side and the right box side overlap by" in said and "The has" not in said
+
+
+def test_a_side_that_ends_before_its_second_dado_has_no_dado(posed_to):
+    posed = posed_to(BOX_SET, FEW[0], "in")
+    assert "has no dado for the box back" in str(check(posed, side=planned(posed)["side"] - INCH))
 
 
 def applied_back():
