@@ -188,7 +188,8 @@ def named_parts(
     for part, (board, point) in pair.named.items():
         wood = pair.by_name[board]
         bored = any(isinstance(cut, Hole) for cut in wood.cuts)
-        ends = () if bored else (wood.box.low[along], wood.box.high[along])
+        low, high = wood.box.low[along], wood.box.high[along]
+        ends = (low, high) if low < plane.at < high and not bored else ()
         x, y = across(int(point[plane.look.across])), up(int(point[plane.look.up]))
         shown = point[along] in (plane.at, *ends) and left <= x <= right and bottom <= y <= top
         if shown and not board.startswith(part):

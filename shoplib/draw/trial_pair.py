@@ -5,6 +5,7 @@ from dataclasses import replace
 from shoplib.draw.bench_section import bench_section
 from shoplib.draw.pair_view import pair_view, telling
 from shoplib.draw.scene import Scene
+from shoplib.joints.bench_pair import Pair
 from shoplib.measure import INCH
 from shoplib.practice.trial import TrialSession
 from shoplib.practice.trial_stand import gaps
@@ -23,10 +24,21 @@ def as_cut_views(session: TrialSession) -> tuple[Scene, ...]:
     ['As it was cut, in section', 'As it was cut, put together']
     """
     felt = tuple(gap for gap in gaps(session.trial, session.pair) if gap.gap >= _LEAST)
-    pair = replace(session.pair.pair, clearances=felt)
+    pair = _all_cut(replace(session.pair.pair, clearances=felt))
     direction = telling(session.trial.kind.build(session.usual, session.plan), False)
     return (
         bench_section(pair, "As it was cut, in section"),
         pair_view(pair, "As it was cut, put together", direction=direction, called={}),
     )
 
+
+
+def _all_cut(pair: Pair) -> Pair:
+    """The pair, cut across at the first part that has a name where the plane meets only one board: so far are fingers
+    apart that do not go in.
+    """
+    axis, at = "xyz".index(pair.section[0]), pair.section[1]
+    if all(board.box.low[axis] < at < board.box.high[axis] for board in pair.boards[:2]):
+        return pair
+    _, point = next(iter(pair.named.values()))
+    return replace(pair, section=("y", point[1]))

@@ -41,7 +41,7 @@ def make(stock: Stock, values: Values) -> Pair:
         bottom.take("socket", Box((end, begins, 0), (face, ends, thick)), "side")
     for begins, ends in layout.own:
         upright.take("socket", Box((0, begins, low), (face, ends, thick)), "bottom")
-    one, two = layout.own[1], layout.mate[0]
+    one, two, low_in_it = layout.own[1], layout.mate[0], share(thick, 4, 1)[0]
     return Pair(
         "finger", stock, values, (upright.board, bottom.board),
         (Joint("finger", "bottom", "side", "-x", long, fit),),
@@ -54,8 +54,8 @@ def make(stock: Stock, values: Values) -> Pair:
         {"side": (0, 0, drawn_apart(stock)), "bottom": (drawn_apart(stock), 0, 0)},
         ("x", middle(0, face)),
         {
-            "finger": ("bottom", (end, middle(*one), middle(0, thick))),
-            "end finger": ("bottom", (end, middle(*layout.own[0]), middle(0, thick))),
+            "finger": ("bottom", (end, middle(*one), low_in_it)),
+            "end finger": ("bottom", (end, middle(*layout.own[0]), low_in_it)),
             "socket": ("bottom", (face, middle(*two), thick)),
             "baseline": ("side", (0, middle(*layout.own[0]), thick)),
         },

@@ -15,10 +15,11 @@ def loose() -> Figure:
     )
 
 
-def too_few() -> Figure:
-    """Three broad fingers."""
+def too_long() -> Figure:
+    """Fingers that are left far too long."""
     return gone_wrong(
-        "finger", "Three fingers are too few",
-        "What holds is the glue between the cheeks of the fingers, and here there are two pairs of cheeks in all.",
-        width={"in": "4 1/2 in", "mm": "108 mm"}, finger={"in": "1 1/2 in", "mm": "36 mm"},
+        "finger", "Fingers left too long",
+        "A hair is planed off; so much is work for a saw, and the end grain breaks out at the last finger.",
+        width={"in": "4 1/2 in", "mm": "108 mm"}, finger={"in": "1/2 in", "mm": "12 mm"},
+        proud={"in": "1/16 in", "mm": "2 mm"},
     )
