@@ -120,6 +120,8 @@ def _way(ours: Prism, theirs: Prism, against: Board, axis: int, sign: int) -> Nu
         (a, b), (c, d) = ours.reach(across), theirs.reach(across)
         if a >= d or c >= b:
             return None
+    if _bored(against) and _dips_into(ours, theirs) and (hole := _hole_round(ours, theirs, against)):
+        return hole.free(ours, axis, sign)  # a round solid has many corners: no need to look at each
     shifts = shared_shifts(ours, theirs, axis)
     if shifts is None:
         return None
@@ -130,6 +132,19 @@ def _way(ours: Prism, theirs: Prism, against: Board, axis: int, sign: int) -> Nu
         return near
     hole = _hole_round(ours, theirs, against)
     return near if hole is None else hole.free(ours, axis, sign)
+
+
+def _bored(board: Board) -> bool:
+    return any(isinstance(cut, Hole) for cut in board.cuts)
+
+
+def _dips_into(ours: Prism, theirs: Prism) -> bool:
+    """Whether the two surely share wood: the other is a box that holds all of ours on two axes, a part on the third."""
+    if theirs.along((theirs.axis + 1) % 3) is None:
+        return False
+    spans = [(ours.reach(axis), theirs.reach(axis)) for axis in range(3)]
+    held = sum(c <= a and b <= d for (a, b), (c, d) in spans)
+    return held >= 2 and all(a < d and c < b for (a, b), (c, d) in spans)
 
 
 class _Bore:
@@ -185,15 +200,25 @@ def _overlap(pair: Pair, one: Board, other: Board) -> list[Finding]:
         _least_way(ours, theirs)
         for ours in one.solids
         for theirs in other.solids
-        if share_wood(ours, theirs)
+        if _near(ours, theirs)
         and _hole_round(ours, theirs, other) is None
         and _hole_round(theirs, ours, one) is None
+        and share_wood(ours, theirs)
     ]
     if not ways:
         return []
     amount = -int(-max(ways) // 1)
     text = f"{one.name} and {other.name} want the same wood: {true_amount(amount, pair.stock.style)}."
     return [Finding("overlap", "stop", (one.name, other.name), text, amount)]
+
+
+def _near(ours: Prism, theirs: Prism) -> bool:
+    """Whether the boxes round the two share room."""
+    for axis in range(3):
+        (a, b), (c, d) = ours.reach(axis), theirs.reach(axis)
+        if a >= d or c >= b:
+            return False
+    return True
 
 
 def _least_way(ours: Prism, theirs: Prism) -> Number:
