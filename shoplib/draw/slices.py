@@ -12,6 +12,7 @@ from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, FRONT, Look
 from shoplib.draw.scene import Label, Leader, Point, Rect, Region
 from shoplib.draw.spilled import largest_rooms
 from shoplib.joints.bench_pair import Pair
+from shoplib.measure import share
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.box import Box
 from shoplib.model.placement import directions
@@ -144,7 +145,8 @@ def around(cut: Cut, board: Board) -> Box:
         return board.placement.to_world(cut.box)
     if isinstance(cut, Hole):
         own = "uvw".index(cut.along)
-        low, high = ([place + by for place in cut.centre] for by in (-(cut.diameter // 2), cut.diameter // 2))
+        radius = share(cut.diameter, 2, 1)[0]
+        low, high = ([place + by for place in cut.centre] for by in (-radius, radius))
         inward = 2 * cut.centre[own] < board.size[own]
         low[own] = cut.centre[own] - (0 if inward else cut.depth)
         high[own] = cut.centre[own] + (cut.depth if inward else 0)
