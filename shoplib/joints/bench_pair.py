@@ -160,8 +160,8 @@ class Pair:
 class JointKind:
     """A joint: `name` is its key everywhere, `title` what the page calls it, `group` its place in the course (1 to 3).
 
-    `make` and `gain` get the stock and all values; `build` and `allowance` fill in those that are left out. `slanting`
-    tells what is set for cuts that are no boxes, whose sizes nobody could read off the boards.
+    `make` and `gain` get the stock and all values; `build` and `allowance` fill in those that are left out. `beside`
+    tells what nobody could read off the boards: what is set for cuts that are no boxes, how far a screw reaches.
     """
 
     name: str
@@ -170,7 +170,7 @@ class JointKind:
     settings: tuple[Setting, ...]
     make: Callable[[Stock, Values], Pair]
     gain: Callable[[Stock, Values], int]
-    slanting: Callable[[Stock, Values], Sizes] = lambda stock, values: ()
+    beside: Callable[[Stock, Values], Sizes] = lambda stock, values: ()
 
     def usual(self, stock: Stock) -> dict[str, int]:
         """The usual value of every setting for this stock."""

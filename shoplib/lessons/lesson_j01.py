@@ -4,6 +4,7 @@ from shoplib.draw.dry_fit import View
 from shoplib.draw.look import FRONT
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import Pair, stock_of
+from shoplib.joints.butt import reach
 from shoplib.lessons.case_sides import SIDES, butted
 from shoplib.lessons.exercise import Exercise, Given, Givens, Misconception, Twin
 from shoplib.lessons.hardware_effects import screw_off
@@ -37,9 +38,13 @@ def _pair(givens: Givens) -> Pair:
     return joint("butt").build(stock_of(givens["t"]), {"screw": givens["L"]})
 
 
-def _deep(givens: Givens, board: str) -> int:
-    """How deep the hole in that board of the pair is."""
-    return _pair(givens).by_name[board].cuts[0].depth
+def _through(givens: Givens) -> int:
+    """How deep the hole in the side of the pair is."""
+    return _pair(givens).by_name["side"].cuts[0].depth
+
+
+def _reach(givens: Givens) -> int:
+    return reach(stock_of(givens["t"]), {"screw": givens["L"]})
 
 
 # Read a number off -------------------------------------------------------------------------------
@@ -54,7 +59,7 @@ THROUGH = Exercise(
         "The clearance hole goes right through it and no farther. For which depth do you set the collar on the bit?"
     ),
     givens=_side_and_screw,
-    right=lambda g: _deep(g, "side"),
+    right=_through,
     misconceptions=(
         Misconception("nominal", lambda g: g["T"], "That is {T}, the name of the sheet.",
                       "Look at what the calipers read."),
@@ -71,7 +76,7 @@ THROUGH = Exercise(
            "The hole is as deep as that board is thick: by its name, or as read?"),
     working=lambda g, say: (
         f"The side measures {g.texts['t']}; {g.texts['T']} is its name.",
-        f"clearance hole = {g.texts['t']} = {say.length(_deep(g, 'side'))}",
+        f"clearance hole = {g.texts['t']} = {say.length(_through(g))}",
         f"The screw, {g.texts['L']} long, goes on into the bottom.",
     ),
     tolerance=DRILLED, caliper=True,
@@ -86,7 +91,7 @@ REACH = Exercise(
         "its head flush. How far does it reach into the bottom?"
     ),
     givens=_side_and_screw,
-    right=lambda g: _deep(g, "bottom"),
+    right=_reach,
     misconceptions=(
         Misconception("nominal", lambda g: g["L"] - g["T"], "That takes {T} off, the name of the sheet.",
                       "Look at what the calipers read."),
@@ -94,10 +99,10 @@ REACH = Exercise(
         WHOLE_SCREW,
     ),
     effect=HOLD,
-    fits="No pilot hole is deeper: 1/2 to 2/3 of the thread is enough for it.",
+    fits="The pilot hole ends before that: it is 2/3 of the thread deep.",
     hints=("The head is flush with the outside: {L} begins there.", "How much of it does the side take up?"),
     working=lambda g, say: (
-        f"reach = {g.texts['L']} - {g.texts['t']} = {say.length(_deep(g, 'bottom'))}",
+        f"reach = {g.texts['L']} - {g.texts['t']} = {say.length(_reach(g))}",
         f"The name {g.texts['T']} stands in no sum.",
     ),
     tolerance=DRILLED, caliper=True,

@@ -27,7 +27,7 @@ def bench_rows(kind: JointKind, pair: Pair) -> tuple[Row, ...]:
     """
     gain = kind.allowance(pair.stock, pair.values)
     found = [Row(f"{pair.joints[0].enters} gains at this end", gain)] if gain else []
-    found += [Row(what, ticks) for what, ticks in kind.slanting(pair.stock, pair.values)]
+    found += [Row(what, ticks) for what, ticks in kind.beside(pair.stock, pair.values)]
     for board in pair.boards:
         alike: dict[tuple, list[Cut]] = {}
         for cut in board.cuts:

@@ -5,6 +5,7 @@ from math import radians, tan
 
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import JointKind, Pair, Stock, Values
+from shoplib.joints.butt import pilot_depth
 from shoplib.joints.draft import Draft
 from shoplib.measure import INCH, MM, share, thickest
 from shoplib.model.board import Board, BoxCut, Cut, Hole
@@ -103,8 +104,8 @@ BUTT = Trial(
         Scale("square", "Mitre gauge, for the end", "angle of the end", "angle", ("bottom",), lambda *_: SQUARE,
               "{aim}, measured from the front edge"),
         Scale("collar", "Collar on the bit: pilot hole", "depth of the pilot hole", "collar", ("bottom",),
-              lambda stock, plan: plan["screw"] - stock.receives.thickness,
-              "as deep as the screw, {screw} long, goes into the bottom behind the side"),
+              pilot_depth,
+              "2/3 of the thread, and the thread is 2/3 of the screw, which is {screw} long", (INCH // 2, 15 * MM)),
     ),
     _butt,
     Meet("enters", "bottom", "side", 0, "home", -1),
@@ -113,11 +114,11 @@ BUTT = Trial(
         Look("square", "gap", _lean, "The end of the bottom stands on the side from front to back: no light between.",
              ("With the front edge closed, the end of the bottom stands open by {size} at the back.", _AGAIN),
              ("With the back edge closed, the end of the bottom stands open by {size} at the front.", _AGAIN)),
-        Look("pilot", "gap", _deep("bottom", "pilot"), "The pilot hole is as deep as the screw goes.",
-             ("The pilot hole is {size} deeper than the screw goes.",
-              "Leave it where the thread has enough wood before it; else take a longer screw."),
-             ("The pilot hole is {size} too shallow: the screw drives its last bit into whole wood, and the end may "
-              "split.", "Bore it deeper before you drive the screw."), allow=SIXTEENTH),
+        Look("pilot", "gap", _deep("bottom", "pilot"), "The pilot hole is 2/3 of the thread deep.",
+             ("The pilot hole is {size} deeper than 2/3 of the thread: so much less whole wood is left for the point.",
+              "Leave it, or take a longer screw."),
+             ("The pilot hole is {size} too shallow: more of the thread must cut its way through whole wood, and the "
+              "end may split.", "Bore it deeper before you drive the screw."), allow=SIXTEENTH),
     ),
     (
         TrialSlip("clearance holes forgotten", "the side without its clearance holes",

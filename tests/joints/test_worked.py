@@ -254,3 +254,15 @@ def test_dowel_of_half_the_stock():
 def test_screw_with_two_thirds_in_the_second_board():
     """Common practice, no source: through 3/4 a screw of 2 1/4, two thirds of it in the second board."""
     assert joint("butt").usual(solid("3/4", width="6"))["screw"] == inches("2 1/4")
+
+
+def pilot(thick, screw):
+    pair = built("butt", solid(thick, width="6"), screw=screw)
+    return [cut.depth for cut in pair.by_name["bottom"].cuts if cut.kind == "pilot"]
+
+
+def test_pilot_hole_of_two_thirds_of_the_thread():
+    """Derived: thread 2/3 of the screw (Noyes pp. 125-126, read), hole 2/3 of it (US Army course EN5155 p. 1-37, read):
+    2 1/4 has a thread of 1 1/2, and a hole of 1."""
+    assert pilot("3/4", "2 1/4") == [inches("1")] * 2
+    assert pilot("3/4", "1 1/8") == [inches("3/8")] * 2, "4/9 of it were 1/2: past its point"

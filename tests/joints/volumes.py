@@ -160,10 +160,17 @@ def _round(count, diameter, depth):
     return count * pi / 4 * diameter**2 * depth
 
 
+def _pilot_depth(stock, v):
+    """2/3 of the thread (US Army course EN5155 p. 1-37), which is 2/3 of the screw (Noyes pp. 125-126), to the nearest
+    step, a half going up; no deeper than the screw reaches."""
+    step = stock.style.step
+    return min((8 * v["screw"] + 9 * step) // (18 * step) * step, v["screw"] - stock.receives.thickness)
+
+
 HOLES = {
     "butt": lambda stock, v: {
         "side": _round(v["count"], v["clearance hole"], stock.receives.thickness),
-        "bottom": _round(v["count"], v["pilot hole"], v["screw"] - stock.receives.thickness),
+        "bottom": _round(v["count"], v["pilot hole"], _pilot_depth(stock, v)),
     },
     "dowel": lambda stock, v: {
         "side": _round(v["count"], v["diameter"] + v["fit"], v["into side"] + v["end gap"]),

@@ -27,7 +27,7 @@ CHANGES = {
     "05": ("model/rows.py", "high - low - (n - 1) * apart", "high - low - (n - 1) * apart - 31_750"),
     "06": ("model/runners.py", "start = place.y[0] + slide.setback", "start = place.y[0] + slide.setback + 31_750"),
     "07": ("model/beam.py", "Fraction(5, 384)", "Fraction(6, 384)"),
-    "butt": ("joints/butt.py", 'into = values["screw"] - face', 'into = values["screw"] - face + 31_750'),
+    "butt": ("joints/butt.py", 'stock.part(values["screw"], 9, 4)', 'stock.part(values["screw"], 9, 4) + 31_750'),
     "pocket_screws": ("joints/pocket_screws.py", "return to_step(half * _LONG, up) // up",
                       "return to_step(half * _LONG, up) // up + 31_750"),
     "rabbet": ("joints/rabbet.py", "shoulder = stock.enters.thickest + fit",

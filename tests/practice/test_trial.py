@@ -113,6 +113,22 @@ def test_a_known_error_makes_the_gap_that_it_must(name, scale, more, at, makes):
     assert look(session, at) == makes + (session.plan["fit"] if at in fits else 0)
 
 
+@pytest.mark.parametrize("unit", UNITS)
+def test_a_pilot_hole_as_deep_as_the_screw_reaches_is_too_deep(unit):
+    """Thread 2/3 of the screw (Noyes pp. 125-126), hole 2/3 of the thread (US Army course EN5155 p. 1-37), to a step.
+
+    The look says how much deeper it is than that.
+    """
+    meant = pair("butt", unit)
+    step, screw = meant.style.step, meant.plan["screw"]
+    deep = meant.at[1]
+    assert abs(deep - 4 * screw / 9) <= step / 2 and all(one.good for one in came_of(meant))
+    too_deep = screw - meant.stock.receives.thickness
+    bored = pair("butt", unit, collar=too_deep - deep)
+    assert look(bored, "pilot") == too_deep - deep > 0
+    assert [one.good for one in came_of(bored)].count(False) == 1
+
+
 def test_a_mortise_too_far_in_sets_the_rail_back_by_that_less_half_of_the_play():
     session = pair("mortise and tenon", place=E_)
     assert look(session, "flush") == E_ - session.plan["fit"] // 2

@@ -10,7 +10,9 @@ from pathlib import Path
 
 import pytest
 
-from shoplib.measure import INCH, MM, read_length
+from shoplib.joints.bench_pair import stock_of
+from shoplib.joints.butt import pilot_depth
+from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, read_length
 from shoplib.tables.claims import MARKS, Claim, FactError, titles
 from shoplib.tables.joint_facts import (
     GLUE_KINDS,
@@ -129,6 +131,17 @@ def test_where_sources_disagree_all_are_listed_and_one_is_the_default_with_its_r
 )
 def test_every_known_disagreement_is_told(joint, about, count):
     assert len(joint_facts(joint).rule(about).values) == count
+
+
+@pytest.mark.parametrize(("screw", "style"), [(9 * INCH // 4, INCH_STYLE), (72 * MM, MM_STYLE)], ids=["in", "mm"])
+def test_the_bench_bores_the_pilot_as_deep_as_its_facts_say(screw, style):
+    """Noyes pp. 125-126; US Army course EN5155 p. 1-37: the upper end of its range, of that thread."""
+    facts = joint_facts("butt")
+    thread, deep = facts.rule("length of thread").default, facts.rule("depth of the pilot hole").default
+    bench = facts.rule("depth of the pilot hole on the bench").default
+    assert thread.low * deep.high == bench.low == bench.high == Fraction(4, 9)
+    assert deep.low < deep.high
+    assert pilot_depth(stock_of(INCH * 703 // 1000, style=style), {"screw": screw}) == bench.low * screw
 
 
 def test_disagreements_about_strength_are_told_where_the_joint_is_praised():
