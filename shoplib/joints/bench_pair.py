@@ -3,7 +3,7 @@
 Every joint is one module of this room with one `JointKind`; `shoplib.joints` lists them.
 """
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from types import MappingProxyType
@@ -21,12 +21,13 @@ from shoplib.model.wood_kept import at_least, at_most, missing_wood
 class CannotCut(ValueError):
     """The joint cannot be cut so; the message is one sentence with the amount.
 
-    `setting` is the name of the value to change, `amount` by how much it is too far (ticks).
+    `setting` is the name of the value to change, `amount` by how much it is too far (ticks), `what` where wood is
+    missing, if that is why.
     """
 
-    def __init__(self, setting: str, sentence: str, amount: int) -> None:
+    def __init__(self, setting: str, sentence: str, amount: int, what: str = "") -> None:
         super().__init__(sentence)
-        self.setting, self.sentence, self.amount = setting, sentence, amount
+        self.setting, self.sentence, self.amount, self.what = setting, sentence, amount, what
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +102,8 @@ class Setting:
     """One thing that a joint really varies, with its limits and its usual value for a given stock.
 
     `unit` is "length" (ticks), "count", "degrees", "slope" (tenths: 80 is 1 in 8) or "choice" (the place in
-    `choices`). `rule` says where the usual value comes from: its source and its mark.
+    `choices`). `rule` says where the usual value comes from: its source and its mark. `only` lists the values
+    that can be cut from this stock, rising, where they are no range: fingers close on a width with some sizes only.
     """
 
     name: str
@@ -113,6 +115,7 @@ class Setting:
     rule: str
     unit: Literal["length", "count", "degrees", "slope", "choice"] = "length"
     choices: tuple[str, ...] = ()
+    only: Callable[[Stock], Sequence[int] | None] = lambda stock: None
 
 
 @dataclass(frozen=True, slots=True)
@@ -210,11 +213,11 @@ def must_leave(stock: Stock, setting: str, what: str, left: int, least: int = LE
     shoplib.joints.bench_pair.CannotCut: Only 1/16 in of wood is left under the dado, and 1/8 in must stay: 1/16 in \
 is missing.
     """
-    refuse(setting, missing_wood(what, left, stock.style, least))
+    refuse(setting, missing_wood(what, left, stock.style, least), what)
 
 
-def refuse(setting: str, fault: tuple[str, int] | None) -> None:
+def refuse(setting: str, fault: tuple[str, int] | None, what: str = "") -> None:
     """CannotCut for a fault that the model tells (its sentence and the amount); nothing where it tells none."""
     if fault is not None:
         sentence, short = fault
-        raise CannotCut(setting, f"{sentence[0].upper()}{sentence[1:]}.", short)
+        raise CannotCut(setting, f"{sentence[0].upper()}{sentence[1:]}.", short, what)

@@ -5,13 +5,14 @@ from shoplib.joints.draft import middle
 from shoplib.joints.in_case import FIT, NO_SOURCE, drawn_apart, eighth, level, one_step, side
 from shoplib.measure import INCH, MM, share
 from shoplib.model.box import Box
-from shoplib.model.finger_layout import fingers, usual_finger, why_not
+from shoplib.model.finger_layout import closing, fingers, usual_finger, why_not
 from shoplib.model.solved import Joint
 
 FINGER = Setting(
     "finger", "width of a finger", eighth, lambda stock: share(stock.width, 3, 1)[0],
     lambda stock: usual_finger(stock.width, stock.enters.thickness, stock.style.step), one_step,
     f"the width of the cutter, half to the whole thickness; an odd count makes both ends alike ({NO_SOURCE})",
+    only=lambda stock: closing(stock.width, stock.style.step),
 )
 PROUD = Setting(
     "proud", "left long, to be trimmed", lambda stock: 0, lambda stock: stock.natural(INCH // 16, 2 * MM),

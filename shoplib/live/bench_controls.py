@@ -9,7 +9,18 @@ import ipywidgets
 from shoplib.joints.bench_pair import JointKind, Setting, Stock, Values
 from shoplib.live.choose_one import choose_one
 from shoplib.live.length_control import LengthControl
-from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, Style, narrowest, read_length, thickest, write_measured
+from shoplib.measure import (
+    INCH,
+    INCH_STYLE,
+    MM,
+    MM_STYLE,
+    Style,
+    narrowest,
+    read_length,
+    thickest,
+    to_step,
+    write_measured,
+)
 from shoplib.measure.traced import leaf
 from shoplib.model.sheet import Sheet
 from shoplib.words.working import said
@@ -88,18 +99,33 @@ class Bench:
 
     def control(self, setting: Setting) -> ipywidgets.Widget:
         """The control of one setting, at its usual value; it goes as far as any stock of the bench lets it go."""
-        stock, thin, thick = self.start(), self._extreme(0), self._extreme(1)
+        stock = self.start()
         label, usual = f"{setting.label[:1].upper()}{setting.label[1:]}", setting.default(stock)
-        low = narrowest([setting.low(stock), setting.low(thin), usual])
-        high = thickest([setting.high(stock), setting.high(thick), usual])
         if setting.unit == "length":
             decimal = bool(setting.step(stock) % self.style.step)
-            texts = (write_measured(ticks, self.style) for ticks in (usual, low, high))
+            texts = (write_measured(ticks, self.style) for ticks in (usual, *self._limits(setting)))
             step = write_measured(setting.step(stock), self.style)
             return LengthControl(label, *texts, self.style, step, measured=decimal)
-        options = [shown(setting, value) for value in range(setting.low(stock), setting.high(stock) + 1,
-                                                           setting.step(stock))]
-        return choose_one(label, options, shown(setting, usual))
+        return choose_one(label, [shown(setting, value) for value in self.grid(setting)], shown(setting, usual))
+
+    def grid(self, setting: Setting) -> range:
+        """What the control of a setting can be moved to: whole steps between its limits.
+
+        >>> from shoplib.joints import joint
+        >>> [at / INCH for at in Bench(joint("dado"), "in").grid(joint("dado").settings[0])[:3]]
+        [0.125, 0.140625, 0.15625]
+        """
+        step, (low, high) = setting.step(self.start()), self._limits(setting)
+        first = to_step(low, step, "up") if setting.unit == "length" else low
+        return range(first, high + 1, step)
+
+    def _limits(self, setting: Setting) -> tuple[int, int]:
+        """How far a control goes: a length as far as any stock of the bench lets it go."""
+        stock, thin, thick = self.start(), self._extreme(0), self._extreme(1)
+        low, high, usual = setting.low(stock), setting.high(stock), setting.default(stock)
+        if setting.unit != "length":
+            return low, high
+        return narrowest([low, setting.low(thin), usual]), thickest([high, setting.high(thick), usual])
 
     def values(self, given: SimpleNamespace) -> dict[str, int]:
         """The settings as the model has them: what the controls of this joint say."""

@@ -18,13 +18,14 @@ from shoplib.draw.scene import Scene
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import CannotCut, JointKind, Pair, Setting, Stock, Values
 from shoplib.live.bench_controls import LOOKS, READINGS, Bench, is_clearance, key_of, shown, told
+from shoplib.live.bench_limits import nearest
 from shoplib.live.bench_rows import bench_rows, bench_says
 from shoplib.live.choose_one import choose_one
 from shoplib.live.panel import CannotBuild, Group, Outcome, Panel
 from shoplib.live.picture import Drawing
 from shoplib.live.table import Table
 from shoplib.live.why import workings
-from shoplib.measure import to_step, write_brief
+from shoplib.measure import write_brief
 from shoplib.tables.joint_facts import joint_facts
 from shoplib.words.working import working
 
@@ -159,28 +160,29 @@ def _refused(bench: Bench, stock: Stock, values: Values, refusal: CannotCut) -> 
     if setting is None:
         return refusal.sentence, ""
     label = f"{setting.label[:1].upper()}{setting.label[1:]}"
-    return f"{label}: {refusal.sentence}", _mend(bench, stock, values, refusal, setting)
+    return f"{label}: {refusal.sentence}", _mend(bench, stock, values, setting)
 
 
-def _mend(bench: Bench, stock: Stock, values: Values, refusal: CannotCut, setting: Setting) -> str:
-    """The nearest value of the setting that can be cut; nothing where that alone does not mend it."""
-    step, now = setting.step(stock), values[setting.name]
-    if setting.unit == "length":
-        amounts = (refusal.amount, 2 * refusal.amount)  # what is missing on either side is missing twice
-        lower = [to_step(now - amount, step, "down") for amount in amounts]
-        higher = [to_step(now + amount, step, "up") for amount in amounts]
-    else:  # the amount is a length of wood, and says nothing of how many fewer, or how much steeper
-        lower = range(now - step, setting.low(stock) - 1, -step)
-        higher = range(now + step, setting.high(stock) + 1, step)
-    for tried, limit in ((lower, "at most"), (higher, "at least")):
-        for value in tried:
-            try:
-                if value >= 0:
-                    bench.kind.build(stock, {**values, setting.name: value})
-                    told_value = told(setting, value, bench.style).removeprefix(setting.label).strip(": ")
-                    return f"It can be {told_value} {limit}."
-            except CannotCut:
-                continue
+def _mend(bench: Bench, stock: Stock, values: Values, setting: Setting) -> str:
+    """The limit of the setting, as far as its control goes; nothing where that alone does not mend it."""
+    def refused(value: int) -> CannotCut | None:
+        try:
+            bench.kind.make(stock, {**values, setting.name: value})
+        except CannotCut as again:
+            return again
+        return None
+
+    grid, only = bench.grid(setting), setting.only(stock)
+    # Of a count no amount of wood says how many fewer.
+    many = only is not None or setting.unit != "length"
+    can_be = grid if only is None else [value for value in only if value in grid]
+    below, above = nearest(refused, values[setting.name], can_be, many)
+    near = [told(setting, value, bench.style).removeprefix(setting.label).strip(": ")
+            for value in (below, above) if value is not None]
+    if len(near) == 2:
+        return f"The nearest that can be cut are {near[0]} and {near[1]}."
+    if near:
+        return f"It can be {near[0]} at {'most' if above is None else 'least'}."
     return "Other boards, or other sizes beside it, would mend that."
 
 

@@ -21,6 +21,17 @@ class Fingers:
     sockets: tuple[Span, ...]
 
 
+def closing(width: int, step: int) -> list[int]:
+    """The widths of finger, in whole steps, of which three or more fill this width; rising.
+
+    >>> closing(90, 5)
+    [5, 10, 15, 30]
+    """
+    most, _ = share(width, step, 1)
+    shared = (share(width, count, 1) for count in range(3, most + 1))
+    return sorted({size for size, over in shared if size % step == 0 and over == 0})
+
+
 def usual_finger(width: int, thickness: int, step: int) -> int:
     """The width of finger that an odd count of equal ones leaves, nearest to three quarters of the thickness.
 
