@@ -126,8 +126,8 @@ def lengths(text):
 
 
 def shown_in(worked):
-    """Every length of a table's title and lines."""
-    told = [worked.title, *(part for line in worked.lines for part in line)]
+    """Every length of a table's title and lines; what a title says behind its colon was given, and has no working."""
+    told = [worked.title.partition(": ")[0], *(part for line in worked.lines for part in line)]
     return [found for text in told for found in LENGTH.findall(NO_SIZE.sub("", text))]
 
 
