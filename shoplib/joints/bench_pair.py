@@ -15,7 +15,7 @@ from shoplib.model.box import Box, Point
 from shoplib.model.marks import Length, WholeTicks, natural
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Joint
-from shoplib.model.wood_kept import at_least, at_most, missing_wood
+from shoplib.model.wood_kept import missing_wood
 
 
 class CannotCut(ValueError):
@@ -68,14 +68,6 @@ class Stock(WholeTicks):
     def say(self, ticks: int) -> str:
         """A length in a sentence."""
         return write_brief(ticks, self.style)
-
-    def say_at_least(self, ticks: int) -> str:
-        """What must be there, or is missing: up to a whole step, for so much is enough."""
-        return at_least(ticks, self.style)
-
-    def say_at_most(self, ticks: int) -> str:
-        """What is there: down to a whole step, for so much is sure; a decimal where it is under one step."""
-        return at_most(ticks, self.style)
 
 
 def stock_of(enters: int, receives: int | None = None, *, kind: str = "plywood", **rest: object) -> Stock:

@@ -1,19 +1,24 @@
 """A joint that leaves too little wood is refused, with the amount; so is a setting that it has not."""
 
+import re
+
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from shoplib.joints import JOINTS, joint
 from shoplib.joints.bench_pair import CannotCut, stock_of
-from shoplib.measure import INCH, MM, MM_STYLE, read_length
+from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, read_length
 from shoplib.measure.traced import leaf
 from shoplib.model.board import LEAST_WOOD
+from shoplib.model.wood_kept import missing_wood
 
 IN_MM = {"width": 150 * MM, "receives_width": 50 * MM, "style": MM_STYLE}
 """18 mm on 18 mm, 150 mm wide, stiles 50 mm."""
 
 
 @pytest.mark.parametrize(
-    ("name", "given", "setting", "amount"),
+    ("name", "sizes", "setting", "amount"),
     [
         ("butt", {"edge": "4 mm", "clearance hole": "5 mm"}, "edge", "1.5 mm"),
         ("butt", {"clearance hole": "17 mm"}, "clearance hole", "0.5 mm"),
@@ -50,9 +55,9 @@ IN_MM = {"width": 150 * MM, "receives_width": 50 * MM, "style": MM_STYLE}
         ("splined mitre", {"heel": "2 mm"}, "heel", "1 mm"),
     ],
 )
-def test_too_little_wood_is_refused_with_the_amount(name, given, setting, amount):
+def test_too_little_wood_is_refused_with_the_amount(name, sizes, setting, amount):
     """3 mm must stay. Common practice, no source."""
-    values = {key: read_length(v) if isinstance(v, str) else v for key, v in given.items()}
+    values = {key: read_length(v) if isinstance(v, str) else v for key, v in sizes.items()}
     with pytest.raises(CannotCut) as refused:
         joint(name).build(stock_of(18 * MM, **IN_MM), values)
     assert refused.value.setting == setting
@@ -66,10 +71,10 @@ def test_too_little_wood_is_refused_with_the_amount(name, given, setting, amount
 def test_haunches_that_would_meet_in_a_leg_are_refused():
     """Leg 50 mm square, rail 18 set in 20: the tenon's back is 32 mm from the face, so a haunch may be 18 long."""
     stock = stock_of(18 * MM, 50 * MM, **IN_MM)
-    given = {"rails": 2, "set in": 20 * MM, "length": 30 * MM, "end gap": MM, "haunch": 18 * MM}
-    assert joint("mortise and tenon").build(stock, given)
+    meeting = {"rails": 2, "set in": 20 * MM, "length": 30 * MM, "end gap": MM, "haunch": 18 * MM}
+    assert joint("mortise and tenon").build(stock, meeting)
     with pytest.raises(CannotCut, match="No wood is left between the haunches of the two rails: 1 mm is missing"):
-        joint("mortise and tenon").build(stock, given | {"haunch": 19 * MM})
+        joint("mortise and tenon").build(stock, meeting | {"haunch": 19 * MM})
 
 
 @pytest.mark.parametrize(("depth", "told"), [
@@ -77,14 +82,29 @@ def test_haunches_that_would_meet_in_a_leg_are_refused():
     ("11/16 in", "Only 1/16 in of wood is left under the dado in the side, and 1/8 in must stay: 1/16 in is missing."),
     # 0.75 - 0.7 = 0.05 is more than 3/64 in; 0.0681 in is missing, 5/64 in mend it.
     ("0.7 in", "Only 3/64 in of wood is left under the dado in the side, and 1/8 in must stay: 5/64 in is missing."),
-    # 0.75 - 0.74 = 0.01 is less than any mark of the rule, and is said as it is.
-    ("0.74 in", "Only 0.01 in of wood is left under the dado in the side, and 1/8 in must stay: 7/64 in is missing."),
+    # 0.75 - 0.645 = 0.105 is more than 3/32 in; 0.0131 in is missing, but 3/32 and 1/64 would not be 1/8.
+    ("0.645 in", "Only 3/32 in of wood is left under the dado in the side, and 1/8 in must stay: 1/32 in is missing."),
+    # 0.75 - 0.74 = 0.01 is less than any mark of the rule; 0.108 in is missing.
+    ("0.74 in",
+     "Less than 1/64 in of wood is left under the dado in the side, and 1/8 in must stay: 1/8 in is missing."),
 ])
 def test_amounts_are_whole_marks_on_the_safe_side(depth, told):
     with pytest.raises(CannotCut) as refused:
         joint("dado").build(stock_of(3 * INCH // 4), {"depth": read_length(depth)})
     assert refused.value.sentence == told
     assert refused.value.amount == LEAST_WOOD - (3 * INCH // 4 - read_length(depth))
+
+
+@pytest.mark.parametrize("style", [INCH_STYLE, MM_STYLE], ids=lambda style: style.unit)
+@given(left=st.integers(1, LEAST_WOOD - 1))
+def test_what_is_left_and_what_is_missing_are_what_must_stay(style, left):
+    """As it is written, whatever is left: a reader adds it up. Common practice, no source."""
+    told, short = missing_wood("under it", left, style)
+    form = r"(less than|only) (.+?) of wood is left under it, and (.+?) must stay: (.+?) is missing"
+    words = re.fullmatch(form, told)
+    is_left, must, missing = (read_length(text) for text in words.groups()[1:])
+    assert (is_left if words[1] == "only" else 0) + missing == must
+    assert missing >= short == LEAST_WOOD - left
 
 
 @pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
