@@ -37,6 +37,8 @@ def practice_stock(kind: JointKind, enters: Sheet, receives: Sheet, style: Style
     given = {"enters": enters, "receives": receives, "style": style}
     if kind.name in _FRAMES:
         given["width"] = 5 * INCH // 2 if style.unit == "in" else 60 * MM
+    if kind.name == "finger":  # fifteen fingers of a cutter close on it
+        given["width"] = 15 * (3 * INCH // 8 if style.unit == "in" else 10 * MM)
     return usually(Stock, style.unit, **given)
 
 

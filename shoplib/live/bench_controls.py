@@ -168,6 +168,8 @@ class Bench:
     def _usual_width(self) -> int:
         if self.kind.name in FRAMES:
             return 5 * INCH // 2 if self.unit == "in" else 60 * MM
+        if self.kind.name == "finger":  # fifteen fingers of a cutter close on it
+            return 15 * (3 * INCH // 8 if self.unit == "in" else 10 * MM)
         return 6 * INCH if self.unit == "in" else 150 * MM
 
     def _shown(self) -> int:

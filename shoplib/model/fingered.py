@@ -31,13 +31,13 @@ def cut_fingers(fitting: Fitting, enters: Blank, receives: Blank, face: int, sty
     run = 3 - axis - thin
     low = thickest([enters.low[run], receives.low[run]])
     high = narrowest([enters.high[run], receives.high[run]])
-    finger = fitting.choice.finger or usual_finger(high - low, enters.sheet.thickness, style.step)
+    finger = fitting.choice.finger or usual_finger(high - low, enters.sheet.thickness, style)
     refuse(f"{fitting.key}.finger", why_not(high - low, finger, joint.fit, style))
     layout = fingers(high - low, finger, joint.fit)
     zone = list(receives.span(axis))
     zone[0 if sign > 0 else 1] = face
     spans = {axis: tuple(zone), thin: enters.span(thin)}
-    for board, other, places in ((enters, receives, layout.sockets), (receives, enters, layout.own)):
+    for board, other, places in ((enters, receives, layout.sockets), (receives, enters, layout.mate_sockets)):
         for near, far in places:
             room = spans | {run: (low + near, low + far)}
             corners = tuple(room[k][0] for k in range(3)), tuple(room[k][1] for k in range(3))

@@ -40,7 +40,9 @@ def trial_stock(name: str, unit: str, enters: int | None = None, receives: int |
     if name in _FRAMES:
         narrow = 5 * INCH // 2 if inch else 60 * MM
         return Stock(*sheets, narrow, narrow, shown, shown, style)
-    return Stock(*sheets, shown, None, shown, shown, style)
+    # Eleven fingers of a cutter close on their boards.
+    wide = 11 * (3 * INCH // 8 if inch else 10 * MM) if name == "finger" else shown
+    return Stock(*sheets, wide, None, shown, shown, style)
 
 
 def trial_plan(name: str, unit: str) -> dict[str, int]:

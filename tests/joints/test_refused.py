@@ -37,7 +37,7 @@ IN_MM = {"width": 150 * MM, "receives_width": 50 * MM, "style": MM_STYLE}
         ("drawer lock", {"lip": "6 mm", "groove": "10 mm"}, "groove", "1 mm"),
         ("drawer lock", {"tongue length": "15 mm", "end gap": "1 mm"}, "tongue length", "1 mm"),
         ("finger", {"finger": "40 mm"}, "finger", "30 mm"),
-        ("finger", {"finger": "2 mm", "fit": "0.2 mm"}, "finger", "1.2 mm"),
+        ("finger", {"finger": "2 mm", "fit": "0.2 mm"}, "finger", "1.1 mm"),
         ("half lap", {"lap": "16 mm"}, "lap", "1 mm"),
         ("half lap", {"lap": "2.5 mm"}, "lap", "0.5 mm"),
         ("cross lap", {"lap": "17 mm"}, "lap", "2 mm"),

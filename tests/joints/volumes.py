@@ -36,13 +36,13 @@ def _drawer_lock(stock, v):
 
 
 def _finger(stock, v):
-    """Of the width, the lying board loses every second finger and a fit with each, the other what is left."""
-    count = stock.width // v["finger"]
+    """Sockets of both boards, side by side, are as wide as the board and half a fit with each; the last, which runs out
+    of the edge, has none."""
+    count, half = stock.width // v["finger"], v["fit"] // 2
     rest = stock.width - count * v["finger"]
-    lost = count // 2 * (v["finger"] + v["fit"])
-    if count % 2 == 0:  # the last socket of the lying board runs out of its edge: half its fit less, and the rest
-        lost += rest - (v["fit"] - v["fit"] // 2)
-    kept = (count + 1) // 2 * v["finger"] + (rest if count % 2 else 0)
+    own, mate = count // 2, (count + 1) // 2
+    lost = own * (v["finger"] + half) + (rest - half if count % 2 == 0 else 0)
+    kept = mate * (v["finger"] + half) + (rest - half if count % 2 else 0)
     return {
         "bottom": lost * (stock.receives.thickest + v["proud"]) * stock.enters.thickness,
         "side": kept * (stock.enters.thickest + v["proud"]) * stock.receives.thickness,

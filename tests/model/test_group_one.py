@@ -118,13 +118,14 @@ def test_a_given_finger_makes_the_box_a_whole_number_of_them_high():
 
 
 @pytest.mark.parametrize(("width", "finger", "fit"), [(990, 90, 0), (1000, 100, 8), (1003, 77, 5)])
-def test_sockets_are_the_mates_fingers_and_the_fit(width, finger, fit):
+def test_sockets_of_both_boards_are_a_finger_and_half_the_fit(width, finger, fit):
     layout = fingers(width, finger, fit)
     own, mate = (sum(high - low for low, high in spans) for spans in (layout.own, layout.mate))
     assert own + mate == width
-    for (low, high), (begin, end) in zip(layout.mate, layout.sockets, strict=True):
-        assert low - begin == fit // 2
-        assert end - high == (0 if high == width else fit - fit // 2)
+    for places, cut in ((layout.mate, layout.sockets), (layout.own, layout.mate_sockets)):
+        for (low, high), (begin, end) in zip(places, cut, strict=True):
+            assert low == begin
+            assert end - high == (0 if high == width else fit // 2)
 
 
 def test_pockets_open_where_they_are_not_seen():
