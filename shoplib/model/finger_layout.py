@@ -36,7 +36,7 @@ def closing(width: int, step: int) -> list[int]:
 
 
 def usual_finger(width: int, thickness: int, style: Style) -> int:
-    """The width of the cutter, half to all of the thickness, whose fingers close on the width; where none does, a share.
+    """The cutter, half to all of the thickness wide, whose fingers close on the width; where none does, a share.
 
     A cutter is a whole sixteenth or millimetre wide. Of several the one with an odd count is taken, so that both edges
     look alike, and nearest to three quarters of the thickness. Where no cutter closes, an odd count shares the width,
@@ -93,7 +93,7 @@ def why_not(width: int, finger: int, fit: int, style: Style) -> tuple[str, int] 
     hundredths = to_step(width * 100, finger) // finger
     return (
         f"{write_brief(width, style)} is {hundredths // 100}.{hundredths % 100:02} fingers of "
-        f"{write_brief(finger, style)}: {count} of them {'leave' if count > 1 else 'leaves'} {write_brief(over, style)}. Make the boards that much "
+        f"{write_brief(finger, style)}: {count} of them leave {write_brief(over, style)}. Make the boards that much "
         "narrower, or choose a finger that closes",
         over,
     )
