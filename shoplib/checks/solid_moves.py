@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from shoplib.measure import write_brief
+from shoplib.measure import narrowest, thickest, write_brief
 from shoplib.model.board import Board
 from shoplib.model.movement import gap_left
 from shoplib.model.solid_room import YearRound, year_round
@@ -51,9 +51,11 @@ def _of_gap(cabinet: Cabinet, least: int, gap: Gap) -> Finding:
 
 @dataclass(frozen=True, slots=True)
 class _Loose:
+    """A board in two grooves: the room of both together at their floors, and how deep the shallower one is (ticks)."""
+
     board: Board
     room: int
-    enters: int
+    shallower: int
     moves: YearRound
 
     @property
@@ -61,40 +63,61 @@ class _Loose:
         """By how much it wants more room than it has."""
         return self.moves.grows - self.room
 
+    @property
+    def out(self) -> int:
+        """How far it comes out of one groove in dry air, slid to the floor of the other: then that has all the room."""
+        return self.room + self.moves.shrinks - self.shallower
+
 
 def find_bottoms_without_room(cabinet: Cabinet) -> tuple[Finding, ...]:
-    """One finding for solid bottoms and backs in grooves, about the one with the least room to swell.
+    """Findings for solid bottoms and backs in grooves, each about the ones that are the worst off.
 
-    "warn" where it presses its groove apart, or shrinks out of it; else "note". The amount is the room that is missing,
-    or how far it comes out.
+    "warn" where one presses its grooves apart in damp air, and where one comes out of a groove in dry air; one "note"
+    where neither does. The amount is the room that is missing, or how far it comes out.
     """
     loose = [found for board in _solid(cabinet, IN_GROOVES) if (found := _loose(cabinet, board))]
     if not loose:
         return ()
-    style, use = cabinet.style, cabinet.project.in_use
-    worst = sorted(loose, key=lambda each: each.short)[-1]
-    out = sorted(loose, key=lambda each: each.moves.shrinks - each.enters)[-1]
-    if worst.short > 0:
-        alike = [each.board for each in loose if each.short == worst.short]
-        text = (
-            f"{boards_in_short(alike)}: solid, it grows {write_brief(worst.moves.grows, style, decimal=True)} across "
-            f"its grain in air of {use.dampest} %, and its grooves leave "
-            f"{write_brief(worst.room, style, decimal=True)}. Give it "
-            f"{true_amount(worst.short, style)} more room, or let it run out under a low back."
-        )
-        return (Finding("movement", "warn", _names(alike), text, worst.short),)
-    if out.moves.shrinks >= out.enters:
-        text = (
-            f"{out.board.name}: solid, it shrinks {write_brief(out.moves.shrinks, style, decimal=True)} across its "
-            f"grain in air of {use.driest} %, as much as it is let in. Make its grooves deeper."
-        )
-        return (Finding("movement", "warn", (out.board.name,), text, out.moves.shrinks - out.enters),)
+    tight = sorted(loose, key=lambda each: each.short)[-1]
+    dry = sorted(loose, key=lambda each: each.out)[-1]
+    found = [_presses(cabinet, tight, [each.board for each in loose if each.short == tight.short])] * (tight.short > 0)
+    found += [_comes_out(cabinet, dry, [each.board for each in loose if each.out == dry.out])] * (dry.out >= 0)
+    return tuple(found) or (_stays(cabinet, loose),)
+
+
+def _presses(cabinet: Cabinet, worst: _Loose, alike: list[Board]) -> Finding:
+    style = cabinet.style
     text = (
-        f"{boards_in_short([each.board for each in loose])}: solid, at most "
-        f"{write_brief(worst.moves.grows, style, decimal=True)} wider in air of {use.dampest} %, which the grooves "
-        "leave. Do not glue it in."
+        f"{boards_in_short(alike)}: solid, it grows {write_brief(worst.moves.grows, style, decimal=True)} across "
+        f"its grain in air of {cabinet.project.in_use.dampest} %, and its grooves leave "
+        f"{write_brief(worst.room, style, decimal=True)}. Give it "
+        f"{true_amount(worst.short, style)} more room, or let it run out under a low back."
     )
-    return (Finding("movement", "note", _names(each.board for each in loose), text),)
+    return Finding("movement", "warn", _names(alike), text, worst.short)
+
+
+def _comes_out(cabinet: Cabinet, worst: _Loose, alike: list[Board]) -> Finding:
+    style = cabinet.style
+    out = f"{write_brief(worst.out, style, decimal=True)} out of" if worst.out else "to the very edge of"
+    text = (
+        f"{boards_in_short(alike)}: solid, it shrinks {write_brief(worst.moves.shrinks, style, decimal=True)} across "
+        f"its grain in air of {cabinet.project.in_use.driest} %: slid to the floor of one groove, it comes {out} the "
+        "other. Make its grooves deeper, or use quartersawn wood, which moves less."
+    )
+    return Finding("movement", "warn", _names(alike), text, worst.out)
+
+
+def _stays(cabinet: Cabinet, loose: list[_Loose]) -> Finding:
+    style, use = cabinet.style, cabinet.project.in_use
+    grows, shrinks = (thickest([getattr(each.moves, way) for each in loose]) for way in ("grows", "shrinks"))
+    moves = [f"{write_brief(most, style, decimal=True)} {way} in air of {air} %" for most, way, air in
+             ((grows, "wider", use.dampest), (shrinks, "narrower", use.driest)) if most]  # fmt: skip
+    through_the_year = f"at most {and_list(moves)}" if moves else "it keeps its width in this air"
+    text = (
+        f"{boards_in_short([each.board for each in loose])}: solid, {through_the_year}: the grooves are wide and deep "
+        "enough for that. Do not glue it in."
+    )
+    return Finding("movement", "note", _names(each.board for each in loose), text)
 
 
 def tell_wood_without_species(cabinet: Cabinet) -> tuple[Finding, ...]:
@@ -138,8 +161,8 @@ def _loose(cabinet: Cabinet, board: Board) -> _Loose | None:
             and joint.axis[1] == _across(board)]  # fmt: skip
     if moves is None or {joint.axis[0] for joint in held} != {"+", "-"}:
         return None
-    room, enters = sum(joint.end_gap for joint in held), sum(joint.depth - joint.end_gap for joint in held)
-    return _Loose(board, room, enters, moves)
+    room, depths = sum(joint.end_gap for joint in held), [joint.depth for joint in held]
+    return _Loose(board, room, narrowest(depths), moves)
 
 
 def _names(boards) -> tuple[str, ...]:

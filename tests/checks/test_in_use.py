@@ -9,7 +9,7 @@ import pytest
 from shoplib.checks import check
 from shoplib.checks.in_use import IN_USE, check_in_use
 from shoplib.documents.project_file import project_from_text, read_project
-from shoplib.measure import MM
+from shoplib.measure import INCH, MM
 from shoplib.model.cabinet import solve
 from shoplib.model.movement import moisture_content
 from tests.checks.cabinets import board, cabinet, tool_case
@@ -216,6 +216,63 @@ def test_a_solid_bottom_needs_room_across_its_grain():
 
 def test_a_solid_bottom_that_runs_out_under_the_back_is_free():
     assert of(found(solid_bottoms("1 mm", "under back")), "movement") == []
+
+
+def solid_back(made, depth="5/16 in", gap="1/32 in"):
+    """The case under the bench with a solid back, its grain upright, in a room of 35 to 65 %."""
+    text = TEXTS["under_bench_case"].replace(
+        'sheet = "thin sheet"\ndepth = "5/16 in"\nfit = "0.010 in"\nend_gap = "1/32 in"',
+        f'sheet = "back stock"\ndepth = "{depth}"\nfit = "0.010 in"\nend_gap = "{gap}"',
+    )
+    stock = STOCK.format(name="back stock", thick="1/4 in", species="sugar maple")
+    return text.replace("[carcass]", stock, 1) + f"\n[in_use]\nmade = {made}\ndriest = 35\ndampest = 65\n"
+
+
+def moved(text, made, air):
+    """How much narrower the back is in inches: sugar maple .00353 (Wood Handbook FPL-GTR-190, Table 13-5, read)."""
+    width = solve(project_from_text(text)).by_name["back"].width / INCH
+    return width * 0.00353 * (moisture_content(70, made) - moisture_content(70, air))
+
+
+def test_a_solid_back_that_slid_to_one_floor_comes_out_of_the_other_groove():
+    """Both grooves together hold 5/16 + 5/16 - 2 x 1/32 = 0.5625 in of it, more than it shrinks: only one lets it go.
+
+    By hand: beside the floor of one groove the other has 1/32 + 1/32 of room, and all that the back shrinks.
+    """
+    text = solid_back(65)
+    shrinks = moved(text, 65, 35)
+    (told,) = of(found(text), "movement")
+    assert 5 / 16 < shrinks < 2 * 5 / 16 - 2 / 32
+    assert (told.level, told.boards) == ("warn", ("back",))
+    assert told.amount / INCH == pytest.approx(2 / 32 + shrinks - 5 / 16, abs=0.0001)
+    says = re.fullmatch(r"back: .* it shrinks ([\d.]+) in across .* 35 %: .* it comes ([\d.]+) in out of .*", told.text)
+    assert [float(said) for said in says.groups()] == pytest.approx([shrinks, told.amount / INCH], abs=0.0006)
+
+
+@pytest.mark.parametrize(("more", "level"), [(-1, "warn"), (1, "note")])
+def test_a_groove_holds_where_it_is_deeper_than_the_room_and_the_shrinking(more, level):
+    """1/128 in on either side of depth = 1/32 + 1/32 + what it shrinks."""
+    deep = 0.57
+    for _ in range(4):  # a deeper groove takes a wider back, which shrinks a little more
+        deep = moved(solid_back(65, f"{deep:.4f} in"), 65, 35) + 2 / 32
+    (told,) = of(found(solid_back(65, f"{deep + more / 128:.4f} in")), "movement")
+    assert told.level == level
+
+
+def test_a_solid_back_in_grooves_swells_into_the_room_of_both():
+    """Made at 55 %, it grows by hand some 0.18 in: the room of both grooves takes that, the room of one does not."""
+    text = solid_back(55, "9/16 in", "7/64 in")
+    grows, shrinks = -moved(text, 55, 65), moved(text, 55, 35)
+    assert 7 / 64 < grows < 14 / 64
+    (told,) = of(found(text), "movement")
+    says = re.search(r"at most ([\d.]+) in wider in air of 65 % and ([\d.]+) in narrower in air of 35 %", told.text)
+    assert told.level == "note"
+    assert [float(said) for said in says.groups()] == pytest.approx([grows, shrinks], abs=0.0006)
+
+
+def test_a_back_that_is_made_in_the_dampest_air_is_not_said_to_grow():
+    (told,) = of(found(solid_back(65, "9/16 in", "0 in")), "movement")
+    assert "solid, at most 0.5" in told.text and "wider" not in told.text
 
 
 def test_odd_cabinets_raise_nothing():
