@@ -6,6 +6,8 @@ Woodwork (1911); Zerbe, Carpentry for Boys (1914); Windsor, Mission Furniture pa
 Woodwork. All public domain.
 """
 
+from dataclasses import replace
+
 import pytest
 
 from shoplib.checks.pair_fit import fit_pair, free_way
@@ -14,6 +16,7 @@ from shoplib.joints.bench_pair import CannotCut, stock_of
 from shoplib.measure import INCH, read_length
 from shoplib.model.board import BoxCut, PrismCut
 from shoplib.model.finger_layout import boundaries, fingers
+from shoplib.model.sheet import Sheet
 
 
 def inches(text):
@@ -45,6 +48,16 @@ def cut_sizes(pair, name, kind):
         for cut in pair.by_name[name].cuts
         if isinstance(cut, BoxCut) and cut.kind == kind
     ]
+
+
+@pytest.mark.parametrize("name", ["dado", "stopped dado"])
+def test_a_dado_is_as_wide_as_the_thickest_reading_and_the_fit(name):
+    """Readings 0.70, 0.71 and 0.72 in, fit 0.004 in: by hand 0.72 + 0.004 = 0.724 in wide, not 0.71 + 0.004."""
+    shelf = Sheet("shelf stock", "plywood", inches("3/4"), tuple(map(inches, ("0.70", "0.71", "0.72"))))
+    stock = replace(solid("3/4", width="6"), enters=shelf)
+    ((deep, long, wide),) = cut_sizes(built(name, stock, depth="1/4", fit="0.004"), "side", "dado")
+    stop = 0 if name == "dado" else joint(name).usual(stock)["stop"]
+    assert sorted((deep, long, wide)) == sorted((inches("1/4"), inches("6") - stop, inches("0.724")))
 
 
 def test_end_lap():

@@ -1,6 +1,8 @@
 """Tipping by moments: worked by hand, and against the solids of plan.json weighed by manifold3d."""
 
 import json
+import re
+from dataclasses import replace
 from math import cos, radians, sin, tan
 from pathlib import Path
 
@@ -9,7 +11,7 @@ import pytest
 
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.project_file import read_project
-from shoplib.measure import MM, MM_STYLE, read_length, ureg
+from shoplib.measure import INCH, MM, MM_STYLE, read_length, ureg
 from shoplib.measure.quantity import read_quantity
 from shoplib.model.cabinet import solve
 from shoplib.model.laden import drawer_groups, filled, in_use, room_in, stand_of
@@ -144,6 +146,22 @@ def test_conditions_grow_harder_and_the_leaning_weight_is_at_the_front():
     assert found[ONE].times > found["filled"].times > found["leant on"].times
     leaning = found[LEANT_ON].working[-1]
     assert leaning.startswith("weight on an open drawer: 60 lb x ") and leaning.endswith(", tips")
+
+
+def test_the_weight_leans_on_the_drawer_that_reaches_out_farthest():
+    """One drawer of twelve comes out 2 in farther, or 2 in less far, than the others: by hand, the weight goes 2 in
+    farther out, or stays where it was. The block under the rear leans the case by less than 3 degrees: 2 in stay 2.0.
+    """
+    cabinet = SHIPPED["small_parts_wall_case"]
+
+    def arm(more, group="bay 2 drawer 1"):
+        travel = tuple(replace(each, vector=(0, each.vector[1] - more, 0)) if each.group == group else each
+                       for each in cabinet.travel)  # fmt: skip
+        found = {each.name: each.found for each in conditions(replace(cabinet, travel=travel))}
+        return float(re.fullmatch(r"weight .*: 60 lb x ([\d.]+) in before it .*", found[LEANT_ON].working[-1])[1])
+
+    assert arm(2 * INCH) == pytest.approx(arm(0) + 2, abs=0.11)  # told to a tenth of an inch
+    assert arm(-2 * INCH) == arm(0)
 
 
 def test_the_wall_pull_by_hand():
