@@ -17,7 +17,7 @@ SLOPE = Setting(
 )
 TAILS = Setting(
     "tails", "number of tails", lambda stock: 1, lambda stock: 12,
-    lambda stock: share(stock.width, stock.natural(3 * INCH // 2, 40 * MM), 1)[0] or 1, lambda stock: 1,
+    lambda stock: share(stock.width, stock.natural(3 * INCH // 2, 37 * MM), 1)[0] or 1, lambda stock: 1,
     "no tail over 1 3/4 in wide: Noyes p. 165 (read)", "count",
 )
 PIN = Setting(

@@ -18,7 +18,7 @@ from shoplib.joints.in_case import (
     spread_out,
 )
 from shoplib.joints.in_frame import TIGHT_FIT
-from shoplib.measure import INCH, MM, narrowest, share, to_step
+from shoplib.measure import INCH, MM, narrowest, share
 from shoplib.model.box import Box
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Joint
@@ -31,9 +31,20 @@ def _drill(stock: Stock) -> int:
     return stock.natural(INCH // 16, MM)
 
 
+SOLD_IN = tuple(INCH * sixteenths // 16 for sixteenths in (4, 5, 6, 7, 8, 10, 12, 16))
+SOLD_MM = tuple(MM * wide for wide in (6, 8, 10, 12, 16, 20, 25))
+"""Dowels that are sold, in inches and in millimetres (common practice, no source)."""
+
+
 def usual_diameter(stock: Stock) -> int:
-    """Half the thickness of the entering board, at the drill below."""
-    return to_step(share(stock.enters.thickness, 2, 1)[0], _drill(stock), "down")
+    """Half the thickness of the entering board, at the next size below that is sold.
+
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> usual_diameter(stock_of(3 * INCH // 4)) * 8 == 3 * INCH
+    True
+    """
+    half, sold = share(stock.enters.thickness, 2, 1)[0], SOLD_IN if stock.style.unit == "in" else SOLD_MM
+    return next((size for size in reversed(sold) if size <= half), sold[0])
 
 
 def _into_side(stock: Stock) -> int:
@@ -46,7 +57,8 @@ def _hole_gap(stock: Stock) -> int:
 
 DIAMETER = Setting(
     "diameter", "diameter of the dowel", eighth, lambda stock: stock.natural(INCH, 25 * MM), usual_diameter, _drill,
-    f"half the thickness: 3/8 in 3/4 ({NO_SOURCE}); others a third of it ({NO_SOURCE})",
+    f"half the thickness, at a size that is sold: 3/8 in 3/4, 8 mm in 19 ({NO_SOURCE}); others a third of it "
+    f"({NO_SOURCE})",
 )
 INTO_END = Setting(
     "into end", "dowel in the end of the entering board", eighth, lambda stock: stock.natural(3 * INCH, 75 * MM),

@@ -201,7 +201,8 @@ def _values(rule: Rule) -> Iterator[Said]:
     for value in rule.values:
         mark = ""
         if rule.disagree and value.default:
-            mark = f" - the bench begins with this one: {value.why}"
+            whose = "the bench begins with this one" if rule.setting else "this workbook goes by this one"
+            mark = f" - {whose}: {value.why}"
         yield Said(f"{value.claim.say}{mark}", value.claim.cited)
 
 

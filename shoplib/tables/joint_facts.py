@@ -80,11 +80,14 @@ class RuleValue:
 class Rule:
     """A rule of proportion, with every source's value; exactly one of them is the default.
 
+    `setting` names what the joint bench begins with by it: a setting of the joint, or none.
+
     Raises FactError where none or several are, or where the default of several does not say why.
     """
 
     about: str
     values: tuple[RuleValue, ...]
+    setting: str = ""
 
     def __post_init__(self) -> None:
         chosen = [value for value in self.values if value.default]
@@ -234,10 +237,11 @@ def _part(row: dict, where: str) -> Part:
 
 
 def _rule(row: dict, where: str) -> Rule:
-    refuse_others(row, {"about", "value"}, f"{where} rule")
+    refuse_others(row, {"about", "setting", "value"}, f"{where} rule")
     values = row["value"]
     only = len(values) == 1
-    return Rule(row["about"], tuple(_value(value, f"{where} rule {row['about']}", only) for value in values))
+    found = tuple(_value(value, f"{where} rule {row['about']}", only) for value in values)
+    return Rule(row["about"], found, row.get("setting", ""))
 
 
 def _value(row: dict, where: str, only: bool) -> RuleValue:

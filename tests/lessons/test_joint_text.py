@@ -51,7 +51,12 @@ def test_parts_rules_reasons_and_faults_are_all_told(name):
         for rule in facts.rules:
             assert all(value.claim.say in text and value.claim.cited in text for value in rule.values)
             assert not rule.disagree or rule.default.why in text
-        assert text.count("the bench begins with this one") == sum(rule.disagree for rule in facts.rules)
+        assert text.count("the bench begins with this one") == sum(
+            rule.disagree and bool(rule.setting) for rule in facts.rules
+        )
+        assert text.count("this workbook goes by this one") == sum(
+            rule.disagree and not rule.setting for rule in facts.rules
+        )
     for text in shown(why_text(name)):
         for claim in (*facts.use, *facts.resists, *facts.weak, *facts.grain, *facts.strength):
             assert claim.say in text

@@ -104,7 +104,7 @@ def test_the_numbers_of_a_value_are_those_that_it_says(facts):
         # Foster pp. 315-316; common practice.
         ("rabbet", "depth", "1/2", ["1/2"]),
         # Foster Fig. 148, scaled; common practice.
-        ("tongue", "thickness of the tongue", "1/2", ["1/3"]),
+        ("tongue", "thickness of the tongue", "1/3", ["1/2"]),
     ],
 )
 def test_where_sources_disagree_all_are_listed_and_one_is_the_default_with_its_reason(joint, about, default, other):
