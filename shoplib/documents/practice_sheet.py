@@ -4,8 +4,9 @@ from collections.abc import Callable, Mapping
 from types import MappingProxyType
 from typing import Any
 
-from shoplib.documents.practice_cuts import CutRow, channels, cut_rows
+from shoplib.documents.practice_cuts import CutRow, cut_rows
 from shoplib.documents.practice_pieces import Piece, pieces
+from shoplib.documents.practice_results import fit_rows, measured_form, results_of
 from shoplib.documents.practice_setup import Tools, setup_rows, suited_values, usual_tools
 from shoplib.documents.typeset import typeset
 from shoplib.draw.pair_section import pair_section, said
@@ -15,7 +16,6 @@ from shoplib.joints.bench_pair import JointKind, Pair, Setting, Stock
 from shoplib.measure import MM, Style, write_brief
 from shoplib.model.dado_stack import target_width
 from shoplib.model.sheet import Sheet
-from shoplib.tables.fits import fit_class, fits
 from shoplib.tables.joint_facts import joint_facts
 from shoplib.tables.setups import Setup, setups
 
@@ -45,7 +45,7 @@ _LARGE, _SMALL, _MUCH = 8.6, 7.8, 2000
 
 _SOURCES = (
     "Where each sentence comes from, and how far to trust it: data/cautions.toml, data/setups/{0}.toml and "
-    "data/joints/{0}.toml of the workbook. Limits of the fits: common practice, no source."
+    "data/joints/{0}.toml of the workbook. Limits of the fits, and what a result means: common practice, no source."
 )
 
 
@@ -116,10 +116,10 @@ def sheet_data(kind: JointKind, pair: Pair, setup: Setup, date: str, paper: str,
         "bar": BAR // MM,
         "bar_inches": write_brief(BAR, style, decimal=True) if style.unit == "in" else "",
         "measured": [piece.name for piece in pieces(pair)[:2]],
-        "wanted": _wanted(rows, style),
-        "fits": _fits(pair, style),
+        "form": measured_form(pair, rows),
+        "fits": fit_rows(pair, rows, setup),
+        "results": results_of(pair),
         "sources": _SOURCES.format(kind.name.replace(" ", "_")),
-        "faults": [[fault.looks, f"{fault.name}: {fault.cause.say}"] for fault in facts.faults],
     }
 
 
@@ -221,35 +221,3 @@ def _width(pair: Pair, rows: tuple[CutRow, ...]) -> list[tuple[str, str]]:
         return []
     each = (write_brief(size, style, decimal=True) for size in (enters.thickest, fit, wide))
     return [(f"Width of the {row.kind}", "thickest reading {} + fit {} = {}".format(*each))]
-
-
-def _wanted(rows: tuple[CutRow, ...], style: Style) -> list[str]:
-    """What a test cut should measure: name, width and depth of the cut that decides the fit."""
-    row = next(iter(channels(rows) or channels(rows, mortises=True) or rows))
-    return [
-        f"{row.kind} in the {row.board}", *(said(size, style) if size else "as drawn" for size in (row.wide, row.deep)),
-    ]
-
-
-def _fits(pair: Pair, style: Style) -> list[dict]:
-    """Each class of fit: its limits, what it feels like, what to do; none for a joint that nothing slides into."""
-    if "fit" not in pair.values:
-        return []
-    every, aimed = fits(style.unit), fit_class(pair.values["fit"], style.unit)
-    ends = [*(fit.over for fit in every[1:]), None]
-    return [
-        {
-            "name": fit.name, "aimed": fit == aimed, "feels": fit.feels, "do": fit.do,
-            "limits": _limits(fit.over, end, style),
-        }
-        for fit, end in zip(every, ends, strict=True)
-    ]
-
-
-def _limits(low: int | None, high: int | None, style: Style) -> str:
-    def text(size: int) -> str:
-        return write_brief(size, style, decimal=True).removesuffix(f" {style.unit}") if size else "0"
-
-    if low is None:
-        return f"under {text(high)} {style.unit}"
-    return f"{text(low)} {style.unit} and more" if high is None else f"{text(low)} to {text(high)} {style.unit}"

@@ -250,3 +250,56 @@ def test_a_drawing_too_wide_for_the_page_shows_less_of_the_boards():
 def test_the_same_sheet_gives_the_same_bytes():
     kind = joint("rabbet")
     assert practice_sheet(kind, stock_for(kind, "mm")) == practice_sheet(kind, stock_for(kind, "mm"))
+
+
+def _results(name: str, way: str) -> str:
+    """What a sheet says below the heading of the results, and the form before it."""
+    text = read_back(practice_sheet(joint(name), stock_for(joint(name), "in"), way))
+    return text[text.index("What you measured"):].replace("- ", "-")
+
+
+@pytest.mark.parametrize("way", [one.way.name for one in setups("rabbet")])
+def test_the_result_of_a_rabbet_is_that_of_one_wall(way):
+    """Too narrow, and the mate stands proud; too wide, and there is a step: follows from the geometry."""
+    told = _results("rabbet", way)
+    assert "stands out of the end of the cut board" in told and "a step" in told
+    for strange in ("does not go in", "drops", "shim", "clamp", "splits"):
+        assert strange not in told, strange
+    kind = joint("rabbet")
+    pair = made(kind, stock_for(kind, "in"), way)
+    [cut] = pair.boards[0].cuts
+    left = pair.boards[0].thickness - (cut.high[2] - cut.low[2])
+    assert f"Wood left Result wanted: rabbet in the side {said(cut.high[0] - cut.low[0], INCH_STYLE)} " \
+        f"{said(left, INCH_STYLE)} flush" in told
+
+
+def test_the_result_of_a_bored_hole_asks_for_no_shim_and_no_shaving():
+    told = _results("dowel", "drill")
+    assert "Measure the dowel, not its label" in told and "depth stop" in told
+    for strange in ("shim", "shaving", "fence"):
+        assert strange not in told, strange
+
+
+def test_two_halves_cut_at_one_setting_are_set_by_half_of_what_is_measured():
+    """The error counts twice: follows from the geometry, 2 (T / 2 + e) = T + 2 e."""
+    for name in ("half lap", "cross lap"):
+        told = _results(name, "stacked dado set")
+        assert "the error counts twice" in told and "deeper by half of what you measure" in told
+
+
+@pytest.mark.parametrize(("name", "way", "tight", "loose"), [
+    ("dado", "stacked dado set", "Put in a shim", "Take out a shim"),
+    ("dado", "single blade in passes", "Move the last pass out", "Move the last pass in"),
+    ("dado", "hand tools", "Pare a wall to its line", "saw and pare on the waste side"),
+    ("cross lap", "router", "out by what is missing", "in by what is too much"),
+    ("finger", "router", "too far from the cutter: move it nearer", "too near the cutter: move it away"),
+])
+def test_a_fit_is_mended_with_the_tool_in_hand(name, way, tight, loose):
+    told = _results(name, way)
+    assert tight in told and loose in told
+    assert ("shim" in told) == (way == "stacked dado set")
+
+
+@pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
+def test_what_to_do_next_stands_with_every_joint(kind):
+    assert "What to do next" in _results(kind.name, "")
