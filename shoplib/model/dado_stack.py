@@ -116,7 +116,7 @@ def stacks(owned: DadoSet) -> dict[int, Stack]:
 
 
 def nearest_stack(target: int, owned: DadoSet, saw: SawLimits, style: Style = INCH_STYLE) -> StackChoice:
-    """The stack nearest to the target that this saw may carry; of two as near the narrower, for a shim mends it.
+    """The stack nearest to the target that this saw may carry; of two as near the wider, for a board must enter.
 
     `style` is for the sentence of a refusal. Raises CannotStack where the saw takes no dado set or none of this
     diameter, where the width is more than it allows, and where the set makes nothing so wide or so narrow.
@@ -137,7 +137,7 @@ wide: cut it in two passes with a narrower stack, or with a router.
     _refuse(target, owned, saw, style)
     ranked = sorted(
         (stack for stack in stacks(owned).values() if stack.width <= saw.widest),
-        key=lambda stack: (abs(stack.width - target), stack.width),
+        key=lambda stack: (abs(stack.width - target), -stack.width),
     )
     return StackChoice(target, ranked[0], ranked[1] if len(ranked) > 1 else None)
 

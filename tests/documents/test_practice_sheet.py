@@ -137,7 +137,7 @@ def test_the_stack_is_the_nearest_of_every_arrangement():
             for slips in range(3) for shims in combinations(owned.shims, slips)
         }
         best, following = sorted((width for width in widths if width <= tools.saw.widest),
-                                 key=lambda width: (abs(width - wanted), width))[:2]
+                                 key=lambda width: (abs(width - wanted), -width))[:2]
         text = read_back(practice_sheet(kind, stock, "stacked dado set"))
         for width, lead in ((best, "It cuts "), (following, ": ")):
             off = abs(width - wanted)
