@@ -20,6 +20,24 @@ WORDS = {
 }
 """Meanings as the trade uses the words: common practice, no source."""
 
+TOOL_WORDS = {
+    "bench hook": "a board with a strip across each end, one below to catch the bench, one above to hold work against",
+    "collet": "the split sleeve of a router that closes on the shank of the bit when its nut is tightened",
+    "featherboard": "a board with a comb of thin springy fingers that presses the work to fence or table",
+    "fence": "the straight guide that the work slides along, set so far from the cutter",
+    "gullet": "the hollow before each tooth of a blade, which carries the chips away",
+    "insert": "the plate in the table round the blade; its slot lets the blade through and holds up the wood",
+    "mitre gauge": "a head that slides in a slot of the saw table and pushes a board across, square or at an angle",
+    "offcut": "a piece that is left over; one of the same sheet is as thick as the work and serves for test cuts",
+    "push block": "a block with a handle and a grip below that moves the work past the cutter in place of the hand",
+    "racking": "being pushed out of square, as a case or frame without a back leans over to one side",
+    "riving knife": "a plate behind the blade that moves up and down with it and keeps the cut from closing on the blade",
+    "shank": "the plain round part of a bit that the machine holds, or of a screw between head and thread",
+    "spreader": "a fixed plate behind the blade that keeps the cut open, and often carries the guard",
+    "tear-out": "splinters that a cutter breaks out of the wood where it leaves it",
+}
+"""Words of the cautions and set-ups that keep fingers on, which no lesson teaches: common practice, no source."""
+
 
 def words_of(text: str) -> list[tuple[str, str]]:
     """The words of `WORDS` that stand in a text, also where there are more of them, with their meanings.

@@ -66,14 +66,15 @@ class Lesson:
 
 @dataclass(frozen=True)
 class Entry:
-    """A word of the glossary; `lesson` teaches it, None for one that the papers of a plan explain.
+    """A word of the glossary; `lesson` teaches it, None for one that stands in `papers` or in cautions alone.
 
-    `used` is the first lesson that uses such a word of the papers, None where none does.
+    `used` is the first lesson that uses such a word of the papers of a plan, None where none does.
     """
 
     word: Word
     lesson: Lesson | None
     used: Lesson | None = None
+    papers: str = "in the lists and drawings of a plan"
 
 
 def lessons() -> tuple[Lesson, ...]:
@@ -96,6 +97,8 @@ def entries() -> tuple[Entry, ...]:
     for name, meaning in glossary.WORDS.items():
         used = course.get(PLAN_WORDS.get(name, ""))
         found.setdefault(name.casefold(), Entry(Word(name, sentence(meaning)), None, used))
+    for name, meaning in glossary.TOOL_WORDS.items():
+        found.setdefault(name.casefold(), Entry(Word(name, sentence(meaning)), None, papers="in cautions and set-ups"))
     return tuple(found[name] for name in sorted(found))
 
 

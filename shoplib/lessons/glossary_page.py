@@ -14,8 +14,6 @@ from shoplib.lessons.large_type import letters_in_use, sized
 SKETCH = (250.0, 140.0)
 """Width and height that a sketch is fitted to, in units of the drawing."""
 
-_PAPERS = "in the lists and drawings of a plan"
-
 
 @dataclass(frozen=True, repr=False)
 class Glossary:
@@ -48,10 +46,10 @@ class Glossary:
 
 
 def _where(entry: Entry, named: Callable[[Lesson], str]) -> str:
-    """Where a word stands: in the lesson that teaches it, or in the papers of a plan and the lesson that uses it."""
+    """Where a word stands: in the lesson that teaches it, or in papers or cautions, and the lesson that uses it."""
     if entry.lesson:
         return named(entry.lesson)
-    return f"{named(entry.used)}, and {_PAPERS}" if entry.used else _PAPERS
+    return f"{named(entry.used)}, and {entry.papers}" if entry.used else entry.papers
 
 
 def glossary(first: str, last: str) -> Glossary:

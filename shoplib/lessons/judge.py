@@ -103,7 +103,7 @@ def read_answer(answer: object, unit: str, assumed: str | None = None, zero: boo
     try:
         given = read_length(answer, what="Your answer", unit=assumed, zero=zero)
     except LengthError as error:
-        return _unreadable(answer, unit, str(error))
+        return _unreadable(answer, unit, str(error), assumed)
     shown = _shown(answer)
     if assumed and isinstance(answer, str) and _is_bare_number(answer):
         shown += f" {assumed}"
@@ -160,8 +160,8 @@ def _without_unit(answer: object, unit: str) -> Feedback:
     return Feedback(NO_UNIT, NO_UNIT, gave, "In inches and in millimetres it is two different boards.", look)
 
 
-def _unreadable(answer: object, unit: str, sentence: str) -> Feedback:
-    if isinstance(answer, str) and _is_bare_number(answer):
+def _unreadable(answer: object, unit: str, sentence: str, assumed: str | None) -> Feedback:
+    if not assumed and isinstance(answer, str) and _is_bare_number(answer):
         return _without_unit(answer, unit)
     look = f"Type one length, such as {_EXAMPLE[unit]}."
     other = _other_unit(answer)

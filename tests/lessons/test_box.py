@@ -39,6 +39,13 @@ def test_check_in_the_field_uses_the_unit_printed_beside_it(box):
     assert box.face.said["parts"][0].startswith(f"You gave {bare(box)} in.")
 
 
+@pytest.mark.parametrize(("answer", "wrong"), [("-3", "is negative"), ("-0.5", "is negative"), ("0", "is zero")])
+def test_what_is_wrong_is_not_the_unit_where_it_stands_beside_the_field(box, answer, wrong):
+    press(box, "check", answer)
+    assert box.face.said["parts"][0].endswith(f'"{answer}" {wrong}.')
+    assert box.check(answer).kind == "no unit"
+
+
 def test_an_answer_copied_from_the_page_is_read(box):
     press(box, "check", f" {box.posed.answer}\n".replace(" ", "\u00a0"))
     assert box.face.said["kind"] == "right"
