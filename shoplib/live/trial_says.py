@@ -1,11 +1,12 @@
 """What the practice bench of any joint tells: the log of test joints, what its model knows, what came of the pair."""
 
 from shoplib.live.practice_says import Section
-from shoplib.measure import write_brief
+from shoplib.measure import to_step
+from shoplib.practice.fit import small
 from shoplib.practice.trial import DRAWN, TrialSession, hidden
 from shoplib.practice.trial_kind import Scale, Trial
 from shoplib.practice.trial_result import TrialResult
-from shoplib.practice.trial_spreads import LEFT_OUT, degrees, told
+from shoplib.practice.trial_spreads import LEFT_OUT, PROTRACTOR, degrees, told
 
 TOOLS = {
     "stacked dado set": "a stacked dado set", "single blade in passes": "a single blade in passes",
@@ -70,11 +71,16 @@ def came_of_it(session: TrialSession, done: TrialResult) -> tuple[Section, ...]:
 
 def _out(session: TrialSession, scale: Scale) -> str:
     off = hidden(session, scale)
-    size = degrees(abs(off)) if scale.sort == "angle" else write_brief(abs(off), session.style, decimal=True)
-    if not off:
-        return f"{_begin(scale.makes)}: as it is set."
+    size = _as_read(session, scale, abs(off))
+    if size == _as_read(session, scale, 0):
+        return f"{_begin(scale.makes)}: as it is set, as near as can be read."
     more = "larger" if off > 0 else "smaller"
     return f"{_begin(scale.makes)}: {size} {more} than it is set to."
+
+
+def _as_read(session: TrialSession, scale: Scale, size: int) -> str:
+    """No finer than a learner could have read it."""
+    return degrees(to_step(size, PROTRACTOR)) if scale.sort == "angle" else small(size, session.style)
 
 
 def _short(scale: Scale) -> str:

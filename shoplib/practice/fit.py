@@ -6,7 +6,7 @@ from shoplib.measure import INCH, MM, Style, to_step, write_measured
 from shoplib.tables import fits
 from shoplib.tables.fits import fit_class
 
-_FINEST = {"in": INCH // 1000, "mm": MM // 100}
+FINEST = {"in": INCH // 1000, "mm": MM // 100}
 """A hand feels no less, and a caliper hardly shows it (common practice, no source)."""
 
 
@@ -27,7 +27,7 @@ class Felt:
     @property
     def fit(self) -> fits.Fit:
         """The class of fit."""
-        return fit_class(int(to_step(self.over, _FINEST[self.unit])), self.unit)
+        return fit_class(int(to_step(self.over, FINEST[self.unit])), self.unit)
 
     @property
     def name(self) -> str:
@@ -70,4 +70,4 @@ def small(ticks: int, style: Style) -> str:
     >>> small(12 * THOU + 300, INCH_STYLE), small(300, INCH_STYLE)
     ('0.012 in', '0 in')
     """
-    return write_measured(to_step(ticks, _FINEST[style.unit]), style)
+    return write_measured(to_step(ticks, FINEST[style.unit]), style)

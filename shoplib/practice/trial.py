@@ -17,7 +17,7 @@ from shoplib.practice.caliper import Readings, read
 from shoplib.practice.trial_angle import read_angle
 from shoplib.practice.trial_felt import felt_said
 from shoplib.practice.trial_kind import Made, Scale, Stood, Trial
-from shoplib.practice.trial_spreads import DEGREE, SPREADS, TrialSpreads, degrees
+from shoplib.practice.trial_spreads import DEGREE, PROTRACTOR, SPREADS, TrialSpreads, degrees
 from shoplib.practice.trial_stand import stood
 from shoplib.practice.trial_stock import trial_plan, trial_stock
 from shoplib.practice.trials import trial
@@ -137,7 +137,7 @@ def task(session: TrialSession) -> tuple[str, ...]:
     """What is to be cut, a line for each scale.
 
     >>> task(begin("rabbet", "Noor"))
-    ('Width of the rabbet: as wide as the bottom is thick, and 0.0015 in more.', 'Depth of the rabbet: 23/64 in.')
+    ('Width of the rabbet: as wide as the bottom is thick, and 0.002 in more.', 'Depth of the rabbet: 23/64 in.')
     """
     usual, plan = session.usual, session.plan
     sizes = {name.replace(" ", "_"): setting(value, session.style) for name, value in plan.items()}
@@ -334,7 +334,7 @@ def _read_angles(session: TrialSession, scale: Scale, sizes: list[int], after: i
     shift: Callable[[int], int] = lambda number: session.bench.shift(  # noqa: E731
         session.off.protractor, "angle", str(after), str(number)
     )
-    values = tuple(to_step(size + shift(number), DEGREE // 20) for number, size in enumerate(sizes))
+    values = tuple(to_step(size + shift(number), PROTRACTOR) for number, size in enumerate(sizes))
     return Readings(f"the {scale.makes}", values, scale.name, test)
 
 

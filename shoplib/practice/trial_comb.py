@@ -75,9 +75,9 @@ FINGER = Trial(
     joint("finger"), "stacked dado set",
     (
         Scale("stack", "Stack, width", "width of a socket", "stack", ("side",), _stack,
-              "{aim}, half of {fit} more than a finger", _NARROW),
+              "{aim}: one equal share of the width, {finger}, and half of {fit} more", _NARROW),
         Scale("pin", "Pin, from the stack", "width of a finger", "pin", ("side",), _pin,
-              "{aim}, half of {fit} less than the share of a finger", _NARROW),
+              "{aim}: the same share, {finger}, less the other half of {fit}", _NARROW),
         Scale("depth", "Depth", "depth of the sockets", "depth", ("bottom", "side"), _thick,
               "as deep as the boards are thick"),
     ),
@@ -91,17 +91,18 @@ FINGER = Trial(
         Look("ends", "gap", lambda stood: -stood.off("bottom", "side", 0, "low"), "The fingers are flush outside.",
              ("The fingers stand {size} proud outside.", "Plane them flush: the joint is saved."),
              ("The fingers end {size} under the face outside.",
-              "Plane the face down to them, if the box may lose that."), allow=8 * THOU),
+              "Plane the face down to them, if the box may lose that."),
+             ("fingers flush", "fingers {size} proud", "fingers {size} under the face"), allow=8 * THOU),
         Look("edges", "gap", lambda stood: stood.off("bottom", "side", 1, "low"), "The edges are flush.",
              ("The bottom stands {size} behind the edge of the side.", "Plane the edges level once it is glued."),
              ("The bottom stands {size} before the edge of the side.", "Plane the edges level once it is glued."),
-             allow=INCH // 64),
+             ("edges flush", "bottom {size} behind the edge", "bottom {size} before the edge"), allow=INCH // 64),
     ),
     (
         TrialSlip("wrong edge first", "the side with its other edge to the pin first",
                   "The side was turned round: its sockets were stepped from the other edge, and the errors of both "
                   "boards add up.", turned_over("side", 1), "Plane the edges level where it is little; else "
-                  "cut the side anew, from the marked edge."),
+                  "cut the side anew, from the marked edge.", ("fit", "edges")),
     ),
 )
 
@@ -154,7 +155,7 @@ DOVETAIL = Trial(
              ("The ends stand {size} proud outside.", "Plane them flush: the joint is saved."),
              ("The ends lie {size} under the faces outside.",
               "Plane the faces down to them, if the box may lose that."),
-             allow=8 * THOU),
+             ("ends flush", "ends {size} proud", "ends {size} under the faces"), allow=8 * THOU),
     ),
     (
         TrialSlip("wrong side of the line", "the pins sawn on the wrong side of the line",

@@ -25,6 +25,7 @@ def _flush() -> Look:
          "Glue a shaving between the cheeks, or plane both faces down to the lower one."),
         ("The face of the rail stands {size} proud of that of the stile: both cuts together are too shallow.",
          "Take half of it off each floor with a shoulder plane or a router plane."),
+        ("faces flush", "rail {size} behind", "rail {size} proud"),
     )
 
 
@@ -53,6 +54,7 @@ def _end(board: str, other: str, axis: int, end: str, sign: int) -> Look:
         (f"The end of the {board} is {{size}} shorter than was meant.",
          "Plane the other edge down to it, if there is still something to plane; else cut the shoulder back and lose "
          "the length."),
+        (f"{board} as long as meant", f"{board} {{size}} longer", f"{board} {{size}} shorter"),
         allow=INCH // 32, felt=False,
     )
 
@@ -106,6 +108,7 @@ def _notch(name: str, board: str, into: str) -> Look:
         name, "fit", lambda stood: stood.play(name), f"The {board} in the notch of the {into}",
         ("", f"Glue a shaving to the edge of the {board}."),
         ("", f"Pare the shoulder of the notch in the {into}, or plane a shaving off the edge of the {board}."),
+        (f"{board} in the {into}", "", ""),
     )
 
 
@@ -113,7 +116,7 @@ CROSS_LAP = Trial(
     joint("cross lap"), "stacked dado set",
     (
         _DEPTH,
-        Scale("width", "Stops: width of the notch", "width of the notch", "fence", BOTH,
+        Scale("width", "Distance of the stops: width of the notch", "width of the notch", "fence", BOTH,
               lambda stock, plan: stock.across + plan["fit"], "{aim}: as wide as the other board, and {fit} more"),
     ),
     _cross_lap,
@@ -251,14 +254,15 @@ MORTISE_AND_TENON = Trial(
              ("", "Take a shaving off the cheek of the tenon that does not spoil the faces.")),
         Look("shoulder", "gap", lambda stood: stood.room["shoulder"][0] or 0, "The shoulders are closed.",
              less=("The shoulders stand open by {size}: the tenon meets the bottom of the mortise first.",
-                   "Saw that off the end of the tenon, or deepen the mortise.")),
+                   "Saw that off the end of the tenon, or deepen the mortise."),
+             brief=("shoulders closed", "", "shoulders open by {size}")),
         _flush(),
     ),
     (
         TrialSlip("wrong reference face", "the mortise gauged from the other face",
                   "The mortise was gauged from the other face of the stile: what the gauge is off counts twice.",
                   turned_over("stile", 1), "Plane the faces level where it is little; else plug the mortise and cut it "
-                  "again."),
+                  "again.", ("flush",)),
         TrialSlip("mortise forgotten", "the stile put aside before its mortise",
                   "The stile was put aside and has no mortise.", forgotten("stile"),
                   "The stile is saved: cut the mortise now."),

@@ -103,8 +103,9 @@ class Look:
     """One thing that is looked at or felt in the joint as it was cut.
 
     `amount` reads it off the boards: for a "fit" the play, for a "gap" how far it is off what is meant. `more` and
-    `less` say what is wrong with it, with {size}, and what can be saved. `allow` is what a shop lets pass. A look that
-    is `felt` is told of a test joint too.
+    `less` say what is wrong with it, with {size}, and what can be saved. `brief` says the same in few words for the
+    log: that nothing is off, more, and less; of a "fit" its first words name what enters what. `allow` is what a shop
+    lets pass. A look that is `felt` is told of a test joint too.
     """
 
     name: str
@@ -113,19 +114,25 @@ class Look:
     good: str = ""
     more: tuple[str, str] = ("", "")
     less: tuple[str, str] = ("", "")
+    brief: tuple[str, str, str] = ("fit", "", "")
     allow: int = GLUED
     felt: bool = True
 
 
 @dataclass(frozen=True, slots=True)
 class TrialSlip:
-    """A slip of the shop: how the board lies or is cut, what happened, what it does to the pair, what can be saved."""
+    """A slip of the shop: how the board lies or is cut, what happened, what it does to the pair, what can be saved.
+
+    `shows` are the looks at which its harm is seen, where it does none as long as little is off: it counts an error
+    twice. Any other slip is harm by itself.
+    """
 
     name: str
     way: str
     how: str
     does: Callable[[Pair], Pair]
     saved: str
+    shows: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -21,6 +21,9 @@ _SMALL = (SIXTEENTH, 3 * MM // 2)
 
 SQUARE = 90 * DEGREE
 
+SHALLOWER = "less deep than the joint's rule gives: a board that lies here may be thinner than usual"
+"""Why the practice bores less into a side than the bench of the joint."""
+
 
 def leaning(run: int, angle: int) -> int:
     """How far a line strays sideways over a run that leans by so many parts of a degree, to the nearest tick.
@@ -113,12 +116,14 @@ BUTT = Trial(
     (
         Look("square", "gap", _lean, "The end of the bottom stands on the side from front to back: no light between.",
              ("With the front edge closed, the end of the bottom stands open by {size} at the back.", _AGAIN),
-             ("With the back edge closed, the end of the bottom stands open by {size} at the front.", _AGAIN)),
+             ("With the back edge closed, the end of the bottom stands open by {size} at the front.", _AGAIN),
+             ("end square", "open by {size} at the back", "open by {size} at the front")),
         Look("pilot", "gap", _deep("bottom", "pilot"), "The pilot hole is 2/3 of the thread deep.",
              ("The pilot hole is {size} deeper than 2/3 of the thread: so much less whole wood is left for the point.",
               "Leave it, or take a longer screw."),
              ("The pilot hole is {size} too shallow: more of the thread must cut its way through whole wood, and the "
-              "end may split.", "Bore it deeper before you drive the screw."), allow=SIXTEENTH),
+              "end may split.", "Bore it deeper before you drive the screw."),
+             ("pilot as deep as meant", "pilot {size} too deep", "pilot {size} too shallow"), allow=SIXTEENTH),
     ),
     (
         TrialSlip("clearance holes forgotten", "the side without its clearance holes",
@@ -160,13 +165,16 @@ POCKET_SCREWS = Trial(
     (
         Look("square", "gap", _corner_leans, "The corner is square once the screws draw it close.",
              ("Drawn close, the side leans in by {size} over its length: the end is out of square.", _AGAIN),
-             ("Drawn close, the side leans out by {size} over its length: the end is out of square.", _AGAIN)),
+             ("Drawn close, the side leans out by {size} over its length: the end is out of square.", _AGAIN),
+             ("corner square", "side leans in by {size}", "side leans out by {size}")),
         Look("web", "gap", lambda stood: stood.pair.values["web"] - stood.planned.values["web"],
              "The screw's head bears on as much wood as was meant.",
              ("{size} more wood is left before the pocket: the screw reaches so much less far into the side.",
               "Drill the pocket once more with the collar higher on the bit."),
              ("{size} less wood is left before the pocket: the screw's point comes so much nearer to the outside.",
-              "Take a shorter screw."), allow=SIXTEENTH // 2),
+              "Take a shorter screw."),
+             ("wood under the head as meant", "{size} more wood under the head", "{size} less wood under the head"),
+             allow=SIXTEENTH // 2),
     ),
     (
         TrialSlip("wrong face", "the pockets in the face that shows",
@@ -247,7 +255,7 @@ DOWEL = Trial(
         Scale("side", "Guide on the side, from its end", "end to a hole in the side", "gauge", ("side",), _middle,
               "the same, so that the holes meet"),
         Scale("into side", "Collar for the side", "depth of the hole in the side", "collar", ("side",),
-              lambda _stock, plan: plan["into side"] + plan["end gap"], "{aim}", _SMALL),
+              lambda _stock, plan: plan["into side"] + plan["end gap"], f"{{aim}}, {SHALLOWER}", _SMALL),
         Scale("into end", "Collar for the end", "depth of the hole in the end", "collar", ("bottom",),
               lambda _stock, plan: plan["into end"] + plan["end gap"], "{aim}"),
     ),
@@ -257,20 +265,24 @@ DOWEL = Trial(
     (
         Look("closed", "gap", lambda stood: stood.off("bottom", "side", 0, "low"), "The joint is closed.",
              ("The joint stands open by {size}: the dowels meet the bottoms of their holes first.",
-              "Saw that off the dowels, or bore the holes deeper.")),
+              "Saw that off the dowels, or bore the holes deeper."),
+             brief=("joint closed", "joint open by {size}", "")),
         Look("flush", "gap", lambda stood: stood.off("bottom", "side", 2, "low"), "The outer faces are flush.",
              ("The bottom stands {size} inside the end of the side.", "Plane the end of the side down to it."),
-             ("The bottom stands {size} beyond the end of the side.", "Plane the bottom flush.")),
+             ("The bottom stands {size} beyond the end of the side.", "Plane the bottom flush."),
+             ("outer faces flush", "bottom {size} inside the end", "bottom {size} beyond the end")),
         Look("wood behind", "gap", _deep("side", "dowel hole"), "The holes leave the wood behind them that was meant.",
              ("The holes in the side are {size} deeper than was meant: so much less wood is left behind them.",
               "Leave them, if the point of the bit does not show; put no longer dowel in."),
              ("The holes in the side are {size} shallower than was meant.",
-              "Shorten the dowels where the joint stays open; else leave them."), allow=SIXTEENTH, felt=False),
+              "Shorten the dowels where the joint stays open; else leave them."),
+             ("holes as deep as meant", "holes {size} deeper", "holes {size} shallower"), allow=SIXTEENTH, felt=False),
     ),
     (
         TrialSlip("wrong reference face", "the bottom bored from its inner face",
                   "The guide lay on the inner face of the bottom: what it is off the middle counts twice.",
-                  _other_face, "Plane the step away where it is little; else plug the holes, and bore them again."),
+                  _other_face, "Plane the step away where it is little; else plug the holes, and bore them again.",
+                  ("flush",)),
         TrialSlip("wrong end", "the side bored at its other end",
                   "The guide was laid on the other end of the side, and the holes are there.",
                   turned_over("side", 2), "Turn the side end for end if both ends are alike; else bore it again."),
@@ -325,6 +337,7 @@ def _in_groove(name: str, board: str) -> Look:
         name, "fit", lambda stood: stood.play(name), f"The spline in the groove of the {board}",
         ("", "Plane a thicker spline to the groove: the boards are saved."),
         ("", "Plane the spline thinner: the boards are saved."),
+        (f"spline in the {board}", "", ""),
     )
 
 
@@ -354,17 +367,19 @@ SPLINE = Trial(
         Look("flush", "gap", lambda stood: stood.off("right board", "left board", 2, "low"),
              "The face sides are flush.",
              ("The face side of the right board lies {size} farther in.", "Plane the step away, if it is little."),
-             ("The face side of the right board stands {size} farther out.", "Plane the step away, if it is little.")),
+             ("The face side of the right board stands {size} farther out.", "Plane the step away, if it is little."),
+             ("face sides flush", "right board {size} farther in", "right board {size} farther out")),
         Look("closed", "gap", lambda stood: stood.off("right board", "left board", 0, "low"),
              "Edge stands on edge.",
              ("The edges stand open by {size}: the spline meets the floors of its grooves first.",
-              "Plane that off the spline: the boards are saved.")),
+              "Plane that off the spline: the boards are saved."),
+             brief=("edges closed", "edges open by {size}", "")),
     ),
     (
         TrialSlip("wrong face", "the right board with its other face to the fence",
                   "The right board was grooved from its other face: what the fence is off the middle counts twice.",
                   turned_over("right board", 2), "Plane the step away where it is little; else glue a strip into the "
-                  "groove, and cut it again."),
+                  "groove, and cut it again.", ("flush",)),
         TrialSlip("groove forgotten", "the right board put aside before its groove",
                   "The right board was put aside and has no groove.", forgotten("right board"),
                   "The board is saved: groove it now, at the setting of the test."),

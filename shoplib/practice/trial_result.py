@@ -22,6 +22,9 @@ from shoplib.practice.trial_felt import judged, looks_of
 from shoplib.practice.trial_kind import Look, Scale, Stood
 from shoplib.practice.trial_spreads import DEGREE, degrees
 
+NO_HARM = "This time it did no harm, because so little was off; at another machine it may."
+"""What is said of a slip that counts an error twice where there is hardly one."""
+
 MOST = 6
 """A practised hand stops after so many test joints, whatever it feels."""
 
@@ -40,18 +43,20 @@ class Came:
 @dataclass(frozen=True)
 class TrialResult:
     """What came of a pair. `clashes` are what the exact dry-fit finds of wood that two boards want, more than
-    a press fit gives."""
+    a press fit gives. `harmless` is a slip that counts an error twice, where there was hardly any."""
 
     came: tuple[Came, ...]
     slip: str
     clashes: tuple[Finding, ...]
     tests: int
     practised: "Practised"
+    harmless: bool = False
 
     @property
     def good(self) -> bool:
         """Whether the joint goes together as it was meant."""
-        return not self.slip and not self.clashes and all(each.good for each in self.came)
+        slipped = bool(self.slip) and not self.harmless
+        return not slipped and not self.clashes and all(each.good for each in self.came)
 
 
 @dataclass(frozen=True)
@@ -80,12 +85,15 @@ def result(session: TrialSession) -> TrialResult | None:
         return None
     fresh = TrialSession(session.name, session.bench, session.off, (None,) * len(session.at))
     slip = next((each for each in session.trial.slips if each.name == session.slip), None)
-    told = f"{slip.how} {slip.saved}" if slip else ""
     clashes = () if session.pair.tight else tuple(
         each for each in fit_pair(session.pair.pair)
         if each.check == "overlap" and not Felt(-each.amount, session.bench.unit).enters
     )
-    return TrialResult(came_of(session, clashes), told, clashes, len(session.tests), practised(fresh))
+    came = came_of(session, clashes)
+    good = {each.name for each in came if each.good}
+    harmless = slip is not None and bool(slip.shows) and not clashes and good.issuperset(slip.shows)
+    told = f"{slip.how} {NO_HARM if harmless else slip.saved}" if slip else ""
+    return TrialResult(came, told, clashes, len(session.tests), practised(fresh), harmless)
 
 
 def came_of(session: TrialSession, clashes: tuple[Finding, ...] = ()) -> tuple[Came, ...]:

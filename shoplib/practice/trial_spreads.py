@@ -12,6 +12,9 @@ from shoplib.practice.spreads import NONE, STATED, THOU, Spreads
 DEGREE = 100_000
 """So many parts make a degree."""
 
+PROTRACTOR = DEGREE // 20
+"""A protractor is read to 0.05 degrees."""
+
 
 @dataclass(frozen=True, slots=True)
 class Off:

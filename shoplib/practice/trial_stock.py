@@ -46,11 +46,15 @@ def trial_stock(name: str, unit: str, enters: int | None = None, receives: int |
 
 
 def trial_plan(name: str, unit: str) -> dict[str, int]:
-    """What the pair is to be: the joint's usual values for the usual boards, its fit half way between tap and push."""
+    """What the pair is to be: the joint's usual values for the usual boards, as its page teaches them.
+
+    Only the dowel's hole in the side is less deep, and its task says why (`trial_pegs.SHALLOWER`).
+
+    >>> trial_plan("rabbet", "in") == joint("rabbet").usual(trial_stock("rabbet", "in"))
+    True
+    """
     kind, stock = joint(name), trial_stock(name, unit)
     plan = kind.usual(stock)
-    if "fit" in plan:
-        plan["fit"] = stock.natural(INCH * 3 // 2000, MM // 25)
     if name == "dowel":  # a board may be thinner than usual, and the bit must not come near its face
         plan["into side"] -= stock.natural(INCH // 8, 3 * MM)
     return plan

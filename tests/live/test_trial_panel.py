@@ -2,9 +2,12 @@
 
 import json
 import random
+import re
 
 import pytest
 
+from shoplib.draw.scene import Leader
+from shoplib.draw.trial_pair import as_cut_views
 from shoplib.live.practice_says import cautions
 from shoplib.live.trial_panel import TrialPanel, trial_panel
 from shoplib.live.trial_says import ways
@@ -118,6 +121,36 @@ def test_each_way_to_cut_the_pair_is_cut_and_shown_as_the_practice_room_says(nam
                         {"press": "measure"}, {"press": "fit"}, {"press": "boards"}, {"press": "cut"},
                         {"press": "lay", "way": ""}):
             assert press(bench, **content).startswith("The pair is cut.") and bench.session is before
+
+
+@pytest.mark.parametrize("unit", UNITS)
+@pytest.mark.parametrize("name", NAMES)
+def test_what_was_hidden_is_told_as_finely_as_a_caliper_reads(name, unit):
+    for learner in range(5):
+        bench = set_up(name, unit, f"learner {learner}")
+        press(bench, press="cut")
+        hidden = next(part for part in bench.face.result["sections"] if part["heading"].startswith("What was hidden"))
+        for line in hidden["lines"]:
+            digits = re.search(r"\d+\.?(\d*) (?:in|mm|degrees) ", line)
+            if digits is None:
+                assert line.endswith("as it is set, as near as can be read.")
+                continue
+            assert len(digits[1]) <= (3 if " in " in line else 2) and not line.split(": ")[1].startswith("0 ")
+
+
+def test_a_slip_leaves_no_name_on_what_is_not_there():
+    """A rabbet in the outer face: where shoulder, cheek and tongue were meant there is whole wood, or nothing."""
+    def named(slip):
+        session = cut_pair(set_up("rabbet").session, slip).session
+        return [item.text for item in as_cut_views(session)[0].items if isinstance(item, Leader)]
+
+    assert named("") == ["shoulder", "cheek", "tongue", "end of the bottom"]
+    assert named("wrong face") == ["end of the bottom"]
+
+
+def test_several_stops_do_not_stand_as_one():
+    said = press(set_up("cross lap"), press="enter", name="width", text="2.5")
+    assert said.startswith("Distance of the stops stands")
 
 
 def test_other_boards_at_the_same_machine_and_another_machine():
