@@ -65,6 +65,7 @@ def slanting(stock: Stock, values: Values) -> Sizes:
         ("spline, thickness", values["spline"]),
         ("spline, across the mitre", 2 * (values["slot"] - values["end gap"])),
         ("spline, along the corner", stock.width - 2 * values["stop"]),
+        ("slot in each mitre, deeper than the spline goes", values["end gap"]),
     )
 
 
@@ -137,8 +138,7 @@ def make(stock: Stock, values: Values) -> Pair:
             Clearance("mitre on mitre", "bottom", "side", "-x", 0),
             Clearance("fit towards the heel", "spline", "bottom", "+z", 2 * near),
             Clearance("fit towards the toe", "spline", "side", "-z", 2 * (fit - near)),
-            Clearance("end of the spline in the bottom", "spline", "bottom", "+x", narrowest([2 * gap, 2 * near])),
-            Clearance("end of the spline in the side", "spline", "side", "-x", narrowest([2 * gap, 2 * (fit - near)])),
+            *_ends(gap, near, fit - near),
         ),
         {"side": (0, 0, drawn_apart(stock)), "bottom": (drawn_apart(stock), 0, 0), "spline": (0, 0, 0)},
         ("y", half),
@@ -150,6 +150,13 @@ def make(stock: Stock, values: Values) -> Pair:
             "spline": ("spline", (centre, half, centre)),
         },
     )
+
+
+def _ends(gap: int, towards_bottom: int, towards_side: int) -> tuple[Clearance, ...]:
+    """The ends of the spline, where they strike before its faces do; else its moves along a board tell of its faces."""
+    bottom = Clearance("end of the spline in the bottom", "spline", "bottom", "+x", 2 * gap)
+    mate = Clearance("end of the spline in the side", "spline", "side", "-x", 2 * gap)
+    return (*((bottom,) if gap <= towards_bottom else ()), *((mate,) if gap <= towards_side else ()))
 
 
 def _at(up: int, off: int) -> tuple[int, int]:

@@ -83,11 +83,11 @@ DOWEL = Exercise(
         "stay open for glue. How long are the dowels cut?"
     ),
     givens=lambda draw: [
-        draw.tape("q", "hole in the side, depth", inch=("1/2 in", "5/8 in", "1/32 in"),
+        draw.tape("q", "hole in the side, depth", inch=("7/16 in", "5/8 in", "1/64 in"),
                   mm=("12 mm", "15.5 mm", "0.5 mm")),
         draw.tape("p", "hole in the end, depth", inch=("1 1/32 in", "1 17/32 in", "1/32 in"),
                   mm=("26 mm", "38 mm", "0.5 mm")),
-        draw.pick("e", "left open at each floor", inch=("1/16 in", "3/32 in"), mm=("1 mm", "1.5 mm", "2 mm")),
+        draw.pick("e", "left open at each floor", inch=("1/16 in",), mm=("1 mm", "1.5 mm")),
     ],
     right=_dowel,
     misconceptions=(
@@ -199,11 +199,12 @@ FACES = Exercise(
 
 
 def _grooves(draw: Draw) -> list[Given]:
-    sizes = {"inch": ("13/32 in", "19/32 in", "1/64 in"), "mm": ("10 mm", "15 mm", "0.5 mm")}
-    one = draw.tape("q", "groove in the runner, depth", **sizes)
-    other = draw.tape("p", "groove in the bearer, depth", **sizes)
-    gap = draw.pick("e", "open at each edge of the spline", inch=("1/16 in", "3/32 in"), mm=("1 mm", "1.5 mm"))
-    return [one, other, gap, draw.derived("L", "spline in Ruben's list", one.value + other.value)]
+    sizes = {"inch": ("0.405 in", "0.595 in", "0.005 in"), "mm": ("10 mm", "15 mm", "0.1 mm")}
+    one = draw.reading("q", "groove in the runner, depth", **sizes)
+    other = draw.reading("p", "groove in the bearer, depth", **sizes)
+    gap = draw.reading("e", "open at each edge of the spline", inch=("0.016 in", "0.03 in", "0.002 in"),
+                       mm=("0.4 mm", "0.8 mm", "0.1 mm"))
+    return [one, other, gap, draw.derived_reading("L", "spline in Ruben's list", one.value + other.value)]
 
 
 def _spline(givens: Givens) -> int:
@@ -213,8 +214,8 @@ def _spline(givens: Givens) -> int:
 RUBENS_SPLINE = Exercise(
     id="j09-rubens-spline", title="Ruben's spline", rung="find the slip",
     question=(
-        "Ruben joins a drawer runner to its bearer with a spline. His grooves came out {q} and {p} deep, and {e} is to "
-        "stay open at each edge of the spline. His list has a spline {L} wide. Something is wrong with it. How wide "
+        "Ruben joins a drawer runner to its bearer with a spline. His calipers read grooves {q} and {p} deep; {e} is "
+        "to stay open at each edge of the spline. His list has a spline {L} wide. Something is wrong with it. How wide "
         "should it be?"
     ),
     givens=_grooves,
@@ -240,7 +241,7 @@ RUBENS_SPLINE = Exercise(
         f"spline = {say.length(g['q'] + g['p'])} - 2 x {g.texts['e']} = {say.length(_spline(g))}",
         f"Ruben's {g.texts['L']} goes from floor to floor; nothing stayed open for glue.",
     ),
-    tolerance=RULE, coarse=Twin(INCH // 4, 6 * MM),
+    tolerance=CALIPER, caliper=True, coarse=Twin(INCH // 4, 6 * MM),
 )
 
 # A whole set -------------------------------------------------------------------------------------
@@ -248,10 +249,10 @@ RUBENS_SPLINE = Exercise(
 
 def _set_givens(draw: Draw) -> list[Given]:
     return [
-        draw.tape("W", "parts board, width", inch=("16 1/8 in", "26 1/4 in", "3/8 in"),
+        draw.tape("W", "parts board, width", inch=("16 1/8 in", "26 1/4 in", "3/16 in"),
                   mm=("411 mm", "660 mm", "3 mm")),
         draw.tape("q", "each groove, depth", inch=("3/8 in", "1/2 in", "1/64 in"), mm=("9 mm", "12 mm", "0.5 mm")),
-        draw.pick("e", "open at each edge of a spline", inch=("1/16 in", "3/32 in"), mm=("1.5 mm", "2 mm")),
+        draw.pick("e", "open at each edge of a spline", inch=("1/64 in", "1/32 in"), mm=("0.8 mm",)),
     ]
 
 

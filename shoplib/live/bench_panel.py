@@ -8,6 +8,7 @@ from functools import cache
 from types import SimpleNamespace
 
 from shoplib.checks.pair_fit import fit_pair
+from shoplib.checks.pair_limits import pair_limits
 from shoplib.checks.readings import unlike_in
 from shoplib.draw.asking import sizes
 from shoplib.draw.bench_section import bench_section
@@ -101,7 +102,7 @@ def outcome_of(bench: Bench, given: SimpleNamespace) -> Outcome:
     return Outcome(
         [_drawing(scene, f"drawing/{number}/") for number, scene in enumerate(scenes)],
         [*cut, _usual(bench, stock)],
-        findings=(*unlike_in(stock.enters, bench.style), *fit_pair(pair)),
+        findings=(*unlike_in(stock.enters, bench.style), *fit_pair(pair), *pair_limits(pair)),
         message=bench_says(bench.kind, pair, bench.style),
         why=why, chosen=True,
     )

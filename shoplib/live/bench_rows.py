@@ -1,9 +1,11 @@
 """What the joint bench tells of a pair in numbers: what is gained, and the cuts of each board with their sizes."""
 
+from itertools import pairwise, product
+
 from shoplib.joints.bench_pair import JointKind, Pair
 from shoplib.lists.cut_words import channel_ways
 from shoplib.live.joint_rows import Row
-from shoplib.measure import Style
+from shoplib.measure import Style, narrowest, thickest
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.words.naming import plural
 
@@ -73,4 +75,28 @@ def _sizes(board: Board, cut: Cut) -> tuple[tuple[str, int], ...]:
         return (("along the length", extent[0]), ("across", extent[1]))
     deep, wide, _ = ways
     sizes = (("width", extent[wide]), ("depth", extent[deep]))
-    return (*sizes, ("wood left under it", board.thickness - extent[deep])) if deep == 2 else sizes
+    return (*sizes, ("wood left under it", _left_under(board, cut))) if deep == 2 else sizes
+
+
+def _left_under(board: Board, cut: BoxCut) -> int:
+    """The least wood that all cuts together leave in the thickness where this one goes, beside what is cut through."""
+    cuts = [other for other in board.cuts if isinstance(other, BoxCut)]
+    edges = [
+        sorted({cut.low[k], cut.high[k]} | {end for other in cuts for end in (other.low[k], other.high[k])
+                                            if cut.low[k] < end < cut.high[k]})
+        for k in (0, 1)
+    ]
+    left = [_wood(board, [other for other in cuts if all(
+        other.low[k] <= low and high <= other.high[k] for k, (low, high) in enumerate(patch))])
+        for patch in product(*(pairwise(ends) for ends in edges))]
+    return narrowest([wood for wood in left if wood > 0])
+
+
+def _wood(board: Board, cuts: list[BoxCut]) -> int:
+    """What cuts over one place leave in the thickness; what two of them take is counted once."""
+    left, taken_to = board.thickness, 0
+    for cut in sorted(cuts, key=lambda one: one.low[2]):
+        begins = thickest([cut.low[2], taken_to])
+        if cut.high[2] > begins:
+            left, taken_to = left - (cut.high[2] - begins), cut.high[2]
+    return left

@@ -179,3 +179,47 @@ def test_large_type_and_further_readings():
     assert panel.message != before and "0.722 in wide" in panel.message
     panel.enter("look", "section only")
     assert [drawing.title for drawing in panel.outcome.drawings] == ["Dado, in section"]
+
+
+@pytest.mark.parametrize(("name", "given", "row", "left"), [
+    # By hand. A tongue and a tenon are what both cheeks leave; of a drawer front the groove lies under the rabbet, and
+    # before it the lip alone.
+    ("bridle", {"tongue": "1/4 in"}, "cheek in the rail, wood left under it", "1/4 in"),
+    ("mortise and tenon", {"tenon": "1/4 in"}, "cheek in the rail, wood left under it", "1/4 in"),
+    ("drawer lock", {"lip": "15/64 in", "groove": "15/64 in"}, "rabbet in the front, wood left under it", "15/64 in"),
+    ("dado", {"receives": "3/4 in", "depth": "1/4 in"}, "dado in the side, wood left under it", "1/2 in"),
+])
+def test_wood_left_under_a_cut_is_what_all_cuts_leave_there(name, given, row, left):
+    panel = opened(name, "in")
+    for control, length in given.items():
+        panel.enter(control, length)
+    told = {words.removeprefix("2 ").replace("cheeks", "cheek"): text for words, text in panel.outcome.tables[0].rows}
+    assert told[row] == left, told
+
+
+@pytest.mark.parametrize(("unit", "gap", "told"), [("in", "1/64 in", "1/64 in"), ("mm", "1.5 mm", "1.5 mm")])
+def test_the_end_of_a_spline_is_told_as_it_is_set(unit, gap, told):
+    """Its slanting faces strike long before its ends, so no move along a board shows what is left open at an end."""
+    panel = opened("splined mitre", unit)
+    panel.enter("end_gap", gap)
+    assert dict(panel.outcome.tables[0].rows)["slot in each mitre, deeper than the spline goes"] == told
+    assert "End of the spline" not in " ".join(drawing.alt for drawing in panel.outcome.drawings)
+    kind = joint("splined mitre")
+    bears = kind.build(Bench(kind, unit).start(), {"end gap": 0})
+    assert [stated.gap for stated in bears.clearances if "end of the spline" in stated.what] == [0, 0]
+
+
+@pytest.mark.parametrize(("name", "given", "says", "mend"), [
+    # Noyes p. 126, p. 165 and Fairham p. 134, all read.
+    ("butt", {"clearance_hole": "5/64 in", "pilot_hole": "5/64 in"}, "no wider than the pilot hole",
+     {"clearance_hole": "3/32 in"}),
+    ("dovetail", {"slope": "1 in 5.9"}, "steeper than 1 in 6", {"slope": "1 in 6"}),
+    ("dovetail", {"tails": 2}, "should not be over 1 3/4 in", {"tails": 3}),
+])
+def test_a_published_limit_that_is_passed_is_told(name, given, says, mend):
+    panel = opened(name, "in")
+    for values, passed in ((given, True), (mend, False)):
+        for control, value in values.items():
+            panel.enter(control, value)
+        assert not panel.stale
+        assert any(says in finding.text for finding in panel.outcome.findings) is passed
