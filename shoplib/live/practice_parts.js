@@ -36,17 +36,23 @@ function section(parent, { heading, lines, steps }) {
   for (const line of lines) element("li", {}, list, line);
 }
 
+/** A table; where the page is narrow each row is a list of its cells, each after the head of its column.
+ *
+ * The roles are written out, because a browser forgets those of a table that is laid out as blocks.
+ */
 function table(parent, caption, { head, rows }) {
   const wide = element("div", { class: "shop-practice-wide", role: "region", tabindex: "0", "aria-label": caption }, parent);
-  const node = element("table", { class: "shop-practice-table" }, wide);
+  const node = element("table", { class: "shop-practice-table", role: "table" }, wide);
   element("caption", {}, node, caption);
-  const top = element("tr", {}, element("thead", {}, node));
-  for (const cell of head) element("th", { scope: "col" }, top, cell);
-  const body = element("tbody", {}, node);
-  for (const [first, ...rest] of rows) {
-    const row = element("tr", {}, body);
-    element("th", { scope: "row" }, row, first);
-    for (const cell of rest) element("td", {}, row, cell);
+  const top = element("tr", { role: "row" }, element("thead", { role: "rowgroup" }, node));
+  for (const cell of head) element("th", { scope: "col", role: "columnheader" }, top, cell);
+  const body = element("tbody", { role: "rowgroup" }, node);
+  for (const cells of rows) {
+    const row = element("tr", { role: "row" }, body);
+    cells.forEach((cell, number) => {
+      const kind = number ? ["td", { role: "cell" }] : ["th", { scope: "row", role: "rowheader" }];
+      element("span", {}, element(kind[0], { ...kind[1], "data-head": head[number] }, row), cell);
+    });
   }
 }
 

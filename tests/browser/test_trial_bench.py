@@ -77,6 +77,24 @@ def test_nothing_serious_light_and_dark_with_the_result_open(page, bench):
 
 
 @pytest.mark.parametrize("width", [1280, 800])
+def test_the_whole_log_is_in_sight_without_scrolling_sideways(page, bench, width):
+    page.page.set_viewport_size({"width": width, "height": 800})
+    page.settle()
+    log = bench.locator(".shop-practice-wide")
+    wide = log.evaluate("one => [one.scrollWidth, one.clientWidth]")
+    assert wide[0] <= wide[1]
+    heads = log.locator("thead th").all_inner_texts()
+    cells = log.locator("tbody :is(th, td)")
+    assert heads[-1] == "Felt" and cells.count() == len(heads)
+    shown = log.bounding_box()
+    felt = cells.last.bounding_box()
+    assert shown["x"] <= felt["x"] and felt["x"] + felt["width"] <= shown["x"] + shown["width"] + 1
+    before = cells.evaluate_all("all => all.map((one) => getComputedStyle(one, '::before').content)")
+    assert (before == [f'"{head}"' for head in heads]) == (width == 800)
+    assert log.get_by_role("cell").count() == len(heads) - 1  # still a table to a screen reader
+
+
+@pytest.mark.parametrize("width", [1280, 800])
 def test_nothing_sticks_out_of_the_page(page, bench, width):
     page.page.set_viewport_size({"width": width, "height": 800})
     page.settle()
