@@ -7,8 +7,8 @@ from pathlib import Path
 
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.practice_pieces import practice_stock
-from shoplib.documents.practice_setup import Tools, usual_tools
 from shoplib.documents.practice_sheet import PAPERS, practice_sheet, usual_paper
+from shoplib.documents.practice_tools import Tools, usual_tools
 from shoplib.joints import JOINTS
 from shoplib.joints.bench_pair import CannotCut, JointKind
 from shoplib.measure import INCH, INCH_STYLE, MM_STYLE, LengthError, Style, read_length, unit_written, write_measured

@@ -5,6 +5,8 @@ from dataclasses import dataclass, replace
 from shoplib.draw.pair_section import said
 from shoplib.draw.slices import around
 from shoplib.joints.bench_pair import Pair
+from shoplib.joints.pocket_screws import along_the_drill
+from shoplib.joints.splined_mitre import toe_to_slot
 from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board, BoxCut, Hole, PrismCut
 from shoplib.model.dado_stack import NEAR
@@ -63,14 +65,16 @@ def _slanted(pair: Pair, board: Board, cut: PrismCut) -> CutRow:
     """A cut with slanting walls: what the settings say of it, for a rule cannot be laid along its axes."""
     values = pair.values
     if pair.kind == "splined mitre" and cut.kind == "slot":
+        toe = said(toe_to_slot(pair.stock, values), pair.stock.style)
         return CutRow(board.name, cut.kind, 1, values["spline"] + values["fit"], values["slot"], True, False,
-                      "square to the mitre's face, near its heel, as drawn")
+                      f"square to the mitre's face, {toe} from its long point")
     if pair.kind == "splined mitre":
         return CutRow(board.name, cut.kind, 1, 0, 0, False, False, "right across the end, at 45 degrees")
     if pair.kind == "pocket screws":
         lean = f"leaning {values['angle']} degrees, as drawn"
         shank = cut.kind == "shank hole"  # it goes on from the pocket, out of the end
-        return CutRow(board.name, cut.kind, 1, values[cut.kind], values["web"] * shank, False, True, lean, shank)
+        deep = values["web"] if shank else along_the_drill(pair.stock, values) - values["web"]
+        return CutRow(board.name, cut.kind, 1, values[cut.kind], deep, False, True, lean, shank)
     long = board.placement.to_board(around(cut, board)).size[0]
     return CutRow(board.name, cut.kind, 1, 0, long, False, False, "at the end, between slanting walls, as drawn")
 

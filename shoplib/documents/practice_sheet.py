@@ -4,10 +4,12 @@ from collections.abc import Callable, Mapping
 from types import MappingProxyType
 from typing import Any
 
+from shoplib.checks.readings import MOST_SPREAD, unlike_in
 from shoplib.documents.practice_cuts import CutRow, cut_rows
 from shoplib.documents.practice_pieces import Piece, pieces
 from shoplib.documents.practice_results import fit_rows, measured_form, results_of
-from shoplib.documents.practice_setup import Tools, setup_rows, suited_values, usual_tools
+from shoplib.documents.practice_setup import setup_rows
+from shoplib.documents.practice_tools import Tools, suited_values, usual_tools
 from shoplib.documents.typeset import typeset
 from shoplib.draw.pair_section import pair_section, said
 from shoplib.draw.pen import Drawn, draw_to_scale
@@ -42,6 +44,9 @@ _HEADINGS = (
 
 _LARGE, _SMALL, _MUCH = 8.6, 7.8, 2000
 """Letters in points: larger ones where cautions and steps have fewer letters than the third number."""
+
+_UNLIKE = MOST_SPREAD // 2
+"""Readings farther apart than 1/32 in are unlike, even where they may be of one sheet (common practice, no source)."""
 
 _SOURCES = (
     "Where each sentence comes from, and how far to trust it: data/cautions.toml, data/setups/{0}.toml and "
@@ -167,7 +172,7 @@ def _thickness(sheet: Sheet, style: Style) -> str:
 
 
 def _readings(stock: Stock) -> list[str]:
-    """What was measured, or that nothing was."""
+    """What was measured, or that nothing was; and that the readings are not of one sheet where they are unlike."""
     style = stock.style
     told = []
     for what, sheet in (("enters", stock.enters), ("is cut to receive it", stock.receives)):
@@ -178,8 +183,18 @@ def _readings(stock: Stock) -> list[str]:
         else:
             told.append(f"Board that {what}: {_thickness(sheet, style)} thick, as given.")
     if told[0].partition(":")[2] == told[1].partition(":")[2]:
-        return [f"Both boards:{told[0].partition(':')[2]}"]
-    return told
+        told = [f"Both boards:{told[0].partition(':')[2]}"]
+    return [*told, *_unlike(stock.enters, style)]
+
+
+def _unlike(sheet: Sheet, style: Style) -> list[str]:
+    """What to do about readings that one sheet does not give, or with which its thin places stand loose in the cut."""
+    found, apart = unlike_in(sheet, style), sheet.thickest - sheet.thinnest
+    if found or apart <= _UNLIKE:
+        return [finding.text for finding in found]
+    thin, room = (write_brief(size, style, decimal=True) for size in (sheet.thinnest, apart))
+    return [f"The readings are unlike: where it measures {thin} it stands {room} loose in a cut for the thickest. "
+            "Read it again, and take offcuts that measure alike."]
 
 
 def _piece(piece: Piece, style: Style) -> list[str]:
@@ -206,7 +221,7 @@ def _value(setting: Setting, value: int, style: Style) -> str:
     if setting.unit == "length":
         return said(value, style) if value else "none"
     if setting.unit == "slope":
-        return f"{value // 10}.{value % 10}".removesuffix(".0")
+        return f"1 in {value // 10}.{value % 10}".removesuffix(".0")
     if setting.unit == "choice":
         return setting.choices[value]
     return f"{value} degrees" if setting.unit == "degrees" else f"{value}"

@@ -1,6 +1,6 @@
 """Pocket screws: a butt joint screwed from a slanting pocket in the face of the entering board."""
 
-from shoplib.joints.bench_pair import Clearance, JointKind, Pair, Setting, Stock, Values, must_leave
+from shoplib.joints.bench_pair import Clearance, JointKind, Pair, Setting, Sizes, Stock, Values, must_leave
 from shoplib.joints.draft import middle
 from shoplib.joints.in_case import (
     COUNT,
@@ -14,7 +14,10 @@ from shoplib.joints.in_case import (
     spread_out,
 )
 from shoplib.measure import INCH, MM, share
-from shoplib.model.pocket import LEAN, Pocket, pocket_shape, usual_pocket
+from shoplib.measure.traced import leaf_beside
+from shoplib.model.pocket import LEAN, Pocket, pocket_shape, point_in, usual_pocket
+from shoplib.model.pocketed import pocket_screw
+from shoplib.model.screw_room import room_for_screw
 from shoplib.model.slant import line_of
 from shoplib.model.solved import Joint
 
@@ -91,7 +94,36 @@ def along_the_drill(stock: Stock, values: Values) -> int:
     return line_of(middle(0, stock.enters.thickness), values["angle"])
 
 
+def slanting(stock: Stock, values: Values) -> Sizes:
+    """What collar and screw are chosen by, as it is measured along the drill; the depth of the point is square to the
+    side. No screw is told where none is sold so short.
+
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> from shoplib.measure import MM_STYLE
+    >>> stock = stock_of(MM * 182 // 10, style=MM_STYLE)
+    >>> [round(ticks / MM, 1) for _, ticks in slanting(stock, POCKET_SCREWS.usual(stock))]
+    [35.2, 26.1, 24.3, 19.0, 9.6]
+    """
+    web, into, angle = values["web"], stock.receives.thinnest, values["angle"]
+    run = leaf_beside(along_the_drill(stock, values), f"half the thickness / sin {angle} degrees", "measured",
+                      stock.enters.thickness)
+    row, longest = pocket_screw(web, into, stock.style)
+    spare = leaf_beside(row.spare, "wood to stay before the point", "table", into)
+    sizes = (
+        ("face to end, along the drill", run),
+        ("pocket, along the drill (collar: this and the guide's length)", run - web),
+        ("longest screw that may be, counted straight", room_for_screw(web, into, spare)),
+    )
+    if longest is None:
+        return sizes
+    deep = leaf_beside(point_in(longest, web, angle), f"its length less the web, times cos {angle} degrees", "measured",
+                       into)
+    return (*sizes, ("longest screw sold, at most so long", longest),
+            ("its point in the side, through the slant", deep))
+
+
 POCKET_SCREWS = JointKind(
-    "pocket screws", "pocket screws", 1, (COUNT, EDGE, ANGLE, POCKET, SHANK, WEB), make, lambda stock, values: 0
+    "pocket screws", "pocket screws", 1, (COUNT, EDGE, ANGLE, POCKET, SHANK, WEB), make, lambda stock, values: 0,
+    slanting,
 )
 """A butt joint that is screwed from inside; no figure of its strength was read."""

@@ -45,4 +45,4 @@ def make(stock: Stock, values: Values) -> Pair:
 
 
 RABBET = JointKind("rabbet", "rabbet", 1, (DEPTH, FIT, END_GAP), make, depth_less_gap)
-"""Small boxes, drawer corners, backs; glue and nail, through the side into the mate (Griffith p. 107)."""
+"""Small boxes, drawer corners, backs; glue and nail, through the mate into the rabbeted side (Griffith p. 107)."""

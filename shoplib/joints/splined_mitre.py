@@ -12,6 +12,7 @@ from shoplib.joints.draft import Draft, middle
 from shoplib.joints.in_case import NO_SOURCE, drawn_apart, eighth, level, one_step, side
 from shoplib.joints.in_frame import TIGHT_FIT
 from shoplib.measure import INCH, MM, narrowest, share, to_step
+from shoplib.measure.choose import scaled
 from shoplib.model.box import Box
 from shoplib.model.placement import Axes
 from shoplib.model.sheet import Sheet
@@ -62,6 +63,16 @@ def slanting(stock: Stock, values: Values) -> Sizes:
         ("slot in each mitre, width", values["spline"] + values["fit"]),
         ("slot in each mitre, depth", values["slot"]),
         ("heel to the slot, along the mitre", values["heel"]),
+        ("long point to the slot, along the mitre", toe_to_slot(stock, values)),
+        *(
+            (f"{what}{f', for the {name}' if name else ''}", size)
+            for name, thick in _thicknesses(stock)
+            for what, size in (
+                ("tip of the blade above the table, leaning 45 degrees", blade_height(stock, values, thick)),
+                ("fence from the blade, at the table", blade_to_fence(stock, values, thick)),
+            )
+            if size > 0
+        ),
         ("spline, thickness", values["spline"]),
         ("spline, across the mitre", 2 * (values["slot"] - values["end gap"])),
         ("spline, along the corner", stock.width - 2 * values["stop"]),
@@ -76,6 +87,66 @@ def mitre_face(thickness: int) -> int:
     1414214
     """
     return to_step(thickness * 2 * _HALF_ROOT, 10**9) // 10**9
+
+
+def _up(stock: Stock, values: Values) -> int:
+    """The wall of the slot that is nearer to the toe: how far it lies up the mitre, as its share of x and z."""
+    lesser = narrowest([stock.enters.thickness, stock.receives.thickness])
+    return lesser - _share(values["heel"]) - _share(values["spline"] + values["fit"])
+
+
+def _share(length: int) -> int:
+    """As `leg`, and a working tells it."""
+    return scaled(length, Fraction(_HALF_ROOT, 10**9), "0.7071")
+
+
+def _thicknesses(stock: Stock) -> tuple[tuple[str, int], ...]:
+    """The boards by name that are set up by themselves; one without a name where both are as thick."""
+    bottom, upright = stock.enters.thickness, stock.receives.thickness
+    return (("", bottom),) if bottom == upright else (("bottom", bottom), ("side", upright))
+
+
+def toe_to_slot(stock: Stock, values: Values) -> int:
+    """How far the slot begins from the long point, along the mitre (ticks); it is marked so, and checked so.
+
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> from shoplib.measure import MM_STYLE
+    >>> toe = toe_to_slot(stock_of(19 * MM, style=MM_STYLE), {"heel": 3 * MM, "spline": 3 * MM, "fit": MM // 50})
+    >>> round(toe / MM, 2)
+    20.85
+    """
+    return scaled(_up(stock, values), Fraction(2 * _HALF_ROOT, 10**9), "1.4142")
+
+
+def blade_height(stock: Stock, values: Values, thickness: int) -> int:
+    """How high the tip of a blade stands that leans by 45 degrees, for the slot in a board of this thickness (ticks).
+
+    The board lies on its inside face, so that the mitre hangs over and the long point is at its upper face. The
+    blade's highest corner cuts the floor of the slot at the wall nearer to the toe: of a slot that ends `out` from the
+    heel along the mitre and is `deep`, it stands (out + deep) / square root of 2 above the table.
+
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> from shoplib.measure import MM_STYLE
+    >>> values = {"heel": 3 * MM, "spline": 3 * MM, "fit": MM // 50, "slot": 76 * MM // 10}
+    >>> round(blade_height(stock_of(19 * MM, style=MM_STYLE), values, 19 * MM) / MM, 2)
+    9.63
+    """
+    return thickness - _up(stock, values) + _share(values["slot"])
+
+
+def blade_to_fence(stock: Stock, values: Values, thickness: int) -> int:
+    """How far a fence at the long point stands from a blade that leans away from it, at the table (ticks).
+
+    Measured from the side of the blade that looks to the fence; less than nothing where the blade comes out of the
+    table beyond the long point, so that no fence can stand there.
+
+    >>> from shoplib.joints.bench_pair import stock_of
+    >>> from shoplib.measure import MM_STYLE
+    >>> values = {"heel": 3 * MM, "spline": 3 * MM, "fit": MM // 50}
+    >>> round(blade_to_fence(stock_of(19 * MM, style=MM_STYLE), values, 19 * MM) / MM, 2)
+    10.49
+    """
+    return 2 * _up(stock, values) - thickness
 
 
 def gapes(face: int, tenths: int) -> int:

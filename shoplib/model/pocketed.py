@@ -8,7 +8,7 @@ from shoplib.model.pocket import Pocket, pocket_places, pocket_shape, usual_pock
 from shoplib.model.screw_room import room_for_screw
 from shoplib.model.solved import Hardware, Screw
 from shoplib.model.wood_kept import missing_wood
-from shoplib.tables.screws import screws
+from shoplib.tables.screws import ScrewRow, screws
 
 POCKET = "pocket screws"
 """What the fitting is called; its row of the screw table is "pocket"."""
@@ -58,8 +58,20 @@ def _common(enters: Blank, receives: Blank, run: int) -> tuple[int, int]:
     return low, narrowest([enters.high[run], receives.high[run]])
 
 
-def _screw(receives: Blank, pocket: Pocket, count: int, style: Style) -> Screw | None:
-    """The longest that keeps the spare wood before its point where the board is thinnest, as if it did not lean."""
+def pocket_screw(web: int, into: int, style: Style) -> tuple[ScrewRow, int | None]:
+    """The row of screws for pockets, and the longest of them that keeps the spare wood before its point.
+
+    `web` is the wood before the pocket, `into` the board that holds the screw where it is thinnest. It is chosen as if
+    it did not lean, so a little more stays; None where no screw is sold so short.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> pocket_screw(INCH * 11 // 32, INCH * 703 // 1000, INCH_STYLE)[1] == 3 * INCH // 4
+    True
+    """
     row = screws(style.unit)["pocket"]
-    length = largest_fitting(row.lengths, room_for_screw(pocket.web, receives.sheet.thinnest, row.spare))
+    return row, largest_fitting(row.lengths, room_for_screw(web, into, row.spare))
+
+
+def _screw(receives: Blank, pocket: Pocket, count: int, style: Style) -> Screw | None:
+    row, length = pocket_screw(pocket.web, receives.sheet.thinnest, style)
     return None if length is None else Screw(row.gauge, length, receives.name, count)

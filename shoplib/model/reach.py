@@ -26,8 +26,9 @@ def refuse_deeper(depth: int, diameter: int, what: str, style: Style = INCH_STYL
     shoplib.model.reach.CannotReach: a stack 8 in across stands about 2 in out of the table at most, and this cut is \
 2 3/4 in deep.
     """
-    if depth > reach_of(diameter, style):
+    most = reach_of(diameter, style)
+    if depth > most:
         raise CannotReach(
-            f"{what} {write_brief(diameter, style)} across stands about {write_brief(reach_of(diameter, style), style)} "
-            f"out of the table at most, and this cut is {write_brief(depth, style)} deep."
+            f"{what} {write_brief(diameter, style)} across stands about {write_brief(most, style)} out of the table at "
+            f"most, and this cut is {write_brief(depth, style)} deep."
         )

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import partial
 
-from shoplib.joints.bench_pair import CannotCut, Pair, Stock
+from shoplib.joints.bench_pair import CannotCut, Pair, Stock, Values
 from shoplib.measure import INCH, MM, LengthError, Style, read_length, to_step
 from shoplib.measure.seeded import bell, below
 from shoplib.practice.bench import Bench
@@ -140,10 +140,14 @@ def task(session: TrialSession) -> tuple[str, ...]:
     ('Width of the rabbet: as wide as the bottom is thick, and 0.002 in more.', 'Depth of the rabbet: 23/64 in.')
     """
     usual, plan = session.usual, session.plan
-    sizes = {name.replace(" ", "_"): setting(value, session.style) for name, value in plan.items()}
+
+    def sizes(values: Values) -> dict[str, str]:
+        return {name.replace(" ", "_"): setting(value, session.style) for name, value in values.items()}
+
     return tuple(
         f"{_begin(scale.makes)}: "
-        + scale.rule.format(aim=session.written(scale, scale.aim(usual, plan)), **sizes) + "."
+        + scale.rule.format(aim=session.written(scale, scale.aim(usual, plan)), **sizes(plan),
+                            **sizes(scale.told(usual, plan))) + "."
         for scale in session.trial.scales
     )
 

@@ -267,4 +267,5 @@ MORTISE_AND_TENON = Trial(
                   "The stile was put aside and has no mortise.", forgotten("stile"),
                   "The stile is saved: cut the mortise now."),
     ),
+    ("drill", "chisel"),
 )

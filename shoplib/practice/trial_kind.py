@@ -24,8 +24,8 @@ class Scale:
     `sort` says how far it is off (`trial_spreads`), `cuts` names the cuts that are made with it, each by itself: as a
     rule by the board that it is in. `aim` is
     what it is to be for a stock and the plan, `rule` that in words; "{aim}" in it stands for the size where it does
-    not hang on how thick the boards are. `reach` is how far from the usual it can be set. An "angle" is in parts
-    of a degree (`trial_spreads.DEGREE`).
+    not hang on how thick the boards are, and `told` gives further lengths that it names. `reach` is how far from the
+    usual it can be set. An "angle" is in parts of a degree (`trial_spreads.DEGREE`).
     """
 
     name: str
@@ -36,6 +36,7 @@ class Scale:
     aim: Callable[[Stock, Values], int]
     rule: str
     reach: tuple[int, int] = (0, 0)
+    told: Callable[[Stock, Values], Values] = lambda stock, plan: {}
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from dataclasses import replace
 from shoplib.checks.pair_fit import ways
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import JointKind, Pair, Stock, Values
-from shoplib.joints.splined_mitre import leg
+from shoplib.joints.splined_mitre import blade_height, blade_to_fence, leg, mitre_face
 from shoplib.measure import INCH, MM, narrowest, share
 from shoplib.model.board import Board, Cut, PrismCut
 from shoplib.model.box import Box
@@ -53,8 +53,17 @@ def _beyond(corner: tuple[int, int], floor: tuple[int, int]) -> tuple[int, int]:
     return tuple(a + share(a - b, 8, 1)[0] for a, b in zip(corner, floor, strict=True))
 
 
+def _height(stock: Stock, plan: Values) -> int:
+    return blade_height(stock, plan, stock.enters.thickness)
+
+
+def _slot(stock: Stock, plan: Values, height: int) -> int:
+    """How deep a blade cuts that stands so high and leans by 45 degrees: what it is higher, times the root of 2."""
+    return plan["slot"] + mitre_face(height - _height(stock, plan))
+
+
 def _mitre(kind: JointKind, stock: Stock, plan: Values, made: Made) -> Pair:
-    slots = {name: made.of("slot", name) for name in BOTH}
+    slots = {name: _slot(stock, plan, made.of("height", name)) for name in BOTH}
     pair = each_board(kind, stock, plan, {name: {"slot": deep} for name, deep in slots.items()})
     for name in BOTH:
         pair = _mitred(name, made.of("tilt", name))(pair)
@@ -89,8 +98,11 @@ SPLINED_MITRE = Trial(
     (
         Scale("tilt", "Tilt of the blade", "angle of the mitre", "angle", BOTH, lambda *_: HALF_SQUARE, "{aim}, both "
               "boards at one setting"),
-        Scale("slot", "Height of the blade, for the slot", "depth of the slot", "depth", BOTH,
-              lambda _stock, plan: plan["slot"], "{aim}, square to the mitre", (INCH // 16, 3 * MM // 2)),
+        Scale("height", "Height of the leaning blade, for the slot", "inner face to the far corner of the slot",
+              "depth", BOTH, _height, "{aim} from the table to the tip, which makes a slot {slot} deep, square to the "
+              "mitre; the fence stands {fence} from the blade, at the table, with the long point against it",
+              (INCH // 16, 3 * MM // 2),
+              lambda stock, plan: {"fence": blade_to_fence(stock, plan, stock.enters.thickness)}),
     ),
     _mitre,
     Meet("enters", "bottom", "side", 0, "home", -1),

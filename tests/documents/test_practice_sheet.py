@@ -10,8 +10,8 @@ from pypdf import PdfReader
 
 from shoplib.documents.practice_cuts import cut_rows
 from shoplib.documents.practice_pieces import pieces, practice_stock
-from shoplib.documents.practice_setup import suited_values, usual_tools
 from shoplib.documents.practice_sheet import PAPERS, practice_sheet, sheet_data, usual_paper
+from shoplib.documents.practice_tools import suited_values, usual_tools
 from shoplib.documents.typeset import typeset
 from shoplib.draw.pair_section import pair_section, said
 from shoplib.joints import JOINTS, joint
@@ -148,7 +148,7 @@ def test_the_stack_is_the_nearest_of_every_arrangement():
             assert write_brief(size, style, decimal=True) in text
 
 
-@pytest.mark.parametrize("name", ["tongue", "bridle", "drawer lock"])
+@pytest.mark.parametrize("name", ["tongue", "drawer lock"])
 def test_a_narrow_cut_is_made_as_wide_as_the_narrowest_stack(name):
     """5/8 in stock: a third of it is narrower than the two outer cutters, 1/4 in, which no stack can be less than."""
     sheet = Sheet("sheet", "plywood", 5 * INCH // 8)

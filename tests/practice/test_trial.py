@@ -103,7 +103,6 @@ BY_HAND = [  # joint, scale, how much it is set too large, look, what that makes
     ("bridle", "wall", E_, "fit", -2 * E_), ("bridle", "cheek", E_, "fit", 2 * E_),  # both faces: double
     ("mortise and tenon", "cheek", E_, "fit", 2 * E_),
     ("dovetail", "line", E_, "fit", -2 * E_), ("dovetail", "gauge", E_, "ends", E_),
-    ("splined mitre", "slot", E_, "slot", E_),
     ("butt", "collar", -E_, "pilot", -E_), ("pocket screws", "collar", -E_, "web", -E_),
 ]
 
@@ -150,6 +149,31 @@ def test_an_angle_that_is_off_opens_the_joint_by_its_tangent_and_a_mitre_by_twic
         assert found == pytest.approx(sign * leg(along), rel=0.02)
         # Seen along the mitre: its length, thick * sqrt(2), times the sine of twice the error.
         assert found == pytest.approx(sign * thick * sqrt(2) * 0.0174524, rel=0.02)
+
+
+@pytest.mark.parametrize("more", [E_, -E_])
+def test_a_leaning_blade_that_stands_higher_cuts_deeper_by_the_root_of_two_times_that(more):
+    """A right angled triangle with two sides alike: its long side is the root of 2 times a short one."""
+    assert look(pair("splined mitre", height=more), "slot") == pytest.approx(sqrt(2) * more, abs=2)
+
+
+@pytest.mark.parametrize(("unit", "height", "slot", "fence"), [
+    ("in", "0.388 in", "19/64 in", "0.3945 in"), ("mm", "9.64 mm", "7.6 mm", "10.46 mm"),
+])
+def test_the_height_of_the_leaning_blade_is_told_and_not_the_depth_of_the_slot(unit, height, slot, fence):
+    """Worked by hand, boards 3/4 in and 19 mm: heel 1/8 in, kerf 0.1265 in, slot 19/64 in; 3, 3.04 and 7.6 mm.
+
+    (0.125 + 0.1265 + 0.296875) / 1.41421 = 0.3878 in, and 0.75 - 1.41421 x 0.2515 = 0.3943 in to the fence, both told
+    in half thousandths; (3 + 3.04 + 7.6) / 1.41421 = 9.645 mm, and 19 - 1.41421 x 6.04 = 10.458 mm.
+    """
+    line = task(begin("splined mitre", "Noor", unit))[1]
+    assert f": {height} from the table to the tip, which makes a slot {slot} deep" in line
+    assert f"the fence stands {fence} from the blade" in line
+
+
+def test_the_mortise_of_the_practice_has_the_cautions_of_what_it_is_made_with():
+    one = trial("mortise and tenon")
+    assert set(one.also) == {"drill", "chisel"}
 
 
 def test_a_jig_that_is_off_strays_by_its_step_with_each_finger():
