@@ -29,7 +29,7 @@ def test_it_shows_the_nearest_and_the_next(unit, fit):
         target = own + fit_named(fit, unit).aim
         best, following = sorted(
             (width for width in every_width(owned) if width <= panel.controls["widest"].ticks),
-            key=lambda width: (abs(width - target), width),
+            key=lambda width: (abs(width - target), -width),
         )[:2]
         shown = [row[1] for row in panel.outcome.tables[0].rows]
         assert [read_length(text) for text in shown] == pytest.approx([target, best, following], abs=8)
