@@ -158,13 +158,13 @@ def test_a_leaning_blade_that_stands_higher_cuts_deeper_by_the_root_of_two_times
 
 
 @pytest.mark.parametrize(("unit", "height", "slot", "fence"), [
-    ("in", "0.388 in", "19/64 in", "0.3945 in"), ("mm", "9.64 mm", "7.6 mm", "10.46 mm"),
+    ("in", "0.3875 in", "19/64 in", "0.395 in"), ("mm", "9.63 mm", "7.6 mm", "10.49 mm"),
 ])
 def test_the_height_of_the_leaning_blade_is_told_and_not_the_depth_of_the_slot(unit, height, slot, fence):
-    """Worked by hand, boards 3/4 in and 19 mm: heel 1/8 in, kerf 0.1265 in, slot 19/64 in; 3, 3.04 and 7.6 mm.
+    """Worked by hand, boards 3/4 in and 19 mm: heel 1/8 in, kerf 0.126 in, slot 19/64 in; 3, 3.02 and 7.6 mm.
 
-    (0.125 + 0.1265 + 0.296875) / 1.41421 = 0.3878 in, and 0.75 - 1.41421 x 0.2515 = 0.3943 in to the fence, both told
-    in half thousandths; (3 + 3.04 + 7.6) / 1.41421 = 9.645 mm, and 19 - 1.41421 x 6.04 = 10.458 mm.
+    (0.125 + 0.126 + 0.296875) / 1.41421 = 0.3874 in, and 0.75 - 1.41421 x 0.251 = 0.3950 in to the fence, both told
+    in half thousandths; (3 + 3.02 + 7.6) / 1.41421 = 9.631 mm, and 19 - 1.41421 x 6.02 = 10.486 mm.
     """
     line = task(begin("splined mitre", "Noor", unit))[1]
     assert f": {height} from the table to the tip, which makes a slot {slot} deep" in line
