@@ -46,6 +46,8 @@ TOLD_ELSEWHERE = {
     "01 wrong_half": "a drawn tape; the words below say what is halved",
     "04 square_worked": "the lean is no sum of lengths: its line gives the rule and its three readings",
     "04 leaning": "drawn from the three readings of the table above, and the lean that its last line works out",
+    **dict.fromkeys(("sp in_section", "sp too_deep", "sp too_short"),
+                    "half of the fit that was set, seen along a slant: no sum of lengths"),
     "sp degrees_worked": "angles are no sums of lengths: each line gives its rule",
     "da practised_hand": "what a saw left, drawn by chance: its words tell the readings that were taken",
     "da trusting_the_scales": "what a saw left, drawn by chance: its words tell each dado by how much it is off",
