@@ -31,7 +31,7 @@ TOOL_WORDS = {
     "offcut": "a piece that is left over; one of the same sheet is as thick as the work and serves for test cuts",
     "push block": "a block with a handle and a grip below that moves the work past the cutter in place of the hand",
     "racking": "being pushed out of square, as a case or frame without a back leans over to one side",
-    "riving knife": "a plate behind the blade that moves up and down with it and keeps the cut from closing on the blade",
+    "riving knife": "a plate behind the blade, up and down with it, that keeps the cut from closing on the blade",
     "shank": "the plain round part of a bit that the machine holds, or of a screw between head and thread",
     "spreader": "a fixed plate behind the blade that keeps the cut open, and often carries the guard",
     "tear-out": "splinters that a cutter breaks out of the wood where it leaves it",
