@@ -50,7 +50,7 @@ def make(stock: Stock, values: Values) -> Pair:
             "bottom": ("side", (face - deep, 0, middle(0, thick))),
             "wall": ("side", (middle(face - deep, face), 0, top)),
             "shoulder line": ("side", (face, 0, 0)),
-            "end of the shelf": ("shelf", (face - deep + gap, 0, middle(0, thick))),
+            "end of the shelf": ("shelf", (face - deep + gap, 0, middle(0, middle(0, thick)))),
         },
     )
 

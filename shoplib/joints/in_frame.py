@@ -13,8 +13,8 @@ from shoplib.model.box import Box
 TIGHT_FIT = Setting(
     "fit", "wider than what enters by", lambda stock: 0, lambda stock: stock.natural(INCH // 64, MM // 2),
     lambda stock: stock.natural(INCH // 1000, MM // 50), fine_step,
-    f"a tap fit, 0 to 0.002 in ({NO_SOURCE}); the open mortise and tenon was strongest 0.1 mm tight, which the bench "
-    "does not dry-fit",
+    f"a tap fit, 0 to 0.002 in ({NO_SOURCE}); the open mortise and tenon was strongest 0.1 mm tight; the bench takes "
+    "no fit tighter than 0",
 )
 
 

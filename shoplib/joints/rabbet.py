@@ -39,7 +39,7 @@ def make(stock: Stock, values: Values) -> Pair:
             "shoulder": ("side", (middle(face - deep, face), half, shoulder)),
             "cheek": ("side", (face - deep, half, middle(0, thick))),
             "tongue": ("side", (0, half, middle(0, thick))),
-            "end of the bottom": ("bottom", (face - deep + gap, half, middle(0, thick))),
+            "end of the bottom": ("bottom", (face - deep + gap, half, middle(0, middle(0, thick)))),
         },
     )
 

@@ -50,7 +50,7 @@ def make(stock: Stock, values: Values) -> Pair:
             "wall": ("side", (middle(face - deep, face), half, top)),
             "stop": ("side", (middle(face - deep, face), stop, middle(0, thick))),
             "notch": ("shelf", (face, middle(0, stop), middle(0, thick))),
-            "end of the shelf": ("shelf", (end, half, middle(0, thick))),
+            "end of the shelf": ("shelf", (end, half, middle(0, middle(0, thick)))),
         },
     )
 

@@ -55,8 +55,8 @@ class Lesson:
 
     @property
     def name(self) -> str:
-        """Number and title, as a link to it is called."""
-        return f"{self.number} {self.title}"
+        """Number and title, as a link to it is called; no page of a joint shows a number, so it is called by none."""
+        return f"{self.number} {self.title}" if self.number.isdigit() else self.title
 
     @property
     def asked(self) -> tuple[Exercise | SetExercise, ...]:

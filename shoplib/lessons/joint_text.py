@@ -110,7 +110,7 @@ class JointTexts:
 CAUTIONS = "Read first"
 """What the cautions of a set-up stand under."""
 
-COMMON = "What names no source is common practice, no source."
+COMMON = "A line without a source in brackets is common practice."
 
 
 def parts_text(name: str) -> JointText:

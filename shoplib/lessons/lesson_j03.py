@@ -73,7 +73,7 @@ SHOULDER = Exercise(
     fits="Better still: stand the bottom on the side, flush with its end, and knife along it.",
     hints=("A rabbet is as wide as its mate is thick.", "By its name, or as it was read?"),
     working=lambda g, say: (
-        f"width of the rabbet = thickness of its mate = {g.texts['t']} = {say.length(_rabbet(g, 0, 't'))}",
+        f"width of the rabbet = thickness of its mate = {say.length(_rabbet(g, 0, 't'))}",
         f"Its depth, {g.texts['d']}, is gauged on the end; the name {g.texts['T']} stands in no sum.",
     ),
     tolerance=CALIPER, caliper=True,

@@ -125,7 +125,11 @@ def tipping_worked(unit: str) -> Worked:
 def movement_worked(unit: str) -> Worked:
     """A solid panel in its frame through the year: how much it grows and shrinks, and the room that it needs."""
     say, width = Say(unit), read_length(PANEL[unit])
-    lines, why = [], []
+    lines = [
+        (f"moisture content at {humid} % humidity", when, f"{moisture(humid):.2f} %")
+        for humid, when in ((MADE, "as made"), (DAMPEST, "dampest"), (DRIEST, "driest"))
+    ]
+    why = []
     for cut in ("flatsawn", "quartersawn"):
         coefficient = woods()[WOOD].coefficient(cut)
         moves = year_round(width, coefficient, MADE, DRIEST, DAMPEST)
@@ -133,7 +137,7 @@ def movement_worked(unit: str) -> Worked:
         rows = [
             (f"{cut}: grows, dampest", f"{wide} {moisture(DAMPEST) - moisture(MADE):.2f}", _told(moves.grows, say)),
             (f"{cut}: shrinks, driest", f"{wide} {moisture(MADE) - moisture(DRIEST):.2f}", _told(moves.shrinks, say)),
-            (f"{cut}: room in each groove", "half of what it grows", _told(share(moves.grows, 2, 1)[0], say)),
+            (f"{cut}: least room in each groove", "half of what it grows", _told(share(moves.grows, 2, 1)[0], say)),
         ]
         lines += rows
         why += [f"{what} {comes_to} = {how}" for what, how, comes_to in rows]

@@ -43,6 +43,7 @@ def too_deep() -> Figure:
     """A rabbet that leaves hardly any tongue."""
     return gone_wrong(
         "rabbet", "A rabbet too deep",
-        "So little is left beside the step that the tongue breaks off under the first nail.",
+        "Hardly more is left beside the step than the least that the bench allows. It holds while nothing knocks it; a "
+        "nail through such a tongue splits it off: nail through the mate.",
         depth={"in": "9/16 in", "mm": "14 mm"},
     )

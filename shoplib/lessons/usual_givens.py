@@ -48,4 +48,4 @@ def dado_depth(draw: Draw) -> Given:
 def rabbet_width(draw: Draw) -> Given:
     """`b`, the width of the rabbets for a back, which leave at least half of the thinnest side beside them."""
     sizes = {"inch": ("1/4 in", "9/32 in", "5/16 in"), "mm": ("6 mm", "7 mm", "8 mm")}
-    return draw.pick("b", "rabbets, width", **sizes)
+    return draw.pick("b", "rabbets, into each side", **sizes)

@@ -62,7 +62,8 @@ def moving_panel(unit: str = "in") -> Panel:
     >>> panel = moving_panel("in")
     >>> panel.enter("width", "20 in")
     >>> panel.message
-    'Leave 1/8 in in each groove. Through the year it goes from 19.889 in to 20.183 in.'
+    'Leave 1/8 in in each groove: 0.0335 in of it stays when it is dampest. Through the year it goes from 19.889 in to \
+20.183 in.'
     """
     style, inch = (INCH_STYLE, True) if unit == "in" else (MM_STYLE, False)
     ends = HUMIDITIES[0], HUMIDITIES[-1]
@@ -139,8 +140,9 @@ def _say(season: Season, place: Place, style: Style) -> Said:
     with noting() as notes:
         low, high = (write_brief(season.height + season.grown(humid), style, decimal=True)
                      for humid in (season.driest, season.dampest))
-        message = (f"Leave {write_brief(season.gap, style)} {place.room}. Through the year it goes from {low} to "
-                   f"{high}.")
+        left = write_brief(season.narrowest_gap(), style, decimal=True)
+        message = (f"Leave {write_brief(season.gap, style)} {place.room}: {left} of it stays when it is dampest. "
+                   f"Through the year it goes from {low} to {high}.")
         return said(notes, [Finding("movement", "note", (), place.says or _deep(season, style))], message)
 
 

@@ -27,10 +27,14 @@ from shoplib.model.solved import Finding
 
 
 class CannotBuild(Exception):
-    """These values give nothing that can be built: one sentence says why, one what would mend it."""
+    """These values give nothing that can be built: one sentence says why, one what would mend it.
 
-    def __init__(self, why: str, mend: str = ""):
+    `empty` takes away what was shown before, where it would be read as holding for these values too.
+    """
+
+    def __init__(self, why: str, mend: str = "", empty: bool = False):
         super().__init__(f"{why} {mend}".strip())
+        self.empty = empty
 
 
 @dataclass(frozen=True, slots=True)
@@ -209,6 +213,10 @@ class Panel:
             with drawn_with(self._letters):
                 outcome = self._work(self.values)
         except CannotBuild as refusal:
+            if refusal.empty:
+                self._tables.value = self._sums.value = self._findings.value = ""
+                self.picture.drawings = []
+                self.more.show([])
             self.picture.dim(str(refusal))
             return
         except Exception as fault:

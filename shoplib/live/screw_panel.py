@@ -62,7 +62,7 @@ def screw_panel(unit: str = "in") -> Panel:
     groups = [
         Group("Three choices", {
             "kind": choose_one("Into", (*WOODS, "plywood", *NO_FIGURE)),
-            "length": LengthControl("Screw", "1 1/4 in" if inch else "32 mm",
+            "length": LengthControl("Length of the screw", "1 1/4 in" if inch else "32 mm",
                                     *(("1/2 in", "3 in") if inch else ("12 mm", "75 mm")), style,
                                     "1/8 in" if inch else "1 mm"),
             "count": choose_one("How many", range(1, MOST_SCREWS + 1), 2),
@@ -91,7 +91,7 @@ def outcome_of(values: SimpleNamespace, style: Style) -> Outcome:
     """
     if values.kind in NO_FIGURE:
         raise CannotBuild(f"For screws in {values.kind} no figure was read, so none is shown.",
-                          "Choose wood or plywood; for this sheet, a bolt, or what its maker says.")
+                          "Choose wood or plywood; for this sheet, a bolt, or what its maker says.", empty=True)
     if values.length <= values.through:
         raise CannotBuild("The screw ends in the board that it goes through.",
                           "Take a longer screw or a thinner board.")

@@ -84,7 +84,10 @@ def unknown_unit(text: str, unit: str) -> str:
 
 def comma(text: str, before: str, number: str, unit: str) -> str:
     """For a comma with inches, or one that may part thousands; `before` is a sign, or feet."""
-    right = _one_of((number.replace(",", "."), unit), (number.replace(",", ""), unit), before=before)
+    as_decimal = (number.replace(",", "."), unit)
+    if not re.fullmatch(r"[1-9]\d{0,2}(,\d{3})+", number):  # it parts no thousands
+        return f"{shown(text)} has a comma where inches have a point; write {_one_of(as_decimal, before=before)}."
+    right = _one_of(as_decimal, (number.replace(",", ""), unit), before=before)
     return f"{shown(text)} has a comma that can be read two ways; write {right}."
 
 

@@ -6,11 +6,12 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from shoplib.joints import joint
+from shoplib.joints import JOINTS, joint
 from shoplib.joints.bench_pair import CannotCut, stock_of
 from shoplib.joints.dovetail import layout
 from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, read_length
 from shoplib.model.finger_layout import boundaries, why_not
+from shoplib.tables.joint_facts import joint_facts
 
 WIDTHS = st.integers(40 * MM, 400 * MM)
 
@@ -83,3 +84,12 @@ def test_tails_and_pins_close_on_the_width(width, tails, pin, half):
     last = ends[-1][1] - ends[-1][0] - half if half else gaps[-1] - gaps[0]
     assert 0 <= last < tails
     assert len(set(gaps if half else gaps[:-1])) <= 1
+
+
+@pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
+def test_no_part_is_called_as_a_board_is_and_no_two_of_one_section_share_a_dot(kind):
+    """One word for two things misleads; two leaders on one dot name one thing twice."""
+    pair = kind.build(stock_of(18 * MM, style=MM_STYLE))
+    boards = {board.name for board in pair.boards}
+    assert not boards & {other for part in joint_facts(kind.name).parts for other in part.also}
+    assert len({point for _, point in pair.named.values()}) == len(pair.named)

@@ -2,6 +2,7 @@
 
 import re
 from base64 import b64decode
+from itertools import pairwise
 from pathlib import Path
 
 import nbformat
@@ -162,3 +163,23 @@ def test_exercises_and_pictures_of_the_course_have_titles_of_their_own():
         drawn = [b64decode(svg).decode() for each in html for svg in re.findall(r'svg\+xml;base64,([^"]+)"', each)]
         named = [found[1] for svg in drawn if (found := re.search(r"<title>(.*?)</title>", svg))]  # a chart has none
         assert len(set(named)) == len(named), (page.name, named)
+
+
+def test_a_page_of_a_joint_ends_with_the_way_to_the_next():
+    joints = [PAGES[number] for number in PAGES if number.startswith("j")]
+    for (_, page), (title, following) in pairwise(joints):
+        last = nbformat.read(NOTEBOOKS / page, as_version=4).cells[-1].source
+        assert f"Next: [{title}]({following.removeprefix('joints/')})" in last, page
+
+
+def test_the_pages_of_joints_are_called_by_no_number_that_they_do_not_show():
+    names = {lesson.number: lesson.name for lesson in lessons()}
+    assert names["03"] == "03 Joinery allowances" and names["j03"] == "The rabbet"
+    assert not any(name.startswith("j0") or name.startswith("j1") for name in names.values())
+
+
+def test_a_sheet_is_asked_for_in_either_unit_where_its_thickness_is_written():
+    for page in sorted(NOTEBOOKS.glob("joints/*.ipynb")):
+        for cell in nbformat.read(page, as_version=4).cells:
+            if "shoplib practice" in cell.source and re.search(r'"[\d.]+ in"', cell.source):
+                assert re.search(r'"[\d.]+ mm"', cell.source), page.name

@@ -245,7 +245,9 @@ def test_sums_in_the_working_are_true(exercise, unit, posed_to):
     checked = 0
     for learner in FEW:
         for line in posed_to(exercise, learner, unit).working:
-            sides = [worked_out(side) for side in re.split(r" = |; [A-Z][a-z]+", line)]
+            said = re.split(r" = |; [A-Z][a-z]+", line)
+            assert all(a != b for a, b in pairwise(said)), line
+            sides = [worked_out(side) for side in said]
             numbers = [side for side in sides if side is not None]
             checked += len(numbers) > 1
             assert all(abs(a - b) <= step for a, b in pairwise(numbers)), line

@@ -123,6 +123,7 @@ def test_screws_that_hold_too_little_say_how_many_would_do_and_unknown_sheets_sh
     for kind in NO_FIGURE:
         panel.put({"kind": kind})
         assert panel.stale and f"For screws in {kind} no figure was read" in panel.message
+        assert panel._tables.value == panel._findings.value == "" and panel.picture.drawings == []
     panel.put({"kind": "sugar maple", "count": 8, "length": 50 * MM})
     for fastens in FASTENS:
         panel.put({"fastens": fastens})
@@ -146,6 +147,7 @@ def test_the_room_for_wood_by_hand(place):
     made, driest, dampest = panel.outcome.tables[0].rows
     room = number(made[3])
     assert 1 + part * grows <= room + 0.02 and room - 0.1 <= 1 + part * grows + 0.02  # up to the next 0.1 mm
+    assert f": {dampest[3]} of it stays when it is dampest" in panel.message
     assert number(driest[2]) == pytest.approx(400 - shrinks, abs=0.02)
     assert number(dampest[2]) == pytest.approx(400 + grows, abs=0.02)
     assert number(driest[3]) == pytest.approx(room + part * shrinks, abs=0.02)
