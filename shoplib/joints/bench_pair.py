@@ -109,6 +109,29 @@ class Setting:
     choices: tuple[str, ...] = ()
     only: Callable[[Stock], Sequence[int] | None] = lambda stock: None
 
+    def must_exist(self, stock: Stock, value: int) -> None:
+        """Refuse what nobody can cut. Past `low` and `high` a value is free, for so it is shown what goes wrong.
+
+        A choice is one of those there are, a count, a slope or an angle 1 or more, an angle under 90. A length is no
+        less than nothing; where something is cut at all, so that `low` is more than nothing, it is one step of the shop
+        or more. Raises ValueError for a choice, TypeError for no whole number, else CannotCut with what is too far.
+        """
+        if not isinstance(value, int):
+            raise TypeError(f"the {self.name} is a whole number, not {value!r}.")
+        if self.unit == "choice":
+            if not 0 <= value < len(self.choices):
+                offered = ", ".join(f"{place} ({name})" for place, name in enumerate(self.choices))
+                raise ValueError(f"the {self.name} is one of {offered}; there is no {value}.")
+            return
+        cut = stock.style.step if self.low(stock) else 0
+        least, say = (cut, stock.say) if self.unit == "length" else (1, str)
+        if value < least:
+            told = f"For {self.name}, {say(value)} is given; {say(least)} or more can be cut."
+            raise CannotCut(self.name, told, least - value)
+        if self.unit == "degrees" and value >= 90:
+            told = f"For {self.name}, {value} degrees is given; less than 90 can be cut."
+            raise CannotCut(self.name, told, value - 89)
+
 
 @dataclass(frozen=True, slots=True)
 class Clearance:
@@ -174,15 +197,15 @@ class JointKind:
     def values(self, stock: Stock, given: Values = MappingProxyType({})) -> dict[str, int]:
         """All values: those given, and the usual ones for the rest.
 
-        Raises ValueError for a setting that the joint has not, CannotCut for a length under nothing.
+        Raises ValueError for a setting or a choice that the joint has not, CannotCut for a value that nobody can cut.
         """
         usual = self.usual(stock)
         unknown = [name for name in given if name not in usual]
         if unknown:
             raise ValueError(f"a {self.name} has no setting {unknown[0]!r}; it has {', '.join(usual)}.")
-        for name, value in given.items():
-            if value < 0:
-                raise CannotCut(name, f"The {name} is {stock.say(-value)} under nothing.", -value)
+        for setting in self.settings:
+            if setting.name in given:
+                setting.must_exist(stock, given[setting.name])
         return usual | dict(given)
 
     def build(self, stock: Stock, values: Values = MappingProxyType({})) -> Pair:

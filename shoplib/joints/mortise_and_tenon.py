@@ -66,7 +66,7 @@ def make(stock: Stock, values: Values) -> Pair:
     the square that both mortises share is lost but once.
 
     Raises CannotCut where walls, ends or bottom of the mortise are under 3 mm, or two rails meet in a leg that is not
-    square.
+    square, or more than two.
     """
     tenon, long, top, bottom, haunch, front, back, gap, horn = (
         values[name] for name in ("tenon", "length", "top shoulder", "bottom shoulder", "haunch", "front shoulder",
@@ -77,6 +77,9 @@ def make(stock: Stock, values: Values) -> Pair:
     begin, stop = back + front, back + front + tenon
     walls = (begin - near, stop + values["fit"] - near)
     low, high = bottom, width - top
+    if values["rails"] > 2:
+        many = values["rails"]
+        raise CannotCut("rails", f"{many} rails do not meet in a leg: it takes 1, or 2.", many - 2)
     must_leave(stock, "tenon", "as the tenon", tenon)
     must_leave(stock, "front shoulder", "behind the tenon in the rail's thickness", thick - front - tenon, 0)
     must_leave(stock, "front shoulder", "before the mortise", walls[0])

@@ -114,15 +114,13 @@ def test_what_is_left_and_what_is_missing_are_what_must_stay(style, left):
 def test_no_refusal_has_a_rest_in_brackets(kind):
     """What must stay is 3 mm, which no rule in inches shows."""
     stock, refused = stock_of(3 * INCH // 4), 0
-    for setting in kind.settings:
+    for setting in (each for each in kind.settings if each.unit != "choice"):
         for value in (setting.low(stock), setting.high(stock), setting.high(stock) * 2, setting.high(stock) * 3):
             try:
                 kind.build(stock, {setting.name: value})
             except CannotCut as refusal:
                 refused += 1
                 assert "(" not in refusal.sentence, refusal.sentence
-            except (ValueError, IndexError):
-                continue  # twice a choice is none
     assert refused
 
 
@@ -142,9 +140,46 @@ def test_a_setting_that_the_joint_has_not():
         joint("dado").build(stock_of(INCH), {"stop": 5})
 
 
-def test_less_than_nothing():
-    with pytest.raises(CannotCut, match="The fit is 1 mm under nothing"):
-        joint("dado").build(stock_of(18 * MM, **IN_MM), {"fit": -MM})
+@pytest.mark.parametrize(("name", "given", "amount", "told"), [
+    ("dado", {"fit": -MM}, MM, "For fit, -1 mm is given; 0 mm or more can be cut."),
+    ("butt", {"count": 0}, 1, "For count, 0 is given; 1 or more can be cut."),
+    ("dowel", {"count": -2}, 3, "For count, -2 is given; 1 or more can be cut."),
+    ("dovetail", {"tails": 0}, 1, "For tails, 0 is given; 1 or more can be cut."),
+    ("dovetail", {"slope": 0}, 1, "For slope, 0 is given; 1 or more can be cut."),
+    ("butt", {"clearance hole": 0}, MM_STYLE.step, "For clearance hole, 0 mm is given; 0.1 mm or more can be cut."),
+    ("butt", {"pilot hole": 0}, MM_STYLE.step, "For pilot hole, 0 mm is given; 0.1 mm or more can be cut."),
+    ("dowel", {"diameter": 1}, MM_STYLE.step - 1, None),
+    ("spline", {"spline width": 0}, MM_STYLE.step, "For spline width, 0 mm is given; 0.1 mm or more can be cut."),
+    ("splined mitre", {"spline": 0}, MM_STYLE.step, "For spline, 0 mm is given; 0.1 mm or more can be cut."),
+    ("pocket screws", {"shank hole": 0}, MM_STYLE.step, "For shank hole, 0 mm is given; 0.1 mm or more can be cut."),
+    ("pocket screws", {"angle": 0}, 1, "For angle, 0 is given; 1 or more can be cut."),
+    ("pocket screws", {"angle": 90}, 1, "For angle, 90 degrees is given; less than 90 can be cut."),
+    ("mortise and tenon", {"rails": 3}, 1, "3 rails do not meet in a leg: it takes 1, or 2."),
+])
+def test_what_nobody_can_cut_is_refused(name, given, amount, told):
+    """A hole, a tongue or a spline of no size, no screw at all, an angle that leads out of no board."""
+    ((setting, _),) = given.items()
+    with pytest.raises(CannotCut) as refused:
+        joint(name).build(stock_of(18 * MM, **IN_MM), given)
+    assert (refused.value.setting, refused.value.amount) == (setting, amount)
+    assert told is None or refused.value.sentence == told
+
+
+@pytest.mark.parametrize("face", [-1, 2])
+def test_a_choice_that_there_is_not(face):
+    with pytest.raises(ValueError, match=rf"the face is one of 0 \(inner\), 1 \(outer\); there is no {face}\."):
+        joint("tongue").build(stock_of(18 * MM, **IN_MM), {"face": face})
+
+
+def test_a_setting_is_a_whole_number():
+    with pytest.raises(TypeError, match=r"the count is a whole number, not 2\.5"):
+        joint("butt").build(stock_of(18 * MM, **IN_MM), {"count": 2.5})
+
+
+def test_what_the_slider_does_not_offer_may_still_be_cut():
+    """What goes wrong is shown with it: a rabbet looser than any fit, more screws than the slider has."""
+    stock = stock_of(18 * MM, **IN_MM)
+    assert joint("rabbet").build(stock, {"fit": 2 * MM}) and joint("butt").build(stock, {"count": 9, "edge": 12 * MM})
 
 
 def test_the_allowance_carries_its_working():
