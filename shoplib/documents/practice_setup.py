@@ -8,7 +8,7 @@ from shoplib.documents.practice_tools import Tools
 from shoplib.draw.pair_section import said
 from shoplib.joints.bench_pair import Pair
 from shoplib.joints.pocket_screws import along_the_drill
-from shoplib.measure import Style, share
+from shoplib.measure import Style
 from shoplib.model.dado_stack import NEAR
 from shoplib.model.passes import CannotPass
 from shoplib.model.pocket import point_in
@@ -72,7 +72,7 @@ def _router(pair: Pair, rows: tuple[CutRow, ...], tools: Tools) -> Iterator[Row]
         except CannotPass as fault:
             yield what, f"none: {fault}"
             continue
-        across, down = len(choice.passes.offsets), share(2 * row.deep + choice.bit - 1, choice.bit, 1)[0]
+        across, down = len(choice.passes.offsets), choice.down(row.deep)
         told = f"{said(choice.bit, style)}"
         if 0 < choice.left <= NEAR:
             told += (f", one pass: {said(choice.left, style)} less, and no guide is moved by that; fit the "

@@ -2,7 +2,6 @@
 
 from shoplib.lessons.exercise import Given
 from shoplib.lessons.numbers import Draw
-from shoplib.measure import INCH, MM
 
 
 def stile_width(draw: Draw) -> Given:
@@ -42,8 +41,3 @@ def planed_board(draw: Draw) -> list[Given]:
     read = draw.reading("t", "boards, as measured", inch=("0.730 in", "0.742 in", "0.001 in"),
                         mm=("18.2 mm", "18.75 mm", "0.05 mm"))
     return [sold, read]
-
-
-def frame_stock(unit: str) -> int:
-    """How thick the boards of a frame are, where no sum asks for it."""
-    return 3 * INCH // 4 if unit == "in" else 19 * MM

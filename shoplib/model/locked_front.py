@@ -48,13 +48,13 @@ def usual_lip(front: int, step: int) -> int:
 
 
 def usual_length(side: int, step: int) -> int:
-    """Half the side, down to a step: the length of the front's tongue (common practice, no source).
+    """Half the side, to the nearest step: the length of the front's tongue (common practice, no source).
 
     >>> from shoplib.measure import INCH
-    >>> usual_length(INCH // 2, INCH // 32) == INCH // 4
+    >>> usual_length(INCH // 2, INCH // 32) == usual_length(INCH * 48 // 100, INCH // 32) == INCH // 4
     True
     """
-    return to_step(to_step(share(side, 2, 1)[0], step), step, "down")
+    return to_step(share(side, 2, 1)[0], step)
 
 
 def lock_cuts(front: int, reach: int, lock: Lock) -> LockCuts:

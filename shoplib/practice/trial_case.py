@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import JointKind, Pair, Stock, Values
-from shoplib.measure import INCH, MM, share
+from shoplib.measure import INCH, MM, narrowest, share, thickest
 from shoplib.model.box import Box
 from shoplib.practice.trial_kind import FAR, Look, Made, Meet, Scale, Stood, Trial, TrialSlip, each_board
 from shoplib.practice.trial_slips import beside, forgotten, turned_over
@@ -54,7 +54,7 @@ def _fit(board: str, cut: str, part: Callable[[Stock, Values], Box] = _mouth) ->
 def _floor(board: str, cut: str, name: str = "floor", gap: str = "end gap", allow_more: int | None = None) -> Look:
     def amount(stood: Stood) -> int:
         room = stood.room[name][0] or 0
-        return room if room < 0 else max(0, room - stood.planned.values.get(gap, 0))
+        return room if room < 0 else thickest([0, room - stood.planned.values.get(gap, 0)])
 
     return Look(
         "floor", "gap", amount, f"The {board} goes home.",
@@ -301,7 +301,7 @@ DRAWER_LOCK = Trial(
              "The end of the side between the lip and the tongue of the front",
              ("", "Glue a shaving to the inner side of the lip, and fit it again."),
              ("", "Plane a shaving off the tongue, on its inner side, or off the end of the side.")),
-        Look("tongue", "gap", lambda stood: min(stood.room["end"][1] or 0, 0),
+        Look("tongue", "gap", lambda stood: narrowest([stood.room["end"][1] or 0, 0]),
              "The side is flush with the end of the front.",
              less=("The side stands {size} outside the end of the front: the tongue meets the floor of its dado first.",
                    "Take that off the end of the tongue, or run the dado deeper: both boards are saved."),

@@ -5,7 +5,7 @@ from functools import partial
 
 from shoplib.joints import joint
 from shoplib.joints.bench_pair import JointKind, Pair, Stock, Values
-from shoplib.measure import INCH, MM, share
+from shoplib.measure import INCH, MM, narrowest, share, thickest
 from shoplib.model.board import Board, BoxCut, Cut
 from shoplib.model.finger_layout import boundaries
 from shoplib.practice.spreads import THOU
@@ -122,7 +122,7 @@ def flanks_moved(pair: Pair, left: int) -> Pair:
     def change(board: Board, cut: Cut) -> Cut:
         across = (board.placement.own_axis(1) - "uvw".index(cut.along) - 1) % 3
         places = [corner[across] for corner in cut.outline]
-        middle = (min(places) + max(places)) // 2
+        middle = share(narrowest(places) + thickest(places), 2, 1)[0]
         outline = tuple(
             tuple(place + (left if place < middle else -left) if side == across else place
                   for side, place in enumerate(corner))

@@ -137,7 +137,7 @@ def practised(session: TrialSession) -> Practised:
     for number in range(1, MOST + 1):
         for scale in session.trial.scales:
             wrong = mean(off[scale.name]) if off[scale.name] else 0
-            session = _done(set_scale(session, scale.name, _typed(scale, scale.aim(known, plan) - wrong, style)))
+            session = _done(set_scale(session, scale.name, _size(scale, scale.aim(known, plan) - wrong, style)))
         session = _done(try_fit(_done(measure(_done(test_cut(session))))))
         told = []
         for scale in session.trial.scales:
@@ -179,15 +179,11 @@ def _size(scale: Scale, size: int, style: Style) -> str:
     return degrees(to_step(size, DEGREE // 100)) if scale.sort == "angle" else small(size, style)
 
 
-def _typed(scale: Scale, size: int, style: Style) -> str:
-    return _size(scale, size, style)
-
-
 def trusting(session: TrialSession) -> TrialSession:
     """The same bench by someone who measures the boards, trusts every scale, and makes no test."""
     session = measure_boards(session).session
     for scale in session.trial.scales:
-        text = _typed(scale, scale.aim(session.known, session.plan), session.style)
+        text = _size(scale, scale.aim(session.known, session.plan), session.style)
         session = _done(set_scale(session, scale.name, text))
     return _done(cut_pair(session))
 

@@ -4,6 +4,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from shoplib.joints.bench_pair import Pair
+from shoplib.measure import narrowest, thickest
 from shoplib.model.board import Board, BoxCut, Cut, Hole
 from shoplib.model.placement import directions
 
@@ -46,7 +47,7 @@ def beside(board: str, axis: int, sign: int, kinds: tuple[str, ...] = ()) -> Doe
         own = of.placement.own_axis(axis)
         step = (cut.high[own] - cut.low[own]) * sign * directions(of.placement.axes)[own][1]
         low, high = list(cut.low), list(cut.high)
-        low[own], high[own] = max(low[own] + step, 0), min(high[own] + step, of.size[own])
+        low[own], high[own] = thickest([low[own] + step, 0]), narrowest([high[own] + step, of.size[own]])
         return replace(cut, low=tuple(low), high=tuple(high)) if low[own] < high[own] else None
 
     return each_cut(board, change)

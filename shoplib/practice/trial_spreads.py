@@ -87,8 +87,9 @@ def told(spreads: TrialSpreads, sorts: list[str], style: Style) -> tuple[str, ..
         off = spreads.of(sort)
         lines.append(f"{_CALLED[sort]} by {size(sort, off.always)} as a rule, the same in every cut; and by "
                      f"{size(sort, off.again)} more or less from cut to cut.")
-    lines.append(f"The boards are off what is usual by {size('', spreads.sheet.sheet)} as a rule; a caliper reading "
-                 f"is off by {size('', spreads.sheet.caliper)}.")
+    lines.append(f"The boards are off what is usual by {size('', spreads.sheet.sheet)} as a rule, and each sheet by "
+                 f"{size('', spreads.sheet.spot)} more or less besides; solid boards are planed alike. A caliper "
+                 f"reading is off by {size('', spreads.sheet.caliper)}.")
     if "angle" in sorts:
         lines.append(f"A reading of an angle is off by {degrees(spreads.protractor)} as a rule.")
     return tuple(lines)
@@ -107,7 +108,8 @@ def degrees(parts: int) -> str:
 
 LEFT_OUT = (
     "A test joint is cut in offcuts of the same boards, which are as thick as the boards.",
-    "Every cut runs straight, and its floor is flat; wood does not tear, swell, bend or give.",
+    "Every cut runs straight, and its floor is flat; wood does not tear, swell or bend. In a press fit it gives, as "
+    "much as the fit asks for, and nowhere else.",
     "What is not set here is cut as it is planned.",
     "Nothing here can hurt you, and so it teaches nothing of how a tool feels or sounds: that needs a person beside "
     "you.",

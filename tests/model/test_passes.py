@@ -10,6 +10,7 @@ from shoplib.measure import INCH, MM, MM_STYLE, read_length
 from shoplib.model.passes import CannotPass, passes
 from shoplib.model.router_bit import bit_for
 from shoplib.tables.router_bits import straight_bits, undersize_bits
+from shoplib.tables.setups import cautions
 
 
 @given(kerf=st.integers(2, 4 * MM), data=st.data())
@@ -84,3 +85,15 @@ def test_the_bit_is_the_widest_that_is_not_wider_than_the_cut(target, unit):
 def test_a_cut_narrower_than_every_bit_is_refused():
     with pytest.raises(CannotPass, match=r"no bit at hand is so narrow as this cut, 2 mm"):
         bit_for(2 * MM, straight_bits("mm"), MM_STYLE)
+
+
+@pytest.mark.parametrize(("bit", "deep", "passes_down"), [
+    ("1/2 in", "1/4 in", 1), ("1/2 in", "17/64 in", 2), ("1/4 in", "3/8 in", 3),
+    ("12 mm", "6 mm", 1), ("6 mm", "10 mm", 4),
+])
+def test_a_router_goes_down_by_half_the_width_of_its_bit_a_pass(bit, deep, passes_down):
+    """By hand: 1/2 in takes 1/4 at a time, 1/4 in takes 1/8. Common practice, no source; the caution says the same."""
+    wide = read_length(bit)
+    assert bit_for(wide, [wide]).down(read_length(deep)) == passes_down
+    said = [each.claim.say for each in cautions().of(["router"])]
+    assert "Cut no deeper in one pass than half the width of the bit, and less in hard wood." in said

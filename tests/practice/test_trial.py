@@ -30,7 +30,7 @@ from shoplib.practice.trial import (
 )
 from shoplib.practice.trial_pegs import leaning
 from shoplib.practice.trial_result import NO_HARM, came_of, practised, result, trusting
-from shoplib.practice.trial_spreads import DEGREE, PERFECT, SPREADS, told
+from shoplib.practice.trial_spreads import DEGREE, LEFT_OUT, PERFECT, SPREADS, told
 from shoplib.practice.trial_stock import trial_plan, trial_stock
 from shoplib.practice.trials import TRIALS, trial
 from shoplib.tables.setups import setup
@@ -354,6 +354,27 @@ def test_the_task_tells_nothing_of_the_boards_that_lie_there(name, unit):
     assert all(line.endswith(".") and "{" not in line for line in task(begin(name, "Noor", unit)))
     lines = told(SPREADS, [scale.sort for scale in trial(name).scales], begin(name, "Noor", unit).style)
     assert "invented" in lines[0] and all(line.endswith((".", ".\"")) or "over twice" in line for line in lines)
+
+
+def test_every_spread_is_told():
+    """Each invented number stands in the sentences: a bench with one of them changed is told otherwise."""
+    style, sorts = begin("rabbet", "Noor", "in").style, [sort for sort, _ in SPREADS.scales]
+    changed = {
+        name: replace(SPREADS, sheet=replace(SPREADS.sheet, **{name: 50 * THOU}))
+        for name in ("sheet", "spot", "caliper")
+    } | {"protractor": replace(SPREADS, protractor=DEGREE)}
+    for sort, off in SPREADS.scales:
+        for part in ("always", "again"):
+            other = tuple({**dict(SPREADS.scales), sort: replace(off, **{part: 50 * THOU})}.items())
+            changed[f"{sort} {part}"] = replace(SPREADS, scales=other)
+    assert [name for name, bench in changed.items() if told(bench, sorts, style) == told(SPREADS, sorts, style)] == []
+
+
+def test_what_is_left_out_is_true_of_a_press_fit():
+    """A pair that is pressed in goes home, and its walls give: so it may not be said that wood never gives."""
+    session = pair("groove", stack=-3 * THOU)
+    assert not session.pair.tight and session.pair.play("fit") < 0
+    assert "In a press fit it gives" in " ".join(LEFT_OUT)
 
 
 def test_what_the_pair_calls_a_fault_is_not_called_flush_at_the_test():
