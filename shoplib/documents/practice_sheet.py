@@ -50,7 +50,8 @@ _UNLIKE = MOST_SPREAD // 2
 
 _SOURCES = (
     "Where each sentence comes from, and how far to trust it: data/cautions.toml, data/setups/{0}.toml and "
-    "data/joints/{0}.toml of the workbook. Limits of the fits, and what a result means: common practice, no source."
+    "data/joints/{0}.toml of the workbook. Limits of the fits, and what a result means (data/results.toml): common "
+    "practice, no source."
 )
 
 

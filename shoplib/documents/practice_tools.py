@@ -27,7 +27,8 @@ class Tools:
 def usual_tools(style: Style) -> Tools:
     """The tools that the tables give as an example, in the unit of the shop.
 
-    The saw is that of the manuals that were read, 13/16 in wide and 8 in across; the kerf, 1/8 in or 3 mm, and the
+    The saw is that of the manuals that were read, 13/16 in wide and 8 in across; where the shop works in millimetres,
+    20 mm wide, because a sheet's own caution tells of that limit (`data/cautions.toml`, "dado set"); the kerf, 1/8 in or 3 mm, and the
     blade, 10 in or 250 mm across, are common practice, no source.
 
     >>> from shoplib.measure import MM_STYLE
@@ -37,7 +38,7 @@ def usual_tools(style: Style) -> Tools:
     owned = next(one for one in dado_sets().values() if one.unit == style.unit)
     inch = style.unit == "in"
     bits = straight_bits(style.unit) + (tuple(undersize_bits()) if inch else ())
-    saw = SawLimits(read_length("13/16 in"), read_length("8 in"))
+    saw = SawLimits(read_length("13/16 in") if inch else 20 * MM, read_length("8 in"))
     kerf, blade = (INCH // 8, 10 * INCH) if inch else (3 * MM, 250 * MM)
     return Tools(owned, saw, kerf, blade, tuple(sorted(bits)))
 

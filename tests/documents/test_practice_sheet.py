@@ -303,3 +303,12 @@ def test_a_fit_is_mended_with_the_tool_in_hand(name, way, tight, loose):
 @pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
 def test_what_to_do_next_stands_with_every_joint(kind):
     assert "What to do next" in _results(kind.name, "")
+
+
+def test_no_metric_sheet_is_worked_for_a_stack_wider_than_its_own_caution_allows():
+    """At most 20 mm: the European standard that the caution names (second hand)."""
+    told = " ".join(one.claim.say for one in setup("dado", "stacked dado set").cautions)
+    assert "A European standard" in told and "20 mm) wide" in told
+    assert usual_tools(MM_STYLE).saw.widest == read_length("20 mm")
+    text = read_back(practice_sheet(joint("dado"), stock_for(joint("dado"), "mm"), "stacked dado set"))
+    assert "whose maker allows 20 mm wide" in text
