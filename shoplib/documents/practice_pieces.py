@@ -8,9 +8,6 @@ from shoplib.model.board import Board
 from shoplib.model.marks import usually
 from shoplib.model.sheet import Sheet
 
-_FRAMES = ("half lap", "cross lap", "bridle", "mortise and tenon")
-"""Joints of rails and stiles, which are narrow: 2 1/2 in or 60 mm for practice (common practice, no source)."""
-
 
 @dataclass(frozen=True, slots=True)
 class Piece:
@@ -34,12 +31,8 @@ def practice_stock(kind: JointKind, enters: Sheet, receives: Sheet, style: Style
     >>> practice_stock(joint("dado"), sheet, sheet, MM_STYLE).width == 150 * MM
     True
     """
-    given = {"enters": enters, "receives": receives, "style": style}
-    if kind.name in _FRAMES:
-        given["width"] = 5 * INCH // 2 if style.unit == "in" else 60 * MM
-    if kind.name == "finger":  # fifteen fingers of a cutter close on it
-        given["width"] = 15 * (3 * INCH // 8 if style.unit == "in" else 10 * MM)
-    return usually(Stock, style.unit, **given)
+    width = kind.usual_width(style.unit)
+    return usually(Stock, style.unit, enters=enters, receives=receives, width=width, style=style)
 
 
 def pieces(pair: Pair) -> tuple[Piece, ...]:

@@ -174,12 +174,19 @@ class Pair:
         return {board.name: board for board in self.boards}
 
 
+_NARROW = (5 * INCH // 2, 60 * MM)
+
+
 @dataclass(frozen=True)
 class JointKind:
     """A joint: `name` is its key everywhere, `title` what the page calls it, `group` its place in the course (1 to 3).
 
     `make` and `gain` get the stock and all values; `build` and `allowance` fill in those that are left out. `beside`
     tells what nobody could read off the boards: what is set for cuts that are no boxes, how far a screw reaches.
+
+    What it is usually cut in: rails and stiles or legs, which are narrow, where it is the joint of a `frame`, else
+    boards so `wide` (inches, millimetres). `boards` are the entering and the receiving one: "thin" or "drawer" for a
+    sheet of that kind, "" for what its group is made of.
     """
 
     name: str
@@ -189,6 +196,18 @@ class JointKind:
     make: Callable[[Stock, Values], Pair]
     gain: Callable[[Stock, Values], int]
     beside: Callable[[Stock, Values], Sizes] = lambda stock, values: ()
+    frame: bool = False
+    wide: tuple[int, int] = (6 * INCH, 150 * MM)
+    boards: tuple[Literal["", "thin", "drawer"], Literal["", "thin", "drawer"]] = ("", "")
+
+    def usual_width(self, unit: str) -> int:
+        """How wide its boards are where nobody says so in ticks. Those of a frame: common practice, no source.
+
+        >>> from shoplib.joints import joint
+        >>> joint("bridle").usual_width("mm") // MM, joint("dado").usual_width("in") // INCH
+        (60, 6)
+        """
+        return (_NARROW if self.frame else self.wide)[unit == "mm"]
 
     def usual(self, stock: Stock) -> dict[str, int]:
         """The usual value of every setting for this stock."""

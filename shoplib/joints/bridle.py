@@ -56,5 +56,5 @@ def make(stock: Stock, values: Values) -> Pair:
     )
 
 
-BRIDLE = JointKind("bridle", "bridle", 2, (TONGUE, TIGHT_FIT, LONG), make, width_and_long)
+BRIDLE = JointKind("bridle", "bridle", 2, (TONGUE, TIGHT_FIT, LONG), make, width_and_long, frame=True)
 """Frames, legs under tops; stronger than halving, less labour than a closed mortise (Fairham pp. 37-39, read)."""

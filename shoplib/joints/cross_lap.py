@@ -47,5 +47,5 @@ def make(stock: Stock, values: Values) -> Pair:
     )
 
 
-CROSS_LAP = JointKind("cross lap", "cross lap", 2, (LAP, TIGHT_FIT), make, lambda stock, values: 0)
+CROSS_LAP = JointKind("cross lap", "cross lap", 2, (LAP, TIGHT_FIT), make, lambda stock, values: 0, frame=True)
 """Keeps two crossing rails in one plane; neither is longer for it."""

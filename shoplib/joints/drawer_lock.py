@@ -78,6 +78,6 @@ def make(stock: Stock, values: Values) -> Pair:
 
 DRAWER_LOCK = JointKind(
     "drawer lock", "drawer-front joint", 1, (LIP, SLOT, TONGUE_LENGTH, FIT, GLUE_GAP), make,
-    lambda stock, values: stock.receives.thickness - values["lip"],
+    lambda stock, values: stock.receives.thickness - values["lip"], boards=("drawer", ""),
 )
 """Keeps the front from being pulled off (Noyes p. 190, read)."""

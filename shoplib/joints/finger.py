@@ -73,5 +73,7 @@ def make(stock: Stock, values: Values) -> Pair:
 FINGER_JOINT = JointKind(
     "finger", "finger joint", 1, (FINGER, PLAY, PROUD), make,
     lambda stock, values: stock.receives.thickest + values["proud"],
+    wide=(15 * (3 * INCH // 8), 15 * 10 * MM),  # fifteen fingers of a cutter close on it
+    boards=("drawer", "drawer"),
 )
 """Much glue face; boards are cut to the full outside size. An error of pitch adds up from finger to finger."""

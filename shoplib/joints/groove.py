@@ -69,5 +69,5 @@ def make(stock: Stock, values: Values) -> Pair:
     )
 
 
-GROOVE = JointKind("groove", "groove", 1, (DEPTH, FIT, UP, FLOAT), make, depth_less_gap)
+GROOVE = JointKind("groove", "groove", 1, (DEPTH, FIT, UP, FLOAT), make, depth_less_gap, boards=("thin", "drawer"))
 """Holds a panel that moves with the season."""

@@ -46,5 +46,5 @@ def make(stock: Stock, values: Values) -> Pair:
     )
 
 
-HALF_LAP = JointKind("half lap", "half lap at a corner", 2, (LAP, LONG), make, width_and_long)
+HALF_LAP = JointKind("half lap", "half lap at a corner", 2, (LAP, LONG), make, width_and_long, frame=True)
 """Frames and brackets; half the section bends. Glued across the grain: narrow stock only (common practice)."""

@@ -206,6 +206,6 @@ def _mitre(draft: Draft, along: int, long: int, cheeks: tuple[int, int], gap: in
 MORTISE_AND_TENON = JointKind(
     "mortise and tenon", "mortise and tenon", 2,
     (THICK, LONG, TOP, BOTTOM, HAUNCH, FRONT, SET_IN, TIGHT_FIT, DEEPER, HORN, RAILS), make,
-    lambda stock, values: values["length"],
+    lambda stock, values: values["length"], frame=True,
 )
 """Resists pull, racking and twist: frames, doors, tables."""

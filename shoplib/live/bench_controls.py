@@ -25,9 +25,6 @@ from shoplib.measure.traced import leaf
 from shoplib.model.sheet import Sheet
 from shoplib.words.working import said
 
-FRAMES = ("half lap", "cross lap", "bridle", "mortise and tenon")
-"""Joints of rails and stiles or legs, which are narrow."""
-
 _SHEETS = {
     "plywood": {"in": ("0.703 in", "0.699 in", "0.71 in"), "mm": ("17.5 mm", "17.3 mm", "17.7 mm")},
     "solid": {"in": ("0.75 in", "0.748 in", "0.753 in"), "mm": ("19 mm", "18.9 mm", "19.1 mm")},
@@ -35,9 +32,6 @@ _SHEETS = {
     "drawer": {"in": ("0.48 in", "0.476 in", "0.484 in"), "mm": ("11.9 mm", "11.8 mm", "12 mm")},
 }
 """Made-up readings: of a sheet sold as 3/4 in or 18 mm, of a planed board, of a thin sheet, of one for drawers."""
-
-_ENTERS = {"groove": "thin", "drawer lock": "drawer", "finger": "drawer"}
-_RECEIVES = {"groove": "drawer", "finger": "drawer"}
 
 _THICK = {"in": ("1/8 in", "2 in", "0.001 in"), "mm": ("3 mm", "50 mm", "0.1 mm")}
 _WIDE = {"in": ("1 in", "24 in", "1/4 in"), "mm": ("25 mm", "600 mm", "5 mm")}
@@ -73,8 +67,8 @@ class Bench:
         """The stock of these readings ("reading_1" ..., "receives") and, where it is given, this "width"."""
         sheet = "solid" if self.solid else "plywood"
         read = tuple(lengths[name] for name in READINGS[:readings])
-        width = lengths.get("width", self._usual_width())
-        frame = {"receives_width": width} if self.kind.name in FRAMES else {}
+        width = lengths.get("width", self.kind.usual_width(self.unit))
+        frame = {"receives_width": width} if self.kind.frame else {}
         nominal = lengths["reading_1"]
         return Stock(
             Sheet("entering board", sheet, nominal, read),
@@ -95,7 +89,8 @@ class Bench:
     def width(self, label: str) -> LengthControl:
         """A control for how wide the boards are, along the joint or across the frame."""
         low, high, step = _WIDE[self.unit]
-        return LengthControl(label, write_measured(self._usual_width(), self.style), low, high, self.style, step)
+        usual = write_measured(self.kind.usual_width(self.unit), self.style)
+        return LengthControl(label, usual, low, high, self.style, step)
 
     def control(self, setting: Setting) -> ipywidgets.Widget:
         """The control of one setting, at its usual value; it goes as far as any stock of the bench lets it go."""
@@ -160,17 +155,8 @@ class Bench:
 
     def _readings(self) -> dict[str, str]:
         usual = "solid" if self.solid else "plywood"
-        read = _SHEETS[_ENTERS.get(self.kind.name, usual)][self.unit]
-        return dict(zip(READINGS, read, strict=True)) | {
-            "receives": _SHEETS[_RECEIVES.get(self.kind.name, usual)][self.unit][0]
-        }
-
-    def _usual_width(self) -> int:
-        if self.kind.name in FRAMES:
-            return 5 * INCH // 2 if self.unit == "in" else 60 * MM
-        if self.kind.name == "finger":  # fifteen fingers of a cutter close on it
-            return 15 * (3 * INCH // 8 if self.unit == "in" else 10 * MM)
-        return 6 * INCH if self.unit == "in" else 150 * MM
+        enters, receives = (_SHEETS[sheet or usual][self.unit] for sheet in self.kind.boards)
+        return dict(zip(READINGS, enters, strict=True)) | {"receives": receives[0]}
 
     def _shown(self) -> int:
         """How much of each board is shown beyond the joint."""

@@ -14,10 +14,8 @@ _THICK = {
 """What a sheet sold as 3/4 in or 18 mm measures, one for drawers, a thin one, and a planed board. Invented for the
 bench; common practice, no source."""
 
-_ENTERS = {"groove": "thin", "drawer lock": "drawer", "finger": "drawer", "dovetail": "drawer"}
-_RECEIVES = {"groove": "drawer", "finger": "drawer", "dovetail": "drawer"}
-
-_FRAMES = ("half lap", "cross lap", "bridle", "mortise and tenon")
+_OTHER = {"dovetail": ("drawer", "drawer")}
+"""What is practised in other boards than those the joint is shown in: dovetails, in those of a drawer."""
 
 
 def trial_stock(name: str, unit: str, enters: int | None = None, receives: int | None = None) -> Stock:
@@ -27,18 +25,17 @@ def trial_stock(name: str, unit: str, enters: int | None = None, receives: int |
     True
     """
     inch = unit == "in"
-    usual = "solid" if joint(name).group > 1 else "sheet"
-    sizes = [
-        given or _THICK[place.get(name, usual)][unit]
-        for given, place in ((enters, _ENTERS), (receives, _RECEIVES))
-    ]
+    practised = joint(name)
+    usual = "solid" if practised.group > 1 else "sheet"
+    boards = _OTHER.get(name, practised.boards)
+    sizes = [given or _THICK[board or usual][unit] for given, board in zip((enters, receives), boards, strict=True)]
     kind = "solid" if usual == "solid" else "plywood"
     sheets = [Sheet(f"{what} board", kind, size, (size,)) for what, size in
               zip(("entering", "receiving"), sizes, strict=True)]
     shown = 4 * INCH if inch else 100 * MM
     style = INCH_STYLE if inch else MM_STYLE
-    if name in _FRAMES:
-        narrow = 5 * INCH // 2 if inch else 60 * MM
+    if practised.frame:
+        narrow = practised.usual_width(unit)
         return Stock(*sheets, narrow, narrow, shown, shown, style)
     # Eleven fingers of a cutter close on their boards.
     wide = 11 * (3 * INCH // 8 if inch else 10 * MM) if name == "finger" else shown
