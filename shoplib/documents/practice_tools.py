@@ -28,8 +28,8 @@ def usual_tools(style: Style) -> Tools:
     """The tools that the tables give as an example, in the unit of the shop.
 
     The saw is that of the manuals that were read, 13/16 in wide and 8 in across; where the shop works in millimetres,
-    20 mm wide, because a sheet's own caution tells of that limit (`data/cautions.toml`, "dado set"); the kerf, 1/8 in or 3 mm, and the
-    blade, 10 in or 250 mm across, are common practice, no source.
+    20 mm wide, because a sheet's own caution tells of that limit (`data/cautions.toml`, "dado set"). The kerf, 1/8 in
+    or 3 mm, and the blade, 10 in or 250 mm across, are common practice, no source.
 
     >>> from shoplib.measure import MM_STYLE
     >>> usual_tools(MM_STYLE).kerf == 3 * MM
