@@ -10,20 +10,12 @@ from dataclasses import replace
 from traitlets import Bool, List, Unicode
 
 from shoplib import practice
-from shoplib.draw.letters import LARGE, ORDINARY, drawn_with
+from shoplib.draw.letters import drawn_with
 from shoplib.draw.practice_case import case_as_cut
 from shoplib.draw.practice_cut import last_test_cut
 from shoplib.draw.practice_side import side_to_cut
-from shoplib.live.exercise_box import typed_line
-from shoplib.live.practice_face import (
-    UNITS,
-    PracticeFace,
-    sent_cautions,
-    sent_scene,
-    sent_sections,
-    show,
-    still_html,
-)
+from shoplib.live.practice_base import PracticeBase
+from shoplib.live.practice_face import UNITS, PracticeFace, sent_cautions, sent_scene, sent_sections
 from shoplib.live.practice_says import HEAD, WAYS, came_of_it, cautions, fits_table, log, model
 from shoplib.live.practice_stack import ANY, Arranged, arranged, sets_for
 from shoplib.live.whole_lengths import script
@@ -33,7 +25,6 @@ from shoplib.practice import Session, Step
 from shoplib.practice.plan import SIDES
 from shoplib.tables.dado_sets import DadoSet
 from shoplib.words.amounts import setting
-from shoplib.words.naming import and_list
 from shoplib.words.quoted import in_quotes
 
 FIELDS = {
@@ -44,7 +35,6 @@ FIELDS = {
 PICTURE, RESULT = (240.0, 190.0), (230.0, 180.0)
 """What the drawing of a test cut and those of the result are fitted to, in their own units."""
 
-_WAKE = "To practise here: menu Run, then Run All Cells."
 _CUT = "The pair is cut. Take another sheet, or another saw, for the next one."
 
 
@@ -66,7 +56,7 @@ class _Face(PracticeFace):
     side = Unicode().tag(sync=True)
 
 
-class PracticePanel:
+class PracticePanel(PracticeBase):
     """One learner's practice bench. What is pressed on the page can be called from a cell too; each gives a sentence.
 
     `own` is the learner's own dado set, where it is known; `large` shows all in large type, `note` stands above.
@@ -80,25 +70,20 @@ class PracticePanel:
     PracticePanel('in', 'Noor', saw 1, sheet 1, 0 test cuts)
     """
 
+    labels, cut = FIELDS, _CUT
+
     def __init__(self, unit: str, learner: str, own: DadoSet | None = None, *, large: bool = False, note: str = ""):
-        if unit not in UNITS:
-            raise ValueError(f'the unit is "in" or "mm", not {unit!r}')
-        self._learner, self._unit, self._saws = learner, unit, 0
+        super().__init__(unit, learner, large)
         self._own, self._sets = own, sets_for(unit, own)
-        self._letters = LARGE if large else ORDINARY
-        self.face = _Face(
+        self._put_up(_Face(
             title="Practice bench: two sides, four dadoes", unit=unit, unit_word=UNITS[unit], note=note,
             cautions=sent_cautions("a stacked dado set", cautions()), sets=list(self._sets),
             ways=[list(way) for way in WAYS.items()], sides=list(SIDES),
-        )
-        self.face.add_class("shop-practice-widget")
-        if large:
-            self.face.add_class("shop-large")
-        self.face.on_msg(self._press)
+        ))
         self._begin()
 
     def __repr__(self) -> str:
-        saw, sheet = self._saws, self.session.bench.used_up + 1
+        saw, sheet = self._machines, self.session.bench.used_up + 1
         tests = len(self.session.tests)
         return f"PracticePanel({self._unit!r}, {self._learner!r}, saw {saw}, sheet {sheet}, {tests} test cuts)"
 
@@ -110,19 +95,6 @@ class PracticePanel:
     def measure_sheet(self) -> str:
         """Read the sheet at five spots."""
         return self._step(practice.measure_sheet(self.session))
-
-    def enter(self, name: str, typed: str) -> str:
-        """Set "stack", "depth", or the fence for the "bottom" or the "shelf"; the bench's unit where none is written.
-
-        What cannot be set stays in its field, and until it is mended nothing is cut.
-        """
-        if self._done:
-            return self._say(_CUT)
-        self._typed[name] = typed
-        if not typed:
-            self._faults.pop(name, None)
-            return self._say(f"{FIELDS[name]}: {self._stands(name) or 'not set yet'}.")
-        return self._set(name, self._set_stack() if name == "stack" else self._set_scale(name, typed))
 
     def choose_set(self, name: str) -> str:
         """Build the stack from this set, or with `ANY` from whatever it takes."""
@@ -206,15 +178,10 @@ class PracticePanel:
         return self.session.sides is not None
 
     def _begin(self) -> None:
-        self._saws += 1
-        who = self._learner if self._saws == 1 else f"{self._learner}/saw {self._saws}"
-        begun = practice.start(who, unit=self._unit)
+        begun = practice.start(self._next_machine("saw"), unit=self._unit)
         self.session: Session = begun.session
-        self._typed = dict.fromkeys(FIELDS, "")
-        self._faults: dict[str, str] = {}
         self._arranged: Arranged | None = None
-        self._second, self._turn = False, 0
-        self._shown: Session | None = None
+        self._second = False
         self.face.task, self.face.model = begun.said, sent_sections(model(self.session))
         self.face.chosen, self.face.way, self.face.side = ANY, "", SIDES[-1]
         self._say("")
@@ -225,16 +192,9 @@ class PracticePanel:
         self.session = step.session
         return self._say(step.said)
 
-    def _set(self, name: str, step: Step) -> str:
-        """What comes of setting something: where it is refused, the sentence stays beside its field."""
-        self.session = step.session
-        if step.done:
-            self._faults.pop(name, None)
-        else:
-            self._faults[name] = in_quotes(step.said)
-        return self._say(step.said)
-
-    def _set_scale(self, name: str, typed: str) -> Step:
+    def _set_field(self, name: str, typed: str) -> Step:
+        if name == "stack":
+            return self._set_stack()
         if name == "depth":
             return practice.set_depth(self.session, typed, unit=self._unit)
         return practice.set_fence(self.session, typed, name, unit=self._unit)
@@ -255,13 +215,6 @@ class PracticePanel:
             self._arranged = found
         return step
 
-    def _mended(self) -> str:
-        """What must be mended in the fields before a cut; empty where nothing must."""
-        if self._done or not self._faults:
-            return ""
-        return self._say(f"First mend {and_list([FIELDS[name].lower() for name in self._faults])}: what stands there "
-                         "cannot be set.")
-
     def _stands(self, name: str) -> str:
         ticks = getattr(self.session, name) if name in ("stack", "depth") else self.session.fence(name)
         return "" if ticks is None else f"stands at {setting(ticks, self.style)}"
@@ -271,7 +224,8 @@ class PracticePanel:
         self._turn += 1
         said, face, session = in_quotes(said), self.face, self.session
         with face.hold_sync():
-            face.which = f"Saw {self._saws}, sheet {session.bench.used_up + 1}. Test cuts so far: {len(session.tests)}."
+            face.which = (f"Saw {self._machines}, sheet {session.bench.used_up + 1}. Test cuts so far: "
+                          f"{len(session.tests)}.")
             read = session.reading("sheet")
             face.sheet = "" if read is None else (
                 f"{read.said(session.bench)} The thickest is {write_brief(read.thickest, self.style, decimal=True)}."
@@ -305,33 +259,19 @@ class PracticePanel:
                          "rows": [list(row) for row in fits_table(done, self.style)]},
             }
 
-    def _press(self, _face: _Face, content: object, _buffers: object) -> None:
-        """What was pressed or typed on the page; what is none of that changes nothing."""
-        if not isinstance(content, Mapping):
-            return
-        plain: dict[str, Callable[[], str]] = {
+    def _keys(self) -> dict[str, Callable[[], str]]:
+        return {
             "sheet": self.measure_sheet, "other": self.take_other, "test": self.test_cut, "measure": self.measure,
             "fit": self.try_fit, "cut": self.cut_pair, "another": self.cut_another, "saw": self.new_saw,
         }
-        pressed = content.get("press")
-        if isinstance(pressed, str) and pressed in plain:
-            plain[pressed]()
-        elif pressed == "enter" and content.get("name") in list(FIELDS):
-            self.enter(content["name"], typed_line(content.get("text", "")))
-        elif pressed == "set" and content.get("name") in list(self._sets):
+
+    def _press_more(self, pressed: object, content: Mapping) -> None:
+        if pressed == "set" and content.get("name") in list(self._sets):
             self.choose_set(content["name"])
         elif pressed == "down" and isinstance(content.get("down"), bool):
             self.press_down(content["down"])
         elif pressed == "lay" and content.get("way") in list(WAYS) and content.get("side") in SIDES:
             self.lay(content["way"], content["side"])
-
-    def still_html(self) -> str:
-        """The bench as plain HTML, for a saved page that is read without a kernel: task, cautions, and the side."""
-        return still_html(self.face, (self.face.task,), _WAKE)
-
-    def _ipython_display_(self) -> None:
-        """Show the living bench, and leave its task, its cautions and a picture in the notebook."""
-        show(self.face, self.still_html())
 
 
 def practice_panel(

@@ -9,11 +9,11 @@ from collections.abc import Callable, Mapping
 from traitlets import List, Unicode
 
 from shoplib.draw.bench_section import bench_section
-from shoplib.draw.letters import LARGE, ORDINARY, drawn_with
+from shoplib.draw.letters import drawn_with
 from shoplib.draw.scene import Scene
 from shoplib.draw.trial_pair import as_cut_views
-from shoplib.live.exercise_box import typed_line
-from shoplib.live.practice_face import UNITS, PracticeFace, sent_cautions, sent_scene, sent_sections, show, still_html
+from shoplib.live.practice_base import PracticeBase
+from shoplib.live.practice_face import UNITS, PracticeFace, sent_cautions, sent_scene, sent_sections
 from shoplib.live.practice_says import cautions
 from shoplib.live.trial_says import TOOLS, came_of_it, log, model, ways
 from shoplib.live.whole_lengths import script
@@ -32,13 +32,12 @@ from shoplib.practice.trial import (
     try_fit,
 )
 from shoplib.practice.trial_result import result
-from shoplib.words.naming import and_list
+from shoplib.practice.trials import trial as trial_of
 from shoplib.words.quoted import in_quotes
 
 PICTURE, RESULT = (240.0, 170.0), (230.0, 180.0)
 """What the drawing of the plan and those of the result are fitted to, in their own units."""
 
-_WAKE = "To practise here: menu Run, then Run All Cells."
 _CUT = "The pair is cut. Take new boards, or another machine, for the next one."
 
 
@@ -51,7 +50,7 @@ class _Face(PracticeFace):
     boards = Unicode().tag(sync=True)
 
 
-class TrialPanel:
+class TrialPanel(PracticeBase):
     """One learner's practice of one joint. What is pressed can be called from a cell too; each gives a sentence.
 
     >>> bench = TrialPanel("rabbet", "in", "Noor")
@@ -63,23 +62,18 @@ class TrialPanel:
     TrialPanel('rabbet', 'in', 'Noor', machine 1, boards 1, 0 test joints)
     """
 
+    cut = _CUT
+
     def __init__(self, name: str, unit: str, learner: str, *, large: bool = False, note: str = ""):
-        if unit not in UNITS:
-            raise ValueError(f'the unit is "in" or "mm", not {unit!r}')
-        self._name, self._learner, self._unit, self._machines = name, learner, unit, 0
-        self._letters = LARGE if large else ORDINARY
-        self._begin_session()
-        trial = self.session.trial
-        self._labels = {scale.name: scale.label for scale in trial.scales}
+        super().__init__(unit, learner, large)
+        self._name, trial = name, trial_of(name)
+        self.labels = {scale.name: scale.label for scale in trial.scales}
         self._ways = ways(trial)
-        self.face = _Face(
+        self._begin_session()
+        self._put_up(_Face(
             title=f"Practice bench: {trial.kind.title}", note=note, ways=[list(way) for way in self._ways.items()],
             cautions=sent_cautions(TOOLS[trial.way], cautions(name, trial.way, trial.also)),
-        )
-        self.face.add_class("shop-practice-widget")
-        if large:
-            self.face.add_class("shop-large")
-        self.face.on_msg(self._press)
+        ))
         self._show_new()
 
     def __repr__(self) -> str:
@@ -95,25 +89,6 @@ class TrialPanel:
     def measure_boards(self) -> str:
         """Read the thickness of both boards."""
         return self._step(measure_boards, boards=True)
-
-    def enter(self, name: str, typed: str) -> str:
-        """Set a scale; the bench's unit where none is written.
-
-        What cannot be set stays in its field, and until it is mended nothing is cut.
-        """
-        if self._done:
-            return self._say(_CUT)
-        self._typed[name] = typed
-        if not typed:
-            self._faults.pop(name, None)
-            return self._say(f"{self._labels[name]}: {self._stands(name) or 'not set yet'}.")
-        step = set_scale(self.session, name, typed, unit=self._unit)
-        self.session = step.session
-        if step.done:
-            self._faults.pop(name, None)
-        else:
-            self._faults[name] = in_quotes(step.said)
-        return self._say(step.said)
 
     def lay(self, way: str) -> str:
         """How the pair is cut: one of the ways that the bench offers."""
@@ -156,13 +131,8 @@ class TrialPanel:
         return self.session.pair is not None
 
     def _begin_session(self) -> None:
-        self._machines += 1
-        who = self._learner if self._machines == 1 else f"{self._learner}/machine {self._machines}"
-        self.session: TrialSession = begin(self._name, who, self._unit)
-        self._typed = {scale.name: "" for scale in self.session.trial.scales}
-        self._faults: dict[str, str] = {}
-        self._boards, self._turn = "", 0
-        self._shown: TrialSession | None = None
+        self.session: TrialSession = begin(self._name, self._next_machine("machine"), self._unit)
+        self._boards = ""
 
     def _show_new(self) -> None:
         self.face.task, self.face.model = list(task(self.session)), sent_sections(model(self.session))
@@ -178,12 +148,8 @@ class TrialPanel:
             self._boards = step.said
         return self._say(step.said + more if step.done else step.said)
 
-    def _mended(self) -> str:
-        """What must be mended in the fields before a cut; empty where nothing must."""
-        if self._done or not self._faults:
-            return ""
-        return self._say(f"First mend {and_list([self._labels[name].lower() for name in self._faults])}: what stands "
-                         "there cannot be set.")
+    def _set_field(self, name: str, typed: str) -> TrialStep:
+        return set_scale(self.session, name, typed, unit=self._unit)
 
     def _stands(self, name: str) -> str:
         scale = next(each for each in self.session.trial.scales if each.name == name)
@@ -224,29 +190,15 @@ class TrialPanel:
                 "sections": sent_sections(came_of_it(session, done)),
             }
 
-    def _press(self, _face: _Face, content: object, _buffers: object) -> None:
-        """What was pressed or typed on the page; what is none of that changes nothing."""
-        if not isinstance(content, Mapping):
-            return
-        plain: dict[str, Callable[[], str]] = {
+    def _keys(self) -> dict[str, Callable[[], str]]:
+        return {
             "boards": self.measure_boards, "test": self.test_cut, "measure": self.measure, "fit": self.try_fit,
             "cut": self.cut_pair, "another": self.cut_another, "machine": self.new_machine,
         }
-        pressed = content.get("press")
-        if isinstance(pressed, str) and pressed in plain:
-            plain[pressed]()
-        elif pressed == "enter" and content.get("name") in list(self._labels):
-            self.enter(content["name"], typed_line(content.get("text", "")))
-        elif pressed == "lay" and content.get("way") in list(self._ways):
+
+    def _press_more(self, pressed: object, content: Mapping) -> None:
+        if pressed == "lay" and content.get("way") in list(self._ways):
             self.lay(content["way"])
-
-    def still_html(self) -> str:
-        """The bench as plain HTML, for a saved page that is read without a kernel: cautions, task, and the plan."""
-        return still_html(self.face, tuple(self.face.task), _WAKE)
-
-    def _ipython_display_(self) -> None:
-        """Show the living bench, and leave its task, its cautions and a picture in the notebook."""
-        show(self.face, self.still_html())
 
 
 def plan_scene(session: TrialSession) -> Scene:
