@@ -76,7 +76,7 @@ THROUGH = Exercise(
            "The hole is as deep as that board is thick: by its name, or as read?"),
     working=lambda g, say: (
         f"The side measures {g.texts['t']}; {g.texts['T']} is its name.",
-        f"clearance hole = {g.texts['t']} = {say.length(_through(g))}",
+        f"clearance hole = thickness of the side, as measured = {say.length(_through(g))}",
         f"The screw, {g.texts['L']} long, goes on into the bottom.",
     ),
     tolerance=DRILLED, caliper=True,
