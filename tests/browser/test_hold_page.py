@@ -72,9 +72,9 @@ def test_wood_through_the_year_follows_its_width(page):
     panel = page.page.locator(".shop-panel").nth(3)
     panel.scroll_into_view_if_needed()
     page.settle()
-    assert says(panel).startswith("Leave 7/64 in in each groove.")
+    assert says(panel).startswith("Leave 7/64 in in each groove:")
     enter(page, panel, "Size across the grain, as made", "28")
-    assert says(panel).startswith("Leave 11/64 in in each groove.")
+    assert says(panel).startswith("Leave 11/64 in in each groove:")
     assert "Make each groove more than" in panel.locator(".shop-findings:visible").first.text_content()
 
 
