@@ -5,7 +5,7 @@ order (along x: y, z; along y: z, x; along z: x, y) and turns anticlockwise ther
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import pairwise
 from typing import Self
@@ -115,6 +115,12 @@ class Prism:
     outline: Outline
     low: Number
     high: Number
+    _reaches: tuple[Range, Range, Range] = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        # The dry-fit of many fingers asks each solid a hundred times how far it reaches.
+        along = (self.low, self.high), extent(self.outline, 0), extent(self.outline, 1)
+        object.__setattr__(self, "_reaches", along)
 
     @classmethod
     def of(cls, box: Box, axis: int) -> Self:
@@ -138,7 +144,7 @@ class Prism:
 
     def reach(self, axis: int) -> Range:
         """From where to where it reaches along a world axis."""
-        return (self.low, self.high) if axis == self.axis else extent(self.outline, self._side(axis))
+        return self._reaches[(axis - self.axis) % 3]
 
     def _side(self, axis: int) -> int:
         return (axis - self.axis - 1) % 3
