@@ -123,6 +123,107 @@ function cameOfIt(result, { heading, good, pictures, sections }) {
   return top;
 }
 
+/** The head of a bench: its title, a note, and the cautions before all else. */
+function begun(model, el) {
+  const id = `shop-practice-${Date.now().toString(36)}-${(made += 1)}`;
+  const get = (name) => model.get(name);
+  const box = element("section", { class: "shop-exercise shop-practice shop-awake", "aria-labelledby": `${id}-title` }, el);
+  element("p", { class: "shop-exercise-title", id: `${id}-title` }, box, get("title"));
+  if (get("note")) element("p", { class: "shop-exercise-note" }, box, get("note"));
+  cautions(box, get("cautions"));
+  return { id, get, box };
+}
+
+/** Where the work is done, and where it is seen: `all` holds what is done before the pair is cut.
+ *
+ * `next` are the buttons that begin anew, each its text and what it sends; `said` gives the lines of an answer, `more`
+ * adds to the result. `shows` follows the traits that every bench has.
+ */
+function staged(model, { get, box }, { next, caption, said: lines, more = () => {} }) {
+  const stage = element("div", { class: "shop-practice-stage" }, box);
+  const work = element("div", {}, stage);
+  const seen = element("div", { class: "shop-practice-seen" }, stage);
+  const all = element("div", {}, work);
+  let waiting = 0;
+  let anew = false; // the first control can take the focus only once the kernel has answered
+
+  function send(content) {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => {
+      said.dataset.kind = "waiting";
+      said.textContent = "Waiting for the kernel. If nothing comes: menu Run, then Run All Cells.";
+    }, 1500);
+    model.send(content);
+  }
+
+  const again = element("div", { class: "shop-practice-buttons" }, work);
+  for (const [text, press] of next) {
+    button(again, text, () => {
+      anew = true;
+      send({ press });
+    });
+  }
+  const said = element("div", { class: "shop-exercise-said", role: "status" }, seen);
+  const picture = element("div", { class: "shop-exercise-picture" }, seen);
+  const log = element("div", {}, box);
+  const result = element("div", { class: "shop-practice-result", role: "region", "aria-label": "What came of it" }, box);
+  const known = element("details", {}, box);
+  element("summary", {}, known, "What this bench knows and what it leaves out");
+  const knows = element("div", { class: "shop-practice-columns" }, known);
+
+  function showSaid() {
+    clearTimeout(waiting);
+    delete said.dataset.kind;
+    said.replaceChildren();
+    for (const line of lines(get("said"))) element("p", {}, said, line);
+    if (anew) setTimeout(() => all.querySelector("button").focus()); // after all else that came with it is shown
+    anew = false;
+  }
+
+  function showPicture() {
+    picture.replaceChildren();
+    if (get("picture").source) image(picture, get("picture"));
+  }
+
+  function showLog() {
+    log.replaceChildren();
+    if (get("log").rows.length) table(log, caption, get("log"));
+  }
+
+  function showModel() {
+    knows.replaceChildren();
+    for (const part of get("model")) section(knows, part);
+  }
+
+  function showResult() {
+    const held = all.contains(document.activeElement);
+    const done = get("result");
+    result.replaceChildren();
+    result.hidden = !done.heading;
+    for (const node of all.querySelectorAll("fieldset")) node.disabled = Boolean(done.heading);
+    if (!done.heading) return;
+    const top = cameOfIt(result, done);
+    more(result, done);
+    if (held) top.focus(); // what was pressed is no longer there to press
+  }
+
+  const shows = [
+    ["change:said", showSaid], ["change:picture", showPicture], ["change:log", showLog], ["change:model", showModel],
+    ["change:result", showResult],
+  ];
+  return { all, send, shows, end: () => clearTimeout(waiting) };
+}
+
+/** A row with a list to choose from: each of `options` is a value and its text. */
+function chooser(parent, id, text, options, press) {
+  const row = element("div", { class: "shop-practice-row" }, parent);
+  element("label", { for: id }, row, text);
+  const list = element("select", { id }, row);
+  for (const [value, told] of options) element("option", { value }, list, told);
+  list.addEventListener("change", press);
+  return list;
+}
+
 /** Follows the traits of a model as long as the bench is shown. */
 function followed(model, follow, end) {
   for (const [name, act] of follow) {

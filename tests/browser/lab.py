@@ -21,6 +21,8 @@ from pathlib import Path
 from statistics import median
 from urllib.parse import quote, urlsplit
 
+import nbformat
+
 ROOT = Path(__file__).resolve().parents[2]
 CHROMIUM = Path("/usr/bin/chromium")
 FLAGS = [
@@ -161,6 +163,15 @@ class Lab:
         page.goto(f"{self.address}/lab/tree/{quote(name)}?token={self.token}&reset")
         page.wait_for_selector(".jp-Notebook .jp-Cell", timeout=60_000)
         return Page(page)
+
+    def open_cell(self, code: str, name: str, height: int) -> "Page":
+        """Open a notebook with this one cell of code, run."""
+        kernel = {"name": "python3", "display_name": "Python 3", "language": "python"}
+        cells = [nbformat.v4.new_markdown_cell("# Practise"), nbformat.v4.new_code_cell(code)]
+        nbformat.write(nbformat.v4.new_notebook(cells=cells, metadata={"kernelspec": kernel}), self.work / name)
+        opened = self.open((self.work / name).relative_to(self.root).as_posix(), height=height)
+        opened.run_all(awake=1)
+        return opened
 
     def _loopback_only(self, route) -> None:
         if urlsplit(route.request.url).hostname in ("127.0.0.1", None):

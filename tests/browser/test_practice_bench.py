@@ -1,6 +1,5 @@
 """The practice bench in real JupyterLab, walked once by the keyboard alone: measure, set, test, adjust, cut, look."""
 
-import nbformat
 import pytest
 
 from shoplib.practice import measure, measure_sheet, set_depth, set_fence, set_stack, start, test_cut
@@ -19,11 +18,7 @@ SETTINGS = {"Stack, width": "0.706", "Depth": "1/4", "Fence for the bottom": "1 
 
 @pytest.fixture(scope="module")
 def page(lab):
-    kernel = {"name": "python3", "display_name": "Python 3", "language": "python"}
-    cells = [nbformat.v4.new_markdown_cell("# Practise"), nbformat.v4.new_code_cell(CELL)]
-    nbformat.write(nbformat.v4.new_notebook(cells=cells, metadata={"kernelspec": kernel}), lab.work / "bench.ipynb")
-    opened = lab.open((lab.work / "bench.ipynb").relative_to(lab.root).as_posix(), height=900)
-    opened.run_all(awake=1)
+    opened = lab.open_cell(CELL, "bench.ipynb", height=900)
     yield opened
     opened.close()
 

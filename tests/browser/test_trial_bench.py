@@ -1,6 +1,5 @@
 """The practice bench of a joint in real JupyterLab: cautions first, the first control in sight, a walk by keyboard."""
 
-import nbformat
 import pytest
 
 from shoplib.measure import write_measured
@@ -20,11 +19,7 @@ bench
 
 @pytest.fixture(scope="module")
 def page(lab):
-    kernel = {"name": "python3", "display_name": "Python 3", "language": "python"}
-    cells = [nbformat.v4.new_markdown_cell("# Practise"), nbformat.v4.new_code_cell(CELL)]
-    nbformat.write(nbformat.v4.new_notebook(cells=cells, metadata={"kernelspec": kernel}), lab.work / "trial.ipynb")
-    opened = lab.open((lab.work / "trial.ipynb").relative_to(lab.root).as_posix(), height=800)
-    opened.run_all(awake=1)
+    opened = lab.open_cell(CELL, "trial.ipynb", height=800)
     yield opened
     opened.close()
 
