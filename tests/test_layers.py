@@ -12,8 +12,8 @@ from tests.pages import PAGES
 ROOT = Path(__file__).parents[1]
 # From top to bottom.
 ROOMS = [
-    "lessons", "live", "documents", "draw", "lists", "practice", "checks", "words", "joints", "model", "tables",
-    "measure",
+    "lessons", "live", "documents", "draw", "buying", "lists", "practice", "checks", "words", "joints", "model",
+    "tables", "layout", "measure",
 ]
 ABOVE_ALL = "commands"
 BEFORE_ALL = {"start", "__main__", "__init__"}  # what runs before anything is installed

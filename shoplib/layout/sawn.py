@@ -1,0 +1,35 @@
+"""What the saw does to a laid-out sheet: straight cuts right through the piece that lies on it, and what is left."""
+
+from dataclasses import dataclass
+from typing import Literal
+
+from shoplib.layout.pieces import Rect
+
+
+@dataclass(frozen=True, slots=True)
+class SawCut:
+    """One cut, edge to edge through `piece`.
+
+    A `rip` runs along the grain of the sheet, a `crosscut` across it, a `trim` takes off a bought edge. `fence` is
+    what the saw is set to: the size of what comes `off` between fence and blade. `left` is what is kept for later
+    cuts; None where the blade takes the rest. `stage` is 0 for trimming, then goes up by one whenever the pieces are
+    turned about. `finishes` are the places (counted in `Laid.placed`) of the parts that this cut brings to size.
+    """
+
+    kind: Literal["trim", "rip", "crosscut"]
+    stage: int
+    piece: Rect
+    fence: int
+    off: Rect
+    left: Rect | None
+    finishes: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Sawn:
+    """One sheet, cut: areas in square ticks. Parts, `kerf`, `trim` and offcuts together are the sheet, exactly."""
+
+    cuts: tuple[SawCut, ...]
+    offcuts: tuple[Rect, ...]
+    kerf: int
+    trim: int
