@@ -5,6 +5,7 @@ in `shoplib.model.project` are the keys of the file; this module knows only how 
 """
 
 import dataclasses
+import re
 import tomllib
 import types
 import typing
@@ -15,7 +16,8 @@ from typing import Any
 from shoplib.documents import toml_faults
 from shoplib.documents.not_read_yet import without_unread
 from shoplib.measure import LengthError, Style, read_length
-from shoplib.model.marks import Reading, usual
+from shoplib.measure.faults import shown
+from shoplib.model.marks import Reading, Thing, usual
 from shoplib.model.project import Project
 from shoplib.model.season import HUMIDITIES
 
@@ -25,6 +27,7 @@ MOST = 60
 
 _OWN_WORDS = {"format", "show"}
 _NOT_IN_FILE = {"style", "rounding", "slides"}
+_PRICE = re.compile(r"\d{1,7}(?:[.,]\d{1,2})?", re.ASCII)
 _METRIC = ("mm", "cm", "m", "metre", "metres", "meter", "meters")
 
 
@@ -144,7 +147,7 @@ def _value(kind: Any, value: Any, key: str, unit: str) -> Any:
     if origin is tuple:
         return _list(typing.get_args(kind)[0], value, key, unit)
     if origin is dict:
-        return _named(typing.get_args(kind)[1], value, key, unit)
+        return _named(*typing.get_args(kind), value, key, unit)
     if dataclasses.is_dataclass(kind):
         return kind(**_values(kind, value, key, unit))
     if kind is int:
@@ -164,15 +167,40 @@ def _length(value: Any, key: str, zero: bool) -> int:
 
 
 def _load(value: Any, key: str) -> str:
+    return _quantity(value, key, "load", "a load is text with a unit, such as `15 lb/ft2` or `75 kg/m2`")
+
+
+def _weight(value: Any, key: str) -> str:
+    return _quantity(value, key, "force", "a weight is text with a unit, such as `50 lb` or `23 kg`")
+
+
+def _quantity(value: Any, key: str, kind: str, meant: str) -> str:
     """The text itself is kept: what a person wrote is what is saved again."""
     from shoplib.measure.quantity import QuantityError, read_quantity  # pint takes a third of a second to load
 
     if not isinstance(value, str):
-        raise ProjectFileError(f"{key}: a load is text with a unit, such as `15 lb/ft2` or `75 kg/m2`")
+        raise ProjectFileError(f"{key}: {meant}")
     try:
-        read_quantity(value)
+        read_quantity(value, kind)
     except QuantityError as error:
         raise ProjectFileError(f"{key}: {error}") from None
+    return value
+
+
+def _price(value: Any, key: str) -> str:
+    """Money is kept as it was written; a float could not say every amount."""
+    if not isinstance(value, str) or not (value == "" or _PRICE.fullmatch(value)):
+        written = shown(value) if isinstance(value, str) else _kind(value)
+        raise ProjectFileError(
+            f'{key}: a price is a number in quotes, such as "48.00", without the currency, not {written}'
+        )
+    return value
+
+
+def _share(value: Any, key: str) -> int:
+    if not isinstance(value, int) or isinstance(value, bool) or not 0 <= value <= 100:
+        written = f"{value}"[:20] if isinstance(value, int | float) and not isinstance(value, bool) else _kind(value)
+        raise ProjectFileError(f"{key}: a whole number of percent from 0 to 100 is meant here, not {written}")
     return value
 
 
@@ -180,14 +208,14 @@ def _percent(value: Any, key: str) -> int:
     """Relative humidity, where the movement of wood can be worked out."""
     low, high = HUMIDITIES[0], HUMIDITIES[-1]
     if not isinstance(value, int) or isinstance(value, bool) or value not in HUMIDITIES:
-        shown = f"{value}"[:20] if isinstance(value, int | float) and not isinstance(value, bool) else _kind(value)
+        written = f"{value}"[:20] if isinstance(value, int | float) and not isinstance(value, bool) else _kind(value)
         raise ProjectFileError(
-            f"{key}: relative humidity is a whole number of percent from {low} to {high}, not {shown}"
+            f"{key}: relative humidity is a whole number of percent from {low} to {high}, not {written}"
         )
     return value
 
 
-_OTHER_MARKS = {"load": _load, "percent": _percent}
+_OTHER_MARKS = {"load": _load, "weight": _weight, "price": _price, "percent": _percent, "share": _share}
 """How a value with a mark that is no length is read."""
 
 
@@ -213,8 +241,8 @@ def _either(kinds: tuple, value: Any, key: str, unit: str) -> Any:
 
 def _word(words: tuple[str, ...], value: Any, key: str) -> str:
     if value not in words or not isinstance(value, str):
-        shown = f'"{value}"' if isinstance(value, str) else _kind(value)
-        raise ProjectFileError(f"{key}: {shown[:60]} is not a choice here; write one of {_quoted(words)}")
+        written = f'"{value}"' if isinstance(value, str) else _kind(value)
+        raise ProjectFileError(f"{key}: {written[:60]} is not a choice here; write one of {_quoted(words)}")
     return value
 
 
@@ -240,13 +268,14 @@ def _refuse_mixed(readings: list[str], key: str) -> None:
         )
 
 
-def _named(kind: Any, value: Any, key: str, unit: str) -> dict:
+def _named(by: Any, kind: Any, value: Any, key: str, unit: str) -> dict:
+    """A table by name; the names of things that are bought may hold a fraction, for they never name a file."""
     if not isinstance(value, dict):
         raise ProjectFileError(f'{key}: a table by name is meant here, such as [{key}."a name"], not {_kind(value)}')
     found = {}
     for name, item in value.items():
         full = f'{key}."{name}"'
-        _name(name, full)
+        _name(name.replace("/", "") if by == Thing else name, full)
         if not name.strip():
             raise ProjectFileError(f"{full}: a name must not be empty")
         if dataclasses.is_dataclass(kind) and "name" in fields_of(kind):

@@ -28,6 +28,18 @@ Percent = Annotated[int, "percent"]
 Load = Annotated[str, "load"]
 """A weight on an area, as text with a unit: `shoplib.measure.quantity` reads it."""
 
+Weight = Annotated[str, "weight"]
+"""What something weighs, as text with a unit: `shoplib.measure.quantity` reads it as a force."""
+
+Share = Annotated[int, "share"]
+"""So much over what is needed, a whole number of percent."""
+
+Price = Annotated[str, "price"]
+"""An amount of money as text, a plain number such as `48.00`; empty where it is not known."""
+
+Thing = Annotated[str, "thing"]
+"""The name of something that is bought; unlike other names it may hold a fraction."""
+
 
 def is_length(kind: Any) -> bool:
     """Whether a mark stands for a length in ticks, and not for a percent or a load.

@@ -8,6 +8,7 @@ from typing import Literal
 
 from shoplib.measure import INCH, MM, Style
 from shoplib.measure.noted import unmarked
+from shoplib.model.cutting import NO_PRICES, USUAL_CUTTING, Buying, Cutting
 from shoplib.model.marks import Length, Load, Percent, Reading, Room, WholeTicks, natural
 from shoplib.model.sheet import Sheet
 from shoplib.tables.slides import Slide, slides
@@ -360,6 +361,8 @@ class Project:
     edging: tuple[Edging, ...] = ()
     measured: Measured = NOTHING_MEASURED
     in_use: InUse = InUse()
+    cutting: Cutting = USUAL_CUTTING
+    buying: Buying = NO_PRICES
     rounding: int | None = None
     slides: dict[str, Slide] = field(default_factory=dict)
 

@@ -5,7 +5,8 @@ from typing import Literal
 
 from shoplib.measure import mean, narrowest, thickest
 from shoplib.measure.traced import named
-from shoplib.model.marks import Length, Reading, WholeTicks
+from shoplib.model.cutting import OnHand, StockSize
+from shoplib.model.marks import Length, Price, Reading, Room, WholeTicks
 
 
 @dataclass(frozen=True, slots=True)
@@ -14,8 +15,12 @@ class Sheet(WholeTicks):
 
     `readings` are caliper readings of the thickness; with none, the nominal thickness stands in
     for them and the plan says so. `grain` is "length" where the boards must follow the grain of
-    the sheet, "none" where they may turn. `price` is text as the yard gives it. `species` names the wood of a
-    solid sheet, as the tables of stiffness or of movement call it; empty where it is not said.
+    the sheet, "none" where they may turn. `price` is what one of `length` by `width` costs. `species` names the wood
+    of a solid sheet, as the tables of stiffness or of movement call it; empty where it is not said.
+
+    `trim` comes off each bought edge before anything else is cut, blade included, and `trim_ends` off each end (None:
+    as `trim`). `sizes` can be bought besides, `on_hand` lies in the shop and is used first. Where `kind` is "solid",
+    these are boards: the sizes are stock sizes, and parts are laid out at their rough size.
     """
 
     name: str
@@ -25,8 +30,12 @@ class Sheet(WholeTicks):
     length: Length | None = None
     width: Length | None = None
     grain: Literal["length", "none"] = "length"
-    price: str = ""
+    price: Price = ""
     species: str = ""
+    trim: Room = 0
+    trim_ends: Room | None = None
+    sizes: tuple[StockSize, ...] = ()
+    on_hand: tuple[OnHand, ...] = ()
 
     @property
     def thickness(self) -> int:
