@@ -39,6 +39,10 @@ class Cutting(WholeTicks):
     piece heavier than `one_lifts` is told as one that two people lift (50 lb or 23 kg: common practice, no source).
     Rough solid boards have `rough_length` and `rough_width` over the finished size (H. H. Windsor, Mission Furniture,
     Part Three, 1912, p. 50: 1/2 in and 1/4 in), and `rough_thickness` to be planed off (common practice, no source).
+    A part wider than any board is glued up; each of its staves has `jointing` over, for both its edges (common
+    practice, no source). `fronts_in_grain_order` cuts the drawer fronts of each bay, or of each row across the case,
+    from one board in the order in which they stand. `strips_from` names the solid sheet that strips of edging, wood
+    runners and kickers are ripped from; empty where they come from stock of their own.
     """
 
     kerf: Room = natural(INCH // 8, 3 * MM)
@@ -50,6 +54,9 @@ class Cutting(WholeTicks):
     rough_length: Room = natural(INCH // 2, 12 * MM)
     rough_width: Room = natural(INCH // 4, 6 * MM)
     rough_thickness: Room = natural(INCH // 4, 6 * MM)
+    jointing: Room = natural(INCH // 8, 3 * MM)
+    fronts_in_grain_order: Literal["no", "down each bay", "along each row"] = "no"
+    strips_from: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,6 +26,7 @@ def refuse_impossible(project: Project, case: int) -> None:
     refuse_unused(project)
     refuse_unknown_species(project.sheets)
     _in_use(project.in_use, bool(project.carcass.rails))
+    _strips(project)
     for name, part in project.measured.parts.items():
         if part.length is None and part.width is None:
             raise ImpossibleProject(f'measured.parts."{name}"', "give its length, its width, or both")
@@ -55,6 +56,16 @@ def _base(base: Base) -> None:
                 raise ImpossibleProject(
                     f"base.{name}", f'only a toe space or a plinth uses it, and base.kind is "{base.kind}"; take it out'
                 )
+
+
+def _strips(project: Project) -> None:
+    name = project.cutting.strips_from
+    if name and (name not in project.sheets or project.sheets[name].kind != "solid"):
+        solid = [f'"{sheet.name}"' for sheet in project.sheets.values() if sheet.kind == "solid"]
+        have = f"name one of {', '.join(solid)}" if solid else 'give a sheet of kind = "solid"'
+        raise ImpossibleProject(
+            "cutting.strips_from", f'strips are ripped from solid boards, and "{name}" is no such sheet; {have}'
+        )
 
 
 def _in_use(in_use: InUse, has_rail: bool) -> None:

@@ -126,7 +126,7 @@ def test_a_length_that_is_left_out_is_a_round_number_of_the_unit(unit):
     look(project)
     for number, bay in enumerate(project.bays):
         look(bay, f"bays[{number}].")
-    assert len(found) == 26
+    assert len(found) == 27
     step = INCH // 16 if unit == "in" else MM
     assert {name: value for name, value in found.items() if value <= 0 or value % step} == {}
     again = project_from_text(project_text(project))
