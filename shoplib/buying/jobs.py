@@ -1,0 +1,183 @@
+"""From the solved cabinet to what is laid out together: of each sheet its parts, and the stock there is for them."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from decimal import Decimal
+
+from shoplib.layout.pieces import Job, Part, Stock
+from shoplib.lists.cut_list import kinds
+from shoplib.measure import MM, Style, write_brief
+from shoplib.model.board import Board
+from shoplib.model.project import ImpossibleProject
+from shoplib.model.sheet import Sheet
+from shoplib.model.solved import Cabinet
+from shoplib.words.naming import boards_in_short
+
+
+@dataclass(frozen=True, slots=True)
+class Ask:
+    """What is laid out together: parts of one sheet in these `stages`, and the boards that each part stands for.
+
+    Equal parts are one, whatever is cut into them later: any of them may be any of its boards.
+    """
+
+    sheet: Sheet
+    stages: tuple[int, ...]
+    parts: tuple[Part, ...]
+    boards: tuple[tuple[Board, ...], ...]
+    kerf: int
+
+
+@dataclass(frozen=True, slots=True)
+class Held:
+    """A piece that lies in the shop, or will when an earlier stage is cut; `left_of` names the sheet it comes from."""
+
+    length: int
+    width: int
+    trim_ends: int = 0
+    trim_edges: int = 0
+    left_of: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Offered:
+    """The stock for a job, and of each the pieces that lie in the shop; none of what is bought.
+
+    `priced`: the stock costs money in its smallest coin; else its area in mm2, for a price is missing.
+    """
+
+    stock: tuple[Stock, ...]
+    held: tuple[tuple[Held, ...], ...]
+    priced: bool
+
+
+def asks(cabinet: Cabinet) -> tuple[Ask, ...]:
+    """What is to be laid out, sheet by sheet in the order of the project, and of each stage by stage if so asked."""
+    rows = kinds(cabinet)
+    cutting = cabinet.project.cutting
+    found = []
+    for name, sheet in cabinet.sheets.items():
+        stages = sorted({row.stage for row in rows if row.sheet == name})
+        if not stages:
+            continue
+        for together in [stages] if cutting.lay_out == "all together" else [[stage] for stage in stages]:
+            boards = [board for row in rows if row.sheet == name and row.stage in together for board in row.boards]
+            found.append(_ask(sheet, tuple(together), boards, cutting.kerf))
+    return tuple(found)
+
+
+def _ask(sheet: Sheet, stages: tuple[int, ...], boards: Iterable[Board], kerf: int) -> Ask:
+    alike: dict[tuple[int, int, bool], list[Board]] = {}
+    for board in boards:
+        length, width, _ = board.cut_size
+        alike.setdefault((length, width, board.grain == "none"), []).append(board)
+    parts = tuple(
+        Part(boards_in_short(same), length, width, len(same), turns) for (length, width, turns), same in alike.items()
+    )
+    return Ask(sheet, stages, parts, tuple(map(tuple, alike.values())), kerf)
+
+
+def in_shop(sheet: Sheet) -> tuple[Held, ...]:
+    """The offcuts and boards that the project says lie in the shop, one by one."""
+    ends, edges = _trims(sheet)
+    return tuple(
+        Held(
+            one.length,
+            one.width,
+            _first(one.trim_ends, one.trim, ends),
+            _first(one.trim, edges),
+        )
+        for one in sheet.on_hand
+        for _ in range(one.count)
+    )
+
+
+def _trims(sheet: Sheet) -> tuple[int, int]:
+    return _first(sheet.trim_ends, sheet.trim), sheet.trim
+
+
+def _first(*given: int | None) -> int:
+    return next(one for one in given if one is not None)
+
+
+def offered(ask: Ask, held: Iterable[Held], style: Style) -> Offered:
+    """What the parts may be cut from: what lies in the shop and can hold one of them, and what can be bought.
+
+    Raises ImpossibleProject where there is nothing at all, or a part is larger than everything.
+    """
+    sizes = _to_buy(ask.sheet)
+    priced = all(price for _, _, price in sizes)
+    ends, edges = _trims(ask.sheet)
+    stock, pieces = [], []
+    alike: dict[tuple[int, int, int, int], list[Held]] = {}
+    for one in held:
+        alike.setdefault((one.length, one.width, one.trim_ends, one.trim_edges), []).append(one)
+    for (length, width, *trims), same in alike.items():
+        there = Stock(_size(length, width, style), length, width, len(same), 0, *trims)
+        if any(fits(part, there) for part in ask.parts):
+            stock.append(there)
+            pieces.append(tuple(same))
+    for length, width, price in sizes:
+        cost = coins(price) if priced else length * width // MM**2
+        stock.append(Stock(_size(length, width, style), length, width, None, cost, ends, edges))
+        pieces.append(())
+    _refuse_what_cannot_be(ask, stock, style)
+    return Offered(tuple(stock), tuple(pieces), priced)
+
+
+def _to_buy(sheet: Sheet) -> list[tuple[int, int, str]]:
+    """Length, width and price of each size that can be bought, the sheet's own first."""
+    key = f'sheets."{sheet.name}"'
+    if (sheet.length is None) != (sheet.width is None):
+        missing = "length" if sheet.length is None else "width"
+        raise ImpossibleProject(f"{key}.{missing}", "it is missing, and to lay parts out the size must be known; give it")
+    own = [] if sheet.length is None else [(sheet.length, sheet.width, sheet.price)]
+    found = own + [(size.length, size.width, size.price) for size in sheet.sizes]
+    if not found and not sheet.on_hand:
+        raise ImpossibleProject(
+            key, "no size is given, so nothing can be laid out on it; give length and width, or sizes, or on_hand"
+        )
+    return found
+
+
+def coins(price: str) -> int:
+    """A price in the smallest coin of its currency, of which a hundred make one.
+
+    >>> coins("48.00"), coins("7,5")
+    (4800, 750)
+    """
+    return int(Decimal(price.replace(",", ".")) * 100)
+
+
+def fits(part: Part, stock: Stock) -> bool:
+    """Whether the part comes out of the stock at all.
+
+    >>> fits(Part("shelf", 600, 300), Stock("offcut", 400, 700)), fits(Part("back", 600, 300, 1, True),
+    ...                                                                Stock("offcut", 400, 700))
+    (False, True)
+    """
+    usable = stock.usable
+    along = part.length <= usable.w and part.width <= usable.h
+    return along or (part.may_turn and part.width <= usable.w and part.length <= usable.h)
+
+
+def _refuse_what_cannot_be(ask: Ask, stock: list[Stock], style: Style) -> None:
+    key = f'sheets."{ask.sheet.name}"'
+    for part in ask.parts:
+        if not any(fits(part, one) for one in stock):
+            turned = "either way round" if part.may_turn else "with its grain along the sheet"
+            there = ", ".join(dict.fromkeys(one.name for one in stock)) or "none that holds any part"
+            raise ImpossibleProject(
+                key,
+                f"{part.name}, {_size(part.length, part.width, style)}, comes out of no sheet that there is, {turned} "
+                f"and with the edges trimmed (there are: {there}); give a larger one, or make the part in two",
+            )
+
+
+def _size(length: int, width: int, style: Style) -> str:
+    return f"{write_brief(length, style)} x {write_brief(width, style)}"
+
+
+def job_of(ask: Ask, on: Offered) -> Job:
+    """The parts and the stock as the search takes them."""
+    return Job(ask.parts, on.stock, ask.kerf)
