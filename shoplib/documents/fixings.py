@@ -4,6 +4,7 @@ from collections.abc import Iterable
 
 from shoplib.documents.cautions import hangs
 from shoplib.documents.page_section import Section
+from shoplib.lists.butted import screwed_and_open, under_back
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet, Joint
@@ -22,18 +23,9 @@ def against(cabinet: Cabinet, joints: Iterable[Joint]) -> str:
     return "; ".join(f"{one} against {and_list(sorted(others))}" for one, others in met.items())
 
 
-def butt_joints(cabinet: Cabinet) -> tuple[Joint, ...]:
-    """The joints that have no cut, of boards that are there."""
-    return tuple(j for j in cabinet.joints if not j.depth and {j.enters, j.receives} <= cabinet.by_name.keys())
-
-
 def fixings(cabinet: Cabinet) -> Section:
     """For every way that two boards meet: with the screws of the table, or left to the maker."""
-    screwed = {frozenset((h.on, screw.into)) for h in cabinet.hardware for screw in h.screws}
-    butts = butt_joints(cabinet)
-    listed = [joint for joint in butts if frozenset((joint.enters, joint.receives)) in screwed]
-    held = {joint.enters for joint in listed if cabinet.by_name[joint.enters].role == "front"}
-    open_ = [joint for joint in butts if joint not in listed and joint.enters not in held]
+    listed, open_ = screwed_and_open(cabinet)
     lines = []
     if listed:
         lines.append(f"With the screws of the table: {against(cabinet, listed)}.")
@@ -42,7 +34,7 @@ def fixings(cabinet: Cabinet) -> Section:
     if any(joint.depth for joint in cabinet.joints):
         fingers = ", or goes between fingers" if any(joint.kind == "finger" for joint in cabinet.joints) else ""
         lines.append(f"What is let into a dado, rabbet or groove{fingers}: {YOURS}.")
-    if _under_back(cabinet):
+    if under_back(cabinet):
         lines.append("The box bottom lies under the box back: fix it up into the lower edge of the back with screws "
                      "or nails of your choice; not worked out.")
     standing = sorted({plural(h.what) if h.what != "foot" else "feet"
@@ -51,20 +43,6 @@ def fixings(cabinet: Cabinet) -> Section:
         lines.append(f"{and_list(standing).capitalize()}: with the screws or bolts that their maker names; "
                      "not worked out.")
     return Section("Fixings", tuple(lines))
-
-
-def _under_back(cabinet: Cabinet) -> bool:
-    """Whether a box bottom reaches under the back of its box."""
-    return any(
-        _meets_under(bottom, back)
-        for parts in cabinet.groups.values()
-        for bottom in parts if bottom.role == "box bottom"
-        for back in parts if back.role == "box back"
-    )
-
-
-def _meets_under(bottom: Board, back: Board) -> bool:
-    return bottom.box.high[2] <= back.box.low[2] and bottom.box.high[1] > back.box.low[1]
 
 
 def hanging(cabinet: Cabinet) -> Section:

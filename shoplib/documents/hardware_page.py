@@ -12,6 +12,7 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import to_step, write_length
 from shoplib.model.board import Board, Hole
 from shoplib.model.box import Box, around
+from shoplib.model.hardware_places import pull_holes, wood_passed
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.naming import and_list, boards_in_short
 
@@ -98,7 +99,7 @@ def _pulls(cabinet: Cabinet, page: Writing) -> Section:
     """Holes for pulls, from the left end and the lower edge of each front, and the wood that their screws pass."""
     alike: dict[tuple[str, ...], list[Board]] = {}
     for board in cabinet.boards:
-        at = _pull_holes(board)
+        at = pull_holes(board)
         if board.role != "front" or not at:
             continue
         low = board.box.low
@@ -106,7 +107,7 @@ def _pulls(cabinet: Cabinet, page: Writing) -> Section:
             page.setting(next(iter(at.values()))),
             and_list(list(dict.fromkeys(page.length(x - low[0]) for x, _ in at))),
             and_list(list(dict.fromkeys(page.length(z - low[2]) for _, z in at))),
-            and_list(list(dict.fromkeys(page.measured(_passed(board, place, cabinet)) for place in at))),
+            and_list(list(dict.fromkeys(page.measured(wood_passed(board, place, cabinet)) for place in at))),
         )
         alike.setdefault(row, []).append(board)
     return Section(
@@ -118,21 +119,6 @@ def _pulls(cabinet: Cabinet, page: Writing) -> Section:
         ("front", "hole", "from the left", "from the bottom edge", "wood that the screws pass"),
         tuple((boards_in_short(boards), *row) for row, boards in alike.items()),
     )
-
-
-def _pull_holes(board: Board) -> dict[tuple[int, int], int]:
-    """Where in the cabinet (across, up) a board is bored for a pull, and the diameter."""
-    found = {}
-    for hole in board.cuts:
-        if isinstance(hole, Hole) and hole.kind.startswith("pull"):
-            x, _, z = board.placement.to_world(Box(hole.centre, hole.centre)).low
-            found[x, z] = hole.diameter
-    return found
-
-
-def _passed(front: Board, place: tuple[int, int], cabinet: Cabinet) -> int:
-    """Thickness of the front and of what is bored behind it at one place."""
-    return sum(board.thickness for board in cabinet.groups[front.group] if place in _pull_holes(board))
 
 
 def _pegs(cabinet: Cabinet, page: Writing) -> Section:

@@ -2,9 +2,10 @@
 
 from collections.abc import Iterator
 
-from shoplib.documents.fixings import against, butt_joints
+from shoplib.documents.fixings import against
 from shoplib.draw.joint_section import NoCut, joint_section
 from shoplib.draw.scene import Scene
+from shoplib.lists.butted import butt_joints
 from shoplib.model.solved import Cabinet, Joint
 
 

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from shoplib.model.board import Hole
+from shoplib.model.board import Board, Hole
 from shoplib.model.box import Box
 from shoplib.model.solved import Cabinet, Hardware, Screw
 
@@ -54,6 +54,21 @@ def pull_places(cabinet: Cabinet, front: str) -> tuple[PullPlace, ...]:
             x, _, z = board.placement.to_world(Box(hole.centre, hole.centre)).low
             found.append(PullPlace(x - board.box.low[0], z - board.box.low[2], hole.diameter))
     return tuple(sorted(found, key=lambda place: place.left))
+
+
+def pull_holes(board: Board) -> dict[tuple[int, int], int]:
+    """Where in the cabinet (across, up) a board is bored for a pull, and the diameter."""
+    found = {}
+    for hole in board.cuts:
+        if isinstance(hole, Hole) and hole.kind.startswith("pull"):
+            x, _, z = board.placement.to_world(Box(hole.centre, hole.centre)).low
+            found[x, z] = hole.diameter
+    return found
+
+
+def wood_passed(front: Board, place: tuple[int, int], cabinet: Cabinet) -> int:
+    """What the screw of a pull passes at one place: the front and what is bored behind it (ticks)."""
+    return sum(board.thickness for board in cabinet.groups[front.group] if place in pull_holes(board))
 
 
 @dataclass(frozen=True, slots=True)
