@@ -2,7 +2,8 @@
 
 from collections.abc import Iterable
 
-from shoplib.buying.rough import Rough
+from shoplib.buying.jobs import Ask
+from shoplib.buying.staves import staves_each
 from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board
 from shoplib.model.cutting import Cutting
@@ -30,22 +31,27 @@ def rough_sizes(cutting: Cutting, style: Style) -> str:
     return f"Parts are cut rough, {more[0]} longer and {more[1]} wider than finished, from boards {more[2]} thicker."
 
 
-def glue_ups(parts: Iterable[Rough], cutting: Cutting, style: Style) -> list[str]:
+def glue_ups(ask: Ask, jointing: int, style: Style) -> list[str]:
     """One sentence for each part that is wider than its boards.
 
+    >>> from shoplib.layout.pieces import Part
     >>> from shoplib.measure import MM, MM_STYLE
-    >>> top = Rough("top", ("top",), (600 * MM, 300 * MM, 20 * MM), 612 * MM, 156 * MM, staves=2)
-    >>> glue_ups([top], Cutting(jointing=3 * MM), MM_STYLE)
+    >>> from shoplib.model.placement import Placement
+    >>> from shoplib.model.sheet import Sheet
+    >>> top = Board("top", "case", 1, "oak", 600, 300, 20, Placement((0, 0, 0), ("+x", "+y", "+z")))
+    >>> part = Part("staves of top", 612 * MM, 156 * MM, 2)
+    >>> glue_ups(Ask(Sheet("oak", "solid", 20 * MM), (1,), (part,), ((top, top),), 0), 3 * MM, MM_STYLE)
     ['top: no board is wide enough; glue it up from 2 staves, each 156 mm wide (3 mm of it for jointing its edges).']
     """
     told = []
-    for part in parts:
-        if part.staves > 1:
-            what, each = ("it", "") if len(part.boards) == 1 else ("each", f" ({len(part.boards)} of them)")
+    for part, boards in zip(ask.parts, ask.boards, strict=True):
+        staves = staves_each([board.name for board in boards])
+        if staves > 1:
+            what = "each" if len(boards) > staves else "it"
+            width, over = write_brief(part.width, style), write_brief(jointing, style)
             told.append(
-                f"{part.name}{each}: no board is wide enough; glue {what} up from {part.staves} staves, each "
-                f"{write_brief(part.width, style)} wide ({write_brief(cutting.jointing, style)} of it for jointing its "
-                "edges)."
+                f"{boards_in_short(boards)}: no board is wide enough; glue {what} up from {staves} staves, each {width} "
+                f"wide ({over} of it for jointing its edges)."
             )
     return told
 

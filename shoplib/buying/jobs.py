@@ -4,10 +4,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 
+from shoplib.buying.rough import boards_by_sheet, rough_size
 from shoplib.layout.pieces import Job, Part, Stock
-from shoplib.lists.cut_list import kinds
 from shoplib.measure import MM, Style, write_brief
 from shoplib.model.board import Board
+from shoplib.model.cutting import Cutting
 from shoplib.model.project import ImpossibleProject
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
@@ -53,28 +54,27 @@ class Offered:
 
 def asks(cabinet: Cabinet) -> tuple[Ask, ...]:
     """What is to be laid out, sheet by sheet in the order of the project, and of each stage by stage if so asked."""
-    rows = kinds(cabinet)
-    cutting = cabinet.project.cutting
-    found = []
-    for name, sheet in cabinet.sheets.items():
-        stages = sorted({row.stage for row in rows if row.sheet == name})
+    project, found = cabinet.project, []
+    for name, boards in boards_by_sheet(cabinet).items():
+        stages = sorted({board.stage for board in boards})
         if not stages:
             continue
-        for together in [stages] if cutting.lay_out == "all together" else [[stage] for stage in stages]:
-            boards = [board for row in rows if row.sheet == name and row.stage in together for board in row.boards]
-            found.append(_ask(sheet, tuple(together), boards, cutting.kerf))
+        for together in [stages] if project.cutting.lay_out == "all together" else [[stage] for stage in stages]:
+            cut_now = [board for board in boards if board.stage in together]
+            found.append(_ask(cabinet.sheets[name], tuple(together), cut_now, project.cutting, cabinet.style))
     return tuple(found)
 
 
-def _ask(sheet: Sheet, stages: tuple[int, ...], boards: Iterable[Board], kerf: int) -> Ask:
+def _ask(sheet: Sheet, stages: tuple[int, ...], boards: Iterable[Board], cutting: Cutting, style: Style) -> Ask:
     alike: dict[tuple[int, int, bool], list[Board]] = {}
     for board in boards:
-        length, width, _ = board.cut_size
-        alike.setdefault((length, width, board.grain == "none"), []).append(board)
+        solid = sheet.kind == "solid"
+        length, width = rough_size(board, sheet, cutting, style) if solid else board.cut_size[:2]
+        alike.setdefault((length, width, board.grain == "none" and not solid), []).append(board)
     parts = tuple(
         Part(boards_in_short(same), length, width, len(same), turns) for (length, width, turns), same in alike.items()
     )
-    return Ask(sheet, stages, parts, tuple(map(tuple, alike.values())), kerf)
+    return Ask(sheet, stages, parts, tuple(map(tuple, alike.values())), cutting.kerf)
 
 
 def in_shop(sheet: Sheet) -> tuple[Held, ...]:
@@ -105,24 +105,34 @@ def offered(ask: Ask, held: Iterable[Held], style: Style) -> Offered:
 
     Raises ImpossibleProject where there is nothing at all, or a part is larger than everything.
     """
-    sizes = _to_buy(ask.sheet)
-    priced = all(price for _, _, price in sizes)
-    ends, edges = _trims(ask.sheet)
-    stock, pieces = [], []
+    known = [
+        (stock, pieces)
+        for stock, pieces in all_stock(ask.sheet, held, style)
+        if stock.count is None or any(fits(part, stock) for part in ask.parts)
+    ]
+    stock = [one for one, _ in known]
+    _refuse_what_cannot_be(ask, stock, style)
+    return Offered(tuple(stock), tuple(pieces for _, pieces in known), _all_priced(ask.sheet))
+
+
+def all_stock(sheet: Sheet, held: Iterable[Held], style: Style) -> list[tuple[Stock, tuple[Held, ...]]]:
+    """What lies in the shop, whatever comes out of it, with the pieces themselves, then what can be bought."""
+    sizes, priced = _to_buy(sheet), _all_priced(sheet)
+    ends, edges = _trims(sheet)
+    found = []
     alike: dict[tuple[int, int, int, int], list[Held]] = {}
     for one in held:
         alike.setdefault((one.length, one.width, one.trim_ends, one.trim_edges), []).append(one)
     for (length, width, *trims), same in alike.items():
-        there = Stock(_size(length, width, style), length, width, len(same), 0, *trims)
-        if any(fits(part, there) for part in ask.parts):
-            stock.append(there)
-            pieces.append(tuple(same))
+        found.append((Stock(_size(length, width, style), length, width, len(same), 0, *trims), tuple(same)))
     for length, width, price in sizes:
         cost = coins(price) if priced else length * width // MM**2
-        stock.append(Stock(_size(length, width, style), length, width, None, cost, ends, edges))
-        pieces.append(())
-    _refuse_what_cannot_be(ask, stock, style)
-    return Offered(tuple(stock), tuple(pieces), priced)
+        found.append((Stock(_size(length, width, style), length, width, None, cost, ends, edges), ()))
+    return found
+
+
+def _all_priced(sheet: Sheet) -> bool:
+    return all(price for _, _, price in _to_buy(sheet))
 
 
 def _to_buy(sheet: Sheet) -> list[tuple[int, int, str]]:
@@ -130,7 +140,9 @@ def _to_buy(sheet: Sheet) -> list[tuple[int, int, str]]:
     key = f'sheets."{sheet.name}"'
     if (sheet.length is None) != (sheet.width is None):
         missing = "length" if sheet.length is None else "width"
-        raise ImpossibleProject(f"{key}.{missing}", "it is missing, and to lay parts out the size must be known; give it")
+        raise ImpossibleProject(
+            f"{key}.{missing}", "it is missing, and to lay parts out the size must be known; give it"
+        )
     own = [] if sheet.length is None else [(sheet.length, sheet.width, sheet.price)]
     found = own + [(size.length, size.width, size.price) for size in sheet.sizes]
     if not found and not sheet.on_hand:
