@@ -1,0 +1,242 @@
+"""From where the parts of a sheet lie to the cuts that free them, one after the other.
+
+The same places can often be cut in several ways: rips first or crosscuts first, a large offcut taken off before the
+rest is cut up, or the sheet parted near its middle first. Each is worked out, and the shop's cost decides.
+"""
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from itertools import pairwise
+
+from shoplib.layout.offcuts import LEAST, Least, room_beside, worth_keeping
+from shoplib.layout.pieces import Job, Laid, Rect
+from shoplib.layout.sawn import SawCut, Sawn
+from shoplib.layout.shop_cost import ShopCost, Wish
+from shoplib.layout.slabs import KEPT, Item, Slab, locked, span, taken_apart, usable, within
+
+_Span = tuple[int, int]
+_Split = tuple[_Span, _Span, _Span | None]
+"""A piece from end to end, what is between fence and blade, and what else is left of it."""
+
+_OFFCUTS_TRIED = 3
+
+
+def sawn(job: Job, laid: Laid, wish: Wish | None = None, least: Least = LEAST) -> Sawn:
+    """The cuts that free the parts of one sheet, and what is left of it.
+
+    Of the ways to cut, the one with the fewest stages is taken, then with the fewest fence settings, then with the
+    largest offcut of at least the size `least`; or first of all the one that does best in what is wished. Raises
+    LayoutError where parts lie over one another or over the trim, or where no cuts from edge to edge free them all.
+
+    >>> from shoplib.layout.pieces import Part, Placed, Stock
+    >>> job = Job((Part("shelf", 60, 20, 2),), (Stock("ply", 100, 50),), kerf=2)
+    >>> found = sawn(job, Laid(0, (Placed(0, Rect(0, 0, 60, 20)), Placed(0, Rect(0, 22, 60, 20)))))
+    >>> [(cut.kind, cut.fence, cut.finishes) for cut in found.cuts]
+    [('crosscut', 60, ()), ('rip', 20, (0,)), ('rip', 20, (1,))]
+    >>> found.offcuts, found.kerf
+    ((Rect(x=62, y=0, w=38, h=50), Rect(x=0, y=44, w=60, h=6)), 340)
+    """
+    return _best(job, laid, wish, least)[1]
+
+
+def tidied(job: Job, laid: Laid, wish: Wish | None = None, least: Least = LEAST) -> Laid:
+    """The same cuts with equal strips side by side, wide ones first, and what is left at the far edges.
+
+    It lies on the saw as easily, and needs no more settings: a fence that has been set is not set again for a strip
+    that lies behind others.
+
+    >>> from shoplib.layout.pieces import Part, Placed, Stock
+    >>> job = Job((Part("side", 50, 10, 2), Part("shelf", 50, 12)), (Stock("ply", 50, 40),), kerf=1)
+    >>> mixed = [Placed(0, Rect(0, 0, 50, 10)), Placed(1, Rect(0, 11, 50, 12)), Placed(0, Rect(0, 24, 50, 10))]
+    >>> [(one.part, one.at.y) for one in tidied(job, Laid(0, tuple(mixed))).placed]
+    [(0, 13), (1, 0), (0, 24)]
+    """
+    if not laid.placed:
+        return laid
+    tree = _best(job, laid, wish, least)[2]
+    moved: dict[int, Rect] = {}
+    _settle(tree, tree.at.x, tree.at.y, job.kerf, laid, moved)
+    return replace(laid, placed=tuple(replace(one, at=moved[place]) for place, one in enumerate(laid.placed)))
+
+
+_Way = tuple[tuple[int, ...], Sawn, Slab]
+"""How a way to cut ranks, the cuts, and the tree that they come from."""
+
+
+def _best(job: Job, laid: Laid, wish: Wish | None, least: Least) -> _Way:
+    stock = job.stock[laid.stock]
+    whole, trimmed = Rect(0, 0, stock.length, stock.width), usable(job, laid)
+    if not laid.placed:
+        return (), Sawn((), (whole,), 0, 0), Slab(whole)
+    trims = tuple(_trims(whole, trimmed, laid))
+
+    def ways(kept: list[Item]) -> Iterator[_Way]:
+        """Either direction first, parted near the middle first or not."""
+        for axis in (0, 1):
+            tree = taken_apart(trimmed, [*items, *kept], axis, job.kerf)
+            if tree is not None:
+                usual = Counter(_settings(tree))
+                for parted in (False, True):
+                    found = _swept(whole, (*trims, *_in_stages(tree, job.kerf, usual, parted, laid)), laid)
+                    yield one_sheet(found, least).ranked(wish), found, tree
+
+    items = [Item(one.at, place) for place, one in enumerate(laid.placed)]
+    found = list(ways([]))
+    if not found:
+        raise locked(job, laid)
+    offcut = min(one_sheet(way[1], least).offcut for way in found)
+    for room in room_beside(trimmed, [one.at for one in laid.placed], job.kerf, least, offcut)[:_OFFCUTS_TRIED]:
+        found += ways([Item(room, KEPT)])
+    return min(found, key=_rank)
+
+
+def _rank(way: _Way) -> tuple[int, ...]:
+    return way[0]
+
+
+def one_sheet(found: Sawn, least: Least = LEAST) -> ShopCost:
+    """What one sheet costs at the saw, every setting of a stage counted once."""
+    cuts = [cut for cut in found.cuts if cut.kind != "trim"]
+    rips = {(cut.stage, cut.fence) for cut in cuts if cut.kind == "rip"}
+    crosscuts = {(cut.stage, cut.fence) for cut in cuts if cut.kind == "crosscut"}
+    kept = worth_keeping(found.offcuts, least)
+    return ShopCost(
+        offcut=kept[0].area if kept else 0,
+        rips=len(rips),
+        settings=len(rips) + len(crosscuts),
+        stages=cuts[-1].stage if cuts else 0,
+        heaviest=heaviest(found),
+        cuts=len(cuts),
+    )
+
+
+def heaviest(found: Sawn) -> int:
+    """Square ticks of the largest piece to be handled after the first cut that is no trimming; 0 without cuts."""
+    first = next((cut for cut in found.cuts if cut.kind != "trim"), None)
+    return max(piece.area for piece in (first.off, first.left) if piece is not None) if first else 0
+
+
+def _swept(whole: Rect, cuts: tuple[SawCut, ...], laid: Laid) -> Sawn:
+    """The cuts made in thought: what is left that is no part, and what the blade takes."""
+    pieces, kerf, trim = {whole}, 0, 0
+    for cut in cuts:
+        pieces.remove(cut.piece)
+        made = [piece for piece in (cut.off, cut.left) if piece is not None]
+        pieces.update(made)
+        lost = cut.piece.area - sum(piece.area for piece in made)
+        if cut.kind == "trim":
+            trim += lost
+        else:
+            kerf += lost
+    offcuts = pieces - {one.at for one in laid.placed}
+    return Sawn(cuts, tuple(sorted(offcuts, key=lambda offcut: (-offcut.area, offcut))), kerf, trim)
+
+
+def _trims(whole: Rect, trimmed: Rect, laid: Laid) -> Iterator[SawCut]:
+    """The bought edges off, long ones first: each cut keeps what is between fence and blade."""
+    places = {one.at: place for place, one in enumerate(laid.placed)}
+    piece = whole
+    for axis in (1, 0):
+        low, high = span(trimmed, axis)
+        for kept in ((low, span(piece, axis)[1]), (low, high)):
+            off = within(piece, axis, *kept)
+            if off != piece:
+                done = (places[off],) if off in places else ()
+                yield SawCut("trim", 0, piece, kept[1] - kept[0], off, None, done)
+                piece = off
+
+
+def _in_stages(tree: Slab, kerf: int, usual: Counter, parted: bool, laid: Laid) -> Iterator[SawCut]:
+    """All cuts of the first stage, then all of the next."""
+    places = {one.at: place for place, one in enumerate(laid.placed)}
+    stage, level = 0, [tree]
+    while level:
+        stage += any(slab.cut for slab in level)
+        below = []
+        for slab in level:
+            if slab.cut:
+                spans = [span(part.at, slab.axis) for part in slab.slabs]
+                for piece, off, left in _splits(slab, spans, kerf, usual, parted and slab is tree):
+                    at, kept = within(slab.at, slab.axis, *piece), within(slab.at, slab.axis, *off)
+                    rest = None if left is None else within(slab.at, slab.axis, *left)
+                    done = tuple(places[made] for made in (kept, rest) if made in places)
+                    yield SawCut("crosscut" if slab.axis == 0 else "rip", stage, at, off[1] - off[0], kept, rest, done)
+            below += slab.slabs
+        level = below
+
+
+def _splits(slab: Slab, spans: list[_Span], kerf: int, usual: Counter, parted: bool) -> Iterator[_Split]:
+    """The cuts across one piece, in their order."""
+    low, high = span(slab.at, slab.axis)
+    if not parted:
+        yield from _one_by_one(low, high, spans, kerf, slab.axis, usual)
+        return
+    ends = [n for n, (_, end) in enumerate(spans, start=1) if end < high]
+    first = min(ends, key=lambda n: max(spans[n - 1][1] - low, high - spans[n - 1][1] - kerf), default=0)
+    if not first:
+        yield from _one_by_one(low, high, spans, kerf, slab.axis, usual)
+        return
+    end = spans[first - 1][1]
+    rest = (end + kerf, high) if end + kerf < high else None
+    yield (low, high), (low, end), rest
+    yield from _one_by_one(low, end, spans[:first], kerf, slab.axis, usual)
+    if spans[first:]:
+        yield from _one_by_one(end + kerf, high, spans[first:], kerf, slab.axis, usual)
+
+
+def _one_by_one(
+    low: int, high: int, spans: Sequence[_Span], kerf: int, axis: int, usual: Counter
+) -> Iterator[_Split]:
+    """Slabs taken off from both ends, so that what needs no setting of its own is left over in the middle."""
+    beside = [spans[0][0] - low, *(b[0] - a[1] - kerf for a, b in pairwise(spans))]
+    beside.append(high - spans[-1][1])
+    if any(beside):
+        left_over = max(range(len(beside)), key=lambda n: (beside[n], n))
+        from_low, from_high = spans[:left_over], spans[left_over:]
+    else:
+        rarest = min(range(len(spans)), key=lambda n: (usual[axis, spans[n][1] - spans[n][0]], -n))
+        from_low, from_high = spans[:rarest], spans[rarest + 1 :]
+    for start, end in from_low:
+        if low < start:  # what is beside the slab goes first, the slab's own side against the fence
+            yield (low, high), (start, high), ((low, start - kerf) if start - kerf > low else None)
+            low = start
+        if end < high:
+            rest = (end + kerf, high) if end + kerf < high else None
+            yield (low, high), (start, end), rest
+            low = end + kerf
+    for start, end in reversed(from_high):
+        if end < high:
+            yield (low, high), (low, end), ((end + kerf, high) if end + kerf < high else None)
+            high = end
+        if low < start:
+            rest = (low, start - kerf) if low < start - kerf else None
+            yield (low, high), (start, end), rest
+            high = start - kerf
+
+
+def _settings(slab: Slab) -> Iterator[tuple[int, int]]:
+    """The sizes that slabs are cut to, with the axis across which they lie."""
+    for part in slab.slabs:
+        yield slab.axis, part.at[slab.axis + 2]
+        yield from _settings(part)
+
+
+def _settle(slab: Slab, x: int, y: int, kerf: int, laid: Laid, moved: dict[int, Rect]) -> None:
+    """Give every part under this piece its place, once the piece lies at x, y."""
+    if slab.place is not None:
+        if slab.place != KEPT:
+            moved[slab.place] = slab.at._replace(x=x, y=y)
+        return
+    wide = slab.axis + 2
+    for part in sorted(slab.slabs, key=lambda part: (part.place == KEPT, -part.at[wide], _made_of(part, laid))):
+        _settle(part, x, y, kerf, laid, moved)
+        step = part.at[wide] + kerf
+        x, y = (x + step, y) if slab.axis == 0 else (x, y + step)
+
+
+def _made_of(slab: Slab, laid: Laid) -> list[int]:
+    """The kinds of parts that come out of a piece."""
+    if slab.place is not None:
+        return [KEPT if slab.place == KEPT else laid.placed[slab.place].part]
+    return sorted(part for below in slab.slabs for part in _made_of(below, laid))

@@ -1,0 +1,80 @@
+"""What is left of a sheet: which offcuts are worth keeping, and how large one can be."""
+
+from collections.abc import Iterable, Iterator
+from operator import attrgetter
+from typing import NamedTuple
+
+from shoplib.layout.pieces import Rect
+from shoplib.measure import INCH
+
+
+class Least(NamedTuple):
+    """The smallest offcut worth keeping: `length` along the grain, `width` across it, in ticks."""
+
+    length: int
+    width: int
+
+
+LEAST = Least(12 * INCH, 4 * INCH)
+"""What is kept unless it is said otherwise: a drawer side comes out of it. Common practice, no source."""
+
+
+def worth_keeping(offcuts: Iterable[Rect], least: Least = LEAST) -> tuple[Rect, ...]:
+    """The offcuts that a part of the size `least` comes out of, its grain along theirs, the largest first.
+
+    >>> worth_keeping([Rect(0, 0, 50, 9), Rect(0, 9, 60, 30), Rect(60, 9, 30, 60)], Least(40, 10))
+    (Rect(x=0, y=9, w=60, h=30),)
+    """
+    kept = [offcut for offcut in offcuts if offcut.w >= least.length and offcut.h >= least.width]
+    return tuple(sorted(kept, key=attrgetter("area"), reverse=True))
+
+
+def room_beside(sheet: Rect, parts: Iterable[Rect], kerf: int, least: Least, over: int = 0) -> tuple[Rect, ...]:
+    """Every empty rectangle of a sheet that cannot be made larger, a blade away from all parts, the largest first.
+
+    Those are left out that are not worth keeping, or have no more than `over` square ticks.
+
+    >>> room_beside(Rect(0, 0, 100, 50), [Rect(0, 0, 60, 30)], 2, Least(1, 1))
+    (Rect(x=62, y=0, w=38, h=50), Rect(x=0, y=32, w=100, h=18))
+    >>> room_beside(Rect(0, 0, 100, 50), [Rect(0, 0, 60, 30)], 2, Least(40, 10))
+    (Rect(x=0, y=32, w=100, h=18),)
+    """
+    free = [sheet]
+    for part in parts:
+        grown = Rect(part.x - kerf, part.y - kerf, part.w + 2 * kerf, part.h + 2 * kerf)
+        free, cut = [room for room in free if not _meet(room, grown)], [room for room in free if _meet(room, grown)]
+        for new in sorted({new for room in cut for new in _beside(room, grown)}, key=attrgetter("area"), reverse=True):
+            large = new.w >= least.length and new.h >= least.width and new.area > over
+            if large and not any(_within(new, other) for other in free):
+                free.append(new)
+    return tuple(sorted(free, key=lambda room: (-room.area, room)))
+
+
+def _meet(one: Rect, other: Rect) -> bool:
+    return (
+        one.x < other.x + other.w
+        and other.x < one.x + one.w
+        and one.y < other.y + other.h
+        and other.y < one.y + one.h
+    )
+
+
+def _beside(room: Rect, part: Rect) -> Iterator[Rect]:
+    """What remains of a room on each of the four sides of a part."""
+    if part.x > room.x:
+        yield Rect(room.x, room.y, part.x - room.x, room.h)
+    if part.x + part.w < room.x + room.w:
+        yield Rect(part.x + part.w, room.y, room.x + room.w - part.x - part.w, room.h)
+    if part.y > room.y:
+        yield Rect(room.x, room.y, room.w, part.y - room.y)
+    if part.y + part.h < room.y + room.h:
+        yield Rect(room.x, part.y + part.h, room.w, room.y + room.h - part.y - part.h)
+
+
+def _within(inner: Rect, outer: Rect) -> bool:
+    return (
+        outer.x <= inner.x
+        and outer.y <= inner.y
+        and inner.x + inner.w <= outer.x + outer.w
+        and inner.y + inner.h <= outer.y + outer.h
+    )
