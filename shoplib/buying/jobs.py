@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
+from string import ascii_uppercase
 
 from shoplib.buying.rough import boards_by_sheet, rough_size
 from shoplib.layout.pieces import Job, Part, Stock
@@ -19,25 +20,32 @@ from shoplib.words.naming import boards_in_short
 class Ask:
     """What is laid out together: parts of one sheet in these `stages`, and the boards that each part stands for.
 
-    Equal parts are one, whatever is cut into them later: any of them may be any of its boards.
+    Equal parts are one, whatever is cut into them later: any of them may be any of its boards. `letters` tell the
+    parts of a sheet apart, through all its stages.
     """
 
     sheet: Sheet
     stages: tuple[int, ...]
     parts: tuple[Part, ...]
     boards: tuple[tuple[Board, ...], ...]
+    letters: tuple[str, ...]
     kerf: int
 
 
 @dataclass(frozen=True, slots=True)
 class Held:
-    """A piece that lies in the shop, or will when an earlier stage is cut; `left_of` names the sheet it comes from."""
+    """A piece that lies in the shop, or will when an earlier stage is cut.
+
+    `left_of` names the sheet, board or piece that it is left of, `root` the one that this was cut from in the first
+    place; both are empty for what lies there before anything is cut.
+    """
 
     length: int
     width: int
     trim_ends: int = 0
     trim_edges: int = 0
     left_of: str = ""
+    root: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,13 +67,17 @@ def asks(cabinet: Cabinet) -> tuple[Ask, ...]:
         stages = sorted({board.stage for board in boards})
         if not stages:
             continue
+        lettered = 0
         for together in [stages] if project.cutting.lay_out == "all together" else [[stage] for stage in stages]:
             cut_now = [board for board in boards if board.stage in together]
-            found.append(_ask(cabinet.sheets[name], tuple(together), cut_now, project.cutting, cabinet.style))
+            found.append(_ask(cabinet.sheets[name], tuple(together), cut_now, project.cutting, cabinet.style, lettered))
+            lettered += len(found[-1].parts)
     return tuple(found)
 
 
-def _ask(sheet: Sheet, stages: tuple[int, ...], boards: Iterable[Board], cutting: Cutting, style: Style) -> Ask:
+def _ask(
+    sheet: Sheet, stages: tuple[int, ...], boards: Iterable[Board], cutting: Cutting, style: Style, lettered: int
+) -> Ask:
     alike: dict[tuple[int, int, bool], list[Board]] = {}
     for board in boards:
         solid = sheet.kind == "solid"
@@ -74,7 +86,18 @@ def _ask(sheet: Sheet, stages: tuple[int, ...], boards: Iterable[Board], cutting
     parts = tuple(
         Part(boards_in_short(same), length, width, len(same), turns) for (length, width, turns), same in alike.items()
     )
-    return Ask(sheet, stages, parts, tuple(map(tuple, alike.values())), cutting.kerf)
+    letters = tuple(letter(lettered + number) for number in range(len(parts)))
+    return Ask(sheet, stages, parts, tuple(map(tuple, alike.values())), letters, cutting.kerf)
+
+
+def letter(number: int) -> str:
+    """A to Z, then AA, AB and so on.
+
+    >>> letter(0), letter(25), letter(26)
+    ('A', 'Z', 'AA')
+    """
+    first, last = divmod(number, 26)
+    return (letter(first - 1) if first else "") + ascii_uppercase[last]
 
 
 def in_shop(sheet: Sheet) -> tuple[Held, ...]:
@@ -140,9 +163,7 @@ def _to_buy(sheet: Sheet) -> list[tuple[int, int, str]]:
     key = f'sheets."{sheet.name}"'
     if (sheet.length is None) != (sheet.width is None):
         missing = "length" if sheet.length is None else "width"
-        raise ImpossibleProject(
-            f"{key}.{missing}", "it is missing, and to lay parts out the size must be known; give it"
-        )
+        raise ImpossibleProject(f"{key}.{missing}", "it is missing, and parts are laid out on a known size; give it")
     own = [] if sheet.length is None else [(sheet.length, sheet.width, sheet.price)]
     found = own + [(size.length, size.width, size.price) for size in sheet.sizes]
     if not found and not sheet.on_hand:
