@@ -29,12 +29,14 @@ def fitting(item: Label, scale: float, first: int = 0) -> Fit | None:
     measured = [(len(lines), max([text_width(line, 1.0) for line in lines])) for lines in blocks]
     for room in (item.room, *item.rooms):
         wide, high = (room[2] - room[0]) * scale - 5, (room[3] - room[1]) * scale - 3
-        for turned, along, across in ((False, wide, high), (True, high, wide)):
-            for number in range(first, len(blocks)):
-                lines, widest = measured[number]
-                if widest * SMALL <= along and lines * SMALL * 1.2 <= across:
-                    size = NORMAL if widest * NORMAL <= along and lines * NORMAL * 1.2 <= across else SMALL
-                    return number, room, turned, size
+        numbers = range(first, len(blocks))
+        ways = [(number, turned) for turned in (False, True) for number in numbers]
+        for number, turned in sorted(ways) if item.fullest else ways:
+            along, across = (high, wide) if turned else (wide, high)
+            lines, widest = measured[number]
+            if widest * SMALL <= along and lines * SMALL * 1.2 <= across:
+                size = NORMAL if widest * NORMAL <= along and lines * NORMAL * 1.2 <= across else SMALL
+                return number, room, turned, size
     return None
 
 

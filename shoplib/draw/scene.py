@@ -89,7 +89,8 @@ class Label:
     that nothing is lost. `plate` puts white behind the words, where they stand on a hatch. `sizes` are those that
     all texts but the last tell, each with what it is called, for whoever asks. `rooms` are others to try where none
     fits `room`; `about` is the thing that is named, where that is not `room` itself: a leader begins in it,
-    and goes to the nearest of `sides`.
+    and goes to the nearest of `sides`. With `fullest` an earlier text that fits turned comes before a later one that
+    fits upright.
     """
 
     room: Rect
@@ -99,6 +100,7 @@ class Label:
     rooms: tuple[Rect, ...] = ()
     about: Rect | None = None
     sides: tuple[str, ...] = SIDES
+    fullest: bool = False
 
 
 @dataclass(frozen=True, slots=True)
