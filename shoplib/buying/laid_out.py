@@ -5,11 +5,11 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, offered
-from shoplib.layout.choose import best_for
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.pieces import Job, Laid, Layout, Placed, Rect, Stock
 from shoplib.layout.sawn import Sawn
 from shoplib.layout.search import layouts, pool
+from shoplib.model.board import Board
 from shoplib.model.cutting import Cutting
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
@@ -22,7 +22,7 @@ FOR_CHOICE = 0.3
 class Piece:
     """One part where it lies on its sheet: the board that it becomes, and the letter of its kind."""
 
-    board: str
+    board: Board
     letter: str
     placed: Placed
 
@@ -115,7 +115,7 @@ def _searched(job: Job, ask: Ask, seconds: float, cutting: Cutting, tell: Tell) 
             tell(ask, layout)
         for layout in pool(job, found[0].cost, seconds * FOR_CHOICE):
             found.append(replace(layout, bound=found[0].bound))
-        return best_for(cutting.choose, job, found), False
+        return found[0], False
     except KeyboardInterrupt:
         if not found:
             found = [next(layouts(job, 0.0))]

@@ -11,14 +11,13 @@ from shoplib.draw.scene import Rect as Flat
 from shoplib.layout.offcuts import worth_keeping
 from shoplib.layout.pieces import Rect
 from shoplib.measure import Style, to_step, write_brief
-from shoplib.model.solved import Cabinet
-from shoplib.words.naming import and_list, boards_in_short
+from shoplib.words.naming import boards_in_short
 
 SAW_CUT, LEFT = "hardware", "back"
 """Fills: what the blade takes shows as the ground between all that is drawn on it; what is left is hatched."""
 
 
-def sheet_layout(sheet: LaidSheet, cabinet: Cabinet, style: Style) -> Scene:
+def sheet_layout(sheet: LaidSheet, style: Style) -> Scene:
     """The sheet as it lies on the bench: its length, which is the way of its grain, from left to right.
 
     Each part has the letter of its kind, and its name and size where they have room; the legend has all of them.
@@ -33,13 +32,13 @@ def sheet_layout(sheet: LaidSheet, cabinet: Cabinet, style: Style) -> Scene:
         items.append(Shape(trim, LEFT, "trimmed off", "\\"))
     items += _left(sheet, kept, style)
     for piece in sheet.pieces:
-        items += _part(piece, cabinet, style)
+        items += _part(piece, style)
     items += [
         Chain("below", 0, (0, stock.length), (bare(stock.length, style),), foot=0),
         Chain("left", 0, (0, stock.width), (bare(stock.width, style),)),
     ]
     items += _grain(sheet, band)
-    legend = (*_parts_told(sheet, cabinet, style), *_rest_told(sheet, kept, style))
+    legend = (*_parts_told(sheet, style), *_rest_told(sheet, kept, style))
     return Scene(
         f"{sheet.name}: {_size(stock.length, stock.width, style)}, {_thick(sheet, style)} thick",
         unit_note(style, f"Sizes are length along the grain × width. Saw cuts of {bare(sheet.kerf, style)} are dark."),
@@ -76,14 +75,13 @@ def _left(sheet: LaidSheet, kept: dict[Rect, str], style: Style) -> Iterator[Ite
             )
 
 
-def _part(piece: Piece, cabinet: Cabinet, style: Style) -> Iterator[Item]:
-    board = cabinet.by_name.get(piece.board)
-    at = piece.placed.at
+def _part(piece: Piece, style: Style) -> Iterator[Item]:
+    board, at = piece.board, piece.placed.at
     size = _size(*_own(piece), style)
-    name = piece.board.removeprefix(f"{board.group} ") if board else piece.board
-    yield Shape((_flat(at),), fill_of(board) if board else "case", f"{piece.letter}: {piece.board}, {size}")
-    full = [f"{piece.letter}  {piece.board}\n{size}"]
-    if board and board.group != "case":
+    name = board.name.removeprefix(f"{board.group} ")
+    yield Shape((_flat(at),), fill_of(board), f"{piece.letter}: {board.name}, {size}")
+    full = [f"{piece.letter}  {board.name}\n{size}"]
+    if board.group != "case":
         full += [f"{piece.letter}  {board.group}\n{name}\n{size}"]
     yield Label(
         _flat(at), (*full, f"{piece.letter}  {name}\n{size}", f"{piece.letter}\n{size}", f"{piece.letter}  {size}",
@@ -105,14 +103,13 @@ def _grain(sheet: LaidSheet, band: int) -> Iterator[Item]:
     yield EdgeText(room, "above", "grain of the sheet")
 
 
-def _parts_told(sheet: LaidSheet, cabinet: Cabinet, style: Style) -> Iterator[str]:
+def _parts_told(sheet: LaidSheet, style: Style) -> Iterator[str]:
     """A line for each letter: how many, of which boards, how large, and which lie across."""
     by_letter: dict[str, list[Piece]] = {}
     for piece in sorted(sheet.pieces, key=lambda piece: (len(piece.letter), piece.letter)):
         by_letter.setdefault(piece.letter, []).append(piece)
     for called, pieces in by_letter.items():
-        boards = [cabinet.by_name[piece.board] for piece in pieces if piece.board in cabinet.by_name]
-        names = boards_in_short(boards) if boards else and_list(list(dict.fromkeys(piece.board for piece in pieces)))
+        names = boards_in_short(piece.board for piece in pieces)
         turned = sum(piece.placed.turned for piece in pieces)
         across = f"; {'all' if turned == len(pieces) else turned} across the sheet" if turned else ""
         yield f"{called}: {len(pieces)} × {names}, {_size(*_own(pieces[0]), style)}{across}."
