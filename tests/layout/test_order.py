@@ -1,0 +1,144 @@
+"""The cut order replayed: whoever follows it finds every piece that a step asks for, and ends with all the parts."""
+
+from collections import Counter
+from itertools import groupby
+from random import Random
+
+import pytest
+
+from shoplib.layout.cut_tree import sawn, tidied
+from shoplib.layout.offcuts import Least
+from shoplib.layout.order import cut_order, set_ups, told
+from shoplib.layout.pieces import Job, Laid, Part, Placed, Rect, Stock
+from shoplib.layout.shop_cost import WISHES
+from tests.layout.cut_up import cut_up
+
+ANY = Least(1, 1)
+
+
+def ordered(job, sheets, wish=None, lifts=None):
+    return cut_order(job, sheets, [sawn(job, laid, wish, ANY) for laid in sheets], lifts)
+
+
+def replayed(job, sheets, steps):
+    """Follows the steps with sizes and marks alone; gives the sizes and names of all that lies about at the end."""
+    pool = [
+        (f"sheet {n}", job.stock[laid.stock].length, job.stock[laid.stock].width) for n, laid in enumerate(sheets, 1)
+    ]
+    for step in steps:
+        length, width = step.piece.at.w, step.piece.at.h
+        pool.remove((step.piece.mark, length, width))  # fails where no earlier step made it
+        assert step.off and len(step.off) == len(step.cuts)
+        for off in step.off:
+            # What comes off is as wide as the fence is set, and as long as the piece.
+            across = step.kind == "crosscut" or (step.kind == "trim" and off.at.h == width)
+            assert (off.at.w, off.at.h) == ((step.fence, width) if across else (length, step.fence))
+            pool.append((off.mark, off.at.w, off.at.h))
+            if step.kind == "trim":
+                continue
+            if across:
+                length -= step.fence + job.kerf
+            else:
+                width -= step.fence + job.kerf
+        if step.left is not None:
+            assert (step.left.at.w, step.left.at.h) == (length, width)
+            pool.append((step.left.mark, length, width))
+        elif step.kind != "trim":
+            assert length <= 0 or width <= 0
+    return pool
+
+
+@pytest.mark.parametrize("tidy", [False, True])
+def test_an_order_can_be_followed(tidy, count):
+    random = Random(21 + tidy)
+    for _ in range(count(40, 400)):
+        job, layout = cut_up(random, sheets=random.randint(1, 4), loose=random.random() < 0.3)
+        wish = random.choice([None, *WISHES])
+        sheets = [tidied(job, laid, wish, ANY) for laid in layout.sheets] if tidy else list(layout.sheets)
+        lifts = random.choice([None, 120 * 100, 60 * 60])
+        steps = ordered(job, sheets, wish, lifts)
+        lying = Counter(mark for mark, *_ in replayed(job, sheets, steps))
+        assert {part.name: lying[part.name] for part in job.parts} == {
+            part.name: part.count - sum(laid.placed[0].at == (0, 0, 240, 120) for laid in sheets if laid.placed
+                                        and job.parts[laid.placed[0].part] == part)
+            for part in job.parts
+        }
+        assert set(lying) <= {part.name for part in job.parts} | {"offcut"} | {
+            f"sheet {n}" for n, laid in enumerate(sheets, 1) if not sawn(job, laid, wish, ANY).cuts
+        }
+        assert [step.number for step in steps] == list(range(1, len(steps) + 1))
+        made = Counter(part for step in steps for part in step.done)
+        assert all(made[n] <= part.count for n, part in enumerate(job.parts))
+        cuts = Counter((step.sheet, cut) for step in steps for cut in step.cuts)
+        assert cuts == Counter(
+            (n, cut) for n, laid in enumerate(sheets) for cut in sawn(job, laid, wish, ANY).cuts
+        )
+        for _, group in groupby(steps, key=lambda step: step.setting):
+            assert len({(step.kind, step.fence) for step in group}) == 1
+        settings = [(step.setting, step.kind, step.fence) for step in steps]
+        assert settings == sorted(settings, key=lambda key: key[0])
+
+
+def test_heavy_pieces_are_cut_down_first(count):
+    random = Random(4)
+    for _ in range(count(30, 300)):
+        job, layout = cut_up(random, sheets=3)
+        lifts = 110 * 110
+        steps = ordered(job, layout.sheets, None, lifts)
+        for step in steps:
+            assert step.heavy == (step.piece.at.area > lifts)
+        heavy = [any(step.heavy for step in group) for _, group in groupby(steps, key=lambda step: step.setting)]
+        assert heavy == sorted(heavy, reverse=True)
+
+
+def test_equal_strips_of_all_sheets_at_one_setting():
+    """Worked by hand: two sheets of 100 x 64, a blade of 2. Each gives three strips of 20; of each strip two parts of
+    40 (82 with the blade between them, 84 with the one after) and 16 left. So two settings, 2 x 2 rips, 6 x 2 cuts."""
+    job = Job((Part("side", 40, 20, 12),), (Stock("ply", 100, 64),), 2)
+    laid = Laid(0, tuple(Placed(0, Rect(42 * n, 22 * m, 40, 20)) for m in range(3) for n in range(2)))
+    usual = ordered(job, [laid, laid], "largest offcut")
+    assert [(kind, fence) for kind, fence in dict.fromkeys((step.kind, step.fence) for step in usual)] == [
+        ("crosscut", 40), ("rip", 20),
+    ]
+    assert set_ups(usual) == (1, 2)
+    assert sum(len(step.cuts) for step in usual) == 2 * 2 + 4 * 2
+    assert usual[0].left.mark == "offcut" and (usual[0].left.at.w, usual[0].left.at.h) == (16, 64)
+    assert told(usual[0], str) == (
+        "Sheet 1, 100 x 64: crosscut at 40, 2 cuts. Off come 1A, 40 x 64, 1B, 40 x 64; left is offcut, 16 x 64."
+    )
+
+
+def test_a_tidy_job_of_two_stages_sets_each_fence_once(count):
+    """Strips over the whole length, parts crosscut from them: no width and no length needs to be set twice."""
+    random, judged_so = Random(8), 0
+    for _ in range(count(40, 400)):
+        kinds = [(random.randint(20, 90), random.choice([12, 15, 20])) for _ in range(4)]
+        sheets, counts = [], Counter()
+        for _ in range(3):
+            placed, y = [], 0
+            while y + 20 <= 120:
+                width = random.choice([12, 15, 20])
+                x = 0
+                fitting = [n for n, kind in enumerate(kinds) if kind[1] == width]
+                while fitting:
+                    part = random.choice(fitting)
+                    if x + kinds[part][0] > 240:
+                        break
+                    placed.append(Placed(part, Rect(x, y, *kinds[part])))
+                    counts[part] += 1
+                    x += kinds[part][0] + 3
+                y += width + 3
+            if placed:
+                sheets.append(Laid(0, tuple(placed)))
+        parts = tuple(Part(f"part {n}", *size, counts[n]) for n, size in enumerate(kinds))
+        job = Job(parts, (Stock("ply", 240, 120),), 3)
+        tidy = [tidied(job, laid, "fewest settings", ANY) for laid in sheets]
+        steps = ordered(job, tidy, "fewest settings")
+        keys = {(step.kind, step.fence) for step in steps}
+        found = [sawn(job, laid, "fewest settings", ANY) for laid in tidy]
+        if max((cut.stage for one in found for cut in one.cuts), default=0) <= 2 and all(
+            one.cuts and one.cuts[0].kind == "rip" for one in found
+        ):
+            assert set_ups(steps)[1] == len(keys)
+            judged_so += 1
+    assert judged_so > 5
