@@ -1,0 +1,53 @@
+"""Glue and finish to buy, from the areas and from how far they go."""
+
+from collections.abc import Iterator
+from decimal import Decimal
+
+from shoplib.buying.line import Line, up
+from shoplib.buying.surfaces import SQUARE_METRE, finish_areas, glue_area, write_area
+from shoplib.model.board import CASE, FRONTS
+from shoplib.model.solved import Cabinet
+from shoplib.tables.coverage import Coverage, coverage
+from shoplib.words.naming import and_list
+
+_LITRE = {
+    "fl oz": (Decimal("0.0295735295625"), Decimal(1)),
+    "qt": (Decimal("0.946352946"), Decimal("0.1")),
+    "ml": (Decimal("0.001"), Decimal(10)),
+    "l": (Decimal(1), Decimal("0.1")),
+}
+"""How many litres each is (US measures: NIST Handbook 44), and the step that it is bought in, rounded up."""
+
+_MEASURES = {"glue": {"in": "fl oz", "mm": "ml"}, "finish": {"in": "qt", "mm": "l"}}
+
+_STAGES = {CASE: "case", 2: "boxes and pull-outs", FRONTS: "fronts and strips"}
+
+
+def amount(square_ticks: int, row: Coverage, measure: str) -> Decimal:
+    """How much covers an area with all coats of the row, up to a whole step of the measure.
+
+    >>> amount(5 * SQUARE_METRE, coverage("finish"), "l"), amount(5 * SQUARE_METRE, coverage("finish"), "qt")
+    (Decimal('1.5'), Decimal('1.6'))
+    """
+    litres, step = _LITRE[measure]
+    steps = Decimal(square_ticks) * row.coats / (SQUARE_METRE * row.square_metres * litres * step)
+    return up(steps) * step
+
+
+def area_lines(cabinet: Cabinet) -> Iterator[Line]:
+    """Glue for the joints that are glued; finish for all faces and edges that no board lies against."""
+    unit = cabinet.style.unit
+    glued = glue_area(cabinet)
+    if glued:
+        row, measure = coverage("glue"), _MEASURES["glue"][unit]
+        yield Line(
+            "glue", "wood glue", amount(glued, row, measure), measure, stage=CASE,
+            uses=f"{write_area(glued, unit)} of joints, {row.what}; none in grooves and behind fronts",
+        )  # fmt: skip
+    areas = finish_areas(cabinet)
+    row, measure = coverage("finish"), _MEASURES["finish"][unit]
+    told = and_list([f"{_STAGES[stage]} {write_area(area, unit)}" for stage, area in sorted(areas.items())])
+    yield Line(
+        "finish", "clear finish", amount(sum(areas.values()), row, measure), measure, stage=FRONTS,
+        uses=f"{row.what}, on all faces and edges, inside and out, that no board lies against: {told}",
+    )  # fmt: skip

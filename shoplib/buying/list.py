@@ -1,0 +1,109 @@
+"""The buying list of a cabinet: its lines, what is asked of the person before buying, and what it does not hold."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from decimal import Decimal
+
+from shoplib.buying.assumed import assumed, measure_first, not_counted
+from shoplib.buying.by_area import area_lines
+from shoplib.buying.edging import edging_lines
+from shoplib.buying.fittings import fitting_lines
+from shoplib.buying.line import NONE, Line, read_price
+from shoplib.buying.screws import screw_lines
+from shoplib.buying.slides import slide_lines
+from shoplib.buying.stock_lines import Stocked, from_shop, stock_lines
+from shoplib.buying.strips import strip_lines
+from shoplib.measure import INCH_STYLE, Style
+from shoplib.model.board import CASE
+from shoplib.model.cutting import NO_PRICES
+from shoplib.model.solved import Cabinet
+
+
+@dataclass(frozen=True, slots=True)
+class BuyingList:
+    """What is bought, in the order of the shop: stock, edging, hardware, screws, glue and finish.
+
+    `first` names the parts that could not be made again from what is left, and stands before everything else;
+    `in_shop` is what is taken from the shop; `measure` what to measure before buying; `assumed` what the list takes
+    for granted; `missing` what it does not hold; `unasked` the names under the prices that no line has.
+    """
+
+    name: str
+    lines: tuple[Line, ...]
+    currency: str = "USD"
+    first: tuple[str, ...] = ()
+    in_shop: tuple[str, ...] = ()
+    measure: tuple[str, ...] = ()
+    assumed: tuple[str, ...] = ()
+    missing: tuple[str, ...] = ()
+    unasked: tuple[str, ...] = ()
+    style: Style = INCH_STYLE
+
+    @property
+    def total(self) -> Decimal:
+        """The cost of all lines that have a price, exactly.
+
+        >>> from shoplib.buying.line import Price
+        >>> wanted = (Line("pull", "pull with one hole", Decimal(3), "each", price=Price(Decimal("4.10"))),
+        ...           Line("glue", "wood glue", Decimal(5), "fl oz"))
+        >>> BuyingList("case", wanted).total, len(BuyingList("case", wanted).unpriced)
+        (Decimal('12.30'), 1)
+        """
+        return sum((line.cost for line in self.lines if line.cost is not None), NONE)
+
+    @property
+    def unpriced(self) -> tuple[Line, ...]:
+        """The lines without a price: the total is so much short."""
+        return tuple(line for line in self.lines if line.price is None)
+
+    @property
+    def now(self) -> tuple[Line, ...]:
+        """What the case needs."""
+        return tuple(line for line in self.lines if line.stage == CASE)
+
+    @property
+    def later(self) -> tuple[Line, ...]:
+        """What can wait until the case stands; of it, what `waits` had better wait until it is measured."""
+        return tuple(line for line in self.lines if line.stage != CASE)
+
+
+def buying_list(cabinet: Cabinet, stock: Iterable[Stocked] = (), first: Iterable[str] = ()) -> BuyingList:
+    """Everything to buy for a cabinet whose parts were laid out on this stock.
+
+    Prices are those of the project, found by the name of the line. Nothing is written; a sheet without stock is named
+    among what is missing.
+    """
+    stock = tuple(stock)
+    wishes = cabinet.project.buying if cabinet.project else NO_PRICES
+    prices = {_key(name): text for name, text in wishes.prices.items()}
+    lines = (
+        *stock_lines(cabinet, stock),
+        *edging_lines(cabinet),
+        *strip_lines(cabinet),
+        *slide_lines(cabinet),
+        *fitting_lines(cabinet),
+        *screw_lines(cabinet, wishes.spare_screws),
+        *area_lines(cabinet),
+    )
+    priced = tuple(
+        replace(line, price=read_price(prices[_key(line.item)])) if _key(line.item) in prices else line
+        for line in lines
+    )
+    known = {_key(line.item) for line in lines}
+    return BuyingList(
+        name=cabinet.name,
+        lines=priced,
+        currency=wishes.currency,
+        first=tuple(first),
+        in_shop=from_shop(cabinet, stock),
+        measure=measure_first(cabinet, priced),
+        assumed=assumed(cabinet, priced),
+        missing=not_counted(cabinet, stock),
+        unasked=tuple(name for name in wishes.prices if _key(name) not in known),
+        style=cabinet.style,
+    )
+
+
+def _key(name: str) -> str:
+    """A name as it is looked up: as written, but for capitals and the number of spaces."""
+    return " ".join(name.casefold().split())

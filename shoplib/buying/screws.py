@@ -1,0 +1,208 @@
+"""Screws to buy: those of the plan, and an estimate for butted boards that the plan leaves to the maker."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from decimal import Decimal
+
+from shoplib.buying.line import Line
+from shoplib.lists.butted import screwed_and_open, under_back
+from shoplib.lists.writing import Writing
+from shoplib.measure import largest_fitting
+from shoplib.model.board import BOXES, Board
+from shoplib.model.solved import Cabinet, Hardware, Joint
+from shoplib.tables.coverage import butt_screws
+from shoplib.tables.screws import screws
+from shoplib.words.naming import and_list
+
+_PLAN = {
+    "slide": ("pan-head", "slides"),
+    "front screws": ("pan-head", "fronts"),
+    "rail screws": ("flat-head", "rails"),
+    "cleat screws": ("flat-head", "cleats"),
+    "pocket screws": ("pocket", "pockets"),
+}
+"""The head of the screws of each fitting (common practice, no source), and what they hold."""
+
+_HEAD_OF_ROW = {"slide": "pan-head", "end": "flat-head", "front": "flat-head"}
+"""The head of the screws that are estimated, by the row that they are taken from: a thin board wants a wide head."""
+
+
+@dataclass(frozen=True, slots=True)
+class Need:
+    """So many equal screws for one use; `length` in ticks. `counted`: by the plan, else estimated here."""
+
+    head: str
+    gauge: str
+    length: int
+    count: int
+    use: str
+    stage: int
+    counted: bool
+
+
+def planned(cabinet: Cabinet) -> Iterator[Need]:
+    """The screws of the hardware, each once."""
+    for fitting in cabinet.hardware:
+        for screw in fitting.screws:
+            head, use = _PLAN[fitting.what]
+            on, into = cabinet.by_name[fitting.on].stage, cabinet.by_name[screw.into].stage
+            stage = BOXES if fitting.what == "slide" else max(on, into)
+            yield Need(head, screw.gauge, screw.length, screw.count, use, stage, True)
+
+
+@dataclass(frozen=True, slots=True)
+class Meeting:
+    """Two boards that are screwed together without a count in the plan.
+
+    `passed` is the board that the screw goes through first, `thick` what it passes there, `length` how far the two
+    run along one another (ticks), `end` whether the point goes into an end or edge of `into`: no face lies before it.
+    """
+
+    passed: Board
+    into: Board
+    thick: int
+    length: int
+    end: bool
+
+
+def meetings(cabinet: Cabinet) -> Iterator[Meeting]:
+    """Boards butted with no screws in the plan, backs in rabbets, and bottoms under the backs of their boxes."""
+    without = _chosen_for(cabinet)
+    for joint in screwed_and_open(cabinet)[1]:
+        enters, receives = cabinet.by_name[joint.enters], cabinet.by_name[joint.receives]
+        if frozenset((joint.enters, joint.receives)) not in without:
+            found = _butted(joint, enters, receives, cabinet)
+            if found is not None:
+                yield found
+    for joint in cabinet.joints:
+        enters, receives = cabinet.by_name.get(joint.enters), cabinet.by_name.get(joint.receives)
+        if enters and receives and joint.kind == "rabbet" and enters.role == "back":
+            axis = "xyz".index(joint.axis[1])
+            yield Meeting(enters, receives, _thin(enters, cabinet), _along(enters, receives, 3 - axis - 1), True)
+    for bottom, back in under_back(cabinet):
+        yield Meeting(bottom, back, _thin(bottom, cabinet), _along(bottom, back, 0), True)
+
+
+def _chosen_for(cabinet: Cabinet) -> set[frozenset[str]]:
+    """Pairs whose fitting is there but for which the table has no screw that is short enough: they are told apart."""
+    found = set()
+    for fitting in cabinet.hardware:
+        if fitting.what in _PLAN and not fitting.screws:
+            into = f"{fitting.group} front" if fitting.what == "front screws" else _at(fitting, cabinet)
+            found.add(frozenset((fitting.on, into)))
+    return found
+
+
+def _at(fitting: Hardware, cabinet: Cabinet) -> str:
+    return next((board.name for board in cabinet.boards if board.box == fitting.box), "")
+
+
+def without_screw(cabinet: Cabinet) -> tuple[str, ...]:
+    """What the plan holds by screws for which no length of the table will do."""
+    pairs: dict[str, set[str]] = {}
+    for fitting in cabinet.hardware:
+        if fitting.what in _PLAN and not fitting.screws:
+            pairs.setdefault(_PLAN[fitting.what][1], set()).add(fitting.on)
+    return tuple(
+        f"The screws of the {use} on {and_list(sorted(on))}: no length of the table will do there, so none is counted."
+        for use, on in pairs.items()
+    )
+
+
+def _butted(joint: Joint, enters: Board, receives: Board, cabinet: Cabinet) -> Meeting | None:
+    """How a butted pair is screwed; None where edge stands on edge, which no screw holds."""
+    axis = "xyz".index(joint.axis[1])
+    faces = [board.placement.own_axis(axis) == 2 for board in (enters, receives)]
+    run = max(_along(enters, receives, other) for other in range(3) if other != axis)
+    if enters.role in ("runner", "kicker"):  # from inside the opening, through the strip
+        return Meeting(enters, receives, enters.box.size[axis], run, False)
+    if faces == [True, True]:
+        passed, into = sorted((enters, receives), key=lambda board: board.thickness)
+        return Meeting(passed, into, _thin(passed, cabinet), run, False)
+    if faces == [False, True]:
+        return Meeting(receives, enters, _thin(receives, cabinet), run, True)
+    if faces == [True, False]:
+        return Meeting(enters, receives, _thin(enters, cabinet), run, True)
+    return None
+
+
+def unscrewed(cabinet: Cabinet) -> tuple[tuple[Board, Board], ...]:
+    """Pairs that stand edge on edge: glue blocks or dowels hold them, not screws."""
+    pairs = [(cabinet.by_name[j.enters], cabinet.by_name[j.receives], j) for j in screwed_and_open(cabinet)[1]]
+    return tuple((one, other) for one, other, joint in pairs if _butted(joint, one, other, cabinet) is None)
+
+
+def _thin(board: Board, cabinet: Cabinet) -> int:
+    return cabinet.sheets[board.sheet].thinnest
+
+
+def _along(one: Board, other: Board, axis: int) -> int:
+    """How far two boards run along one another on a world axis (ticks)."""
+    low = max(one.box.low[axis], other.box.low[axis])
+    return max(0, min(one.box.high[axis], other.box.high[axis]) - low)
+
+
+def estimated(cabinet: Cabinet) -> Iterator[Need]:
+    """Screws for all meetings, one for every so much of their length (`data/coverage.toml`), of the longest that fit.
+
+    Into an end or edge they are at most three times as long as what they pass is thick; into a face the wood of the
+    table stays before the point.
+    """
+    rule = butt_screws(cabinet.style.unit)
+    for meeting in meetings(cabinet):
+        row, length = _screw_for(meeting, cabinet)
+        if length is not None:
+            count = max(rule.least, -(-meeting.length // rule.every))
+            use = f"{_called(meeting.passed)} to {_called(meeting.into)}"
+            stage = max(meeting.passed.stage, meeting.into.stage)
+            yield Need(_HEAD_OF_ROW[row], screws(cabinet.style.unit)[row].gauge, length, count, use, stage, False)
+
+
+def _called(board: Board) -> str:
+    return board.role or board.name
+
+
+def unfitted(cabinet: Cabinet) -> tuple[Meeting, ...]:
+    """Meetings for which no screw of the table will do."""
+    return tuple(meeting for meeting in meetings(cabinet) if _screw_for(meeting, cabinet)[1] is None)
+
+
+def _screw_for(meeting: Meeting, cabinet: Cabinet) -> tuple[str, int | None]:
+    """The row of the table and the longest of its screws that fits."""
+    rows = screws(cabinet.style.unit)
+    for row in ("end", "slide") if meeting.end else ("front", "slide"):
+        before = meeting.thick + _thin(meeting.into, cabinet) - rows[row].spare
+        limit = 3 * meeting.thick if meeting.end else before
+        length = largest_fitting(rows[row].lengths, limit)
+        if length is not None and length > meeting.thick:
+            return row, length
+    return "", None
+
+
+def screw_lines(cabinet: Cabinet, spare: int) -> Iterator[Line]:
+    """One line for each head, gauge and length, `spare` percent over the count, up to a whole screw."""
+    found: dict[tuple[str, str, int], list[Need]] = {}
+    for need in (*planned(cabinet), *estimated(cabinet)):
+        found.setdefault((need.head, need.gauge, need.length), []).append(need)
+    writing = Writing(cabinet.style)
+    for (head, gauge, length), needs in sorted(found.items(), key=lambda item: item[0]):
+        count = sum(need.count for need in needs)
+        guessed = sum(need.count for need in needs if not need.counted)
+        yield Line(
+            "screw",
+            f"{head} screw {gauge} x {writing.length(length)}",
+            Decimal(count),
+            "each",
+            Decimal(-(-count * spare // 100)),
+            (length, 0, 0),
+            min(need.stage for need in needs),
+            estimate=f"{guessed} of {count} estimated" if guessed else "",
+            uses=_uses(needs),
+        )
+
+
+def _uses(needs: Iterable[Need]) -> str:
+    counts: dict[str, int] = {}
+    for need in needs:
+        counts[need.use] = counts.get(need.use, 0) + need.count
+    return ", ".join(f"{count} for {use}" for use, count in counts.items())

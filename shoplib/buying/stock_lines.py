@@ -1,0 +1,116 @@
+"""Sheets and boards to buy, by size, and what is taken from the shop."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from decimal import Decimal
+
+from shoplib.buying.board_measure import quarters, write_volume
+from shoplib.buying.line import Line, read_price
+from shoplib.buying.waiting import stage_waits
+from shoplib.lists.writing import Writing
+from shoplib.measure import Style, write_length, write_mm
+from shoplib.model.board import CASE
+from shoplib.model.sheet import Sheet
+from shoplib.model.solved import Cabinet
+from shoplib.words.naming import and_list, in_short
+
+
+@dataclass(frozen=True, slots=True)
+class Stocked:
+    """One sheet or board that parts were laid out on: of which sheet, for which stages, its size in ticks.
+
+    `bought`: it comes from the yard; else it lies in the shop.
+    """
+
+    sheet: str
+    stages: tuple[int, ...]
+    length: int
+    width: int
+    bought: bool = True
+
+
+def stock_lines(cabinet: Cabinet, used: Iterable[Stocked]) -> tuple[Line, ...]:
+    """What is bought, a line for each size and each moment: what the case needs, and what only later stages need."""
+    return tuple(
+        _line(cabinet, key, count) for key, count in _counted(one for one in used if one.bought).items()
+    )
+
+
+def from_shop(cabinet: Cabinet, used: Iterable[Stocked]) -> tuple[str, ...]:
+    """What lies in the shop and is used: "2 x thin sheet, 24 in x 23 in"."""
+    counted: dict[tuple[str, int, int], int] = {}
+    for one in used:
+        if not one.bought:
+            key = (one.sheet, one.length, one.width)
+            counted[key] = counted.get(key, 0) + 1
+    return tuple(
+        f"{count} x {sheet}, {size_words(length, width, cabinet.style)}"
+        for (sheet, length, width), count in counted.items()
+    )
+
+
+def not_laid_out(cabinet: Cabinet, used: Iterable[Stocked]) -> tuple[str, ...]:
+    """The sheets of the project that boards are cut from and that no stock was laid out for."""
+    laid = {one.sheet for one in used}
+    own = cabinet.project.sheets if cabinet.project else cabinet.sheets
+    cut = dict.fromkeys(board.sheet for board in cabinet.boards if board.sheet in own)
+    return tuple(name for name in cut if name not in laid)
+
+
+def size_words(length: int, width: int, style: Style) -> str:
+    """Length by width, as the shop writes them."""
+    return f"{write_length(length, style)} x {write_length(width, style)}"
+
+
+_Key = tuple[str, int, int, tuple[int, ...]]
+
+
+def _counted(used: Iterable[Stocked]) -> dict[_Key, int]:
+    """Equal ones together; those that the case needs too are one purchase, whatever else is cut from them later."""
+    found: dict[_Key, int] = {}
+    for one in used:
+        key = (one.sheet, one.length, one.width, one.stages)
+        found[key] = found.get(key, 0) + 1
+    return found
+
+
+def _line(cabinet: Cabinet, key: _Key, count: int) -> Line:
+    name, length, width, stages = key
+    sheet = cabinet.sheets[name]
+    solid = sheet.kind == "solid"
+    return Line(
+        "board" if solid else "sheet",
+        f"{name}, {size_words(length, width, cabinet.style)}",
+        Decimal(count),
+        "each",
+        size=(length, width, sheet.thickness),
+        stage=min(stages),
+        waits="" if CASE in stages else stage_waits(stages, cabinet),
+        uses=_uses(sheet, key, count, cabinet),
+        price=read_price(_price(sheet, length, width)),
+    )
+
+
+def _price(sheet: Sheet, length: int, width: int) -> str:
+    """What one of this size costs: each size has its own price."""
+    if (length, width) == (sheet.length, sheet.width):
+        return sheet.price
+    return next((size.price for size in sheet.sizes if (size.length, size.width) == (length, width)), "")
+
+
+def _uses(sheet: Sheet, key: _Key, count: int, cabinet: Cabinet) -> str:
+    _, length, width, stages = key
+    style = cabinet.style
+    stage = and_list(in_short(f"stage {number}" for number in stages))
+    if sheet.kind != "solid":
+        return f"{sheet.kind}, {_by_name(sheet, style)} by name, for {stage}"
+    rough = sheet.thickness + (cabinet.project.cutting.rough_thickness if cabinet.project else 0)
+    asked = f"{quarters(rough)} rough" if style.unit == "in" else f"{write_length(rough, style)} rough"
+    return f"solid, {asked}, {write_volume(count * length * width * rough, style.unit)}, for {stage}"
+
+
+def _by_name(sheet: Sheet, style: Style) -> str:
+    """The thickness to ask for: a yard that deals in inches may still name a thin sheet in millimetres."""
+    shown = Writing(style).setting(sheet.nominal)
+    other = style.unit == "in" and sheet.nominal % style.step
+    return f"{write_mm(sheet.nominal)} mm ({shown})" if other else shown

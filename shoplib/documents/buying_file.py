@@ -1,0 +1,167 @@
+"""buying.csv for a spreadsheet, and the buying list to read: at the desk, and in the yard."""
+
+import csv
+import io
+import textwrap
+from collections.abc import Iterable
+from decimal import Decimal
+
+from shoplib.buying.line import Line
+from shoplib.buying.list import BuyingList
+from shoplib.documents.cut_list_file import safe_cell
+from shoplib.lists.writing import Writing
+from shoplib.measure import write_mm
+
+COLUMNS = (
+    "kind", "item", "quantity", "unit", "needed", "spare",
+    "length", "width", "thickness", "length_mm", "width_mm", "thickness_mm",
+    "price", "price_for", "packs", "cost", "currency", "when", "measure_first", "estimate", "for",
+)  # fmt: skip
+"""The columns of buying.csv, in order. `price` is that of `price_for` units together."""
+
+NOW, LATER, MEASURED = "now", "can wait until the case stands", "when the case stands and is measured"
+"""When a line is bought, in words."""
+
+NO_PRICE = "price not given"
+
+_WIDTH = 79
+
+
+def when(line: Line, wanted: BuyingList) -> str:
+    """When a line is bought."""
+    if line in wanted.now:
+        return NOW
+    return MEASURED if line.waits else LATER
+
+
+def buying_csv(wanted: BuyingList) -> str:
+    """The text of buying.csv, one row a line. Save it as UTF-8.
+
+    Numbers have a point and no currency beside them; no cell begins with a sign that a spreadsheet takes for a formula.
+    """
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\n")
+    writer.writerow(COLUMNS)
+    for line in wanted.lines:
+        writer.writerow([safe_cell(cell) for cell in _cells(line, wanted)])
+    return out.getvalue()
+
+
+def _cells(line: Line, wanted: BuyingList) -> list[str]:
+    exact = Writing(wanted.style, exact=True)
+    price = line.price
+    return [
+        line.kind,
+        line.item,
+        plain(line.quantity),
+        line.unit,
+        plain(line.needed),
+        plain(line.spare),
+        *(exact.setting(ticks) if ticks else "" for ticks in line.size),
+        *(write_mm(ticks) if ticks else "" for ticks in line.size),
+        str(price.amount) if price else NO_PRICE,
+        plain(price.pack) if price else "",
+        str(line.packs) if price else "",
+        str(line.cost) if price else "",
+        wanted.currency if price else "",
+        when(line, wanted),
+        line.waits,
+        line.estimate,
+        line.uses,
+    ]
+
+
+def plain(number: Decimal) -> str:
+    """A count without needless zeros, and never as a power of ten.
+
+    >>> plain(Decimal("1E+1")), plain(Decimal("2.10")), plain(Decimal(0))
+    ('10', '2.1', '0')
+    """
+    text = f"{number:f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def buying_text(wanted: BuyingList, width: int = _WIDTH) -> str:
+    """The list to read: first what cannot be replaced, then what is bought now, what can wait, what is assumed."""
+    lines = [f"Buying list: {wanted.name}", ""]
+    lines += _told("Look at this before anything else", wanted.first, width)
+    lines += _told("In the shop already, used first", wanted.in_shop, width)
+    waiting = [line for line in wanted.later if line.waits]
+    free = [line for line in wanted.later if not line.waits]
+    lines += _bought("Buy now, for the case", wanted.now, wanted, width)
+    lines += _bought("Can wait until the case stands", free, wanted, width)
+    lines += _bought("Better not before the case stands and is measured", waiting, wanted, width)
+    lines += [*_wrapped(total_words(wanted), "", width), ""]
+    unasked = [f'"{name}": no line of the list is called so; see the names above.' for name in wanted.unasked]
+    lines += _told("Prices that were not used", unasked, width)
+    lines += _told("Before you buy, measure or read", wanted.measure, width)
+    lines += _told("What this list assumes", wanted.assumed, width)
+    lines += _told("Not in this list", wanted.missing, width)
+    return "\n".join(lines)
+
+
+def total_words(wanted: BuyingList) -> str:
+    """The total, and how many lines it leaves out.
+
+    >>> from shoplib.buying.line import Price
+    >>> total_words(BuyingList("case", (Line("glue", "wood glue", Decimal(5), "fl oz"),)))
+    'Total: not known; no price is given for any of the 1 line.'
+    """
+    without = len(wanted.unpriced)
+    count = f"{len(wanted.lines)} {'line' if len(wanted.lines) == 1 else 'lines'}"
+    if without == len(wanted.lines):
+        return f"Total: not known; no price is given for any of the {count}."
+    if not without:
+        return f"Total: {wanted.total} {wanted.currency} for all {count}."
+    have = "has" if without == 1 else "have"
+    return f"Total of what has a price: {wanted.total} {wanted.currency}; {without} of the {count} {have} none yet."
+
+
+def _bought(title: str, lines: Iterable[Line], wanted: BuyingList, width: int) -> list[str]:
+    lines = tuple(lines)
+    if not lines:
+        return []
+    found = [title]
+    for line in lines:
+        found += _wrapped(f"{_amount(line)} {line.item}: {_cost(line, wanted)}", "  [ ] ", width)
+        for words in (_spare(line), line.uses):
+            found += _wrapped(words, "        ", width) if words else []
+    return [*found, ""]
+
+
+def _amount(line: Line) -> str:
+    if line.unit == "each":
+        return f"{plain(line.quantity)} x"
+    if line.unit == "pair":
+        return f"{plain(line.quantity)} {'pair' if line.quantity == 1 else 'pairs'} of slides,"
+    return f"{plain(line.quantity)} {line.unit} of"
+
+
+def _cost(line: Line, wanted: BuyingList) -> str:
+    if line.price is None:
+        return NO_PRICE
+    if line.price.pack == 1:
+        return f"{line.cost} {wanted.currency}"
+    return f"{line.packs} packs of {plain(line.price.pack)}, {line.cost} {wanted.currency}".replace("1 packs", "1 pack")
+
+
+def _spare(line: Line) -> str:
+    words = []
+    if line.spare:
+        words.append(f"{plain(line.spare)} of them spare" if line.unit == "each" else
+                     f"{plain(line.spare)} {line.unit} of it spare")
+    if line.estimate:
+        words.append(line.estimate)
+    return "; ".join(words)
+
+
+def _told(title: str, sentences: Iterable[str], width: int) -> list[str]:
+    sentences = tuple(sentences)
+    if not sentences:
+        return []
+    return [title, *(line for text in sentences for line in _wrapped(text, "  - ", width)), ""]
+
+
+def _wrapped(text: str, indent: str, width: int) -> list[str]:
+    return textwrap.wrap(text, width, initial_indent=indent, subsequent_indent=" " * len(indent),
+                         break_on_hyphens=False)
