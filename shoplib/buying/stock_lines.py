@@ -5,7 +5,9 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from shoplib.buying.board_measure import quarters, write_volume
+from shoplib.buying.laid_out import LaidSheet
 from shoplib.buying.line import Line, read_price
+from shoplib.buying.rough import boards_by_sheet
 from shoplib.buying.waiting import stage_waits
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_length, write_mm
@@ -27,6 +29,15 @@ class Stocked:
     length: int
     width: int
     bought: bool = True
+
+
+def stocked(sheets: Iterable[LaidSheet]) -> tuple[Stocked, ...]:
+    """The sheets and boards that a cabinet was laid out on, but for what an earlier stage leaves."""
+    return tuple(
+        Stocked(one.sheet.name, one.stages, one.stock.length, one.stock.width, one.bought)
+        for one in sheets
+        if one.bought or not one.held.left_of
+    )
 
 
 def stock_lines(cabinet: Cabinet, used: Iterable[Stocked]) -> tuple[Line, ...]:
@@ -52,9 +63,8 @@ def from_shop(cabinet: Cabinet, used: Iterable[Stocked]) -> tuple[str, ...]:
 def not_laid_out(cabinet: Cabinet, used: Iterable[Stocked]) -> tuple[str, ...]:
     """The sheets of the project that boards are cut from and that no stock was laid out for."""
     laid = {one.sheet for one in used}
-    own = cabinet.project.sheets if cabinet.project else cabinet.sheets
-    cut = dict.fromkeys(board.sheet for board in cabinet.boards if board.sheet in own)
-    return tuple(name for name in cut if name not in laid)
+    cut = boards_by_sheet(cabinet) if cabinet.project else {board.sheet: [board] for board in cabinet.boards}
+    return tuple(name for name, boards in cut.items() if boards and name not in laid)
 
 
 def size_words(length: int, width: int, style: Style) -> str:

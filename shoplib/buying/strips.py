@@ -4,11 +4,12 @@ from collections.abc import Iterator
 
 from shoplib.buying.edging import length_unit, running
 from shoplib.buying.line import Line
-from shoplib.buying.rough import Strip, strips_of
 from shoplib.buying.waiting import stage_waits
 from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, MM, to_step
+from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
+from shoplib.words.naming import and_list, plural
 
 
 def strip_lines(cabinet: Cabinet) -> Iterator[Line]:
@@ -17,17 +18,18 @@ def strip_lines(cabinet: Cabinet) -> Iterator[Line]:
         return
     unit = cabinet.style.unit
     over = INCH if unit == "in" else 25 * MM
-    found: dict[tuple[int, int], list[Strip]] = {}
-    for strip in strips_of(cabinet):
-        if set(strip.boards) <= cabinet.by_name.keys():  # the others are edging
-            found.setdefault((strip.wide, strip.thick), []).append(strip)
-    for (wide, thick), strips in found.items():
-        pieces = sum(len(strip.boards) for strip in strips)
-        net = sum(strip.length * len(strip.boards) for strip in strips)
-        writing = Writing(cabinet.style)
-        needed, spare = running(net, over * pieces, unit)
-        longest = to_step(max(strip.length for strip in strips) + over, cabinet.style.step, "up")
-        stage = min(strip.stage for strip in strips)
+    found: dict[tuple[int, int], list[Board]] = {}
+    for board in cabinet.boards:
+        if board.sheet not in cabinet.project.sheets:  # stock that the solver made up for a runner's row
+            _, *section = board.size
+            found.setdefault((max(section), min(section)), []).append(board)
+    writing = Writing(cabinet.style)
+    for (wide, thick), boards in found.items():
+        needed, spare = running(sum(board.length for board in boards), over * len(boards), unit)
+        longest = to_step(max(board.length for board in boards) + over, cabinet.style.step, "up")
+        stage = min(board.stage for board in boards)
+        roles = [board.role for board in boards]
+        counts = [f"{roles.count(role)} {plural(role)}" for role in dict.fromkeys(roles)]
         yield Line(
             "strip",
             f"solid strip {writing.setting(wide)} x {writing.setting(thick)}",
@@ -37,5 +39,5 @@ def strip_lines(cabinet: Cabinet) -> Iterator[Line]:
             (0, wide, thick),
             stage,
             stage_waits([stage], cabinet),
-            uses=f"{pieces} runners and kickers, the longest piece {writing.length(longest)}",
+            uses=f"{and_list(counts)}, the longest piece {writing.length(longest)}",
         )
