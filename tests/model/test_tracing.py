@@ -12,6 +12,7 @@ from shoplib.documents.project_file import read_project
 from shoplib.measure import INCH, Style
 from shoplib.measure.traced import Leaf, Named, Sum, Traced, sum_of
 from shoplib.model.cabinet import solve
+from shoplib.model.marks import is_length
 from shoplib.model.project import JointChoice, Project
 from shoplib.model.sheet import Sheet
 from shoplib.model.tracing import name_of, traced
@@ -92,7 +93,7 @@ def _under(hint, path, stand_in):
         yield from _under(inner[1], (*path, "some name"), stand_in)
     elif origin is tuple:
         yield from _under(inner[0], (*path, 1), stand_in)
-    elif origin is typing.Annotated and inner[1] in ("load", "percent"):
+    elif origin is typing.Annotated and not is_length(kind):
         return  # no length: nothing is solved from it
     elif origin is typing.Annotated:
         yield path, stand_in
