@@ -28,6 +28,7 @@ MOST = 60
 _OWN_WORDS = {"format", "show"}
 _NOT_IN_FILE = {"style", "rounding", "slides"}
 _PRICE = re.compile(r"\d{1,7}(?:[.,]\d{1,2})?", re.ASCII)
+_PACK_PRICE = re.compile(_PRICE.pattern + r" for [1-9]\d{0,5}", re.ASCII)
 _METRIC = ("mm", "cm", "m", "metre", "metres", "meter", "meters")
 
 
@@ -197,6 +198,16 @@ def _price(value: Any, key: str) -> str:
     return value
 
 
+def _pack_price(value: Any, key: str) -> str:
+    """A price, or one that buys several together."""
+    if isinstance(value, str) and _PACK_PRICE.fullmatch(value):
+        return value
+    try:
+        return _price(value, key)
+    except ProjectFileError as error:
+        raise ProjectFileError(f'{error}; several together are "9.80 for 100"') from None
+
+
 def _share(value: Any, key: str) -> int:
     if not isinstance(value, int) or isinstance(value, bool) or not 0 <= value <= 100:
         written = f"{value}"[:20] if isinstance(value, int | float) and not isinstance(value, bool) else _kind(value)
@@ -215,7 +226,9 @@ def _percent(value: Any, key: str) -> int:
     return value
 
 
-_OTHER_MARKS = {"load": _load, "weight": _weight, "price": _price, "percent": _percent, "share": _share}
+_OTHER_MARKS = {
+    "load": _load, "weight": _weight, "price": _price, "pack price": _pack_price, "percent": _percent, "share": _share,
+}  # fmt: skip
 """How a value with a mark that is no length is read."""
 
 

@@ -4,7 +4,7 @@ from dataclasses import dataclass, field
 from typing import Literal
 
 from shoplib.measure import INCH, MM
-from shoplib.model.marks import Length, Price, Room, Share, Thing, Weight, WholeTicks, natural
+from shoplib.model.marks import Length, PackPrice, Price, Room, Share, Thing, Weight, WholeTicks, natural
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,11 +61,14 @@ class Cutting(WholeTicks):
 
 @dataclass(frozen=True, slots=True)
 class Buying:
-    """What the yard asks for, thing by thing: `prices` in `currency`. `spare_screws` is bought over the count."""
+    """What the yard asks for: `prices` in `currency`, by the name of the line. `spare_screws` is bought over the count.
+
+    A price is that of one of the unit in which the list counts, or of a box or a roll: `9.80 for 100`.
+    """
 
     currency: str = "USD"
     spare_screws: Share = 10
-    prices: dict[Thing, Price] = field(default_factory=dict)
+    prices: dict[Thing, PackPrice] = field(default_factory=dict)
 
 
 USUAL_CUTTING = Cutting()

@@ -37,6 +37,9 @@ Share = Annotated[int, "share"]
 Price = Annotated[str, "price"]
 """An amount of money as text, a plain number such as `48.00`; empty where it is not known."""
 
+PackPrice = Annotated[str, "pack price"]
+"""The same, or with the number that it buys together: `9.80 for 100`."""
+
 Thing = Annotated[str, "thing"]
 """The name of something that is bought; unlike other names it may hold a fraction."""
 

@@ -32,7 +32,9 @@ def bare(unit: str, more: str = "") -> str:
     return BARE.format(unit=unit, step=rest[0], size=rest[1], thick=rest[2], more=more)
 
 
-OTHER = {"load": "20 lb/ft2", "percent": 50, "weight": "61 lb", "price": "12.50", "share": 17}
+OTHER = {
+    "load": "20 lb/ft2", "percent": 50, "weight": "61 lb", "price": "12.50", "pack price": "9.80 for 100", "share": 17,
+}  # fmt: skip
 """A value for each mark that is no length."""
 
 
