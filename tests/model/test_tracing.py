@@ -93,7 +93,7 @@ def _under(hint, path, stand_in):
         yield from _under(inner[1], (*path, "some name"), stand_in)
     elif origin is tuple:
         yield from _under(inner[0], (*path, 1), stand_in)
-    elif origin is typing.Annotated and not is_length(kind):
+    elif origin is typing.Annotated and not is_length(hint):
         return  # no length: nothing is solved from it
     elif origin is typing.Annotated:
         yield path, stand_in
