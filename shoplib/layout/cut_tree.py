@@ -72,12 +72,12 @@ def _best(job: Job, laid: Laid, wish: Wish | None, least: Least) -> _Way:
     trims = tuple(_trims(whole, trimmed, laid))
 
     def ways(kept: list[Item]) -> Iterator[_Way]:
-        """Either direction first, parted near the middle first or not."""
+        """Either direction first; for light pieces, also parted near the middle first."""
         for axis in (0, 1):
             tree = taken_apart(trimmed, [*items, *kept], axis, job.kerf)
             if tree is not None:
                 usual = Counter(_settings(tree))
-                for parted in (False, True):
+                for parted in (False, True) if wish == "light pieces" else (False,):
                     found = _swept(whole, (*trims, *_in_stages(tree, job.kerf, usual, parted, laid)), laid)
                     yield one_sheet(found, least).ranked(wish), found, tree
 
