@@ -139,17 +139,17 @@ def _done(hand: Hand, used: Place, sheet: HandSheet, free: list[Place], step: St
     """With this place used up, its sheet as it now is, and what is free now; an offcut keeps its letter."""
     kept = [place for place in hand.places if place.key != used.key]
     taken = {place.letter for place in kept}
-    letters = (letter for letter in _letters() if letter not in taken)
+    free_letters = (letter for letter in letters() if letter not in taken)
     return replace(
         hand,
         sheets=(*hand.sheets[: used.sheet], sheet, *hand.sheets[used.sheet + 1 :]),
-        places=(*kept, *(replace(place, letter=next(letters)) for place in free)),
+        places=(*kept, *(replace(place, letter=next(free_letters)) for place in free)),
         steps=(*hand.steps, step),
         before=hand,
     )
 
 
-def _letters() -> Iterator[str]:
+def letters() -> Iterator[str]:
     """A to Z, then AA, AB and so on."""
     for long in count(1):
         yield from map("".join, product(ascii_uppercase, repeat=long))

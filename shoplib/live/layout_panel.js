@@ -1,0 +1,143 @@
+// Laying a cut list out by hand: choose a part, choose where it goes, lay it; a free place can be pointed at too.
+
+function render({ model, el }) {
+  const id = `shop-layout-${Date.now().toString(36)}-${(made += 1)}`;
+  const get = (name) => model.get(name);
+  const box = element("section", { class: "shop-exercise shop-practice shop-layout shop-awake", "aria-labelledby": `${id}-title` }, el);
+  element("p", { class: "shop-exercise-title", id: `${id}-title` }, box, get("title"));
+  if (get("note")) element("p", { class: "shop-exercise-note" }, box, get("note"));
+  element("p", {}, box, get("task"));
+  const stage = element("div", { class: "shop-practice-stage" }, box);
+  const work = element("div", {}, stage);
+  const seen = element("div", { class: "shop-practice-seen" }, stage);
+  const said = element("div", { class: "shop-exercise-said", role: "status" }, seen);
+  const pictures = element("div", { class: "shop-layout-pictures" }, seen);
+  const figures = element("div", {}, box);
+  let waiting = 0;
+
+  function send(content) {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => {
+      said.dataset.kind = "waiting";
+      said.textContent = "Waiting for the kernel. If nothing comes: menu Run, then Run All Cells.";
+    }, 1500);
+    model.send(content);
+  }
+
+  const which = group(work, "1. Which part");
+  const parts = get("parts").map((_, number) => {
+    const row = element("label", { class: "shop-layout-part" }, which);
+    const radio = element("input", { type: "radio", name: `${id}-part`, value: String(number) }, row);
+    radio.addEventListener("change", () => send({ press: "part", part: number }));
+    return { radio, text: element("span", {}, row) };
+  });
+
+  const there = group(work, "2. Where it goes");
+  const place = chooser(there, `${id}-place`, "Place", [], () => send({ press: "place", place: place.value }));
+  const tick = element("label", { class: "shop-practice-tick" }, element("div", { class: "shop-practice-row" }, there));
+  const turned = element("input", { type: "checkbox" }, tick);
+  element("span", {}, tick, "Turned: its grain across the sheet");
+  turned.addEventListener("change", () => send({ press: "turn", turned: turned.checked }));
+  const way = chooser(there, `${id}-way`, "First cut", get("ways"), () => send({ press: "way", way: way.value }));
+  const lays = element("div", { class: "shop-practice-buttons" }, there);
+  button(lays, "Lay it there", () => send({ press: "lay" }));
+  button(lays, "Lay as many as the strip holds", () => send({ press: "along" }));
+  element("p", { class: "shop-layout-hint" }, there, "Or point at a free place in the drawing: the part is laid there.");
+
+  const strip = element("details", {}, there);
+  element("summary", {}, strip, "Cut a strip off that place first");
+  const kind = chooser(strip, `${id}-kind`, "Cut", get("kinds"), () => {});
+  const size = lengthRow(strip, id, { name: "strip", label: "Width of the strip" },
+    { unit: get("unit"), word: get("unit_word") }, () => {});
+  button(element("div", { class: "shop-practice-buttons" }, strip), "Cut the strip off",
+    () => send({ press: "strip", way: kind.value, text: size.field.value }));
+
+  const back = element("div", { class: "shop-practice-buttons" }, work);
+  const takeBack = button(back, "Take the last move back", () => send({ press: "back" }));
+  const again = button(back, "Start again", () => send({ press: "again" }));
+  const best = button(back, "Show one of the best", () => send({ press: "best" }));
+  const mine = button(back, "Back to my layout", () => send({ press: "mine" }));
+  const retry = button(back, "Let me try again", () => send({ press: "again" }));
+
+  const saw = group(work, "Saw and sheet");
+  const fields = new Map(get("fields").map((each) => [
+    each.name, lengthRow(saw, id, each, { unit: get("unit"), word: get("unit_word") }, send),
+  ]));
+  size.take = (entered) => { // nothing is cut because the field was left
+    if (entered) send({ press: "strip", way: kind.value, text: size.field.value });
+  };
+
+  /** A button that is about to go hands its focus on to the one that comes in its place. */
+  function swap(goes, comes) {
+    const held = document.activeElement === goes;
+    goes.hidden = true;
+    comes.hidden = false;
+    if (held) comes.focus();
+  }
+
+  function showBest() {
+    const shown = get("best_shown");
+    if (shown) swap(best, mine);
+    const anew = document.activeElement === retry;
+    if (!shown) swap(mine, best);
+    retry.hidden = !shown;
+    takeBack.hidden = again.hidden = shown;
+    for (const node of [which, there, saw]) node.disabled = shown;
+    if (anew && !shown) (parts.find(({ radio }) => radio.checked) || parts[0]).radio.focus();
+  }
+
+  function showPlaces() {
+    place.replaceChildren();
+    for (const [value, text] of get("places")) element("option", { value }, place, text);
+    place.value = get("place");
+  }
+
+  function showChoice() {
+    get("parts").forEach(({ text, left }, number) => {
+      writeWhole(parts[number].text, text);
+      parts[number].radio.checked = number === get("part");
+      parts[number].text.parentNode.dataset.left = left ? "some" : "none";
+    });
+    turned.checked = get("turned");
+    way.value = get("way");
+  }
+
+  function showPictures() {
+    const drawn = get("pictures");
+    while (pictures.children.length > drawn.length) pictures.lastChild.remove();
+    drawn.forEach(({ svg, alt }, number) => {
+      const node = pictures.children[number] || element("div", { class: "shop-layout-picture", role: "img" }, pictures);
+      if (node.shown !== svg) node.innerHTML = node.shown = svg; // only a drawing that changed is replaced
+      node.setAttribute("aria-label", alt);
+    });
+  }
+
+  pictures.addEventListener("click", (event) => {
+    const name = event.target.closest?.("path")?.querySelector("title")?.textContent;
+    if (name && !which.disabled) send({ press: "point", name });
+  });
+
+  function showFigures() {
+    figures.replaceChildren();
+    table(figures, "How it stands", get("figures"));
+  }
+
+  function showSaid() {
+    clearTimeout(waiting);
+    delete said.dataset.kind;
+    said.replaceChildren();
+    for (const line of get("said").lines) element("p", {}, said, line);
+  }
+
+  keepKeys(box, new Map([...fields, ["strip", size]]));
+  return followed(model, [
+    ["change:places", showPlaces], ["change:place", () => { place.value = get("place"); }],
+    ["change:parts", showChoice], ["change:part", showChoice], ["change:turned", showChoice], ["change:way", showChoice],
+    ["change:fields", () => { for (const each of get("fields")) fields.get(each.name).show(each); }],
+    ["change:strip", () => { size.show(get("strip")); }],
+    ["change:pictures", showPictures], ["change:figures", showFigures],
+    ["change:best_shown", showBest], ["change:said", showSaid],
+  ], () => clearTimeout(waiting));
+}
+
+export default { render };
