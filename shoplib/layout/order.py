@@ -60,10 +60,13 @@ _Ready = dict[tuple[int, Rect], SawCut]
 """Cuts by sheet and by the piece that each is made in."""
 
 
-def cut_order(job: Job, sheets: Sequence[Laid], sawn: Sequence[Sawn], lifts: int | None = None) -> tuple[Step, ...]:
+def cut_order(
+    job: Job, sheets: Sequence[Laid], sawn: Sequence[Sawn], lifts: int | None = None, names: Sequence[str] = ()
+) -> tuple[Step, ...]:
     """The steps that cut all sheets, in their order.
 
-    `lifts`: square ticks of the largest piece that one person lifts; larger ones are cut down before all else.
+    `lifts`: square ticks of the largest piece that one person lifts; larger ones are cut down before all else. `names`
+    of the sheets are their marks; pieces are then marked "NAME, piece 1" and so on.
 
     >>> from shoplib.layout.cut_tree import sawn
     >>> from shoplib.layout.pieces import Part, Placed, Stock
@@ -80,7 +83,7 @@ def cut_order(job: Job, sheets: Sequence[Laid], sawn: Sequence[Sawn], lifts: int
     5 2 2A crosscut 40 ['shelf']
     6 2 rest of sheet 2 crosscut 40 ['shelf']
     """
-    return tuple(_Saw(job, sheets, sawn, lifts).steps())
+    return tuple(_Saw(job, sheets, sawn, lifts, names).steps())
 
 
 def set_ups(steps: Sequence[Step]) -> tuple[int, int]:
@@ -123,8 +126,10 @@ def _sized(piece: Piece, say: Callable[[int], str]) -> str:
 class _Saw:
     """The pieces there are and the cuts still to make, while the order is worked out."""
 
-    def __init__(self, job: Job, sheets: Sequence[Laid], sawn: Sequence[Sawn], lifts: int | None) -> None:
-        self.lifts = lifts
+    def __init__(
+        self, job: Job, sheets: Sequence[Laid], sawn: Sequence[Sawn], lifts: int | None, names: Sequence[str]
+    ) -> None:
+        self.lifts, self.called = lifts, names
         self.cuts: _Ready = {(n, cut.piece): cut for n, found in enumerate(sawn) for cut in found.cuts}
         self.waiting = Counter(_setting(cut) for cut in self.cuts.values())
         self.parts = {(n, one.at): one.part for n, laid in enumerate(sheets) for one in laid.placed}
@@ -133,7 +138,7 @@ class _Saw:
         self.marks: dict[tuple[int, Rect], str] = {}
         for n, laid in enumerate(sheets):
             stock = job.stock[laid.stock]
-            self.marks[n, Rect(0, 0, stock.length, stock.width)] = f"sheet {n + 1}"
+            self.marks[n, Rect(0, 0, stock.length, stock.width)] = names[n] if names else f"sheet {n + 1}"
         self.ready: _Ready = {key: cut for key, cut in self.cuts.items() if key in self.marks}
 
     def steps(self) -> Iterator[Step]:
@@ -197,7 +202,8 @@ class _Saw:
         if (sheet, at) not in self.cuts:
             return Piece("offcut", at)
         if not mark:
-            mark = f"{sheet + 1}{_letters(self.letters[sheet])}"
+            number = self.letters[sheet]
+            mark = f"{self.called[sheet]}, piece {number + 1}" if self.called else f"{sheet + 1}{_letters(number)}"
             self.letters[sheet] += 1
         self.marks[sheet, at] = mark
         self.ready[sheet, at] = self.cuts[sheet, at]
