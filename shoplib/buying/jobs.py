@@ -61,7 +61,9 @@ class Offered:
 
 
 def asks(cabinet: Cabinet) -> tuple[Ask, ...]:
-    """What is to be laid out, sheet by sheet in the order of the project, and of each stage by stage if so asked."""
+    """What is to be laid out, in the order in which it is cut: stage by stage if so asked, and sheet by sheet as in the
+    project.
+    """
     project, found = cabinet.project, []
     for name, boards in boards_by_sheet(cabinet).items():
         stages = sorted({board.stage for board in boards})
@@ -72,7 +74,7 @@ def asks(cabinet: Cabinet) -> tuple[Ask, ...]:
             cut_now = [board for board in boards if board.stage in together]
             found.append(_ask(cabinet.sheets[name], tuple(together), cut_now, project.cutting, cabinet.style, lettered))
             lettered += len(found[-1].parts)
-    return tuple(found)
+    return tuple(sorted(found, key=lambda ask: ask.stages[0]))
 
 
 def _ask(

@@ -5,7 +5,9 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, offered
+from shoplib.buying.lifts import one_lifts
 from shoplib.layout.cut_tree import sawn
+from shoplib.layout.order import Step, cut_order
 from shoplib.layout.pieces import Job, Laid, Layout, Placed, Rect, Stock
 from shoplib.layout.sawn import Sawn
 from shoplib.layout.search import layouts, pool
@@ -53,13 +55,15 @@ class LaidSheet:
 
 @dataclass(frozen=True, slots=True)
 class LaidJob:
-    """What was laid out together: what was asked, on what, the layout that was chosen, and its sheets."""
+    """What was laid out together: what was asked, on what, the layout that was chosen, its sheets, and the cuts that
+    free their parts, fence setting by fence setting."""
 
     ask: Ask
     on: Offered
     job: Job
     layout: Layout
     sheets: tuple[LaidSheet, ...]
+    steps: tuple[Step, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,7 +106,11 @@ def laid_out(cabinet: Cabinet, seconds: float = 10.0, tell: Tell = lambda ask, l
         stopped = stopped or stopped_here
         sheets = tuple(_sheets(ask, on, job, layout, numbers, cabinet.project.cutting))
         held[ask.sheet.name] = _left_after(held[ask.sheet.name], sheets)
-        done.append(LaidJob(ask, on, job, layout, sheets))
+        steps = cut_order(
+            job, layout.sheets, [sheet.sawn for sheet in sheets],
+            one_lifts(ask.sheet, cabinet.project.cutting.one_lifts), [sheet.name for sheet in sheets],
+        )  # fmt: skip
+        done.append(LaidJob(ask, on, job, layout, sheets, steps))
     return LaidOut(cabinet, tuple(done), stopped)
 
 
