@@ -2,13 +2,18 @@
 the next part would lie.
 """
 
+from shoplib.buying.jobs import letter
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.scene import Chain, Item, Label, Line, Scene, Shape
+from shoplib.draw.sheet_layout import LEFT, SAW_CUT
 from shoplib.layout.hand import Hand, Place
 from shoplib.layout.pieces import Rect, Stock
 from shoplib.layout.sawn import SawCut
 from shoplib.measure import Style, write_length
 from shoplib.words.naming import and_list
+
+CHOSEN, NEXT = "box", "air"
+"""Fills: the place where the next part goes, and the part itself, which is dashed."""
 
 _LETTER = 40
 """A letter has room where a place is wider than this part of the sheet's length."""
@@ -16,22 +21,22 @@ _LETTER = 40
 
 def sheet_by_hand(hand: Hand, number: int, chosen: str = "", next_part: Rect | None = None) -> Scene:
     """The sheet with this number, from 0; `chosen` is the letter of the place that is meant, `next_part` where the next
-    part would lie. Each free place has its name, as `offcut B`, to be pointed at.
+    part would lie. Each free place has its name, as `offcut b`, to be pointed at.
 
     >>> from shoplib.layout.by_hand import begin, lay
     >>> from shoplib.layout.pieces import Job, Part
     >>> from shoplib.measure import INCH, INCH_STYLE
     >>> job = Job((Part("side", 30 * INCH, 15 * INCH, 2),), (Stock("plywood", 96 * INCH, 48 * INCH),), INCH // 8)
     >>> print(sheet_by_hand(lay(begin(job, INCH_STYLE), 0, 0), 0).alt)
-    Sheet 1, plywood, 96 in x 48 in, its grain from left to right. On it lies 1 side. Free are offcut A, 65 7/8 in x \
-15 in, and offcut B, 96 in x 32 7/8 in. Nothing is trimmed, the kerf is 1/8 in.
+    Sheet 1, plywood, 96 in x 48 in, its grain from left to right. On it lies 1 side. Free are offcut a, 65 7/8 in x \
+15 in, and offcut b, 96 in x 32 7/8 in. Nothing is trimmed, the kerf is 1/8 in.
     """
     sheet = hand.sheets[number]
     stock, style, kerf = hand.job.stock[sheet.stock], hand.style, hand.job.kerf
     items = _bare_sheet(stock, style)
     free = [place for place in hand.places if place.sheet == number]
     for place in free:
-        items.append(Shape((_corners(place.at),), "box" if place.letter == chosen else "back", offcut(place)))
+        items.append(Shape((_corners(place.at),), CHOSEN if place.letter == chosen else LEFT, offcut(place)))
         if min(place.at.w, place.at.h) * _LETTER > stock.length:
             size = f"{bare(place.at.w, style)} × {bare(place.at.h, style)}"
             texts = (f"{place.letter}\n{size}", place.letter)
@@ -41,12 +46,12 @@ def sheet_by_hand(hand: Hand, number: int, chosen: str = "", next_part: Rect | N
         part = hand.job.parts[placed.part]
         size = f"{bare(part.length, style)} × {bare(part.width, style)}"
         turned = "\nturned" if placed.turned else ""
-        tag = f"{placed.part + 1}"
+        tag = letter(placed.part)
         items.append(Shape((_corners(placed.at),), "case", part.name))
         items.append(Label(_corners(placed.at), (f"{tag} {part.name}\n{size}{turned}", f"{tag}\n{size}", tag)))
     items += [_kerf(cut, kerf) for cut in sheet.cuts]
     if next_part is not None:
-        items.append(Shape((_corners(next_part),), "air", "where the next part would lie"))
+        items.append(Shape((_corners(next_part),), NEXT, "where the next part would lie"))
     return Scene(
         f"Sheet {number + 1}: {stock.name}",
         unit_note(style, "The grain runs from left to right."),
@@ -62,9 +67,9 @@ def sheet_to_take(hand: Hand, stock: int, next_part: Rect | None = None) -> Scen
     """A new sheet, from which nothing is cut yet."""
     one = hand.job.stock[stock]
     items = _bare_sheet(one, hand.style)
-    items.append(Shape((_corners(one.usable),), "box", "new sheet"))
+    items.append(Shape((_corners(one.usable),), CHOSEN, "new sheet"))
     if next_part is not None:
-        items.append(Shape((_corners(next_part),), "air", "where the next part would lie"))
+        items.append(Shape((_corners(next_part),), NEXT, "where the next part would lie"))
     return Scene(
         f"A new sheet: {one.name}",
         unit_note(hand.style, "The grain runs from left to right."),
@@ -79,8 +84,8 @@ def sheet_to_take(hand: Hand, stock: int, next_part: Rect | None = None) -> Scen
 def offcut(place: Place) -> str:
     """What a free place is called.
 
-    >>> offcut(Place("B", 0, Rect(0, 0, 9, 9), (0, "right")))
-    'offcut B'
+    >>> offcut(Place("b", 0, Rect(0, 0, 9, 9), (0, "right")))
+    'offcut b'
     """
     return f"offcut {place.letter}"
 
@@ -89,7 +94,7 @@ def _bare_sheet(stock: Stock, style: Style) -> list[Item]:
     """The whole sheet with its sizes; what is trimmed off stays hatched round what covers the rest."""
     whole = (0, 0, stock.length, stock.width)
     return [
-        Shape((whole,), "cut", "trimmed off", "/" if stock.trim_ends or stock.trim_edges else ""),
+        Shape((whole,), LEFT, "trimmed off", "\\" if stock.trim_ends or stock.trim_edges else ""),
         Chain("below", 0, (0, stock.length), (bare(stock.length, style),), 0),
         Chain("left", 0, (0, stock.width), (bare(stock.width, style),), 0),
     ]
@@ -118,7 +123,7 @@ def _kerf(cut: SawCut, kerf: int) -> Item:
         left, low, right, high = off[2], piece[1], min(off[2] + kerf, piece[2]), piece[3]
     if not kerf:
         return Line((left, low), (right, high), "edge")
-    return Shape(((left, low, right, high),), "mark", "kerf")
+    return Shape(((left, low, right, high),), SAW_CUT, "kerf")
 
 
 def _stock(stock: Stock, style: Style) -> str:

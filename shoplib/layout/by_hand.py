@@ -7,7 +7,7 @@ A move gives the state after it (`hand.Hand`), or `Refused` with one sentence, a
 from collections.abc import Iterator
 from dataclasses import replace
 from itertools import count, product
-from string import ascii_uppercase
+from string import ascii_lowercase
 
 from shoplib.layout import hand_refused as no
 from shoplib.layout.hand import Hand, HandSheet, Place, Refused, Step, Way
@@ -27,10 +27,10 @@ def begin(job: Job, style: Style) -> Hand:
     >>> side, ply = Part("side", 30 * INCH, 15 * INCH, 2), Stock("plywood", 96 * INCH, 48 * INCH)
     >>> hand = lay(begin(Job((side,), (ply,), INCH // 8), INCH_STYLE), 0, 0)
     >>> [(place.letter, write_length(place.at.w, INCH_STYLE)) for place in hand.places]
-    [('A', '65 7/8 in'), ('B', '96 in')]
-    >>> lay(hand, 0, "A", turned=True).said[:60]
+    [('a', '65 7/8 in'), ('b', '96 in')]
+    >>> lay(hand, 0, "a", turned=True).said[:60]
     'The side, 30 in x 15 in, cannot be turned: its grain runs al'
-    >>> lay(hand, 0, "A").done
+    >>> lay(hand, 0, "a").done
     True
     """
     return Hand(job, style, tuple(part.count for part in job.parts))
@@ -150,6 +150,6 @@ def _done(hand: Hand, used: Place, sheet: HandSheet, free: list[Place], step: St
 
 
 def letters() -> Iterator[str]:
-    """A to Z, then AA, AB and so on."""
+    """From a to z, then aa, ab and so on; large letters are those of the parts."""
     for long in count(1):
-        yield from map("".join, product(ascii_uppercase, repeat=long))
+        yield from map("".join, product(ascii_lowercase, repeat=long))

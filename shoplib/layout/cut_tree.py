@@ -69,7 +69,7 @@ def _best(job: Job, laid: Laid, wish: Wish | None, least: Least) -> _Way:
     whole, trimmed = Rect(0, 0, stock.length, stock.width), usable(job, laid)
     if not laid.placed:
         return (), Sawn((), (whole,), 0, 0), Slab(whole)
-    trims = tuple(_trims(whole, trimmed, laid))
+    trims = tuple(trim_cuts(whole, trimmed, laid))
 
     def ways(kept: list[Item]) -> Iterator[_Way]:
         """Either direction first; for light pieces, also parted near the middle first."""
@@ -133,7 +133,7 @@ def _swept(whole: Rect, cuts: tuple[SawCut, ...], laid: Laid) -> Sawn:
     return Sawn(cuts, tuple(sorted(offcuts, key=lambda offcut: (-offcut.area, offcut))), kerf, trim)
 
 
-def _trims(whole: Rect, trimmed: Rect, laid: Laid) -> Iterator[SawCut]:
+def trim_cuts(whole: Rect, trimmed: Rect, laid: Laid) -> Iterator[SawCut]:
     """The bought edges off, long ones first: each cut keeps what is between fence and blade."""
     places = {one.at: place for place, one in enumerate(laid.placed)}
     piece = whole

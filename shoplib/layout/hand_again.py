@@ -19,7 +19,7 @@ def refitted(hand: Hand, kerf: int, trim: int) -> tuple[Hand, tuple[str, ...]] |
     >>> from shoplib.layout.pieces import Job, Part, Stock
     >>> from shoplib.measure import INCH, INCH_STYLE
     >>> job = Job((Part("side", 48 * INCH, 15 * INCH, 2),), (Stock("plywood", 96 * INCH, 48 * INCH),))
-    >>> both = lay(lay(begin(job, INCH_STYLE), 0, 0), 0, "A")
+    >>> both = lay(lay(begin(job, INCH_STYLE), 0, 0), 0, "a")
     >>> again, told = refitted(both, INCH // 8, 0)
     >>> again.to_lay, told[0][-46:]
     ((1,), 'it is 1/8 in too long. It is back in the list.')

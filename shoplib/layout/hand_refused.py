@@ -57,8 +57,8 @@ def into(hand: Hand, place: Place) -> str:
 
     >>> from shoplib.measure import INCH, INCH_STYLE
     >>> from shoplib.layout.pieces import Job, Rect
-    >>> into(Hand(Job((), ()), INCH_STYLE, ()), Place("B", 0, Rect(0, 0, 24 * INCH, 15 * INCH), (0, "right")))
-    'into offcut B, 24 in x 15 in'
+    >>> into(Hand(Job((), ()), INCH_STYLE, ()), Place("b", 0, Rect(0, 0, 24 * INCH, 15 * INCH), (0, "right")))
+    'into offcut b, 24 in x 15 in'
     """
     return f"into {_called(place)}, {sizes(hand, place.at.w, place.at.h)}"
 

@@ -1,8 +1,11 @@
 """What the panel of a sheet laid out by hand tells: what is to lay, where it can go, how it stands, what came of it."""
 
-from shoplib.layout.best_found import Best, settings, stages
+from shoplib.buying.jobs import letter
+from shoplib.layout.best_found import Best
 from shoplib.layout.hand import Hand, Place
+from shoplib.layout.hand_sawn import shop_cost_by_hand
 from shoplib.layout.pieces import Job, LayoutError, Part, Stock
+from shoplib.layout.shop_cost import ShopCost
 from shoplib.measure import INCH, MM, Style, write_length
 from shoplib.words.areas import area
 from shoplib.words.naming import and_list
@@ -73,7 +76,7 @@ def part_row(hand: Hand, number: int) -> dict[str, object]:
     turns = "; may be turned" if part.may_turn else ""
     left_told = f"{left} of {part.count} still to lay" if left else f"all {part.count} laid"
     size = f"{write_length(part.length, hand.style)} x {write_length(part.width, hand.style)}"
-    return {"text": f"{number + 1} {part.name}, {size}{turns}: {left_told}", "left": left}
+    return {"text": f"{letter(number)} {part.name}, {size}{turns}: {left_told}", "left": left}
 
 
 def places_to_choose(hand: Hand, part: int, turned: bool) -> list[tuple[str, str]]:
@@ -138,9 +141,10 @@ def came_of_it(hand: Hand, best: Best | None) -> list[str]:
         lines.append(f"The search found none with fewer; that {_sheets(least)} would not do, it has not proven.")
     else:
         lines.append(f"That is {found - bought} fewer than the search found.")
+    mine, its = shop_cost_by_hand(hand), best.shop
     return [*lines, *_offcuts_compared(hand, best.hand), (
-        f"Your cuts take {settings(hand)} fence settings in {_stages(hand)}, those of the best found "
-        f"{settings(best.hand)} in {_stages(best.hand)}."
+        f"Your cuts take {mine.settings} fence settings in {_stages(mine)}, those of the best found {its.settings} in "
+        f"{_stages(its)}."
     )]
 
 
@@ -155,15 +159,17 @@ def _offcuts_compared(hand: Hand, best: Hand) -> list[str]:
 
 def figures(hand: Hand, best: Best | None) -> dict[str, object]:
     """The figures of what is laid so far beside those of the best layout found, and the least number of sheets."""
-    told = (
+    told = [
         ("Sheets in use", lambda one: str(len(one.sheets))),
         ("Free area on them", lambda one: area(one.area_left, one.style)),
         ("Largest offcut", lambda one: _sizes(one, one.largest) if one.largest else "none"),
         ("Cuts, trimming too", lambda one: str(one.cuts)),
-        ("Fence settings", lambda one: str(settings(one))),
-        ("Stages", lambda one: str(stages(one))),
-    )
+    ]
     rows = [[name, tell(hand), tell(best.hand) if best else "none found"] for name, tell in told]
+    if best and hand.done:
+        mine = shop_cost_by_hand(hand)
+        rows += [["Fence settings", str(mine.settings), str(best.shop.settings)],
+                 ["Stages", str(mine.stages), str(best.shop.stages)]]
     if best:
         rows[0][2] += f" (any layout needs at least {least_sheets(hand.job, best)})"
     return {"head": ["", "Laid so far", "Best found"], "rows": rows}
@@ -172,7 +178,7 @@ def figures(hand: Hand, best: Best | None) -> dict[str, object]:
 def least_sheets(job: Job, best: Best) -> int:
     """How many sheets any layout must buy at least."""
     cost = max(stock.cost for stock in job.stock)
-    return -(-best.layout.bound // cost) if cost else 0
+    return -(-best.least // cost) if cost else 0
 
 
 def _bought(hand: Hand) -> int:
@@ -196,6 +202,5 @@ def _sheets(many: int) -> str:
     return f"{many} sheet{'' if many == 1 else 's'}"
 
 
-def _stages(hand: Hand) -> str:
-    many = stages(hand)
-    return f"{many} stage{'' if many == 1 else 's'}"
+def _stages(cost: ShopCost) -> str:
+    return f"{cost.stages} stage{'' if cost.stages == 1 else 's'}"

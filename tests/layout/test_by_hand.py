@@ -56,7 +56,7 @@ jobs = st.builds(Job, st.lists(parts, min_size=1, max_size=4).map(tuple),
 
 def any_move(hand, data):
     """One move that could be asked for, sensible or not."""
-    wheres = [place.letter for place in hand.places] + list(range(len(hand.job.stock))) + ["ZZ"]
+    wheres = [place.letter for place in hand.places] + list(range(len(hand.job.stock))) + ["zz"]
     part = data.draw(st.integers(0, len(hand.job.parts) - 1))
     where, turned = data.draw(st.sampled_from(wheres)), data.draw(st.booleans())
     way = data.draw(st.sampled_from([None, "rip", "crosscut"]))
@@ -145,7 +145,7 @@ def test_no_blade_is_needed_at_the_far_edge():
 
 
 SAID = {
-    "too large": "The side, 30 in x 15 in, does not fit into offcut A, 5 1/8 in x 15 in: it is 24 7/8 in too long.",
+    "too large": "The side, 30 in x 15 in, does not fit into offcut a, 5 1/8 in x 15 in: it is 24 7/8 in too long.",
     "grain": "The side, 30 in x 15 in, cannot be turned: its grain runs along its 30 in and must run along the sheet.",
     "none left": "Nothing is left to lay of the side: all 4 of them lie already.",
 }
@@ -153,32 +153,32 @@ SAID = {
 
 def test_what_does_not_go_is_told_with_its_amounts():
     hand = lay_along(begin(BENCH, INCH_STYLE), 0, 0)
-    assert lay(hand, 0, "A").said == SAID["too large"]
-    assert lay(hand, 0, "B", turned=True).said == SAID["grain"]
-    hand = lay(hand, 0, "B")
-    assert lay(hand, 0, "C").said == SAID["none left"]
-    assert lay(hand, 1, "Q").said == "There is no free place Q."
+    assert lay(hand, 0, "a").said == SAID["too large"]
+    assert lay(hand, 0, "b", turned=True).said == SAID["grain"]
+    hand = lay(hand, 0, "b")
+    assert lay(hand, 0, "c").said == SAID["none left"]
+    assert lay(hand, 1, "q").said == "There is no free place q."
     assert taken_back(begin(BENCH, INCH_STYLE)).said.startswith("Nothing has been done yet")
 
 
 def test_where_the_bare_sheet_would_hold_it_the_cut_that_is_in_the_way_is_told():
     job = replace(BENCH, parts=(replace(SIDE, count=1), Part("back", 40 * INCH, 30 * INCH)))
     ripped = lay(begin(job, INCH_STYLE), 0, 0)
-    said = lay(ripped, 1, "A").said
+    said = lay(ripped, 1, "a").said
     assert said == (
-        "The back, 40 in x 30 in, does not fit into offcut A, 65 3/8 in x 15 in: it is 15 in too wide, and would lie "
+        "The back, 40 in x 30 in, does not fit into offcut a, 65 3/8 in x 15 in: it is 15 in too wide, and would lie "
         "across a cut; a cut goes from edge to edge, so make that one the other way first, or lay this part before it."
     )
-    assert isinstance(lay(lay(begin(job, INCH_STYLE), 0, 0, way="crosscut"), 1, "B"), Hand)
+    assert isinstance(lay(lay(begin(job, INCH_STYLE), 0, 0, way="crosscut"), 1, "b"), Hand)
 
 
 def test_turned_it_would_fit_is_told_and_whether_it_may():
     ply = replace(PLY, length=46 * INCH)  # so that nothing is left beside the strip
     job = Job((Part("end", 46 * INCH, 10 * INCH), replace(SHELF, length=46 * INCH)), (ply,), INCH // 8)
     hand = cut_off(begin(job, INCH_STYLE), 0, "rip", 47 * INCH)
-    assert lay(hand, 0, "A").said.endswith("too long; it would fit turned, but its grain must run along the sheet.")
-    assert lay(hand, 1, "A").said.endswith("it is 1/2 in too long; it would fit turned.")
-    assert isinstance(lay(hand, 1, "A", turned=True), Hand)
+    assert lay(hand, 0, "a").said.endswith("too long; it would fit turned, but its grain must run along the sheet.")
+    assert lay(hand, 1, "a").said.endswith("it is 1/2 in too long; it would fit turned.")
+    assert isinstance(lay(hand, 1, "a", turned=True), Hand)
 
 
 @pytest.mark.parametrize(("count", "said"), [(1, "the only one is in use."), (2, "all 2 are in use.")])
@@ -197,7 +197,7 @@ def test_a_strip_alone_can_be_cut_off_and_used():
     assert strip.at.h == 12 * INCH and strip.strip == "along"
     assert len(lay_along(hand, 1, strip.letter).sheets[0].placed) == 3
     assert cut_off(hand, strip.letter, "rip", 12 * INCH).said == (
-        "A rip at 12 in cuts nothing off offcut A, which is 12 in wide."
+        "A rip at 12 in cuts nothing off offcut a, which is 12 in wide."
     )
 
 
@@ -209,7 +209,7 @@ def test_a_thicker_blade_sends_back_what_does_not_fit_any_more_and_only_that():
     hand = lay(hand, 2, hand.place_of(hand.beside).letter)
     again, told = refitted(hand, INCH // 4, INCH // 4)  # 3 x 24 + 3 x 1/4 = 72 3/4; 22 3/4 left
     assert again.to_lay == (0, 1, 0) and whole(again) == []
-    assert told == ("The rail, 23 in x 15 in, does not fit into offcut A, 22 3/4 in x 15 in: it is 1/4 in too long. "
+    assert told == ("The rail, 23 in x 15 in, does not fit into offcut a, 22 3/4 in x 15 in: it is 1/4 in too long. "
                     "It is back in the list.",)
     assert taken_back(again) is hand
 
