@@ -46,7 +46,7 @@ def turned_over(job, layout, random):
 @pytest.mark.parametrize("wish", WISHES)
 def test_no_other_layout_does_better_in_what_is_wished(wish, count):
     random = Random(31)
-    for _ in range(count(6, 60)):
+    for _ in range(count(2, 40)):
         job, first = cut_up(random, sheets=2, loose=True)
         layouts = [first, *(turned_over(job, first, random) for _ in range(FINALISTS - 1))]
         choice = best_for(wish, job, layouts, ANY)

@@ -1,0 +1,178 @@
+"""What could be made again from what is left: asked before anything is bought, for parts are spoiled now and then."""
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from operator import attrgetter
+
+from shoplib.layout.pieces import Job, Layout, Part, Rect
+
+
+@dataclass(frozen=True, slots=True)
+class Spare:
+    """What the leftovers hold. `again` says of each part how often, at least, it could be cut from them by itself.
+
+    `largest` counts in the parts of the job. `longest` is how long, in ticks along the grain, a piece as wide as that
+    part comes out of the leftovers; 0 where none is so wide.
+    """
+
+    largest: int
+    again: tuple[int, ...]
+    longest: int
+
+    @property
+    def lost(self) -> tuple[int, ...]:
+        """The parts that could not be replaced, counted in the job."""
+        return tuple(n for n, number in enumerate(self.again) if number == 0)
+
+
+def spare(job: Job, left: Iterable[Rect]) -> Spare:
+    """What the pieces that are left (offcuts, and stock in the shop that is not used) hold.
+
+    >>> job = Job((Part("top", 50, 20), Part("shelf", 30, 20, 4)), ())
+    >>> found = spare(job, [Rect(0, 0, 45, 41), Rect(0, 0, 60, 5)])
+    >>> found.again, found.lost, found.longest
+    ((0, 2), (0,), 45)
+    """
+    pieces = tuple(left)
+    largest = max(range(len(job.parts)), key=lambda n: (job.parts[n].length * job.parts[n].width, -n))
+    part = job.parts[largest]
+    lengths = [piece.w for piece in pieces if piece.h >= part.width]
+    if part.may_turn:
+        lengths += [piece.h for piece in pieces if piece.w >= part.width]
+    again = tuple(sum(copies(part, piece, job.kerf) for piece in pieces) for part in job.parts)
+    return Spare(largest, again, max(lengths, default=0))
+
+
+def unused(job: Job, layout: Layout) -> tuple[Rect, ...]:
+    """The stock in the shop, which costs nothing, that no part lies on: its trimmed size, for each piece.
+
+    >>> from shoplib.layout.pieces import Stock
+    >>> shop = Stock("offcut", 60, 30, count=2, trim_ends=1)
+    >>> unused(Job((), (shop, Stock("ply", 100, 50, cost=9))), Layout((), 0, 0))
+    (Rect(x=1, y=0, w=58, h=30), Rect(x=1, y=0, w=58, h=30))
+    """
+    used = [laid.stock for laid in layout.sheets]
+    return tuple(
+        stock.usable
+        for n, stock in enumerate(job.stock)
+        if stock.count is not None and stock.cost == 0
+        for _ in range(stock.count - used.count(n))
+    )
+
+
+def copies(part: Part, piece: Rect, kerf: int) -> int:
+    """How many of a part come out of a piece by cuts from edge to edge: at least so many where it may turn.
+
+    n = (S + k) / (w + k), rounded down, in each direction: the last part needs no blade behind it.
+
+    >>> copies(Part("side", 10, 4), Rect(0, 0, 32, 9), 1), copies(Part("side", 10, 4, 1, True), Rect(0, 0, 14, 10), 0)
+    (6, 3)
+    """
+    x, y, long, wide = piece.w + kerf, piece.h + kerf, part.length + kerf, part.width + kerf
+    if not part.may_turn:
+        return (x // long) * (y // wide)
+    return max(
+        _with_turned(*ends, *sizes)
+        for ends in ((x, y), (y, x))
+        for sizes in ((long, wide), (wide, long))
+    )  # fmt: skip
+
+
+def _with_turned(x: int, y: int, w: int, h: int) -> int:
+    """Columns of parts w x h first, turned ones in what is left beside and above them; all grown by the blade."""
+    rows = y // h
+    if not rows:
+        return (x // h) * (y // w)
+    return max(
+        columns * rows + ((x - columns * w) // h) * (y // w) + (columns * w // h) * ((y - rows * h) // w)
+        for columns in range(x // w + 1)
+    )
+
+
+def one_more(job: Job, left: Sequence[Rect]) -> tuple[int, Spare] | None:
+    """One more sheet of those that can be bought, and what could be made again with it; None where none can be.
+
+    It is the one with which the fewest parts are lost; of those the cheapest.
+
+    >>> from shoplib.layout.pieces import Stock
+    >>> job = Job((Part("top", 50, 20),), (Stock("half", 40, 50, cost=1), Stock("full", 104, 50, cost=2)), 2)
+    >>> number, found = one_more(job, [])
+    >>> job.stock[number].name, found.again
+    ('full', (4,))
+    """
+    tried = [(n, spare(job, [*left, one.usable])) for n, one in enumerate(job.stock) if one.count is None]
+    return min(tried, key=lambda more: (len(more[1].lost), job.stock[more[0]].cost), default=None)
+
+
+def most_spare(found: Sequence[Spare]) -> int:
+    """Which of several layouts of a job leaves the most to make parts again from: the fewest lost, then the largest
+    part the most often, then the longest piece as wide as that. Counts from 0.
+
+    >>> most_spare([Spare(0, (0, 3), 40), Spare(0, (0, 2), 45), Spare(0, (0, 0), 49)])
+    1
+    """
+    return min(
+        range(len(found)),
+        key=lambda n: (len(found[n].lost), -found[n].again[found[n].largest], -found[n].longest, n),
+    )
+
+
+def told(
+    job: Job,
+    found: Spare,
+    say: Callable[[int], str],
+    more: tuple[int, Spare] | None = None,
+    other: Spare | None = None,
+) -> tuple[str, ...]:
+    """What is left for parts that are spoiled, in sentences; `say` writes a length.
+
+    `more` is what one more sheet would change (`one_more`), `other` what another layout of the same cost leaves.
+
+    >>> from shoplib.layout.pieces import Stock
+    >>> job = Job((Part("top", 50, 20), Part("shelf", 30, 20, 4)), (Stock("ply", 104, 50),), 2)
+    >>> left = [Rect(0, 0, 45, 41)]
+    >>> for sentence in told(job, spare(job, left), str, one_more(job, left)):
+    ...     print(sentence)
+    The largest part, top (50 x 20), could not be made again from what is left: the longest piece as wide is 45.
+    Could not be replaced from what is left: top.
+    With one more sheet of ply, 104 x 50, each part could be made again, top 4 times.
+    """
+    part = job.parts[found.largest]
+    name = f"{part.name} ({say(part.length)} x {say(part.width)})"
+    number = found.again[found.largest]
+    if number:
+        lines = [f"The largest part, {name}, could be made again {_times(number)} from what is left."]
+    else:
+        longest = f"the longest piece as wide is {say(found.longest)}" if found.longest else "no piece is so wide"
+        lines = [f"The largest part, {name}, could not be made again from what is left: {longest}."]
+    lines.append(
+        f"Could not be replaced from what is left: {_names(job, found.lost)}."
+        if found.lost
+        else "Any one part could be replaced from what is left."
+    )
+    if more is not None and found.lost:
+        stock = job.stock[more[0]]
+        sheet = f"With one more sheet of {stock.name}, {say(stock.length)} x {say(stock.width)},"
+        lines.append(f"{sheet} {_then(job, more[1])}.")
+    if other is not None and _better(other, found):
+        lines.append(f"With another layout of the same cost {_then(job, other)}.")
+    return tuple(lines)
+
+
+def _then(job: Job, found: Spare) -> str:
+    lost = f"only {_names(job, found.lost)} could not be replaced" if found.lost else "each part could be made again"
+    number = found.again[found.largest]
+    return f"{lost}, {job.parts[found.largest].name} {_times(number)}" if number else lost
+
+
+def _better(other: Spare, found: Spare) -> bool:
+    return most_spare([found, other]) == 1
+
+
+def _names(job: Job, parts: Iterable[int]) -> str:
+    names = list(dict.fromkeys(map(attrgetter("name"), (job.parts[n] for n in parts))))
+    return ", ".join([*names[:-2], " and ".join(names[-2:])])
+
+
+def _times(number: int) -> str:
+    return {1: "once", 2: "twice"}.get(number, f"{number} times")
