@@ -1,18 +1,21 @@
 """A cabinet laid out on its sheets and boards, cut by cut: what documents, drawings and lessons read."""
 
 import time
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import count
 
+from shoplib.buying.front_order import fronts_in_order, runs_of
 from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, offered
 from shoplib.buying.lifts import one_lifts
+from shoplib.layout.choose import best_for
 from shoplib.layout.cut_tree import sawn
+from shoplib.layout.grain_run import apart, joined
 from shoplib.layout.order import Step, cut_order
-from shoplib.layout.pieces import Job, Laid, Layout, Placed, Rect, Stock
+from shoplib.layout.pieces import Job, Laid, Layout, Placed, Stock
 from shoplib.layout.sawn import Sawn
 from shoplib.layout.search import layouts, pool
 from shoplib.model.board import Board
-from shoplib.model.cutting import Cutting
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
 
@@ -55,28 +58,37 @@ class LaidSheet:
 
 @dataclass(frozen=True, slots=True)
 class LaidJob:
-    """What was laid out together: what was asked, on what, the layout that was chosen, its sheets, and the cuts that
-    free their parts, fence setting by fence setting."""
+    """What was laid out together: what was asked, what lay in the shop before it, and what is offered for it; the
+    layout that was chosen, its sheets, and the steps that free their parts, fence setting by fence setting. `others`
+    are layouts that cost the same, among which it was chosen.
+    """
 
     ask: Ask
+    held: tuple[Held, ...]
     on: Offered
     job: Job
     layout: Layout
     sheets: tuple[LaidSheet, ...]
     steps: tuple[Step, ...]
+    others: tuple[Layout, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class LaidOut:
-    """All sheets of a cabinet. `stopped`: the search was stopped before its time, and the best so far was taken."""
+    """All sheets of a cabinet, in the order in which they are cut.
+
+    `left` is what lies in the shop at the end, by the name of its sheet: what was not used, and all offcuts. `stopped`:
+    the search was stopped before its time, and the best so far was taken.
+    """
 
     cabinet: Cabinet
     jobs: tuple[LaidJob, ...]
+    left: dict[str, tuple[Held, ...]]
     stopped: bool = False
 
     @property
     def sheets(self) -> tuple[LaidSheet, ...]:
-        """All of them, in the order in which they are cut."""
+        """All of them."""
         return tuple(sheet for job in self.jobs for sheet in job.sheets)
 
 
@@ -95,63 +107,99 @@ def laid_out(cabinet: Cabinet, seconds: float = 10.0, tell: Tell = lambda ask, l
     held = {ask.sheet.name: in_shop(ask.sheet) for ask in waiting}
     for ask in waiting:  # what cannot be is said before any time is spent on what can
         offered(ask, held[ask.sheet.name], cabinet.style)
-    numbers: dict[str, int] = {}
     done: list[LaidJob] = []
     stopped = False
     for number, ask in enumerate(waiting):
-        on = offered(ask, held[ask.sheet.name], cabinet.style)
-        job = job_of(ask, on)
         left = 0.0 if stopped else (ends - time.monotonic()) / (len(waiting) - number)
-        layout, stopped_here = _searched(job, ask, max(left, 0.0), cabinet.project.cutting, tell)
+        asked = _Asked(cabinet, ask, held[ask.sheet.name], offered(ask, held[ask.sheet.name], cabinet.style))
+        found, stopped_here = _searched(asked, max(left, 0.0), tell)
         stopped = stopped or stopped_here
-        sheets = tuple(_sheets(ask, on, job, layout, numbers, cabinet.project.cutting))
-        held[ask.sheet.name] = _left_after(held[ask.sheet.name], sheets)
-        steps = cut_order(
-            job, layout.sheets, [sheet.sawn for sheet in sheets],
-            one_lifts(ask.sheet, cabinet.project.cutting.one_lifts), [sheet.name for sheet in sheets],
-        )  # fmt: skip
-        done.append(LaidJob(ask, on, job, layout, sheets, steps))
-    return LaidOut(cabinet, tuple(done), stopped)
+        try:
+            laid = _laid(asked, found, done)
+        except KeyboardInterrupt:
+            laid, stopped = _laid(asked, found[:1], done), True
+        held[ask.sheet.name] = _left_after(held[ask.sheet.name], laid.sheets)
+        done.append(laid)
+    return LaidOut(cabinet, tuple(done), held, stopped)
 
 
-def _searched(job: Job, ask: Ask, seconds: float, cutting: Cutting, tell: Tell) -> tuple[Layout, bool]:
-    """The layout that is wished for among those of least cost, and whether the search was stopped."""
+class _Asked:
+    """One job on its way: fronts that keep the order of their grain are one part (of `whole`) until they are laid."""
+
+    def __init__(self, cabinet: Cabinet, ask: Ask, held: tuple[Held, ...], on: Offered) -> None:
+        self.cabinet, self.ask, self.held, self.on = cabinet, ask, held, on
+        self.job = job_of(ask, on)
+        names = [[board.name for board in boards] for boards in ask.boards]
+        self.runs = runs_of(cabinet, self.job, names, cabinet.style)
+        self.whole = joined(self.job, self.runs) if self.runs else self.job
+        here = {name for several in names for name in several}
+        self.fronts = [run for run in fronts_in_order(cabinet) if all(front.name in here for front in run)]
+
+
+def _searched(asked: _Asked, seconds: float, tell: Tell) -> tuple[list[Layout], bool]:
+    """Layouts of least cost, the first found first, and whether the search was stopped."""
     found: list[Layout] = []
     try:
-        for layout in layouts(job, seconds * (1 - FOR_CHOICE)):
+        for layout in layouts(asked.whole, seconds * (1 - FOR_CHOICE)):
             found = [layout]
-            tell(ask, layout)
-        for layout in pool(job, found[0].cost, seconds * FOR_CHOICE):
+            tell(asked.ask, layout)
+        for layout in pool(asked.whole, found[0].cost, seconds * FOR_CHOICE):
             found.append(replace(layout, bound=found[0].bound))
-        return found[0], False
     except KeyboardInterrupt:
         if not found:
-            found = [next(layouts(job, 0.0))]
-            tell(ask, found[0])
-        return found[0], True
+            found = [next(layouts(asked.whole, 0.0))]
+            tell(asked.ask, found[0])
+        return found, True
+    return found, False
 
 
-def _sheets(
-    ask: Ask, on: Offered, job: Job, layout: Layout, numbers: dict[str, int], cutting: Cutting
-) -> Iterator[LaidSheet]:
-    """The sheets by name, the pieces of each by the boards that they become."""
-    boards = [iter(names) for names in ask.boards]
-    lying = [iter(held) for held in on.held]
-    for laid in layout.sheets:
+def _laid(asked: _Asked, found: list[Layout], done: Sequence[LaidJob]) -> LaidJob:
+    """The job as it will be cut, by the layout that is wished for among those that were found."""
+    ask, job, cutting = asked.ask, asked.job, asked.cabinet.project.cutting
+    choice = best_for(cutting.choose, asked.whole, found)
+    layout, cuts = choice.layout, choice.sheets
+    if asked.runs:
+        layout = apart(job, asked.runs, layout)
+        cuts = [sawn(job, laid, cutting.choose) for laid in layout.sheets]
+    boards = _boards_in_turn(ask, asked.fronts, choice.layout)
+    names = _names(ask, done)
+    lying = [iter(held) for held in asked.on.held]
+    sheets = []
+    for laid, found_cuts in zip(layout.sheets, cuts, strict=True):
         held = next(lying[laid.stock], None)
-        pieces = tuple(Piece(next(boards[one.part]), ask.letters[one.part], one) for one in laid.placed)
-        name = _name(ask.sheet, held, numbers)
-        yield LaidSheet(
-            name, ask.sheet, ask.stages, job.stock[laid.stock], held, ask.kerf, laid, pieces,
-            sawn(job, laid, cutting.choose),
-        )  # fmt: skip
+        pieces = tuple(Piece(next(boards), ask.letters[one.part], one) for one in laid.placed)
+        stock = job.stock[laid.stock]
+        sheets.append(LaidSheet(names(held), ask.sheet, ask.stages, stock, held, ask.kerf, laid, pieces, found_cuts))
+    lifts = one_lifts(ask.sheet, cutting.one_lifts)
+    steps = cut_order(job, layout.sheets, cuts, lifts, [sheet.name for sheet in sheets])
+    return LaidJob(ask, asked.held, asked.on, job, layout, tuple(sheets), steps, () if asked.runs else tuple(found))
 
 
-def _name(sheet: Sheet, held: Held | None, numbers: dict[str, int]) -> str:
-    """What is written on it: bought sheets are counted, and so are offcuts in the shop and the rests of each sheet."""
-    what = sheet.name if held is None else f"{held.root}, rest" if held.root else f"{sheet.name}, offcut"
-    numbers[what] = numbers.get(what, 0) + 1
-    return f"{what} {numbers[what]}"
+def _boards_in_turn(ask: Ask, runs: Sequence[Sequence[Board]], layout: Layout) -> Iterator[Board]:
+    """The boards that the parts become, in the order in which they lie: those of a run in the order of their grain."""
+    in_runs = {board.name for run in runs for board in run}
+    alone = [[board for board in boards if board.name not in in_runs] for boards in ask.boards]
+    waiting = [iter(boards) for boards in alone if boards]
+    for laid in layout.sheets:
+        for one in laid.placed:
+            run = one.part - len(waiting)
+            if run < 0:
+                yield next(waiting[one.part])
+            else:
+                yield from runs[run]
+
+
+def _names(ask: Ask, done: Sequence[LaidJob]) -> Callable[[Held | None], str]:
+    """What is written on each: bought sheets are counted, and so are offcuts in the shop and the rests of each sheet."""
+    taken = {sheet.name for job in done for sheet in job.sheets}
+
+    def name(held: Held | None) -> str:
+        what = ask.sheet.name if held is None else f"{held.root}, rest" if held.root else f"{ask.sheet.name}, offcut"
+        found = next(called for number in count(1) if (called := f"{what} {number}") not in taken)
+        taken.add(found)
+        return found
+
+    return name
 
 
 def _left_after(held: Iterable[Held], sheets: Iterable[LaidSheet]) -> tuple[Held, ...]:
@@ -162,17 +210,4 @@ def _left_after(held: Iterable[Held], sheets: Iterable[LaidSheet]) -> tuple[Held
             left.remove(sheet.held)
         root = (sheet.held and sheet.held.root) or sheet.name
         left += [Held(rest.w, rest.h, left_of=sheet.name, root=root) for rest in sheet.sawn.offcuts]
-    return tuple(left)
-
-
-def offcuts_left(found: LaidOut) -> tuple[tuple[LaidSheet, Rect], ...]:
-    """What is left in the end: each offcut with the sheet that it is left of, but those that were cut up later."""
-    cut_up = [(sheet.held.left_of, sheet.held.length, sheet.held.width) for sheet in found.sheets if sheet.held]
-    left = []
-    for sheet in found.sheets:
-        for rest in sheet.sawn.offcuts:
-            if (key := (sheet.name, rest.w, rest.h)) in cut_up:
-                cut_up.remove(key)
-            else:
-                left.append((sheet, rest))
     return tuple(left)
