@@ -4,6 +4,7 @@ from dataclasses import replace
 
 from shoplib.checks.stock import find_too_big_for_sheet
 from shoplib.model.board import Edge
+from shoplib.model.cutting import OnHand, StockSize
 from tests.checks.cabinets import SHEETS, board, cabinet, ticks, tool_case
 
 
@@ -68,3 +69,19 @@ def test_a_turned_board_is_held_against_both_sides_of_its_sheet():
     (wide,) = found(shelf(1300, 2000, grain="none"))
     assert (long.amount, wide.amount) == (ticks(60), ticks(80))
     assert found(shelf(1000, 2440, grain="none")) == ()
+
+
+def test_any_size_that_is_bought_or_lies_in_the_shop_will_do():
+    sheet = replace(SHEETS["case sheet"], sizes=(StockSize(ticks(3000), ticks(1200)),))
+    assert found(shelf(2450, 300), sheets={"case sheet": sheet}) == ()
+    sheet = replace(SHEETS["case sheet"], on_hand=(OnHand(ticks(3000), ticks(200)),))
+    (finding,) = found(shelf(2450, 300), sheets={"case sheet": sheet})
+    assert finding.amount == ticks(10) and "2440 mm x 1220 mm" in finding.text
+
+
+def test_a_solid_part_may_be_wider_than_its_boards_but_not_longer():
+    solid = {"case sheet": replace(SHEETS["case sheet"], kind="solid", length=ticks(2400), width=ticks(150))}
+    assert found(shelf(800, 300), sheets=solid) == ()
+    (finding,) = found(shelf(2450, 100), sheets=solid)
+    assert finding.amount == ticks(50)
+    assert finding.text.endswith("along the grain: 50 mm too much. Get a longer board, or make the piece shorter.")
