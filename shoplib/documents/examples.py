@@ -15,8 +15,8 @@ def example(name: str) -> Path:
     >>> example("bench")
     Traceback (most recent call last):
     ...
-    LookupError: There is no example "bench"; there are drawers_over_the_bench, finger_jointed_drawers, rolling_stand, \
-small_parts_wall_case, under_bench_case.
+    LookupError: There is no example "bench"; there are finger_jointed_drawers, rolling_stand, small_parts_wall_case, \
+under_bench_case, wheel_wall_drawers.
     """
     found = {path.stem: path for path in sorted(PROJECTS.glob("*.toml"))}
     if name not in found:
