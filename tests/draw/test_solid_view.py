@@ -131,7 +131,7 @@ def cabinet(path):
 
 @pytest.mark.parametrize("drawn_apart", [False, True], ids=["together", "apart"])
 @pytest.mark.parametrize(
-    ("path", "way"), list(zip(PROJECTS, [WAYS[k] for k in (1, 7, 4, 3)], strict=True)),
+    ("path", "way"), list(zip(PROJECTS, [WAYS[k] for k in (1, 7, 4, 3, 2)], strict=True)),
     ids=lambda value: getattr(value, "stem", ""),
 )
 def test_a_ray_strikes_what_is_shown_of_a_case(path, way, drawn_apart):
