@@ -50,8 +50,8 @@ def glue_ups(ask: Ask, jointing: int, style: Style) -> list[str]:
             what = "each" if len(boards) > staves else "it"
             width, over = write_brief(part.width, style), write_brief(jointing, style)
             told.append(
-                f"{boards_in_short(boards)}: no board is wide enough; glue {what} up from {staves} staves, each {width} "
-                f"wide ({over} of it for jointing its edges)."
+                f"{boards_in_short(boards)}: no board is wide enough; glue {what} up from {staves} staves, each "
+                f"{width} wide ({over} of it for jointing its edges)."
             )
     return told
 

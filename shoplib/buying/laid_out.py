@@ -8,6 +8,7 @@ from itertools import count
 from shoplib.buying.front_order import fronts_in_order, runs_of
 from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, offered
 from shoplib.buying.lifts import one_lifts
+from shoplib.buying.staves import from_boards
 from shoplib.layout.choose import best_for
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.grain_run import apart, joined
@@ -106,12 +107,12 @@ def laid_out(cabinet: Cabinet, seconds: float = 10.0, tell: Tell = lambda ask, l
     waiting = asks(cabinet)
     held = {ask.sheet.name: in_shop(ask.sheet) for ask in waiting}
     for ask in waiting:  # what cannot be is said before any time is spent on what can
-        offered(ask, held[ask.sheet.name], cabinet.style)
+        _asked(cabinet, ask, held[ask.sheet.name])
     done: list[LaidJob] = []
     stopped = False
     for number, ask in enumerate(waiting):
         left = 0.0 if stopped else (ends - time.monotonic()) / (len(waiting) - number)
-        asked = _Asked(cabinet, ask, held[ask.sheet.name], offered(ask, held[ask.sheet.name], cabinet.style))
+        asked = _asked(cabinet, ask, held[ask.sheet.name])
         found, stopped_here = _searched(asked, max(left, 0.0), tell)
         stopped = stopped or stopped_here
         try:
@@ -134,6 +135,12 @@ class _Asked:
         self.whole = joined(self.job, self.runs) if self.runs else self.job
         here = {name for several in names for name in several}
         self.fronts = [run for run in fronts_in_order(cabinet) if all(front.name in here for front in run)]
+
+
+def _asked(cabinet: Cabinet, ask: Ask, held: tuple[Held, ...]) -> _Asked:
+    """The job on what lies in the shop by then and what can be bought; what is too wide for boards is in staves."""
+    ask = from_boards(ask, held, cabinet.project.cutting.jointing, cabinet.style)
+    return _Asked(cabinet, ask, held, offered(ask, held, cabinet.style))
 
 
 def _searched(asked: _Asked, seconds: float, tell: Tell) -> tuple[list[Layout], bool]:
