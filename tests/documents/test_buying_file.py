@@ -1,0 +1,149 @@
+"""buying.csv as a spreadsheet reads it (Python's csv reader, RFC 4180), and the list to read."""
+
+import csv
+import io
+from dataclasses import replace
+from decimal import Decimal
+from pathlib import Path
+
+import pytest
+
+from shoplib.buying.list import buying_list
+from shoplib.buying.stock_lines import Stocked
+from shoplib.documents.buying_file import COLUMNS, LATER, MEASURED, NO_PRICE, NOW, buying_csv, buying_text
+from shoplib.documents.cut_list_file import FORMULA_SIGNS
+from shoplib.documents.project_file import ProjectFileError, project_from_text, read_project
+from shoplib.documents.project_text import project_text
+from shoplib.measure import MM, read_length
+from shoplib.model.cabinet import solve
+from shoplib.model.cutting import Buying
+from tests.lists.projects import stand
+from tests.random_projects import project
+
+ROOT = Path(__file__).parents[2]
+PROJECTS = sorted((ROOT / "data" / "projects").glob("*.toml"))
+
+
+def wanted_of(plan, first=()):
+    cabinet = solve(plan)
+    stock = [Stocked(sheet.name, (1,), sheet.length, sheet.width) for sheet in plan.sheets.values() if sheet.length]
+    return buying_list(cabinet, stock, first)
+
+
+def shipped(name):
+    return next(read_project(path) for path in PROJECTS if path.stem == name)
+
+
+def table(wanted):
+    return list(csv.DictReader(io.StringIO(buying_csv(wanted))))
+
+
+def flat(text):
+    return " ".join(text.split())
+
+
+PLANS = [*map(read_project, PROJECTS), project(3), project(8)]
+
+
+@pytest.mark.parametrize("plan", PLANS, ids=lambda plan: plan.name)
+def test_the_table_says_each_line_with_its_sizes(plan):
+    wanted = wanted_of(plan)
+    rows = table(wanted)
+    assert tuple(rows[0]) == COLUMNS
+    assert len(rows) == len(wanted.lines)
+    for row, line in zip(rows, wanted.lines, strict=True):
+        assert (row["kind"], row["item"]) == (line.kind, line.item)
+        assert Decimal(row["needed"]) + Decimal(row["spare"]) == Decimal(row["quantity"]) == line.quantity
+        assert "E" not in row["quantity"]
+        for name, ticks in zip(("length", "width", "thickness"), line.size, strict=True):
+            assert bool(row[name]) == bool(row[f"{name}_mm"]) == bool(ticks)
+            if ticks:
+                assert Decimal(row[f"{name}_mm"]) == Decimal(ticks) / MM
+                assert abs(read_length(row[name]) - ticks) <= MM // 1000
+        assert row["when"] in (NOW, LATER, MEASURED)
+        assert (row["when"] == MEASURED) == bool(row["measure_first"])
+
+
+@pytest.mark.parametrize("plan", PLANS, ids=lambda plan: plan.name)
+def test_no_cell_is_a_formula_and_every_line_ends_in_a_line_feed(plan):
+    text = buying_csv(wanted_of(plan))
+    assert "\r" not in text
+    assert text.endswith("\n")
+    cells = [cell for row in csv.reader(io.StringIO(text)) for cell in row]
+    assert not any(cell.lstrip().startswith(FORMULA_SIGNS) for cell in cells)
+
+
+@pytest.mark.parametrize("name", ["=1+1", "@x", " -x"])
+def test_a_name_that_looks_like_a_formula_is_guarded(name):
+    sheet = replace(stand().sheets["birch 18"], name=name)
+    plan = stand(sheets={name: sheet}, carcass=replace(stand().carcass, sheet=name))
+    assert table(wanted_of(plan))[0]["item"].startswith(f"'{name}")
+
+
+def test_money_in_the_table_adds_up_to_the_total_in_the_text():
+    prices = {"pull, 3 in between its holes": "4.15", "wood glue": "7.50 for 16", "clear finish": "21.90"}
+    wanted = wanted_of(replace(shipped("under_bench_case"), buying=Buying("CAD", 10, prices)))
+    rows = table(wanted)
+    costs = [Decimal(row["cost"]) for row in rows if row["cost"]]
+    without = [row for row in rows if row["price"] == NO_PRICE]
+    assert all(not row["cost"] and not row["currency"] for row in without)
+    # Sheets 74 + 46 + 31 + 98, nine pulls, one bottle of 16 fl oz, and 6.7 qt: seven of one quart.
+    assert sum(costs) == wanted.total
+    assert wanted.total == Decimal("249.00") + 9 * Decimal("4.15") + Decimal("7.50") + 7 * Decimal("21.90")
+    text = flat(buying_text(wanted))
+    total = f"Total of what has a price: {wanted.total} CAD; {len(without)} of the {len(rows)} lines have none yet."
+    assert total in text
+    assert "2 fl oz of wood glue: 1 pack of 16, 7.50 CAD" in text
+
+
+def test_every_price_given_makes_a_plain_total():
+    plan = stand()
+    prices = {line.item: "1.25" for line in wanted_of(plan).lines}
+    sheet = replace(plan.sheets["birch 18"], price="1.25")
+    wanted = wanted_of(replace(plan, sheets={sheet.name: sheet}, buying=Buying("EUR", 10, prices)))
+    assert not wanted.unpriced
+    assert f"Total: {wanted.total} EUR for all {len(wanted.lines)} lines." in buying_text(wanted)
+    bare = wanted_of(plan)
+    assert f"Total: not known; no price is given for any of the {len(bare.lines)} lines." in buying_text(bare)
+
+
+def test_what_cannot_be_replaced_stands_before_everything_that_is_bought():
+    text = buying_text(wanted_of(shipped("under_bench_case"), ["The top could not be made again."]))
+    order = ["Look at this before anything else", "The top could not be made again.", "Buy now, for the case",
+             "Can wait until the case stands", "Better not before the case stands and is measured", "Total of",
+             "Before you buy, measure or read", "What this list assumes", "Not in this list"]
+    places = [text.index(words) for words in order]
+    assert places == sorted(places)
+    assert max(map(len, text.splitlines())) <= 79
+    now = text[places[2]:places[3]]
+    assert "case sheet, 96 in x 48 in: 74.00 USD" in now
+    assert "slides" not in now
+
+
+def test_a_price_that_no_line_asks_for_is_told():
+    text = flat(buying_text(wanted_of(replace(stand(), buying=Buying(prices={"shelf paper": "5.00"})))))
+    assert 'Prices that were not used - "shelf paper": no line of the list is called so' in text
+
+
+def test_prices_of_a_project_file_are_read_and_saved():
+    text = project_text(shipped("under_bench_case")) + (
+        '\n[buying]\ncurrency = "USD"\n[buying.prices]\n"side-mount ball-bearing 20 in" = "14.50"\n'
+        '"pan-head screw No. 8 x 1 in" = "9.80 for 100"\n')
+    plan = project_from_text(text)
+    rows = {row["item"]: row for row in table(wanted_of(plan))}
+    assert rows["side-mount ball-bearing 20 in"]["cost"] == "130.50"
+    screws = rows["pan-head screw No. 8 x 1 in"]
+    assert (screws["price"], screws["price_for"], screws["packs"], screws["cost"]) == ("9.80", "100", "1", "9.80")
+    assert project_from_text(project_text(plan)) == plan
+
+
+@pytest.mark.parametrize("price", ["9.80 for 0", "for 100", "9.80 for", "9.80 each", "9.80 for 10.5"])
+def test_a_price_that_is_none_is_refused_in_one_sentence(price):
+    text = project_text(stand()) + f'\n[buying]\n[buying.prices]\n"wood glue" = "{price}"\n'
+    with pytest.raises(ProjectFileError, match=r'buying\.prices\."wood glue": a price is a number in quotes'):
+        project_from_text(text)
+
+
+def test_the_columns_stand_in_the_readme():
+    readme = (ROOT / "README.md").read_text(encoding="utf-8")
+    assert all(f"`{column}`" in readme for column in COLUMNS)
