@@ -1,0 +1,168 @@
+"""Cuts that must match, together: at one distance from the same edge they are all made before the fence is moved.
+
+A shelf lies level when the dadoes at its two ends are made at one stop, each board with the same edge against it: what
+is a little off is then off alike. Measured board by board they would differ.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import pairwise
+
+from shoplib.lists.cut_words import channel_ways
+from shoplib.lists.sides import datum_side, side_name
+from shoplib.lists.writing import Writing
+from shoplib.model.board import Board, BoxCut
+from shoplib.model.solved import Cabinet
+from shoplib.words.naming import and_list, boards_in_short, plural
+
+KINDS = ("dado", "groove", "rabbet")
+"""What is cut along a fence or against a stop; sockets come from a jig, notches are laid out each by itself."""
+
+
+@dataclass(frozen=True, slots=True)
+class DadoStop:
+    """Dadoes, grooves or rabbets of one set-up, in ticks.
+
+    `wall` is how far the near wall is from the `reference` (such as "bottom end") of the finished board; 0 for
+    rabbets, which run along theirs ("bottom end and top end"). `cuts` are the boards with what is cut in each; a
+    board with a dado in either face stands there twice. `fitted`: a board enters, so that the width is one that was
+    measured.
+    """
+
+    stage: int
+    kind: str
+    reference: str
+    wall: int
+    width: int
+    depth: int
+    fitted: bool
+    cuts: tuple[tuple[Board, BoxCut], ...]
+
+    @property
+    def boards(self) -> tuple[Board, ...]:
+        """Each board once."""
+        return tuple({board.name: board for board, _ in self.cuts}.values())
+
+
+_SetUp = tuple[int, str, str, int, int, int, bool]
+"""Stage, kind, which side it is set by, near wall, width, depth, and whether a board enters."""
+
+
+def dado_stops(cabinet: Cabinet) -> tuple[DadoStop, ...]:
+    """The set-ups that serve more than one cut, by stage, then from the reference outward.
+
+    Boards of different stages have none in common: the later ones are cut when the case has been measured.
+    """
+    found: dict[_SetUp, list[tuple[Board, BoxCut]]] = {}
+    named: dict[_SetUp, dict[str, None]] = {}
+    for board in cabinet.boards:
+        for cut in _channels(board):
+            reference, wall = _set_by(board, cut)
+            # A rabbet is set by whichever end or edge it runs along: all of them lie against the fence in turn.
+            side = reference if wall else reference.split()[-1]
+            setup = (board.stage, cut.kind, side, wall, *_sizes(board, cut), bool(cut.for_board))
+            mine = found.setdefault(setup, [])
+            # One rabbet may take two boards, such as both stretchers.
+            if not any(board is other and _same_place(board, cut, made) for other, made in mine):
+                mine.append((board, cut))
+            named.setdefault(setup, {})[reference] = None
+    stops = [
+        DadoStop(stage, kind, and_list(sorted(named[setup])), wall, width, depth, fitted, tuple(found[setup]))
+        for setup in found
+        for stage, kind, _, wall, width, depth, fitted in [setup]
+        if len(found[setup]) > 1
+    ]
+    return tuple(sorted(stops, key=lambda stop: (stop.stage, KINDS.index(stop.kind), stop.reference, stop.wall)))
+
+
+@dataclass(frozen=True, slots=True)
+class TwoStops:
+    """Boards whose ends enter at unlike places, so that no one stop serves both: near walls from one reference.
+
+    A divider stands on the bottom and a side beside it, so a shelf between them is not equally far from their ends.
+    """
+
+    boards: tuple[Board, ...]
+    reference: str
+    walls: tuple[int, ...]
+
+
+def two_stops(cabinet: Cabinet) -> tuple[TwoStops, ...]:
+    """Where mating dadoes cannot be made at one stop: there the two settings must differ by just so much."""
+    walls: dict[tuple[str, str, str], set[int]] = {}
+    for board in cabinet.boards:
+        for cut in _channels(board):
+            reference, wall = _set_by(board, cut)
+            if cut.kind == "dado" and cut.for_board in cabinet.by_name and wall:
+                walls.setdefault((cut.for_board, cut.kind, reference), set()).add(wall)
+    alike: dict[tuple[str, tuple[int, ...]], list[Board]] = {}
+    for (entering, _, reference), found in walls.items():
+        if len(found) > 1:
+            alike.setdefault((reference, tuple(sorted(found))), []).append(cabinet.by_name[entering])
+    return tuple(TwoStops(tuple(boards), *key) for key, boards in alike.items())
+
+
+def _channels(board: Board) -> Iterator[BoxCut]:
+    """The cuts of a board that are made along a fence or against a stop."""
+    for cut in board.cuts:
+        if isinstance(cut, BoxCut) and cut.kind in KINDS and channel_ways(cut, board) is not None:
+            yield cut
+
+
+def _sizes(board: Board, cut: BoxCut) -> tuple[int, int]:
+    """Width and depth."""
+    deep, wide, _ = channel_ways(cut, board)
+    return cut.high[wide] - cut.low[wide], cut.high[deep] - cut.low[deep]
+
+
+def _set_by(board: Board, cut: BoxCut) -> tuple[str, int]:
+    """The end or edge that a cut is set by, and how far its near wall is from there; 0 for a rabbet."""
+    wide = channel_ways(cut, board)[1]
+    side = datum_side(board, wide)
+    low, high = cut.low[wide], board.size[wide] - cut.high[wide]
+    if low <= 0 or high <= 0:
+        return side_name(board, wide, -1 if low <= 0 else 1), 0
+    return side_name(board, wide, side), low if side < 0 else high
+
+
+def _same_place(board: Board, cut: BoxCut, made: BoxCut) -> bool:
+    """Whether two cuts of a board are made in one pass: in the same side, at the same place across."""
+    ways = channel_ways(cut, board)
+    if channel_ways(made, board) != ways:
+        return False
+    return all((cut.low[own], cut.high[own]) == (made.low[own], made.high[own]) for own in ways[:2])
+
+
+def stop_words(stop: DadoStop, writing: Writing) -> str:
+    """One set-up in words, and which boards are cut at it.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> from shoplib.model.placement import Placement
+    >>> cut = BoxCut("dado", (12 * INCH, 0, 0), (12 * INCH + INCH // 2, 9 * INCH, INCH // 4), "shelf")
+    >>> sides = [Board(f"{way} side", "case", 1, "s", 30 * INCH, 9 * INCH, INCH // 2,
+    ...                Placement((0, 0, 0), ("+z", "+y", "-x")), (cut,)) for way in ("left", "right")]
+    >>> stop = DadoStop(1, "dado", "bottom end", 12 * INCH, INCH // 2, INCH // 4, True, tuple((s, cut) for s in sides))
+    >>> stop_words(stop, Writing(INCH_STYLE))
+    '2 dadoes, 0.5 in wide, 1/4 in deep, the near wall 12 in from the bottom end: left side and right side'
+    """
+    width = (writing.measured if stop.fitted else writing.setting)(stop.width)
+    where = f"the near wall {writing.length(stop.wall)} from" if stop.wall else "along"
+    size = f"{width} wide, {writing.setting(stop.depth)} deep, {where} the {stop.reference}"
+    return f"{len(stop.cuts)} {plural(stop.kind)}, {size}: {boards_in_short(stop.boards)}"
+
+
+def two_stops_words(found: TwoStops, writing: Writing) -> str:
+    """Mating dadoes at unlike distances, in words, with the difference that must come out.
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> from shoplib.model.placement import Placement
+    >>> shelf = Board("fixed shelf", "case", 1, "s", 9, 9, 9, Placement((0, 0, 0), ("+x", "+y", "+z")))
+    >>> two_stops_words(TwoStops((shelf,), "bottom end", (291 * MM, 300 * MM)), Writing(MM_STYLE))
+    'fixed shelf: near walls 291 mm and 300 mm from the bottom end, on unlike boards; the stops differ by 9 mm'
+    """
+    walls = and_list([writing.length(wall) for wall in found.walls])
+    apart = [writing.length(high - low) for low, high in pairwise(found.walls)]
+    return (
+        f"{boards_in_short(found.boards)}: near walls {walls} from the {found.reference}, on unlike boards; "
+        f"the stops differ by {and_list(apart)}"
+    )
