@@ -40,7 +40,7 @@ def glue_ups(ask: Ask, jointing: int, style: Style) -> list[str]:
     >>> from shoplib.model.sheet import Sheet
     >>> top = Board("top", "case", 1, "oak", 600, 300, 20, Placement((0, 0, 0), ("+x", "+y", "+z")))
     >>> part = Part("staves of top", 612 * MM, 156 * MM, 2)
-    >>> glue_ups(Ask(Sheet("oak", "solid", 20 * MM), (1,), (part,), ((top, top),), 0), 3 * MM, MM_STYLE)
+    >>> glue_ups(Ask(Sheet("oak", "solid", 20 * MM), (1,), (part,), ((top, top),), ("A",), 0), 3 * MM, MM_STYLE)
     ['top: no board is wide enough; glue it up from 2 staves, each 156 mm wide (3 mm of it for jointing its edges).']
     """
     told = []

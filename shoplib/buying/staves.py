@@ -30,7 +30,7 @@ def glued_up(ask: Ask, stock: Iterable[Stock], jointing: int, style: Style) -> A
     >>> from shoplib.model.placement import Placement
     >>> from shoplib.model.sheet import Sheet
     >>> top = Board("top", "case", 1, "oak", 30 * INCH, 11 * INCH, INCH, Placement((0, 0, 0), ("+x", "+y", "+z")))
-    >>> ask = Ask(Sheet("oak", "solid", INCH), (1,), (Part("top", 30 * INCH, 11 * INCH),), ((top,),), 0)
+    >>> ask = Ask(Sheet("oak", "solid", INCH), (1,), (Part("top", 30 * INCH, 11 * INCH),), ((top,),), ("A",), 0)
     >>> made = glued_up(ask, [Stock("board", 96 * INCH, 6 * INCH)], INCH // 8, INCH_STYLE)
     >>> made.parts[0].name, made.parts[0].count, made.parts[0].width == INCH * 45 // 8
     ('staves of top', 2, True)
