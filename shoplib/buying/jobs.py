@@ -6,7 +6,7 @@ from decimal import Decimal
 from string import ascii_uppercase
 
 from shoplib.buying.rough import boards_by_sheet, rough_size
-from shoplib.layout.pieces import Job, Part, Stock
+from shoplib.layout.pieces import Job, Part, Rect, Stock
 from shoplib.measure import MM, Style, write_brief
 from shoplib.model.board import Board
 from shoplib.model.cutting import Cutting
@@ -46,6 +46,13 @@ class Held:
     trim_edges: int = 0
     left_of: str = ""
     root: str = ""
+
+    @property
+    def usable(self) -> Rect:
+        """What is left of it when its edges are trimmed."""
+        return Rect(
+            self.trim_ends, self.trim_edges, self.length - 2 * self.trim_ends, self.width - 2 * self.trim_edges
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,10 +156,10 @@ def all_stock(sheet: Sheet, held: Iterable[Held], style: Style) -> list[tuple[St
     for one in held:
         alike.setdefault((one.length, one.width, one.trim_ends, one.trim_edges), []).append(one)
     for (length, width, *trims), same in alike.items():
-        found.append((Stock(_size(length, width, style), length, width, len(same), 0, *trims), tuple(same)))
+        found.append((Stock(f"{sheet.name}, offcut", length, width, len(same), 0, *trims), tuple(same)))
     for length, width, price in sizes:
         cost = coins(price) if priced else length * width // MM**2
-        found.append((Stock(_size(length, width, style), length, width, None, cost, ends, edges), ()))
+        found.append((Stock(sheet.name, length, width, None, cost, ends, edges), ()))
     return found
 
 
@@ -201,7 +208,7 @@ def _refuse_what_cannot_be(ask: Ask, stock: list[Stock], style: Style) -> None:
     for part in ask.parts:
         if not any(fits(part, one) for one in stock):
             turned = "either way round" if part.may_turn else "with its grain along the sheet"
-            there = ", ".join(dict.fromkeys(one.name for one in stock)) or "none that holds any part"
+            there = ", ".join(dict.fromkeys(_size(one.length, one.width, style) for one in stock)) or "none that holds any part"
             raise ImpossibleProject(
                 key,
                 f"{part.name}, {_size(part.length, part.width, style)}, comes out of no sheet that there is, {turned} "

@@ -13,7 +13,7 @@ from shoplib.layout.choose import best_for
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.grain_run import apart, joined
 from shoplib.layout.order import Step, cut_order
-from shoplib.layout.pieces import Job, Laid, Layout, Placed, Stock
+from shoplib.layout.pieces import Job, Laid, Layout, Placed, Rect, Stock
 from shoplib.layout.sawn import Sawn
 from shoplib.layout.search import layouts, pool
 from shoplib.model.board import Board
@@ -93,11 +93,11 @@ class LaidOut:
         return tuple(sheet for job in self.jobs for sheet in job.sheets)
 
 
-Tell = Callable[[Ask, Layout], None]
-"""Called with each better layout of what is being laid out."""
+Tell = Callable[[Ask, Offered, Layout], None]
+"""Called with each better layout of what is being laid out, and what it may be cut from."""
 
 
-def laid_out(cabinet: Cabinet, seconds: float = 10.0, tell: Tell = lambda ask, layout: None) -> LaidOut:
+def laid_out(cabinet: Cabinet, seconds: float = 10.0, tell: Tell = lambda ask, on, layout: None) -> LaidOut:
     """Lay out all boards, in about so many seconds, or fewer where nothing can be better.
 
     Ctrl+C, and a kernel that is interrupted, stop the search: the best so far is taken, of what was not yet looked at
@@ -119,7 +119,8 @@ def laid_out(cabinet: Cabinet, seconds: float = 10.0, tell: Tell = lambda ask, l
             laid = _laid(asked, found, done)
         except KeyboardInterrupt:
             laid, stopped = _laid(asked, found[:1], done), True
-        held[ask.sheet.name] = _left_after(held[ask.sheet.name], laid.sheets)
+        cut = [(sheet.held, sheet.name, sheet.sawn.offcuts) for sheet in laid.sheets]
+        held[ask.sheet.name] = left_after(held[ask.sheet.name], cut)
         done.append(laid)
     return LaidOut(cabinet, tuple(done), held, stopped)
 
@@ -149,13 +150,13 @@ def _searched(asked: _Asked, seconds: float, tell: Tell) -> tuple[list[Layout], 
     try:
         for layout in layouts(asked.whole, seconds * (1 - FOR_CHOICE)):
             found = [layout]
-            tell(asked.ask, layout)
+            tell(asked.ask, asked.on, layout)
         for layout in pool(asked.whole, found[0].cost, seconds * FOR_CHOICE):
             found.append(replace(layout, bound=found[0].bound))
     except KeyboardInterrupt:
         if not found:
             found = [next(layouts(asked.whole, 0.0))]
-            tell(asked.ask, found[0])
+            tell(asked.ask, asked.on, found[0])
         return found, True
     return found, False
 
@@ -197,7 +198,7 @@ def _boards_in_turn(ask: Ask, runs: Sequence[Sequence[Board]], layout: Layout) -
 
 
 def _names(ask: Ask, done: Sequence[LaidJob]) -> Callable[[Held | None], str]:
-    """What is written on each: bought sheets are counted, and so are offcuts in the shop and the rests of each sheet."""
+    """What is written on each: bought sheets are counted, and so are offcuts in the shop and the rests of a sheet."""
     taken = {sheet.name for job in done for sheet in job.sheets}
 
     def name(held: Held | None) -> str:
@@ -209,12 +210,19 @@ def _names(ask: Ask, done: Sequence[LaidJob]) -> Callable[[Held | None], str]:
     return name
 
 
-def _left_after(held: Iterable[Held], sheets: Iterable[LaidSheet]) -> tuple[Held, ...]:
-    """What lies in the shop when these are cut: what was not used, and what they left."""
+def left_after(held: Iterable[Held], cut: Iterable[tuple[Held | None, str, Iterable[Rect]]]) -> tuple[Held, ...]:
+    """What lies in the shop when these are cut: what was not used, and what they left.
+
+    Each is the piece in the shop that it was (None: bought), its name, and its offcuts.
+
+    >>> one, other = Held(60, 30), Held(40, 30)
+    >>> left_after([one, other], [(one, "ply, offcut 1", [Rect(0, 0, 20, 30)])])[0] == other
+    True
+    """
     left = list(held)
-    for sheet in sheets:
-        if sheet.held is not None:
-            left.remove(sheet.held)
-        root = (sheet.held and sheet.held.root) or sheet.name
-        left += [Held(rest.w, rest.h, left_of=sheet.name, root=root) for rest in sheet.sawn.offcuts]
+    for was, name, offcuts in cut:
+        if was is not None:
+            left.remove(was)
+        root = (was and was.root) or name
+        left += [Held(rest.w, rest.h, left_of=name, root=root) for rest in offcuts]
     return tuple(left)

@@ -1,4 +1,4 @@
-"""The command line: `python3 -m shoplib`, and its commands test, plan, check and practice."""
+"""The command line: `python3 -m shoplib`, and its commands test, plan, check, sheets and practice."""
 
 import argparse
 import difflib
@@ -46,6 +46,7 @@ EXAMPLES = {
     "test": "test",
     "plan": "plan data/projects/under_bench_case.toml --to my_case",
     "check": "check my_case.toml typed_list.csv",
+    "sheets": "sheets data/projects/under_bench_case.toml --to my_sheets",
     "practice": 'practice dado --thickness "0.703 in" --to practice',
 }
 
@@ -102,6 +103,17 @@ def parser(place: Place) -> argparse.ArgumentParser:
         run=lambda place, given: _command(place, "check", given.file, given.list_file),
     )
 
+    sheets = commands.add_parser("sheets", help="lay the boards of a project out on sheets, and list what to buy")
+    sheets.add_argument("file", metavar="FILE", help="the project file (.toml)")
+    sheets.add_argument("--to", metavar="FOLDER", required=True, help="the folder to write layouts and lists into")
+    sheets.add_argument(
+        "--seconds", metavar="S", type=_seconds, default=10.0, help="how long to look for better layouts; else 10"
+    )
+    sheets.set_defaults(
+        reads=("file",),
+        run=lambda place, given: _command(place, "sheets", given.file, given.to, f"{given.seconds:g}"),
+    )
+
     practice = commands.add_parser("practice", help="print a practice sheet of a joint for the sheet that you measured")
     practice.add_argument("joint", metavar="JOINT", help='the joint, such as dado or "stopped dado"')
     practice.add_argument("--to", metavar="FOLDER", required=True, help="the folder to write it into")
@@ -125,6 +137,17 @@ def parser(place: Place) -> argparse.ArgumentParser:
         *("; ".join(pieces) for pieces in (given.outer, given.chippers, given.shims)), *given.readings,
     ))
     return top
+
+
+def _seconds(text: str) -> float:
+    """A number of seconds, up to an hour."""
+    try:
+        seconds = float(text.replace(",", "."))
+    except ValueError:
+        seconds = -1.0
+    if not 0 <= seconds <= 3600:  # nothing that is no number passes either
+        raise argparse.ArgumentTypeError(f'"{text}" is no number of seconds from 0 to 3600, such as 30')
+    return seconds
 
 
 def _is_absent(path: Path) -> bool:

@@ -1,0 +1,107 @@
+"""`python3 -m shoplib sheets FILE --to FOLDER`: the boards of a project on sheets, the saw cuts, what to buy."""
+
+import sys
+from functools import partial
+from pathlib import Path
+
+from shoplib.buying.jobs import Ask, Offered
+from shoplib.buying.laid_out import LaidOut, laid_out
+from shoplib.buying.list import buying_list
+from shoplib.buying.spare_parts import SheetSpare, spares
+from shoplib.buying.stock_lines import stocked
+from shoplib.checks import check
+from shoplib.documents.atomic import WriteError, write_files
+from shoplib.documents.buying_file import buying_csv, total_words
+from shoplib.documents.cut_order_file import cut_order_csv
+from shoplib.documents.glossary import words_text
+from shoplib.documents.plan_words import findings_text
+from shoplib.documents.project_file import ProjectFileError, read_project
+from shoplib.documents.sheets_file import sheets_text
+from shoplib.documents.sheets_words import lost_parts, money, sheets_words, verdict
+from shoplib.draw.pen import draw
+from shoplib.draw.sheet_layout import sheet_layout
+from shoplib.layout.pieces import Layout, LayoutError
+from shoplib.model.cabinet import solve
+from shoplib.model.project import ImpossibleProject
+from shoplib.words.naming import and_list, in_short
+
+LAID_OUT, STOPPED, NOTHING = 0, 1, 2
+
+_ABOUT = {
+    "sheets.json": "the layouts and cuts in millimetres, for other programs",
+    "cut_order.csv": "the cuts in their order, for a spreadsheet",
+    "buying.csv": "what to buy, for a spreadsheet",
+}
+
+
+def run(file: str, to: str, seconds: str = "10") -> int:
+    """Lay out, write and tell; return 0 laid out, 1 a check of the plan says stop, 2 nothing is written.
+
+    Better layouts are told while it runs; Ctrl+C takes the best so far, and a second one ends without writing.
+    """
+    try:
+        cabinet = solve(read_project(file))
+        stops = [finding for finding in check(cabinet) if finding.level == "stop"]
+        _say(f"Laying out, {seconds} seconds at most; Ctrl+C takes the best so far.")
+        found = laid_out(cabinet, float(seconds), partial(_tell, cabinet.project.buying.currency))
+        left = spares(found)
+        files = sheet_files(found, left)
+        write_files(to, files)
+    except (ProjectFileError, ImpossibleProject, LayoutError, WriteError) as fault:
+        print(fault, file=sys.stderr)
+        return NOTHING
+    except KeyboardInterrupt:
+        print("Stopped; nothing is written.", file=sys.stderr)
+        return NOTHING
+    judged = verdict(found, left)
+    parts = [f"{cabinet.name}\n{judged}\n"]
+    if stops:
+        parts.append(findings_text(stops))
+    parts.append(sheets_words(found, left))
+    parts += [f"{total_words(_wanted(found, left))}\n", words_text(parts), _where(Path(to), list(files))]
+    if stops:
+        parts.append("The boards do not go together yet: see under Stop, and buy and cut\nnothing before.\n")
+    print("\n".join(filter(None, [*parts, judged])))
+    return STOPPED if stops else LAID_OUT
+
+
+def sheet_files(found: LaidOut, left: tuple[SheetSpare, ...]) -> dict[str, bytes]:
+    """File name to content: everything that is written."""
+    files = {
+        "sheets.json": sheets_text(found).encode(),
+        "cut_order.csv": cut_order_csv(found).encode(),
+        "buying.csv": buying_csv(_wanted(found, left)).encode(),
+    }
+    for sheet in found.sheets:
+        name = sheet.name.replace(",", "").replace(" ", "-")
+        files[f"sheet-{name}.svg"] = draw(sheet_layout(sheet, found.cabinet.style)).encode()
+    return files
+
+
+def _wanted(found: LaidOut, left: tuple[SheetSpare, ...]):
+    return buying_list(found.cabinet, stocked(found.sheets), lost_parts(left))
+
+
+def _tell(currency: str, ask: Ask, on: Offered, layout: Layout) -> None:
+    """A line of progress, on the side where it does not get into what is kept."""
+    stages = and_list(in_short(f"stage {stage}" for stage in ask.stages))
+    new = sum(on.stock[laid.stock].count is None for laid in layout.sheets)
+    cost = f", {money(layout.cost)} {currency}" if on.priced and new else ""
+    _say(f"  {ask.sheet.name}, {stages}: {new} to buy{cost}{'; none can cost less' if layout.proven else ''}")
+
+
+def _say(text: str) -> None:
+    print(text, file=sys.stderr, flush=True)
+
+
+def _where(folder: Path, names: list[str]) -> str:
+    """What was written, and which drawings in the folder are left from an earlier layout."""
+    drawings = [name for name in names if name.endswith(".svg")]
+    text = [f"Written into {folder}"]
+    text += [f"  {name:15}{about}" for name, about in _ABOUT.items()]
+    text.append(f"  {'sheet-*.svg':15}{len(drawings)} drawings, one of each sheet, board or piece")
+    left = sorted(path.name for path in folder.glob("sheet-*.svg") if path.name not in names)
+    if left:
+        many = f" and {len(left) - 3} more" if len(left) > 3 else ""
+        text.append(f"Not of these layouts, and best taken out of the folder: {', '.join(left[:3])}{many}.")
+    return "\n".join([*text, ""])

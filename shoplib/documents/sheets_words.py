@@ -1,0 +1,184 @@
+"""What `sheets` says on the terminal: what to buy, what cannot be replaced, what is left, and who lifts what."""
+
+import textwrap
+from collections import Counter
+from collections.abc import Callable, Iterable, Iterator
+
+from shoplib.buying.board_words import BEFORE_CUTTING, glue_ups, in_grain_order, rough_sizes
+from shoplib.buying.front_order import fronts_in_order
+from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet
+from shoplib.buying.lifts import needs_two, weight_of
+from shoplib.buying.spare_parts import SheetSpare
+from shoplib.documents.plan_words import STAGES
+from shoplib.layout.offcuts import worth_keeping
+from shoplib.layout.order import set_ups
+from shoplib.layout.spare import told
+from shoplib.measure import Style, to_step, write_brief
+from shoplib.model.board import CASE
+from shoplib.words.naming import and_list, in_short
+
+_WIDTH = 79
+
+
+def verdict(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
+    """What is bought, what of the shop is used, and what could not be made again, in as few words as can be."""
+    bought = [sheet for sheet in found.sheets if sheet.bought]
+    own = sum(not sheet.bought and not sheet.held.left_of for sheet in found.sheets)
+    words = [f"Buy {_counted(bought)}" if bought else "Nothing to buy"]
+    if own:
+        words.append(f"use {own} piece{'s' * (own > 1)} from the shop")
+    lost = len(lost_parts(spares))
+    if lost:
+        words.append(f"{lost} part{'s' * (lost > 1)} could not be made again from what is left")
+    return "\n".join(textwrap.wrap(f"{'; '.join(words)}.", _WIDTH, break_on_hyphens=False))
+
+
+def _counted(sheets: Iterable[LaidSheet]) -> str:
+    """How many of which sheet, whatever their size."""
+    counted = Counter(sheet.sheet.name for sheet in sheets)
+    return and_list([f"{number} x {name}" for name, number in counted.items()])
+
+
+def lost_parts(spares: Iterable[SheetSpare]) -> tuple[str, ...]:
+    """The parts that could not be made again from what is left, each with its sheet."""
+    return tuple(
+        f"{name} ({one.sheet.name})"
+        for one in spares
+        for name in dict.fromkeys(one.job.parts[number].name for number in one.found.lost)
+    )
+
+
+def sheets_words(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
+    """All of it, what must be known before anything is bought first."""
+    spares = tuple(spares)
+    style = found.cabinet.style
+    lost = [one for one in spares if one.found.lost]
+    sections = [
+        ("Before you buy: what could not be made again from what is left", [_spare(one, style) for one in lost]),
+        ("Sheets", [line for job in found.jobs for line in _job(job, found)]),
+        ("What is left for parts that are spoiled", [_spare(one, style) for one in spares if not one.found.lost]),
+        ("Two people lift", list(_lifts(found))),
+        ("Rough boards", list(_rough(found))),
+        ("What can wait", list(_waits(found))),
+    ]
+    return "\n".join(_section(title, lines) for title, lines in sections if lines)
+
+
+def _section(title: str, lines: list[str]) -> str:
+    wrapped = [piece for line in lines for piece in _wrapped(line)]
+    return "\n".join([title, *wrapped, ""])
+
+
+def _wrapped(text: str) -> list[str]:
+    return textwrap.wrap(text, _WIDTH, initial_indent="  - ", subsequent_indent="    ", break_on_hyphens=False)
+
+
+def to_a_step(style: Style) -> Callable[[int], str]:
+    """Writes a length at the nearest step: where nothing is cut by it."""
+    return lambda ticks: write_brief(to_step(ticks, style.step), style)
+
+
+def _spare(one: SheetSpare, style: Style) -> str:
+    sentences = told(one.job, one.found, to_a_step(style), one.more, one.other)
+    return f"{one.sheet.name}: {' '.join(sentences)}"
+
+
+def _job(job: LaidJob, found: LaidOut) -> Iterator[str]:
+    """What is laid out on what, how good it is, what is left, and how often the fence is set."""
+    style = found.cabinet.style
+    stages = and_list([STAGES[stage] for stage in job.ask.stages])
+    parts = sum(part.count for part in job.ask.parts)
+    rips, settings = set_ups(job.steps)
+    kept = [rest for sheet in job.sheets for rest in worth_keeping(sheet.sawn.offcuts)[:1]]
+    largest = max(kept, key=lambda rest: rest.area, default=None)
+    left = f"largest offcut {_size(largest.w, largest.h, style)}" if largest else "no offcut worth keeping"
+    yield (
+        f"{job.ask.sheet.name}, {stages}: {parts} part{'s' * (parts > 1)} on {_stock(job, style)}. "
+        f"{bound_words(job, found)} {left[0].upper()}{left[1:]}; {settings} fence setting{'s' * (settings != 1)}, "
+        f"{rips} of them for rips."
+    )
+
+
+def _stock(job: LaidJob, style: Style) -> str:
+    """Each size of stock, bought or not: "2 new sheets of 96 in x 48 in, and 1 offcut of 48 in x 30 in"."""
+    noun = "board" if job.ask.sheet.kind == "solid" else "sheet"
+    counted: Counter[tuple[str, str, str]] = Counter()
+    for sheet in job.sheets:
+        one, more = f"new {noun}", ""
+        if not sheet.bought:
+            one, more = ("rest", " of an earlier stage") if sheet.held.left_of else ("piece", " in the shop")
+        counted[one, more, _size(sheet.stock.length, sheet.stock.width, style)] += 1
+    words = [f"{n} {one}{'s' * (n > 1)}{more} ({size})" for (one, more, size), n in counted.items()]
+    return and_list(words)
+
+
+def bound_words(job: LaidJob, found: LaidOut) -> str:
+    """What its stock costs, and how far that may be from the best.
+
+    Sheets without a price are compared by area, so of those no money is told.
+    """
+    layout = job.layout
+    if not layout.cost:
+        return "Nothing is bought for it."
+    if job.on.priced:
+        currency = found.cabinet.project.buying.currency
+        cost, least = (f"{money(coins)} {currency}" for coins in (layout.cost, layout.bound))
+        cost = f"That costs {cost}"
+    else:
+        cost, least = "That is by area, for a price is missing", f"{100 * layout.bound // layout.cost} % of the area"
+    if layout.proven:
+        return f"{cost}; no layout can cost less."
+    return f"{cost}; no layout can cost less than {least}, and the search found none between."
+
+
+def money(coins: int) -> str:
+    """An amount in its smallest coin as it is written.
+
+    >>> money(4805)
+    '48.05'
+    """
+    return f"{coins // 100}.{coins % 100:02}"
+
+
+def _lifts(found: LaidOut) -> Iterator[str]:
+    """Sheets and parts that one person is not to lift by the project's own limit."""
+    style, limit = found.cabinet.style, found.cabinet.project.cutting.one_lifts
+    said: dict[str, None] = {}
+    for sheet in found.sheets:
+        stock = sheet.stock
+        if needs_two(sheet.sheet, stock.length, stock.width, limit):
+            weight = weight_of(sheet.sheet, stock.length, stock.width).told(style.unit)
+            said[f"{sheet.sheet.name}, {_size(stock.length, stock.width, style)}: {weight}"] = None
+    for line in said:
+        yield f"{line}, over the {limit} that one lifts by the project: carry it and start its first cuts in twos."
+    unknown = dict.fromkeys(sheet.sheet.name for sheet in found.sheets if weight_of(sheet.sheet, 1, 1) is None)
+    if unknown:
+        yield f"{and_list(list(unknown))}: no table says what it weighs; try one corner before you lift it."
+
+
+def _rough(found: LaidOut) -> Iterator[str]:
+    solid = [job for job in found.jobs if job.ask.sheet.kind == "solid"]
+    if not solid:
+        return
+    cutting, style = found.cabinet.project.cutting, found.cabinet.style
+    yield rough_sizes(cutting, style)
+    for job in solid:
+        yield from glue_ups(job.ask, cutting.jointing, style)
+    yield from in_grain_order(fronts_in_order(found.cabinet), cutting.fronts_in_grain_order == "down each bay")
+    yield from BEFORE_CUTTING
+
+
+def _waits(found: LaidOut) -> Iterator[str]:
+    waiting = sorted({stage for stage, _ in found.cabinet.waiting if stage != CASE})
+    if waiting:
+        stages = and_list(in_short(f"stage {stage}" for stage in waiting))
+        yield (
+            f"The parts of {stages} are laid out by planned sizes. Measure the case when it stands, write what you "
+            "read into the project, and lay out again before you cut them."
+        )
+
+
+def _size(length: int, width: int, style: Style) -> str:
+    """At the nearest step below: what is surely there."""
+    sides = (write_brief(to_step(side, style.step, "down"), style) for side in (length, width))
+    return " x ".join(sides)
