@@ -20,6 +20,7 @@ _Split = tuple[_Span, _Span, _Span | None]
 """A piece from end to end, what is between fence and blade, and what else is left of it."""
 
 _OFFCUTS_TRIED = 3
+"""So many large offcuts are tried to be kept whole, one at a time."""
 
 
 def sawn(job: Job, laid: Laid, wish: Wish | None = None, least: Least = LEAST) -> Sawn:
@@ -86,8 +87,13 @@ def _best(job: Job, laid: Laid, wish: Wish | None, least: Least) -> _Way:
     if not found:
         raise locked(job, laid)
     offcut = min(one_sheet(way[1], least).offcut for way in found)
-    for room in room_beside(trimmed, [one.at for one in laid.placed], job.kerf, least, offcut)[:_OFFCUTS_TRIED]:
-        found += ways([Item(room, KEPT)])
+    kept = 0
+    for room in room_beside(trimmed, [one.at for one in laid.placed], job.kerf, least, offcut):
+        more = list(ways([Item(room, KEPT)]))
+        found += more
+        kept += bool(more)  # some rooms lie so that no cuts from edge to edge free them
+        if kept == _OFFCUTS_TRIED:
+            break
     return min(found, key=_rank)
 
 
@@ -106,15 +112,9 @@ def one_sheet(found: Sawn, least: Least = LEAST) -> ShopCost:
         rips=len(rips),
         settings=len(rips) + len(crosscuts),
         stages=cuts[-1].stage if cuts else 0,
-        heaviest=heaviest(found),
+        heaviest=max((piece.area for cut in cuts[:1] for piece in (cut.off, cut.left) if piece), default=0),
         cuts=len(cuts),
     )
-
-
-def heaviest(found: Sawn) -> int:
-    """Square ticks of the largest piece to be handled after the first cut that is no trimming; 0 without cuts."""
-    first = next((cut for cut in found.cuts if cut.kind != "trim"), None)
-    return max(piece.area for piece in (first.off, first.left) if piece is not None) if first else 0
 
 
 def _swept(whole: Rect, cuts: tuple[SawCut, ...], laid: Laid) -> Sawn:

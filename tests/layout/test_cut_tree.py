@@ -9,7 +9,8 @@ from shoplib.layout.cut_tree import one_sheet, sawn, tidied
 from shoplib.layout.offcuts import Least, room_beside
 from shoplib.layout.pieces import Job, Laid, Layout, LayoutError, Part, Placed, Rect, Stock
 from shoplib.layout.shop_cost import WISHES
-from tests.layout.cut_up import cut_up
+from tests.judge.sheets import Lying, cuttable
+from tests.layout.cut_up import cut_up, sliced
 from tests.layout.judged import judged
 
 ANY = Least(1, 1)
@@ -125,8 +126,6 @@ def fewest_stages(items, kerf, axis):
 
 
 def test_no_sheet_that_is_filled_takes_more_stages_than_it_must(count):
-    from tests.layout.cut_up import sliced
-
     random, several = Random(2), 0
     for _ in range(count(100, 1_000)):
         pieces = sliced(random, Rect(0, 0, 240, 120), 3)
@@ -164,6 +163,22 @@ def test_the_large_offcut_is_cut_off_first_where_that_is_wished():
     assert usual.offcuts[0] == Rect(0, 42, 50, 58)
     assert [(cut.kind, cut.fence) for cut in wished.cuts] == [("rip", 50), ("crosscut", 50), ("rip", 40)]
     assert wished.offcuts[0] == Rect(0, 52, 100, 48)
+
+
+def test_no_larger_offcut_can_be_cut_where_that_is_wished(count):
+    """Each empty rectangle that cannot be made larger is given to the judge as one more part: if he lets it pass,
+    what is left must be as large."""
+    random, beyond = Random(13), 0
+    for _ in range(count(40, 400)):
+        job, layout = cut_up(random, loose=random.random() < 0.5, trim=(2, 6))
+        (laid,) = layout.sheets
+        parts = [Lying(n, *one.at) for n, one in enumerate(laid.placed)]
+        rooms = room_beside(job.stock[0].usable, [one.at for one in laid.placed], job.kerf, ANY)
+        largest = max((at.area for at in rooms if cuttable([*parts, Lying(-1, *at)], job.kerf)), default=0)
+        found = sawn(job, laid, "largest offcut", ANY)
+        assert max((at.area for at in found.offcuts), default=0) == largest
+        beyond += max((at.area for at in sawn(job, laid, None, ANY).offcuts), default=0) < largest
+    assert beyond > 5
 
 
 def test_light_pieces_part_the_sheet_near_its_middle():
