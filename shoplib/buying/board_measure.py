@@ -4,10 +4,8 @@ A board foot is 144 cubic inches (NIST Handbook 44): 2359.737216 cm3 exactly, fo
 (NIST SP 811).
 """
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import Self
 
 from shoplib.measure import INCH, MM
 
@@ -74,32 +72,12 @@ class Wood:
 
     @property
     def waste(self) -> Fraction:
-        """Percent of the boards that does not go into the case; 0 where there are none.
+        """Percent of the boards that becomes neither part nor offcut; 0 where there are no boards.
 
         >>> Wood(finished=6, planed=2, kerf=1, trim=1, offcuts=2).waste
-        Fraction(50, 1)
+        Fraction(100, 3)
         """
-        return Fraction(100 * (self.bought - self.finished), self.bought) if self.bought else Fraction(0)
-
-    def __add__(self, other: Self) -> Self:
-        return type(self)(
-            self.finished + other.finished, self.planed + other.planed, self.kerf + other.kerf,
-            self.trim + other.trim, self.offcuts + other.offcuts,
-        )  # fmt: skip
-
-
-def wood_of(finished: Iterable[tuple[int, int, int]], rough: int, areas: tuple[int, int, int], thick: int) -> Wood:
-    """What becomes of boards `thick` as they are bought.
-
-    `finished` are the parts' lengths, widths and thicknesses; `rough` the area of the rough parts that were cut for
-    them, `areas` those of kerf, trim and offcuts, in square ticks, as `Sawn` has them.
-
-    >>> wood_of([(90, 9, 8)], rough=1000, areas=(40, 60, 100), thick=10)
-    Wood(finished=6480, planed=3520, kerf=400, trim=600, offcuts=1000)
-    """
-    used = sum(length * width * thickness for length, width, thickness in finished)
-    kerf, trim, offcuts = (area * thick for area in areas)
-    return Wood(used, rough * thick - used, kerf, trim, offcuts)
+        return Fraction(100 * (self.planed + self.kerf + self.trim), self.bought) if self.bought else Fraction(0)
 
 
 def quarters(thick: int) -> str:

@@ -2,8 +2,12 @@
 
 from collections.abc import Iterable
 
+from shoplib.buying.board_measure import Wood, write_volume
+from shoplib.buying.front_order import fronts_in_order
 from shoplib.buying.jobs import Ask
+from shoplib.buying.laid_out import LaidOut
 from shoplib.buying.staves import staves_each
+from shoplib.buying.wood_used import wood_used
 from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board
 from shoplib.model.cutting import Cutting
@@ -60,7 +64,40 @@ def in_grain_order(runs: Iterable[tuple[Board, ...]], down: bool) -> list[str]:
     """One sentence for each run of fronts; `down` where they stand one above another."""
     way = "from the top one down" if down else "from left to right"
     return [
-        f"{boards_in_short(fronts)} come from one board in the order in which they stand, {way}: number them before "
+        f"{boards_in_short(fronts)} come from one piece in the order in which they stand, {way}: number them before "
         "they are cut apart."
         for fronts in runs
     ]
+
+
+def wood_words(name: str, wood: Wood, unit: str) -> str:
+    """What becomes of the boards, each amount as a yard measures it.
+
+    >>> from shoplib.buying.board_measure import BOARD_FOOT
+    >>> wood = Wood(*(BOARD_FOOT * tenths // 10 for tenths in (60, 20, 5, 5, 10)))
+    >>> wood_words("oak", wood, "in")
+    'oak: of 10.0 board feet, 6.0 go into the case, 2.0 are planed and cut off the rough parts, 0.5 become sawdust, \
+0.5 are trimmed off and 1.0 are left as offcuts: 30 % waste.'
+    """
+    amounts = (wood.bought, wood.finished, wood.planed, wood.kerf, wood.trim, wood.offcuts)
+    whole, *others = (write_volume(volume, unit) for volume in amounts)
+    used, planed, kerf, trim, left = (other.split()[0] for other in others)
+    return (
+        f"{name}: of {whole}, {used} go into the case, {planed} are planed and cut off the rough parts, {kerf} become "
+        f"sawdust, {trim} are trimmed off and {left} are left as offcuts: {round(wood.waste)} % waste."
+    )
+
+
+def boards_told(found: LaidOut) -> list[str]:
+    """All that is said of the solid boards of a cabinet, and of fronts that keep the order of their grain.
+
+    Empty where there are neither.
+    """
+    project, style = found.cabinet.project, found.cabinet.style
+    wood = wood_used(found)
+    told = [rough_sizes(project.cutting, style)] if wood else []
+    for job in found.jobs:
+        told += glue_ups(job.ask, project.cutting.jointing, style)
+    told += in_grain_order(fronts_in_order(found.cabinet), project.cutting.fronts_in_grain_order == "down each bay")
+    told += [wood_words(name, used, style.unit) for name, used in wood.items()]
+    return told + list(BEFORE_CUTTING if wood else ())
