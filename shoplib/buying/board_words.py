@@ -64,7 +64,7 @@ def in_grain_order(runs: Iterable[tuple[Board, ...]], down: bool) -> list[str]:
     """One sentence for each run of fronts; `down` where they stand one above another."""
     way = "from the top one down" if down else "from left to right"
     return [
-        f"{boards_in_short(fronts)} come from one piece in the order in which they stand, {way}: number them before "
+        f"{boards_in_short(fronts)}: cut from one piece in the order in which they stand, {way}; number them before "
         "they are cut apart."
         for fronts in runs
     ]

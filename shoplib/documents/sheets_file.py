@@ -2,7 +2,10 @@
 
 import json
 
+from shoplib.buying.board_measure import Wood, board_feet, cubic_metres
+from shoplib.buying.board_words import boards_told
 from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet, Piece
+from shoplib.buying.wood_used import wood_used
 from shoplib.documents.cut_order_file import board_of
 from shoplib.layout.order import Piece as OnSaw
 from shoplib.layout.order import Step
@@ -25,7 +28,9 @@ def sheets_dict(found: LaidOut) -> dict:
     `setting` follow one another. `left_of` names the sheet whose offcut this is, where an earlier stage leaves it.
 
     `areas` are whole square units of `area_unit`; parts, kerf, trim and offcuts together are the sheet. `jobs` tell
-    what was laid out together, what its stock costs, and the least that any layout can cost.
+    what was laid out together, what its stock costs, and the least that any layout can cost. `wood` tells of each solid
+    sheet what becomes of its rough boards, `bought` standing for all of them, those in the shop too; a solid part has
+    its rough size here. `notes` are sentences to read before boards are cut.
     """
     return {
         "format": 1,
@@ -36,6 +41,8 @@ def sheets_dict(found: LaidOut) -> dict:
         "jobs": [_job(job, found) for job in found.jobs],
         "sheets": [_sheet(sheet) for sheet in found.sheets],
         "order": _order(found),
+        "wood": {name: _wood(wood) for name, wood in wood_used(found).items()},
+        "notes": boards_told(found),
     }
 
 
@@ -119,6 +126,15 @@ def _step(step: Step, job: LaidJob, steps: int, settings: int) -> dict:
         "off": [_made(piece, on) for piece in step.off],
         "left": None if step.left is None else _made(step.left, on),
         "heavy": step.heavy,
+    }
+
+
+def _wood(wood: Wood) -> dict:
+    amounts = {name: getattr(wood, name) for name in ("bought", "finished", "planed", "kerf", "trim", "offcuts")}
+    return {
+        "board_feet": round(float(board_feet(wood.bought)), 6),
+        "m3": {name: round(float(cubic_metres(volume)), 9) for name, volume in amounts.items()},
+        "waste_percent": round(float(wood.waste), 3),
     }
 
 
