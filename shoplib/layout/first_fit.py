@@ -20,7 +20,10 @@ def first_fit(grown: Grown) -> list[Sheet]:
     stocks: list[int] = []
     there = grown.there.copy()
     free = np.zeros((0, 5), dtype=np.int64)  # sheet, x, y, w, h
-    for kind in np.lexsort((-grown.w * 1.0 * grown.h, -np.maximum(grown.w, grown.h))):
+    # Parts that few stocks hold go first, or others take the one wide board that is there for them.
+    known = [stock for stock in range(len(grown.wide)) if stock != grown.missing]
+    held_by = np.array([sum(grown.fits(kind, stock) for stock in known) for kind in range(len(grown.w))])
+    for kind in np.lexsort((-grown.w * 1.0 * grown.h, -np.maximum(grown.w, grown.h), held_by)):
         for _ in range(grown.count[kind]):
             chosen = _best(free, grown, kind)
             if chosen is None:
