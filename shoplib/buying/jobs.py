@@ -208,7 +208,8 @@ def _refuse_what_cannot_be(ask: Ask, stock: list[Stock], style: Style) -> None:
     for part in ask.parts:
         if not any(fits(part, one) for one in stock):
             turned = "either way round" if part.may_turn else "with its grain along the sheet"
-            there = ", ".join(dict.fromkeys(_size(one.length, one.width, style) for one in stock)) or "none that holds any part"
+            sizes = dict.fromkeys(_size(one.length, one.width, style) for one in stock)
+            there = ", ".join(sizes) or "none that holds any part"
             raise ImpossibleProject(
                 key,
                 f"{part.name}, {_size(part.length, part.width, style)}, comes out of no sheet that there is, {turned} "

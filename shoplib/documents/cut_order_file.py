@@ -32,13 +32,13 @@ def cut_order_csv(found: LaidOut) -> str:
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\n")
     writer.writerow(COLUMNS)
-    for cells in _rows(found):
+    for cells in order_rows(found):
         writer.writerow([safe_cell(cell) for cell in cells])
     return out.getvalue()
 
 
-def _rows(found: LaidOut) -> Iterator[list[str]]:
-    """Steps and settings are numbered on from job to job."""
+def order_rows(found: LaidOut) -> Iterator[list[str]]:
+    """The rows of the table, cells in the order of `COLUMNS`; steps and settings are numbered on from job to job."""
     writing = Writing(found.cabinet.style)
     steps = settings = 0
     for job in found.jobs:

@@ -24,7 +24,7 @@ def verdict(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
     """What is bought, what of the shop is used, and what could not be made again, in as few words as can be."""
     bought = [sheet for sheet in found.sheets if sheet.bought]
     own = sum(not sheet.bought and not sheet.held.left_of for sheet in found.sheets)
-    words = [f"Buy {_counted(bought)}" if bought else "Nothing to buy"]
+    words = [f"Buy {_counted(bought, found.cabinet.style)}" if bought else "Nothing to buy"]
     if own:
         words.append(f"use {own} piece{'s' * (own > 1)} from the shop")
     lost = len(lost_parts(spares))
@@ -33,10 +33,13 @@ def verdict(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
     return "\n".join(textwrap.wrap(f"{'; '.join(words)}.", _WIDTH, break_on_hyphens=False))
 
 
-def _counted(sheets: Iterable[LaidSheet]) -> str:
-    """How many of which sheet, whatever their size."""
-    counted = Counter(sheet.sheet.name for sheet in sheets)
-    return and_list([f"{number} x {name}" for name, number in counted.items()])
+def _counted(sheets: Iterable[LaidSheet], style: Style) -> str:
+    """How many of which sheet in which size."""
+    counted: dict[str, Counter[str]] = {}
+    for sheet in sheets:
+        counted.setdefault(sheet.sheet.name, Counter())[_size(sheet.stock.length, sheet.stock.width, style)] += 1
+    each = [f"{name} {' + '.join(f'{n} of {size}' for size, n in sizes.items())}" for name, sizes in counted.items()]
+    return ", ".join(each)
 
 
 def lost_parts(spares: Iterable[SheetSpare]) -> tuple[str, ...]:
