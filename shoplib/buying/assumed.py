@@ -5,17 +5,28 @@ from collections.abc import Iterable, Iterator
 from shoplib.buying.line import Line
 from shoplib.buying.screws import unfitted, unscrewed, without_screw
 from shoplib.buying.stock_lines import Stocked, not_laid_out
-from shoplib.measure import write_length
+from shoplib.measure import Style, write_brief, write_length
+from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
 from shoplib.tables.coverage import butt_screws, coverage, edging_over
 from shoplib.words.naming import and_list, boards_in_short, plural
 
 
-def _unmeasured(cabinet: Cabinet) -> list[str]:
-    """The sheets of the project that boards are cut from and that no caliper has read."""
+def _used(cabinet: Cabinet) -> list[str]:
+    """The sheets of the project that boards are cut from."""
     own = cabinet.project.sheets if cabinet.project else cabinet.sheets
-    used = dict.fromkeys(board.sheet for board in cabinet.boards if board.sheet in own)
-    return [name for name in used if not own[name].readings]
+    return list(dict.fromkeys(board.sheet for board in cabinet.boards if board.sheet in own))
+
+
+def _unmeasured(cabinet: Cabinet) -> list[str]:
+    """Those that no caliper has read."""
+    return [name for name in _used(cabinet) if not cabinet.sheets[name].readings]
+
+
+def _read(sheet: Sheet, style: Style) -> str:
+    """From the thinnest reading to the thickest."""
+    low, high = (write_brief(ticks, style, decimal=True) for ticks in (sheet.thinnest, sheet.thickest))
+    return low if low == high else f"{low.removesuffix(f' {style.unit}')} to {high}"
 
 
 def measure_first(cabinet: Cabinet, lines: Iterable[Line]) -> tuple[str, ...]:
@@ -27,11 +38,18 @@ def measure_first(cabinet: Cabinet, lines: Iterable[Line]) -> tuple[str, ...]:
             f"The thickness of {and_list(unread)}: take a caliper to the yard, write the readings into the project and "
             "plan again before you cut; sizes follow them."
         )
+    read = [name for name in _used(cabinet) if cabinet.sheets[name].readings]
+    if read:
+        rests = "; ".join(f"{name} {_read(cabinet.sheets[name], cabinet.style)}" for name in read)
+        found.append(
+            f"Each sheet that you buy: put a caliper on it, for the plan rests on what was read so far ({rests}). If "
+            "it reads otherwise, write that into the project and plan again."
+        )
     by_wait: dict[str, list[str]] = {}
     for line in lines:
         if line.waits:
             by_wait.setdefault(line.waits, []).append(line.item)
-    found += [f"For {and_list(items)}: {waits}." for waits, items in by_wait.items()]
+    found += [f"For {'; '.join(items)}: {waits}." for waits, items in by_wait.items()]
     kinds = {line.kind for line in lines}
     if "slide" in kinds:
         found.append(

@@ -4,11 +4,13 @@ from collections.abc import Iterator
 from decimal import Decimal
 
 from shoplib.buying.line import Line, up
-from shoplib.buying.surfaces import SQUARE_METRE, finish_areas, glue_area, write_area
+from shoplib.buying.surfaces import SQUARE_METRE, finish_areas, glue_area
 from shoplib.model.board import CASE, FRONTS
 from shoplib.model.solved import Cabinet
 from shoplib.tables.coverage import Coverage, coverage
+from shoplib.words.areas import area
 from shoplib.words.naming import and_list
+from shoplib.words.stages import STAGES
 
 _LITRE = {
     "fl oz": (Decimal("0.0295735295625"), Decimal(1)),
@@ -19,8 +21,6 @@ _LITRE = {
 """How many litres each is (US measures: NIST Handbook 44), and the step that it is bought in, rounded up."""
 
 _MEASURES = {"glue": {"in": "fl oz", "mm": "ml"}, "finish": {"in": "qt", "mm": "l"}}
-
-_STAGES = {CASE: "case", 2: "boxes and pull-outs", FRONTS: "fronts and strips"}
 
 
 def amount(square_ticks: int, row: Coverage, measure: str) -> Decimal:
@@ -42,12 +42,12 @@ def area_lines(cabinet: Cabinet) -> Iterator[Line]:
         row, measure = coverage("glue"), _MEASURES["glue"][unit]
         yield Line(
             "glue", "wood glue", amount(glued, row, measure), measure, stage=CASE,
-            uses=f"{write_area(glued, unit)} of joints, {row.what}; none in grooves and behind fronts",
+            uses=f"{area(glued, cabinet.style)} of joints, {row.what}; none in grooves and behind fronts",
         )  # fmt: skip
     areas = finish_areas(cabinet)
     row, measure = coverage("finish"), _MEASURES["finish"][unit]
-    told = and_list([f"{_STAGES[stage]} {write_area(area, unit)}" for stage, area in sorted(areas.items())])
+    told = and_list([f"{STAGES[stage]} {area(size, cabinet.style)}" for stage, size in sorted(areas.items())])
     yield Line(
         "finish", "clear finish", amount(sum(areas.values()), row, measure), measure, stage=FRONTS,
-        uses=f"{row.what}, on all faces and edges, inside and out, that no board lies against: {told}",
+        uses=f"{row.coats} coats on all faces and edges, inside and out, that no board lies against: {told}",
     )  # fmt: skip

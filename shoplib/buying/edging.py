@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from decimal import Decimal
 
 from shoplib.buying.line import Line
+from shoplib.buying.thickness import thick_words
 from shoplib.lists.sides import own_side
 from shoplib.lists.writing import Writing
 from shoplib.measure import FOOT, MM, to_step
@@ -46,7 +47,7 @@ def edging_lines(cabinet: Cabinet) -> Iterator[Line]:
         longest = writing.length(to_step(max(runs) + 2 * over, cabinet.style.step, "up"))
         yield Line(
             "edging",
-            f"{what} {writing.setting(thickness)}, for the {sheet}",
+            f"{what} {thick_words(thickness, cabinet.style)}, for the {sheet}",
             needed,
             length_unit(unit),
             spare,

@@ -8,13 +8,14 @@ from shoplib.buying.board_measure import quarters, write_volume
 from shoplib.buying.laid_out import LaidSheet
 from shoplib.buying.line import Line, read_price
 from shoplib.buying.rough import boards_by_sheet
+from shoplib.buying.thickness import thick_words
 from shoplib.buying.waiting import stage_waits
-from shoplib.lists.writing import Writing
-from shoplib.measure import Style, write_length, write_mm
+from shoplib.measure import Style, write_length
 from shoplib.model.board import CASE
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
-from shoplib.words.naming import and_list, in_short
+from shoplib.words.naming import and_list
+from shoplib.words.stages import STAGES
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,16 +112,9 @@ def _price(sheet: Sheet, length: int, width: int) -> str:
 def _uses(sheet: Sheet, key: _Key, count: int, cabinet: Cabinet) -> str:
     _, length, width, stages = key
     style = cabinet.style
-    stage = and_list(in_short(f"stage {number}" for number in stages))
+    what = and_list([STAGES[number] for number in stages])
     if sheet.kind != "solid":
-        return f"{sheet.kind}, {_by_name(sheet, style)} by name, for {stage}"
+        return f"{sheet.kind}, {thick_words(sheet.nominal, style)} by name, for the {what}"
     rough = sheet.thickness + (cabinet.project.cutting.rough_thickness if cabinet.project else 0)
     asked = f"{quarters(rough)} rough" if style.unit == "in" else f"{write_length(rough, style)} rough"
-    return f"solid, {asked}, {write_volume(count * length * width * rough, style.unit)}, for {stage}"
-
-
-def _by_name(sheet: Sheet, style: Style) -> str:
-    """The thickness to ask for: a yard that deals in inches may still name a thin sheet in millimetres."""
-    shown = Writing(style).setting(sheet.nominal)
-    other = style.unit == "in" and sheet.nominal % style.step
-    return f"{write_mm(sheet.nominal)} mm ({shown})" if other else shown
+    return f"solid, {asked}, {write_volume(count * length * width * rough, style.unit)}, for the {what}"

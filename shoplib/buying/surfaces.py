@@ -1,7 +1,6 @@
 """Areas: where boards are glued together, and what is left of their faces and edges for the finish."""
 
 from collections.abc import Iterable
-from decimal import Decimal
 from itertools import combinations
 
 from shoplib.measure import MM
@@ -93,15 +92,3 @@ def _joints(cabinet: Cabinet) -> tuple[Joint, ...]:
 
 SQUARE_METRE = (1000 * MM) ** 2
 """In square ticks."""
-
-_FOOT_IN_M2 = Decimal("0.09290304")
-
-
-def write_area(square_ticks: int, unit: str) -> str:
-    """Square feet or square metres, to a tenth.
-
-    >>> write_area(SQUARE_METRE, "mm"), write_area(SQUARE_METRE, "in")
-    ('1.0 m2', '10.8 ft2')
-    """
-    metres = Decimal(square_ticks) / SQUARE_METRE
-    return f"{metres / _FOOT_IN_M2:.1f} ft2" if unit == "in" else f"{metres:.1f} m2"

@@ -24,6 +24,8 @@ NOW, LATER, MEASURED = "now", "can wait until the case stands", "when the case s
 
 NO_PRICE = "price not given"
 
+_HOW = "Prices stand in the project: of sheets beside their size, of the rest under [buying.prices] by its name here."
+
 _WIDTH = 79
 
 
@@ -104,17 +106,19 @@ def total_words(wanted: BuyingList) -> str:
     """The total, and how many lines it leaves out.
 
     >>> from shoplib.buying.line import Price
-    >>> total_words(BuyingList("case", (Line("glue", "wood glue", Decimal(5), "fl oz"),)))
-    'Total: not known; no price is given for any of the 1 line.'
+    >>> pull = Line("pull", "pull with one hole", Decimal(3), "each", price=Price(Decimal("4.10")))
+    >>> total_words(BuyingList("case", (pull,)))
+    'Total: 12.30 USD for all 1 line.'
     """
     without = len(wanted.unpriced)
     count = f"{len(wanted.lines)} {'line' if len(wanted.lines) == 1 else 'lines'}"
     if without == len(wanted.lines):
-        return f"Total: not known; no price is given for any of the {count}."
+        return f"Total: not known; no price is given for any of the {count}. {_HOW}"
     if not without:
         return f"Total: {wanted.total} {wanted.currency} for all {count}."
     have = "has" if without == 1 else "have"
-    return f"Total of what has a price: {wanted.total} {wanted.currency}; {without} of the {count} {have} none yet."
+    total = f"Total of what has a price: {wanted.total} {wanted.currency}"
+    return f"{total}; {without} of the {count} {have} none yet. {_HOW}"
 
 
 def _bought(title: str, lines: Iterable[Line], wanted: BuyingList, width: int) -> list[str]:

@@ -13,7 +13,6 @@ from shoplib.documents.before_cutting import before_cutting
 from shoplib.documents.cut_notes import cut_notes
 from shoplib.documents.fixings import fixings
 from shoplib.documents.hardware_page import screws_section
-from shoplib.documents.plan_words import STAGES
 from shoplib.documents.riding import heights, stop_words
 from shoplib.documents.standing import standing_words
 from shoplib.lists.alike import told_of_each
@@ -23,6 +22,7 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import to_step, write_length, write_mm
 from shoplib.model.solved import Cabinet, ClosingSum, Finding
 from shoplib.words.naming import and_list, boards_in_short, in_short
+from shoplib.words.stages import STAGES
 
 COLUMNS = (
     "stage", "count", "names", "sheet",

@@ -6,11 +6,10 @@ from collections.abc import Iterable, Sequence
 from shoplib.lists.alike import told_of_each, told_once
 from shoplib.model.board import CASE
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.words.stages import STAGES
 
 LEVELS = {"stop": "Stop", "warn": "Look", "note": "Note"}
 """The word for each level, the gravest first; the pages use the same."""
-
-STAGES = {1: "case", 2: "drawer boxes and pull-outs", 3: "fronts and strips"}
 
 MOST = 6
 """So many notes of one group are read on a screen; the rest stands in the file."""

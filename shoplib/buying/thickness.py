@@ -1,0 +1,15 @@
+"""How a thickness is asked for: a yard that deals in inches may still name a thin sheet or a band in millimetres."""
+
+from shoplib.lists.writing import Writing
+from shoplib.measure import MM, Style, write_mm
+
+
+def thick_words(ticks: int, style: Style) -> str:
+    """A mark of the rule as such, and what is none but whole tenths of a millimetre in these.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> [thick_words(ticks, INCH_STYLE) for ticks in (23 * INCH // 32, 52 * MM // 10, INCH // 50)]
+    ['23/32 in', '5.2 mm', '0.02 in']
+    """
+    named = style.unit == "in" and ticks % style.step and ticks % (MM // 10) == 0
+    return f"{write_mm(ticks)} mm" if named else Writing(style).setting(ticks)
