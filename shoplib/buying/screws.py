@@ -9,7 +9,7 @@ from shoplib.lists.butted import screwed_and_open, under_back
 from shoplib.lists.writing import Writing
 from shoplib.measure import largest_fitting
 from shoplib.model.board import BOXES, Board
-from shoplib.model.solved import Cabinet, Hardware, Joint
+from shoplib.model.solved import Cabinet, Joint
 from shoplib.tables.coverage import butt_screws
 from shoplib.tables.screws import screws
 from shoplib.words.naming import and_list
@@ -67,13 +67,10 @@ class Meeting:
 
 def meetings(cabinet: Cabinet) -> Iterator[Meeting]:
     """Boards butted with no screws in the plan, backs in rabbets, and bottoms under the backs of their boxes."""
-    without = _chosen_for(cabinet)
-    for joint in screwed_and_open(cabinet)[1]:
-        enters, receives = cabinet.by_name[joint.enters], cabinet.by_name[joint.receives]
-        if frozenset((joint.enters, joint.receives)) not in without:
-            found = _butted(joint, enters, receives, cabinet)
-            if found is not None:
-                yield found
+    for enters, receives, joint in _left_open(cabinet):
+        found = _butted(joint, enters, receives, cabinet)
+        if found is not None:
+            yield found
     for joint in cabinet.joints:
         enters, receives = cabinet.by_name.get(joint.enters), cabinet.by_name.get(joint.receives)
         if enters and receives and joint.kind == "rabbet" and enters.role == "back":
@@ -83,18 +80,22 @@ def meetings(cabinet: Cabinet) -> Iterator[Meeting]:
         yield Meeting(bottom, back, _thin(bottom, cabinet), _along(bottom, back, 0), True)
 
 
+def _left_open(cabinet: Cabinet) -> Iterator[tuple[Board, Board, Joint]]:
+    """The butted pairs that no fitting holds. A front has fittings, with or without screws that fit."""
+    without = _chosen_for(cabinet)
+    for joint in screwed_and_open(cabinet)[1]:
+        enters, receives = cabinet.by_name[joint.enters], cabinet.by_name[joint.receives]
+        if enters.role != "front" and frozenset((joint.enters, joint.receives)) not in without:
+            yield enters, receives, joint
+
+
 def _chosen_for(cabinet: Cabinet) -> set[frozenset[str]]:
     """Pairs whose fitting is there but for which the table has no screw that is short enough: they are told apart."""
     found = set()
     for fitting in cabinet.hardware:
         if fitting.what in _PLAN and not fitting.screws:
-            into = f"{fitting.group} front" if fitting.what == "front screws" else _at(fitting, cabinet)
-            found.add(frozenset((fitting.on, into)))
+            found |= {frozenset((fitting.on, board.name)) for board in cabinet.boards if board.box == fitting.box}
     return found
-
-
-def _at(fitting: Hardware, cabinet: Cabinet) -> str:
-    return next((board.name for board in cabinet.boards if board.box == fitting.box), "")
 
 
 def without_screw(cabinet: Cabinet) -> tuple[str, ...]:
@@ -128,8 +129,9 @@ def _butted(joint: Joint, enters: Board, receives: Board, cabinet: Cabinet) -> M
 
 def unscrewed(cabinet: Cabinet) -> tuple[tuple[Board, Board], ...]:
     """Pairs that stand edge on edge: glue blocks or dowels hold them, not screws."""
-    pairs = [(cabinet.by_name[j.enters], cabinet.by_name[j.receives], j) for j in screwed_and_open(cabinet)[1]]
-    return tuple((one, other) for one, other, joint in pairs if _butted(joint, one, other, cabinet) is None)
+    return tuple(
+        (one, other) for one, other, joint in _left_open(cabinet) if _butted(joint, one, other, cabinet) is None
+    )
 
 
 def _thin(board: Board, cabinet: Cabinet) -> int:
