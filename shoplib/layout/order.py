@@ -16,9 +16,9 @@ from shoplib.layout.sawn import SawCut, Sawn
 class Piece:
     """Something that lies on the saw or comes off it, and what it is called.
 
-    `mark` is the name of a part, "offcut", or what is written on a piece that is cut further: "sheet 2", "2A", "2B",
-    ... for pieces that come off sheet 2, "rest of sheet 2" or "rest of 2A" for what is left of one. `part` counts in
-    the parts of the job, and is None for what is no part.
+    `mark` is the name of a part, "offcut", or what is written on a piece that is cut further: "sheet 2", "sheet 2,
+    piece 1" and so on for pieces that come off it, "rest of sheet 2" for what is left of one. `part` counts in the
+    parts of the job, and is None for what is no part.
     """
 
     mark: str
@@ -66,7 +66,7 @@ def cut_order(
     """The steps that cut all sheets, in their order.
 
     `lifts`: square ticks of the largest piece that one person lifts; larger ones are cut down before all else. `names`
-    of the sheets are their marks; pieces are then marked "NAME, piece 1" and so on.
+    of the sheets are their marks, where "sheet 1" and so on will not do.
 
     >>> from shoplib.layout.cut_tree import sawn
     >>> from shoplib.layout.pieces import Part, Placed, Stock
@@ -75,13 +75,13 @@ def cut_order(
     >>> laid = Laid(0, tuple(Placed(0, at) for at in places))
     >>> steps = cut_order(job, [laid, laid], [sawn(job, laid)] * 2)
     >>> for step in steps:
-    ...     print(step.number, step.setting, step.piece.mark, step.kind, step.fence, [piece.mark for piece in step.off])
-    1 1 sheet 1 rip 20 ['1A']
-    2 1 sheet 2 rip 20 ['2A']
-    3 2 1A crosscut 40 ['shelf']
-    4 2 rest of sheet 1 crosscut 40 ['shelf']
-    5 2 2A crosscut 40 ['shelf']
-    6 2 rest of sheet 2 crosscut 40 ['shelf']
+    ...     print(f"{step.setting} {step.piece.mark}: {step.kind} {step.fence}, off {step.off[0].mark}")
+    1 sheet 1: rip 20, off sheet 1, piece 1
+    1 sheet 2: rip 20, off sheet 2, piece 1
+    2 sheet 1, piece 1: crosscut 40, off shelf
+    2 rest of sheet 1: crosscut 40, off shelf
+    2 sheet 2, piece 1: crosscut 40, off shelf
+    2 rest of sheet 2: crosscut 40, off shelf
     """
     return tuple(_Saw(job, sheets, sawn, lifts, names).steps())
 
@@ -100,27 +100,32 @@ def set_ups(steps: Sequence[Step]) -> tuple[int, int]:
 def told(step: Step, say: Callable[[int], str]) -> str:
     """One step in words; `say` writes a length.
 
-    >>> at, off = Rect(0, 0, 90, 40), Piece("1A", Rect(0, 0, 90, 12))
+    >>> at, off = Rect(0, 0, 90, 40), Piece("sheet 1, piece 1", Rect(0, 0, 90, 12))
     >>> rest = Piece("rest of sheet 1", Rect(0, 14, 90, 26))
     >>> told(Step(1, 1, "rip", 12, 0, Piece("sheet 1", at), (None,), (off,), rest), str)
-    'Sheet 1, 90 x 40: rip at 12, 1 cut. Off comes 1A, 90 x 12; left is rest of sheet 1, 90 x 26.'
+    'Sheet 1 (90 x 40): rip at 12, 1 cut; off comes sheet 1, piece 1 (90 x 12), left is rest of sheet 1 (90 x 26).'
+    >>> kept = Piece("sheet 1", Rect(0, 0, 90, 38))
+    >>> told(Step(1, 1, "trim", 38, 0, Piece("sheet 1", at), (None,), (kept,), None), str)
+    'Sheet 1 (90 x 40): trim a long edge, fence at 38; 90 x 38 is kept.'
     """
-    count = len(step.cuts)
-    sizes = Counter((piece.mark, piece.at.w, piece.at.h) for piece in step.off)
-    off = ", ".join(
-        f"{number} of {mark}, {say(w)} x {say(h)}" if number > 1 else f"{mark}, {say(w)} x {say(h)}"
-        for (mark, w, h), number in sizes.items()
-    )
-    left = "nothing is left" if step.left is None else f"left is {_sized(step.left, say)}"
-    text = (
-        f"{_sized(step.piece, say)}: {step.kind} at {say(step.fence)}, {count} {'cut' if count == 1 else 'cuts'}. "
-        f"Off {'comes' if count == 1 else 'come'} {off}; {left}."
-    )
+    if step.kind == "trim":
+        [kept] = step.off
+        side = "an end" if kept.at.w < step.piece.at.w else "a long edge"
+        size = f"{say(kept.at.w)} x {say(kept.at.h)}"
+        done = f"trim {side}, fence at {say(step.fence)}; {size} is kept"
+    else:
+        count = len(step.cuts)
+        cuts, come = ("1 cut", "comes") if count == 1 else (f"{count} cuts", "come")
+        left = "nothing is left" if step.left is None else f"left is {_sized([step.left], say)}"
+        done = f"{step.kind} at {say(step.fence)}, {cuts}; off {come} {_sized(step.off, say)}, {left}"
+    text = f"{_sized([step.piece], say)}: {done}."
     return text[0].upper() + text[1:]
 
 
-def _sized(piece: Piece, say: Callable[[int], str]) -> str:
-    return f"{piece.mark}, {say(piece.at.w)} x {say(piece.at.h)}"
+def _sized(pieces: Sequence[Piece], say: Callable[[int], str]) -> str:
+    """The pieces with their sizes, equal ones together."""
+    counted = Counter((piece.mark, f"{say(piece.at.w)} x {say(piece.at.h)}") for piece in pieces)
+    return ", ".join(f"{n} of {mark} ({size})" if n > 1 else f"{mark} ({size})" for (mark, size), n in counted.items())
 
 
 class _Saw:
@@ -129,16 +134,17 @@ class _Saw:
     def __init__(
         self, job: Job, sheets: Sequence[Laid], sawn: Sequence[Sawn], lifts: int | None, names: Sequence[str]
     ) -> None:
-        self.lifts, self.called = lifts, names
+        self.lifts = lifts
+        self.called = names or [f"sheet {n}" for n in range(1, len(sheets) + 1)]
         self.cuts: _Ready = {(n, cut.piece): cut for n, found in enumerate(sawn) for cut in found.cuts}
         self.waiting = Counter(_setting(cut) for cut in self.cuts.values())
         self.parts = {(n, one.at): one.part for n, laid in enumerate(sheets) for one in laid.placed}
         self.names = [part.name for part in job.parts]
-        self.letters = [0] * len(sheets)
+        self.pieces = [0] * len(sheets)
         self.marks: dict[tuple[int, Rect], str] = {}
         for n, laid in enumerate(sheets):
             stock = job.stock[laid.stock]
-            self.marks[n, Rect(0, 0, stock.length, stock.width)] = names[n] if names else f"sheet {n + 1}"
+            self.marks[n, Rect(0, 0, stock.length, stock.width)] = self.called[n]
         self.ready: _Ready = {key: cut for key, cut in self.cuts.items() if key in self.marks}
 
     def steps(self) -> Iterator[Step]:
@@ -202,9 +208,8 @@ class _Saw:
         if (sheet, at) not in self.cuts:
             return Piece("offcut", at)
         if not mark:
-            number = self.letters[sheet]
-            mark = f"{self.called[sheet]}, piece {number + 1}" if self.called else f"{sheet + 1}{_letters(number)}"
-            self.letters[sheet] += 1
+            self.pieces[sheet] += 1
+            mark = f"{self.called[sheet]}, piece {self.pieces[sheet]}"
         self.marks[sheet, at] = mark
         self.ready[sheet, at] = self.cuts[sheet, at]
         return Piece(mark, at)
@@ -215,17 +220,3 @@ class _Saw:
 
 def _setting(cut: SawCut) -> _Setting:
     return cut.kind, cut.off.w != cut.piece.w, cut.fence
-
-
-def _letters(number: int) -> str:
-    """A to Z, then AA, AB, ...
-
-    >>> _letters(0), _letters(25), _letters(26), _letters(52)
-    ('A', 'Z', 'AA', 'BA')
-    """
-    text = ""
-    number += 1
-    while number:
-        number, rest = divmod(number - 1, 26)
-        text = chr(ord("A") + rest) + text
-    return text

@@ -171,6 +171,8 @@ def _better(other: Spare, found: Spare) -> bool:
 
 def _names(job: Job, parts: Iterable[int]) -> str:
     names = list(dict.fromkeys(map(attrgetter("name"), (job.parts[n] for n in parts))))
+    if any(" and " in name for name in names):  # such as "left side and right side", which is one kind of part
+        return "; ".join(names)
     return ", ".join([*names[:-2], " and ".join(names[-2:])])
 
 

@@ -104,7 +104,8 @@ def test_equal_strips_of_all_sheets_at_one_setting():
     assert sum(len(step.cuts) for step in usual) == 2 * 2 + 4 * 2
     assert usual[0].left.mark == "offcut" and (usual[0].left.at.w, usual[0].left.at.h) == (16, 64)
     assert told(usual[0], str) == (
-        "Sheet 1, 100 x 64: crosscut at 40, 2 cuts. Off come 1A, 40 x 64, 1B, 40 x 64; left is offcut, 16 x 64."
+        "Sheet 1 (100 x 64): crosscut at 40, 2 cuts; off come sheet 1, piece 1 (40 x 64), sheet 1, piece 2 (40 x 64), "
+        "left is offcut (16 x 64)."
     )
 
 
