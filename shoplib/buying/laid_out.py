@@ -13,9 +13,10 @@ from shoplib.layout.choose import best_for
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.grain_run import apart, joined
 from shoplib.layout.order import Step, cut_order
-from shoplib.layout.pieces import Job, Laid, Layout, Placed, Rect, Stock
+from shoplib.layout.pieces import Job, Laid, Layout, LayoutError, Placed, Rect, Stock
 from shoplib.layout.sawn import Sawn
 from shoplib.layout.search import layouts, pool
+from shoplib.measure import MM
 from shoplib.model.board import Board
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
@@ -145,20 +146,49 @@ def _asked(cabinet: Cabinet, ask: Ask, held: tuple[Held, ...]) -> _Asked:
 
 
 def _searched(asked: _Asked, seconds: float, tell: Tell) -> tuple[list[Layout], bool]:
-    """Layouts of least cost, the first found first, and whether the search was stopped."""
+    """Layouts of least cost, the first found first, and whether the search was stopped.
+
+    Where nothing need be bought, they are those that take the least from the shop.
+    """
     found: list[Layout] = []
+    stopped = False
     try:
         for layout in layouts(asked.whole, seconds * (1 - FOR_CHOICE)):
             found = [layout]
             tell(asked.ask, asked.on, layout)
-        for layout in pool(asked.whole, found[0].cost, seconds * FOR_CHOICE):
-            found.append(replace(layout, bound=found[0].bound))
     except KeyboardInterrupt:
+        stopped = True
         if not found:
             found = [next(layouts(asked.whole, 0.0))]
             tell(asked.ask, asked.on, found[0])
-        return found, True
-    return found, False
+    cost, bound = found[0].cost, found[0].bound
+    if not stopped:
+        try:
+            if cost:
+                found += pool(asked.whole, cost, seconds * FOR_CHOICE)
+            else:
+                found = _least_of_the_shop(_by_area(asked.whole), found, seconds * FOR_CHOICE)
+        except KeyboardInterrupt:
+            stopped = True
+    return [replace(layout, cost=cost, bound=bound) for layout in found], stopped
+
+
+def _least_of_the_shop(job: Job, found: list[Layout], seconds: float) -> list[Layout]:
+    """Layouts that take the least area from the shop; those that were found before where the time is too short."""
+    try:
+        *_, best = layouts(job, seconds / 2)
+    except LayoutError:
+        return found
+    return [best, *pool(job, best.cost, seconds / 2)]
+
+
+def _by_area(job: Job) -> Job:
+    """The job with the stock that lies in the shop alone, each piece as dear as it is large (mm2)."""
+    stock = (
+        replace(one, count=0) if one.count is None else replace(one, cost=one.length * one.width // MM**2)
+        for one in job.stock
+    )
+    return replace(job, stock=tuple(stock))
 
 
 def _laid(asked: _Asked, found: list[Layout], done: Sequence[LaidJob]) -> LaidJob:

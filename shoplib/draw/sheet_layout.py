@@ -123,11 +123,12 @@ def _rest_told(sheet: LaidSheet, kept: dict[Rect, str], style: Style) -> Iterato
         yield "Hatched without a letter: too small to keep."
     if sheet.stock.trim_ends or sheet.stock.trim_edges:
         stock = sheet.stock
-        same = stock.trim_ends == stock.trim_edges
-        much = f"{bare(stock.trim_ends, style)} off each edge" if same else (
-            f"{bare(stock.trim_ends, style)} off each end, {bare(stock.trim_edges, style)} off each long edge"
-        )
-        yield f"Hatched the other way: trimmed off first, {much}."
+        ends, edges = bare(stock.trim_ends, style), bare(stock.trim_edges, style)
+        much = [f"{ends} off each end"] if stock.trim_ends else []
+        much += [f"{edges} off each long edge"] if stock.trim_edges else []
+        if stock.trim_ends == stock.trim_edges:
+            much = [f"{ends} off each edge"]
+        yield f"Hatched the other way: trimmed off first, {', '.join(much)}."
 
 
 def _said(sheet: LaidSheet, style: Style) -> str:
