@@ -23,7 +23,7 @@ from shoplib.model.solved import Cabinet
 class BuyingList:
     """What is bought, in the order of the shop: stock, edging, hardware, screws, glue and finish.
 
-    `first` names the parts that could not be made again from what is left, and stands before everything else;
+    `first` names the parts that could not be made again from what is left; it stands before everything else;
     `in_shop` is what is taken from the shop; `measure` what to measure before buying; `assumed` what the list takes
     for granted; `missing` what it does not hold; `unasked` the names under the prices that no line has.
     """

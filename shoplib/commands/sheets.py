@@ -11,7 +11,7 @@ from shoplib.buying.spare_parts import SheetSpare, spares
 from shoplib.buying.stock_lines import stocked
 from shoplib.checks import check
 from shoplib.documents.atomic import WriteError, write_files
-from shoplib.documents.buying_file import buying_csv, total_words
+from shoplib.documents.buying_file import buying_csv, buying_text, total_words
 from shoplib.documents.cut_order_file import cut_order_csv
 from shoplib.documents.glossary import words_text
 from shoplib.documents.plan_words import findings_text
@@ -30,6 +30,7 @@ LAID_OUT, STOPPED, NOTHING = 0, 1, 2
 _ABOUT = {
     "sheets.json": "the layouts and cuts in millimetres, for other programs",
     "cut_order.csv": "the cuts in their order, for a spreadsheet",
+    "buying.txt": "what to buy now and later, what to measure first, to read",
     "buying.csv": "what to buy, for a spreadsheet",
 }
 
@@ -67,10 +68,12 @@ def run(file: str, to: str, seconds: str = "10") -> int:
 
 def sheet_files(found: LaidOut, left: tuple[SheetSpare, ...]) -> dict[str, bytes]:
     """File name to content: everything that is written."""
+    wanted = _wanted(found, left)
     files = {
         "sheets.json": sheets_text(found).encode(),
         "cut_order.csv": cut_order_csv(found).encode(),
-        "buying.csv": buying_csv(_wanted(found, left)).encode(),
+        "buying.txt": buying_text(wanted).encode(),
+        "buying.csv": buying_csv(wanted).encode(),
     }
     for sheet in found.sheets:
         name = sheet.name.replace(",", "").replace(" ", "-")

@@ -22,6 +22,9 @@ COLUMNS = (
 NOW, LATER, MEASURED = "now", "can wait until the case stands", "when the case stands and is measured"
 """When a line is bought, in words."""
 
+FIRST = "Before you buy: what could not be made again from what is left"
+"""The heading of the parts that need the most care, or one sheet more."""
+
 NO_PRICE = "price not given"
 
 _HOW = "Prices stand in the project: of sheets beside their size, of the rest under [buying.prices] by its name here."
@@ -86,14 +89,14 @@ def plain(number: Decimal) -> str:
 def buying_text(wanted: BuyingList, width: int = _WIDTH) -> str:
     """The list to read: first what cannot be replaced, then what is bought now, what can wait, what is assumed."""
     lines = [f"Buying list: {wanted.name}", ""]
-    lines += _told("Look at this before anything else", wanted.first, width)
+    lines += _told(FIRST, wanted.first, width)
     lines += _told("In the shop already, used first", wanted.in_shop, width)
     waiting = [line for line in wanted.later if line.waits]
     free = [line for line in wanted.later if not line.waits]
     lines += _bought("Buy now, for the case", wanted.now, wanted, width)
     lines += _bought("Can wait until the case stands", free, wanted, width)
     lines += _bought("Better not before the case stands and is measured", waiting, wanted, width)
-    lines += [*_wrapped(total_words(wanted), "", width), ""]
+    lines += [*_wrapped(f"{total_words(wanted)}{f' {_HOW}' if wanted.unpriced else ''}", "", width), ""]
     unasked = [f'"{name}": no line of the list is called so; see the names above.' for name in wanted.unasked]
     lines += _told("Prices that were not used", unasked, width)
     lines += _told("Before you buy, measure or read", wanted.measure, width)
@@ -113,12 +116,12 @@ def total_words(wanted: BuyingList) -> str:
     without = len(wanted.unpriced)
     count = f"{len(wanted.lines)} {'line' if len(wanted.lines) == 1 else 'lines'}"
     if without == len(wanted.lines):
-        return f"Total: not known; no price is given for any of the {count}. {_HOW}"
+        return f"Total: not known; no price is given for any of the {count}."
     if not without:
         return f"Total: {wanted.total} {wanted.currency} for all {count}."
     have = "has" if without == 1 else "have"
     total = f"Total of what has a price: {wanted.total} {wanted.currency}"
-    return f"{total}; {without} of the {count} {have} none yet. {_HOW}"
+    return f"{total}; {without} of the {count} {have} none yet."
 
 
 def _bought(title: str, lines: Iterable[Line], wanted: BuyingList, width: int) -> list[str]:

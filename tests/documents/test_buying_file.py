@@ -10,7 +10,7 @@ import pytest
 
 from shoplib.buying.list import buying_list
 from shoplib.buying.stock_lines import Stocked
-from shoplib.documents.buying_file import COLUMNS, LATER, MEASURED, NO_PRICE, NOW, buying_csv, buying_text
+from shoplib.documents.buying_file import COLUMNS, FIRST, LATER, MEASURED, NO_PRICE, NOW, buying_csv, buying_text
 from shoplib.documents.cut_list_file import FORMULA_SIGNS
 from shoplib.documents.project_file import ProjectFileError, project_from_text, read_project
 from shoplib.documents.project_text import project_text
@@ -108,8 +108,8 @@ def test_every_price_given_makes_a_plain_total():
 
 
 def test_what_cannot_be_replaced_stands_before_everything_that_is_bought():
-    text = buying_text(wanted_of(shipped("under_bench_case"), ["The top could not be made again."]))
-    order = ["Look at this before anything else", "The top could not be made again.", "Buy now, for the case",
+    text = buying_text(wanted_of(shipped("under_bench_case"), ["top (case sheet)"]))
+    order = [FIRST, "  - top (case sheet)", "Buy now, for the case",
              "Can wait until the case stands", "Better not before the case stands and is measured", "Total of",
              "Before you buy, measure or read", "What this list assumes", "Not in this list"]
     places = [text.index(words) for words in order]
