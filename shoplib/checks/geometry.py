@@ -67,13 +67,23 @@ def is_outlined(board: Board) -> bool:
 def shared_by_solids(one: Board, other: Board) -> list[Box]:
     """The boxes round what two boards share of which one at least is outlined: whole ticks, no less than it is."""
     found = []
+    # What lies in the other's uncut box, first: of many fingers, most are nowhere near.
+    near = [solid for solid in other.solids if _reaches_into(solid, one.box)]
     for ours in one.solids:
-        for theirs in other.solids:
+        if not _reaches_into(ours, other.box):
+            continue
+        for theirs in near:
             if share_wood(ours, theirs):
                 reaches = [(ours.reach(axis), theirs.reach(axis)) for axis in range(3)]
                 low = tuple(int(max(a, c) // 1) for (a, _), (c, _) in reaches)
                 found.append(Box(low, tuple(-int(-min(b, d) // 1) for (_, b), (_, d) in reaches)))
     return found
+
+
+def _reaches_into(solid: Prism, box: Box) -> bool:
+    """Whether the box round a solid shares room with this one."""
+    reaches = (solid.reach(axis) for axis in range(3))
+    return all(a < high and low < b for (a, b), low, high in zip(reaches, box.low, box.high, strict=True))
 
 
 def has_wood_in(board: Board, room: Box) -> bool:

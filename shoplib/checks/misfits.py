@@ -106,9 +106,11 @@ def _between(cabinet: Cabinet, gap: Gap, axis: int) -> tuple[int, int]:
 
 def _without_joint(built: Cabinet, planned: Cabinet) -> Iterable[Misfit]:
     joined = {frozenset((joint.enters, joint.receives)) for joint in built.joints}
-    already = {frozenset((one.name, other.name)) for one, other, _ in overlapping(planned.boards)}
-    for one, other, shared in overlapping(built.boards):
-        if frozenset((one.name, other.name)) not in joined | already:
+    clashes = [(one, other, shared) for one, other, shared in overlapping(built.boards)
+               if frozenset((one.name, other.name)) not in joined]
+    already = {frozenset((one.name, other.name)) for one, other, _ in overlapping(planned.boards)} if clashes else set()
+    for one, other, shared in clashes:
+        if frozenset((one.name, other.name)) not in already:
             amount, axis = deepest(shared)
             yield Misfit(CLASH, (one.name, other.name), axis, amount, around(regions(shared)))
 

@@ -167,7 +167,7 @@ def _judge_sizes(
     if whole.right:
         summary = (_fits(whole, case, given, say), exercise.fits.format_map(givens.texts))
         return SetFeedback(RIGHT, RIGHT, summary, (), picture)
-    items = _items(case, given, slips, reads, givens, say)
+    items = _items(whole, case, given, slips, reads, givens, say)
     slip = next((item.said for item in items if item.said.kind == SLIP), None)
     kind, name = (SLIP, slip.name) if slip else (OTHER, OTHER)
     return SetFeedback(kind, name, _summary(whole, len(items)), items[:MOST], picture)
@@ -224,7 +224,7 @@ def _sentence(told: str) -> str:
 
 
 def _items(
-    case: Cabinet, given: Mapping[Asked, int], slips: Mapping[Asked, Misconception | None],
+    whole: Together, case: Cabinet, given: Mapping[Asked, int], slips: Mapping[Asked, Misconception | None],
     reads: Mapping[Asked, Read], givens: Givens, say: Say,
 ) -> tuple[Item, ...]:
     """What is said to each size that is wrong by itself: slips first, then the one that is most off.
@@ -233,7 +233,15 @@ def _items(
     short, and whoever followed that would make it longer still.
     """
     right = {one: one.right(case) for one in given}
-    alone = {one: put_together(case, right | {one: ticks}) for one, ticks in given.items()}
+    # A size that is as planned leaves the whole as planned; one that alone is off has been put together already.
+    known = {tuple(given.values()): whole}
+    alone = {}
+    for one, ticks in given.items():
+        sizes = right | {one: ticks}
+        key = tuple(sizes.values())
+        if key not in known:
+            known[key] = put_together(case, sizes)
+        alone[one] = known[key]
     wrong = [one for one in given if slips[one] or not alone[one].right]
     items = []
     for one in sorted(wrong, key=lambda one: (slips[one] is None, -abs(given[one] - right[one]))):

@@ -49,7 +49,8 @@ def put_together(planned: Cabinet, given: Mapping[Asked, int]) -> Together:
     rounding, such as slides, is held against the sizes as they are marked out.
     """
     built = _refit(planned, given)
-    before, after = check(planned), check(built.cabinet)
+    before = check(planned)
+    after = before if built.cabinet == planned else check(built.cabinet)
     widest, mark = WIDEST.of(planned.style.unit), planned.style.step
     on_the_mark = {
         one: one.right(planned) if 2 * abs(ticks - one.right(planned)) <= mark else ticks
@@ -67,7 +68,7 @@ def put_together(planned: Cabinet, given: Mapping[Asked, int]) -> Together:
     loose = list(loose_boards(built.cabinet))
     tight = [one for one in loose if 0 <= 2 * one.spare < one.planned]
     right = small and not far and not tight and all(_allowed(finding, widest, mark) for finding in new)
-    others = [told for told in _consequences(planned, given, before) if not _at_one_end(told, loose)]
+    others = [told for told in _consequences(planned, given, built, before, after) if not _at_one_end(told, loose)]
     says = [*_outside_in_words(off, widest, planned), *_in_words(others, far, planned, given)]
     says += _tight_in_words(tight, planned)
     if not right and not says:
@@ -122,12 +123,19 @@ def _sizes(planned: Cabinet, given: Mapping[Asked, int]) -> dict[str, Point]:
     return sizes
 
 
-def _consequences(planned: Cabinet, given: Mapping[Asked, int], before: tuple[Finding, ...]) -> list[str]:
+def _consequences(
+    planned: Cabinet, given: Mapping[Asked, int], built: Refit, before: tuple[Finding, ...], after: tuple[Finding, ...]
+) -> list[str]:
     """What sizes that are off by more than a right set may be would do; smaller differences are not worth a word."""
     widest = WIDEST.of(planned.style.unit)
-    off = {one: ticks for one, ticks in given.items() if abs(ticks - one.right(planned)) > widest}
-    built = _refit(planned, off)
-    told = consequences(built, planned, before, check(built.cabinet)) if off else ()
+    by = {one: abs(ticks - one.right(planned)) for one, ticks in given.items()}
+    off = {one: ticks for one, ticks in given.items() if by[one] > widest}
+    if not off:
+        return []
+    if any(0 < each <= widest for each in by.values()):  # else the boards are those that were put together
+        built = _refit(planned, off)
+        after = check(built.cabinet)
+    told = consequences(built, planned, before, after)
     return [sentence for sentence in told if not sentence.startswith("the cabinet comes ")]
 
 

@@ -244,14 +244,14 @@ def test_the_right_figure_in_the_other_unit_is_told(whole_set, posed_to):
         assert feedback.kind == "wrong unit" and "inches" in feedback.items[0].said.look
 
 
-@pytest.mark.parametrize("answer", MALFORMED)
-def test_a_malformed_size_is_told_by_its_label(whole_set, unit, answer, posed_to):
+def test_a_malformed_size_is_told_by_its_label(whole_set, unit, posed_to):
     posed = posed_to(whole_set, FEW[0], unit)
     one = whole_set.asked[-1]
-    feedback = posed.check(posed.answer | {one.name: answer})
-    assert feedback.kind == MALFORMED[answer] and not feedback.right and feedback.picture is None
-    assert [item.label for item in feedback.items] == [one.label]
-    assert feedback.heading == "Not judged yet"
+    for answer, kind in MALFORMED.items():
+        feedback = posed.check(posed.answer | {one.name: answer})
+        assert feedback.kind == kind and not feedback.right and feedback.picture is None, answer
+        assert [item.label for item in feedback.items] == [one.label], answer
+        assert feedback.heading == "Not judged yet", answer
 
 
 class Awkward:
@@ -262,15 +262,19 @@ class Awkward:
     __eq__ = None
 
 
-@pytest.mark.parametrize("answers", [
+ODD = [
     None, ..., "", "12 in", 3, 3.5, [], ["1 in"], {}, {"lid": "3 in"}, {3: "3 in"}, object(), {"bottom": object()},
     b"12 in", {"bottom": Awkward()}, Awkward(), [None] * 4, [True] * 4, [float("nan")] * 4, {"bottom": "<b>1</b>"},
     {"x" * 5000: "1 in"}, [["1 in"]] * 4, range(4), {"bottom": -5}, {"bottom": 10**5000},
-], ids=lambda answers: type(answers).__name__)
-def test_odd_answers_end_in_words(whole_set, answers, posed_to):
-    feedback = posed_to(whole_set, FEW[0], "in").check(answers)
-    assert feedback.kind in ("not tried", "not a length", "no unit")
-    assert 10 < len(str(feedback)) < 900
+]
+
+
+def test_odd_answers_end_in_words(whole_set, posed_to):
+    posed = posed_to(whole_set, FEW[0], "in")
+    for number, answers in enumerate(ODD):  # some of them cannot be shown
+        feedback = posed.check(answers)
+        assert feedback.kind in ("not tried", "not a length", "no unit"), number
+        assert 10 < len(str(feedback)) < 900, number
 
 
 def test_random_sets_are_judged_by_the_rule_and_end_in_words(unit, posed_to):

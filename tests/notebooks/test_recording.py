@@ -6,9 +6,11 @@ import shutil
 import subprocess
 import sys
 from pathlib import Path
+from xml.etree import ElementTree
 
 import nbformat
 import pytest
+from jupyter_client.manager import KernelManager
 from nbclient import NotebookClient
 
 from tests.notebooks.record import WIDGET, recorded
@@ -62,6 +64,17 @@ LEAST_ASKED = {"00": 1, "_t": 2, "gl": 0}
 """How many exercises a page that is no lesson has; a lesson has five."""
 
 
+UNCHANGED = "unchanged"
+
+
+def change_of(page):
+    """The change of `CHANGES` for a page."""
+    change = CHANGES.get(page.stem) or CHANGES.get(page.stem[:2])
+    if change is None:
+        pytest.fail(f"{page.name}: name a constant of the model in CHANGES that its worked figures rest on")
+    return change
+
+
 def imports_of(cell):
     """What a cell brings in for those after it, without what it shows: a panel takes time, and proves nothing here."""
     return "\n".join(line for line in cell.source.splitlines() if re.match(r"from |import ", line))
@@ -82,36 +95,69 @@ def test_recording_twice_changes_no_byte():
     assert page.read_bytes() == before
 
 
-@EACH
-def test_a_changed_model_is_noticed(page, tmp_path):
-    change = CHANGES.get(page.stem) or CHANGES.get(page.stem[:2])
-    if change is None:
-        pytest.fail(f"{page.name}: name a constant of the model in CHANGES that its worked figures rest on")
-    where, old, new = change
-    shutil.copytree(ROOT / "shoplib", tmp_path / "shoplib", ignore=shutil.ignore_patterns("__pycache__"))
-    shutil.copytree(ROOT / "data", tmp_path / "data")
-    file = tmp_path / "shoplib" / where
-    source = file.read_text()
-    assert source.count(old) == 1
-    file.write_text(source.replace(old, new))
-    # nbval puts the folder that it runs in before the installed package, in the kernel as well.
-    (tmp_path / "notebooks").mkdir()
-    opened = nbformat.read(page, as_version=4)
-    for cell in opened.cells:
-        if cell.cell_type == "code" and "nbval-check-output" not in cell.metadata.get("tags", []):
-            cell.source, cell.outputs = imports_of(cell), []
-    nbformat.write(opened, tmp_path / "notebooks" / page.name)
+@pytest.fixture(scope="module")
+def beside_a_change(tmp_path_factory):
+    """Of each page, what nbval said of the cells that are compared, run beside a library with its change.
+
+    nbval starts once for all of them. A page finds the library that lies in its own folder, for a kernel starts there.
+    One page more has a library without a change.
+    """
+    folder, changes = tmp_path_factory.mktemp("changed"), {page.stem: (page, change_of(page)) for page in PAGES}
+    changes[UNCHANGED] = (PAGES[0], None)
+    for name, (page, change) in changes.items():
+        shutil.copytree(ROOT / "shoplib", folder / name / "shoplib", ignore=shutil.ignore_patterns("__pycache__"))
+        shutil.copytree(ROOT / "data", folder / name / "data")
+        if change:
+            where, old, new = change
+            file = folder / name / "shoplib" / where
+            source = file.read_text()
+            assert source.count(old) == 1, (name, old)
+            file.write_text(source.replace(old, new))
+        opened = nbformat.read(page, as_version=4)
+        for cell in opened.cells:
+            if cell.cell_type == "code" and "nbval-check-output" not in cell.metadata.get("tags", []):
+                cell.source, cell.outputs = imports_of(cell), []
+        looked = f"import shoplib; assert shoplib.__file__ == {str(folder / name / 'shoplib' / '__init__.py')!r}"
+        opened.cells.insert(0, nbformat.v4.new_code_cell(looked))
+        nbformat.write(opened, folder / name / f"{name}.ipynb")
     command = [sys.executable, "-m", "pytest", "-q", "--nbval-lax", "--nbval-current-env", "--nbval-cell-timeout=60"]
     command += [f"--nbval-sanitize-with={ROOT / 'tests' / 'nbval_sanitize.cfg'}", "-p", "no:cacheprovider"]
     kept = {name: value for name, value in os.environ.items() if not name.startswith("PYTEST_")}
-    kept |= {"PYTHONPATH": str(tmp_path), "SHOPLIB_WORKBOOK": str(tmp_path / "kept")}
-    done = subprocess.run([*command, "notebooks"], cwd=tmp_path, env=kept, capture_output=True, text=True)
+    kept |= {"SHOPLIB_WORKBOOK": str(folder / "kept")}
+    command += ["--junitxml=told.xml", *(f"{name}/{name}.ipynb" for name in changes)]
+    done = subprocess.run(command, cwd=folder, env=kept, capture_output=True, text=True)
     assert done.returncode == 1, done.stdout + done.stderr
-    assert "Cell outputs differ" in done.stdout
+    told = {name: [] for name in changes}
+    for case in ElementTree.parse(folder / "told.xml").iter("testcase"):
+        told[case.get("classname").split(".")[0]].append([fault.text for fault in case])
+    return told
 
 
 @EACH
-def test_every_exercise_takes_its_own_answer(page, tmp_path):
+def test_a_changed_model_is_noticed(page, beside_a_change):
+    first, *cells = beside_a_change[page.stem]
+    assert first == []
+    faults = [text for cell in cells for text in cell]
+    assert any("Cell outputs differ" in text for text in faults), faults
+
+
+def test_a_model_without_a_change_is_not(beside_a_change):
+    cells = beside_a_change[UNCHANGED]
+    assert len(cells) > 2 and not any(cells), cells
+
+
+@pytest.fixture(scope="module")
+def kernel(tmp_path_factory):
+    """One kernel for the exercises of all pages: to start it takes longer than to run them."""
+    folder = tmp_path_factory.mktemp("answered")
+    manager = KernelManager(kernel_name="python3")
+    manager.start_kernel(cwd=str(folder), env={**os.environ, "SHOPLIB_WORKBOOK": str(folder / "kept")})
+    yield manager
+    manager.shutdown_kernel(now=True)
+
+
+@EACH
+def test_every_exercise_takes_its_own_answer(page, kernel):
     opened = nbformat.read(page, as_version=4)
     asked = 0
     for cell in opened.cells:
@@ -123,5 +169,5 @@ def test_every_exercise_takes_its_own_answer(page, tmp_path):
         cell.source = answered if found else imports_of(cell)
         asked += found
     assert asked >= LEAST_ASKED.get(page.stem[:2], 5)
-    client = NotebookClient(opened, timeout=120, kernel_name="python3", resources={"metadata": {"path": str(tmp_path)}})
-    client.execute(env={**os.environ, "SHOPLIB_WORKBOOK": str(tmp_path / "kept")})
+    opened.cells.insert(0, nbformat.v4.new_code_cell("%reset -f"))  # the names of the page before
+    NotebookClient(opened, km=kernel, timeout=120).execute()
