@@ -6,11 +6,13 @@ from shoplib.buying.board_measure import Wood, write_volume
 from shoplib.buying.front_order import fronts_in_order
 from shoplib.buying.jobs import Ask
 from shoplib.buying.laid_out import LaidOut
+from shoplib.buying.rough import STRIPS
 from shoplib.buying.staves import staves_each
 from shoplib.buying.wood_used import wood_used
 from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board
 from shoplib.model.cutting import Cutting
+from shoplib.words.amounts import setting
 from shoplib.words.naming import boards_in_short
 
 BEFORE_CUTTING = (
@@ -60,6 +62,32 @@ def glue_ups(ask: Ask, jointing: int, style: Style) -> list[str]:
     return told
 
 
+def strips(ask: Ask, style: Style) -> list[str]:
+    """One sentence for each kind of strip that is ripped from these boards.
+
+    >>> from shoplib.layout.pieces import Part
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> from shoplib.model.placement import Placement
+    >>> from shoplib.model.sheet import Sheet
+    >>> place = Placement((0, 0, 0), ("+x", "+y", "+z"))
+    >>> lip = Board("shelf front strip", "case", 1, "ash", 800, 18 * MM, 4 * MM, place, role="edging strip")
+    >>> ask = Ask(Sheet("ash", "solid", 20 * MM), (1,), (Part("lip", 812 * MM, 4 * MM),), ((lip,),), ("A",), 0)
+    >>> strips(ask, MM_STYLE)
+    ['shelf front strip: ripped 4 mm wide, from ash that is planed already; joint the edge of the board again before \
+each rip.']
+    """
+    told = []
+    for part, boards in zip(ask.parts, ask.boards, strict=True):
+        if boards[0].role in STRIPS:
+            thin = min(boards[0].width, boards[0].thickness)
+            then = "" if part.width == thin else f" and then planed to {setting(thin, style)}"
+            told.append(
+                f"{boards_in_short(boards)}: ripped {setting(part.width, style)} wide{then}, from {ask.sheet.name} "
+                "that is planed already; joint the edge of the board again before each rip."
+            )
+    return told
+
+
 def in_grain_order(runs: Iterable[tuple[Board, ...]], down: bool) -> list[str]:
     """One sentence for each run of fronts; `down` where they stand one above another."""
     way = "from the top one down" if down else "from left to right"
@@ -97,7 +125,7 @@ def boards_told(found: LaidOut) -> list[str]:
     wood = wood_used(found)
     told = [rough_sizes(project.cutting, style)] if wood else []
     for job in found.jobs:
-        told += glue_ups(job.ask, project.cutting.jointing, style)
+        told += [*glue_ups(job.ask, project.cutting.jointing, style), *strips(job.ask, style)]
     told += in_grain_order(fronts_in_order(found.cabinet), project.cutting.fronts_in_grain_order == "down each bay")
     told += [wood_words(name, used, style.unit) for name, used in wood.items()]
     return told + list(BEFORE_CUTTING if wood else ())

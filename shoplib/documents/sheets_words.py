@@ -4,8 +4,7 @@ import textwrap
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
 
-from shoplib.buying.board_words import BEFORE_CUTTING, glue_ups, in_grain_order, rough_sizes
-from shoplib.buying.front_order import fronts_in_order
+from shoplib.buying.board_words import boards_told
 from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet
 from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.spare_parts import SheetSpare
@@ -61,7 +60,7 @@ def sheets_words(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
         ("Sheets", [line for job in found.jobs for line in _job(job, found)]),
         ("What is left for parts that are spoiled", [_spare(one, style) for one in spares if not one.found.lost]),
         ("Two people lift", list(_lifts(found))),
-        ("Rough boards", list(_rough(found))),
+        ("Boards, and fronts that keep the order of their grain", boards_told(found)),
         ("What can wait", list(_waits(found))),
     ]
     return "\n".join(_section(title, lines) for title, lines in sections if lines)
@@ -157,18 +156,6 @@ def _lifts(found: LaidOut) -> Iterator[str]:
     unknown = dict.fromkeys(sheet.sheet.name for sheet in found.sheets if weight_of(sheet.sheet, 1, 1) is None)
     if unknown:
         yield f"{and_list(list(unknown))}: no table says what it weighs; try one corner before you lift it."
-
-
-def _rough(found: LaidOut) -> Iterator[str]:
-    solid = [job for job in found.jobs if job.ask.sheet.kind == "solid"]
-    if not solid:
-        return
-    cutting, style = found.cabinet.project.cutting, found.cabinet.style
-    yield rough_sizes(cutting, style)
-    for job in solid:
-        yield from glue_ups(job.ask, cutting.jointing, style)
-    yield from in_grain_order(fronts_in_order(found.cabinet), cutting.fronts_in_grain_order == "down each bay")
-    yield from BEFORE_CUTTING
 
 
 def _waits(found: LaidOut) -> Iterator[str]:
