@@ -1,4 +1,8 @@
-"""cut_order.csv: all saw cuts in their order, fence setting by fence setting, for a spreadsheet."""
+"""cut_order.csv: all saw cuts in their order, fence setting by fence setting, for a spreadsheet.
+
+At its end stand the joint cuts that must match, stop by stop: dadoes, grooves and rabbets that more than one board, or
+more than one place of a board, has at the same distance from the same side.
+"""
 
 import csv
 import io
@@ -9,17 +13,20 @@ from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet
 from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.documents.cut_list_file import safe_cell
 from shoplib.layout.order import Piece, Step
+from shoplib.lists.dado_stops import dado_stops, place_words, size_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import write_mm
+from shoplib.words.naming import boards_in_short
 
 COLUMNS = (
     "step", "setting", "stage", "sheet", "piece", "piece_length", "piece_width", "cut", "fence", "cuts",
     "comes_off", "is_left", "finishes", "weighs", "lift",
     "piece_length_mm", "piece_width_mm", "fence_mm",
 )  # fmt: skip
-"""The columns of cut_order.csv, in order. `fence` is the size between fence and blade of what comes off; rows with the
-same `setting` follow one another, and the fence stays. Lengths run along the grain of the sheet, widths across it;
-they are written as a shop sets them, and in the columns in mm exactly."""
+"""The columns of cut_order.csv, in order. `fence` is the size between fence and blade of what comes off, of a joint
+cut the side that it is set from, and how far; rows with the same `setting` follow one another, and the fence stays.
+Lengths run along the grain of the sheet, widths across it; they are written as a shop sets them, and in the columns in
+mm exactly."""
 
 TWO, ONE = "two people", "one person"
 
@@ -32,13 +39,13 @@ def cut_order_csv(found: LaidOut) -> str:
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\n")
     writer.writerow(COLUMNS)
-    for cells in order_rows(found):
+    for cells in (*order_rows(found), *joint_rows(found)):
         writer.writerow([safe_cell(cell) for cell in cells])
     return out.getvalue()
 
 
 def order_rows(found: LaidOut) -> Iterator[list[str]]:
-    """The rows of the table, cells in the order of `COLUMNS`; steps and settings are numbered on from job to job."""
+    """The saw cuts, cells in the order of `COLUMNS`; steps and settings are numbered on from job to job."""
     writing = Writing(found.cabinet.style)
     steps = settings = 0
     for job in found.jobs:
@@ -46,6 +53,28 @@ def order_rows(found: LaidOut) -> Iterator[list[str]]:
             yield [str(steps + step.number), str(settings + step.setting), *_cells(step, job, found, writing)]
         if job.steps:
             steps, settings = steps + job.steps[-1].number, settings + job.steps[-1].setting
+
+
+def joint_rows(found: LaidOut) -> Iterator[list[str]]:
+    """The joint cuts that must match, numbered on from the saw cuts: each row is one setting, for all its boards."""
+    writing = Writing(found.cabinet.style)
+    last = [job.steps[-1] for job in found.jobs if job.steps]
+    steps, settings = sum(step.number for step in last), sum(step.setting for step in last)
+    for number, stop in enumerate(dado_stops(found.cabinet), start=1):
+        row = dict.fromkeys(COLUMNS, "")
+        row |= {
+            "step": str(steps + number),
+            "setting": str(settings + number),
+            "stage": str(stop.stage),
+            "sheet": ", ".join(dict.fromkeys(board.sheet for board in stop.boards)),
+            "piece": boards_in_short(stop.boards),
+            "cut": stop.kind,
+            "fence": place_words(stop, writing),
+            "cuts": str(len(stop.cuts)),
+            "comes_off": size_words(stop, writing),
+            "fence_mm": write_mm(stop.wall),
+        }
+        yield [row[column] for column in COLUMNS]
 
 
 def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[str]:

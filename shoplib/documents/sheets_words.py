@@ -12,6 +12,8 @@ from shoplib.documents.plan_words import STAGES
 from shoplib.layout.offcuts import worth_keeping
 from shoplib.layout.order import set_ups
 from shoplib.layout.spare import told
+from shoplib.lists.dado_stops import dado_stops, stop_words, two_stops, two_stops_words
+from shoplib.lists.writing import Writing
 from shoplib.measure import Style, to_step, write_brief
 from shoplib.model.board import CASE
 from shoplib.words.naming import and_list, in_short
@@ -59,6 +61,7 @@ def sheets_words(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
         ("Before you buy: what could not be made again from what is left", [_spare(one, style) for one in lost]),
         ("Sheets", [line for job in found.jobs for line in _job(job, found)]),
         ("What is left for parts that are spoiled", [_spare(one, style) for one in spares if not one.found.lost]),
+        ("Joint cuts that must match: one stop for each line, the same side against it", list(_stops(found))),
         ("Two people lift", list(_lifts(found))),
         ("Boards, and fronts that keep the order of their grain", boards_told(found)),
         ("What can wait", list(_waits(found))),
@@ -140,6 +143,13 @@ def money(coins: int) -> str:
     '48.05'
     """
     return f"{coins // 100}.{coins % 100:02}"
+
+
+def _stops(found: LaidOut) -> Iterator[str]:
+    """Set-ups that serve several cuts, and mates that no one stop serves."""
+    writing = Writing(found.cabinet.style)
+    yield from (stop_words(stop, writing) for stop in dado_stops(found.cabinet))
+    yield from (two_stops_words(two, writing) for two in two_stops(found.cabinet))
 
 
 def _lifts(found: LaidOut) -> Iterator[str]:

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from shoplib.buying.laid_out import LaidOut, laid_out
 from shoplib.buying.spare_parts import spares
-from shoplib.documents.cut_order_file import COLUMNS, order_rows
+from shoplib.documents.cut_order_file import COLUMNS, joint_rows, order_rows
 from shoplib.documents.examples import example
 from shoplib.documents.project_file import read_project
 from shoplib.documents.sheets_words import sheets_words, verdict
@@ -52,7 +52,7 @@ class ShownLayouts:
         head = "".join(f'<th scope="col">{escape(name.replace("_", " "))}</th>' for name in SHOWN)
         rows = "".join(
             "<tr>" + "".join(f"<td>{escape(unbroken(row[column]))}</td>" for column in columns) + "</tr>"
-            for row in order_rows(self.found)
+            for row in (*order_rows(self.found), *joint_rows(self.found))
         )
         caption = '<caption style="text-align: left; font-weight: 600">The cuts in their order</caption>'
         return f'<table style="font-size: inherit">{caption}<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>'

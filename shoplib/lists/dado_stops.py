@@ -145,10 +145,20 @@ def stop_words(stop: DadoStop, writing: Writing) -> str:
     >>> stop_words(stop, Writing(INCH_STYLE))
     '2 dadoes, 0.5 in wide, 1/4 in deep, the near wall 12 in from the bottom end: left side and right side'
     """
+    cuts = f"{len(stop.cuts)} {plural(stop.kind)}"
+    return f"{cuts}, {size_words(stop, writing)}, {place_words(stop, writing)}: {boards_in_short(stop.boards)}"
+
+
+def size_words(stop: DadoStop, writing: Writing) -> str:
+    """Width and depth, as in the cut list."""
     width = (writing.measured if stop.fitted else writing.setting)(stop.width)
+    return f"{width} wide, {writing.setting(stop.depth)} deep"
+
+
+def place_words(stop: DadoStop, writing: Writing) -> str:
+    """Where the stop stands."""
     where = f"the near wall {writing.length(stop.wall)} from" if stop.wall else "along"
-    size = f"{width} wide, {writing.setting(stop.depth)} deep, {where} the {stop.reference}"
-    return f"{len(stop.cuts)} {plural(stop.kind)}, {size}: {boards_in_short(stop.boards)}"
+    return f"{where} the {stop.reference}"
 
 
 def two_stops_words(found: TwoStops, writing: Writing) -> str:
