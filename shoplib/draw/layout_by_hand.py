@@ -9,13 +9,13 @@ from shoplib.draw.sheet_layout import LEFT, SAW_CUT
 from shoplib.layout.hand import Hand, Place
 from shoplib.layout.pieces import Rect, Stock
 from shoplib.layout.sawn import SawCut
-from shoplib.measure import Style, write_length
+from shoplib.measure import Style, write_brief
 from shoplib.words.naming import and_list
 
 CHOSEN, NEXT = "box", "air"
 """Fills: the place where the next part goes, and the part itself, which is dashed."""
 
-_LETTER = 40
+_LETTER = 30
 """A letter has room where a place is wider than this part of the sheet's length."""
 
 
@@ -127,7 +127,7 @@ def _kerf(cut: SawCut, kerf: int) -> Item:
 
 
 def _stock(stock: Stock, style: Style) -> str:
-    return f"{stock.name}, {write_length(stock.length, style)} x {write_length(stock.width, style)}"
+    return f"{stock.name}, {write_brief(stock.length, style)} x {write_brief(stock.width, style)}"
 
 
 def _lying(hand: Hand, number: int) -> str:
@@ -141,7 +141,7 @@ def _lying(hand: Hand, number: int) -> str:
 
 
 def _free(free: list[Place], style: Style) -> str:
-    told = [f"{offcut(one)}, {write_length(one.at.w, style)} x {write_length(one.at.h, style)}" for one in free]
+    told = [f"{offcut(one)}, {write_brief(one.at.w, style)} x {write_brief(one.at.h, style)}" for one in free]
     if not told:
         return "Nothing of it is free."
     *first, last = told
@@ -149,17 +149,19 @@ def _free(free: list[Place], style: Style) -> str:
 
 
 def _lost(stock: Stock, kerf: int, style: Style) -> str:
-    ends, edges = (write_length(each, style) for each in (stock.trim_ends, stock.trim_edges))
+    ends, edges = (write_brief(each, style) for each in (stock.trim_ends, stock.trim_edges))
     if not stock.trim_ends and not stock.trim_edges:
         trim = "Nothing is trimmed"
     elif ends == edges:
         trim = f"{ends} is trimmed off each edge"
     else:
         trim = f"{ends} is trimmed off each end, {edges} off each long edge"
-    return f"{trim}, the kerf is {write_length(kerf, style)}."
+    return f"{trim}, the kerf is {write_brief(kerf, style)}."
 
 
 def _key(stock: Stock, kerf: int, style: Style, meant: bool) -> str:
     """What the signs of the drawing mean."""
-    where = " Dashed: where the next part would lie." if meant else ""
-    return f"Dark lines: cuts. Band round the edge: trim. {_lost(stock, kerf, style)}{where}"
+    ends, edges = (write_brief(each, style) for each in (stock.trim_ends, stock.trim_edges))
+    trim = f"{ends} at each edge" if ends == edges else f"{ends} at each end, {edges} at each long edge"
+    where = " Dashed: the next part." if meant else ""
+    return f"Dark lines: kerf, {write_brief(kerf, style)}. Band round the edge: trim, {trim}.{where}"

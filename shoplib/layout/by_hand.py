@@ -23,10 +23,10 @@ def begin(job: Job, style: Style) -> Hand:
     """Nothing is laid yet, and no sheet taken; `style` is how lengths are told.
 
     >>> from shoplib.layout.pieces import Part, Stock
-    >>> from shoplib.measure import INCH, INCH_STYLE, write_length
+    >>> from shoplib.measure import INCH, INCH_STYLE, write_brief
     >>> side, ply = Part("side", 30 * INCH, 15 * INCH, 2), Stock("plywood", 96 * INCH, 48 * INCH)
     >>> hand = lay(begin(Job((side,), (ply,), INCH // 8), INCH_STYLE), 0, 0)
-    >>> [(place.letter, write_length(place.at.w, INCH_STYLE)) for place in hand.places]
+    >>> [(place.letter, write_brief(place.at.w, INCH_STYLE)) for place in hand.places]
     [('a', '65 7/8 in'), ('b', '96 in')]
     >>> lay(hand, 0, "a", turned=True).said[:60]
     'The side, 30 in x 15 in, cannot be turned: its grain runs al'

@@ -5,7 +5,7 @@ from dataclasses import replace
 from shoplib.layout import hand_refused as no
 from shoplib.layout.by_hand import SIDES, begin, cut_off, lay
 from shoplib.layout.hand import Hand, Key, Refused, Step
-from shoplib.measure import write_length
+from shoplib.measure import write_brief
 
 _Where = tuple[int, str | int]
 """A place by its key; or new stock, as the step that took it and the number of the stock."""
@@ -64,9 +64,9 @@ def _made_again(again: Hand, step: Step, where: _Where) -> Hand | Refused:
 def _cannot_be(hand: Hand, kerf: int, trim: int) -> Refused | None:
     for what, size in (("kerf", kerf), ("trim", trim)):
         if size < 0:
-            return Refused(f"A {what} of {write_length(size, hand.style)} cannot be: it is 0 or more.")
+            return Refused(f"A {what} of {write_brief(size, hand.style)} cannot be: it is 0 or more.")
     for one in hand.job.stock:
         if 2 * trim >= min(one.length, one.width):
-            return Refused(f"A trim of {write_length(trim, hand.style)} on each edge leaves nothing of the {one.name}, "
+            return Refused(f"A trim of {write_brief(trim, hand.style)} on each edge leaves nothing of the {one.name}, "
                            f"{no.sizes(hand, one.length, one.width)}.")
     return None

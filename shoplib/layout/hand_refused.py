@@ -1,7 +1,7 @@
 """Why a part cannot be laid as it is asked for: one sentence each, with the amounts."""
 
 from shoplib.layout.hand import Hand, Place, Refused, Way
-from shoplib.measure import write_length
+from shoplib.measure import write_brief
 
 
 def none_left(hand: Hand, part: int) -> Refused:
@@ -13,7 +13,7 @@ def none_left(hand: Hand, part: int) -> Refused:
 def against_grain(hand: Hand, part: int) -> Refused:
     """It was to be turned, and must not be."""
     return Refused(f"{_the(hand, part)}, cannot be turned: its grain runs along its "
-                   f"{write_length(hand.job.parts[part].length, hand.style)} and must run along the sheet.")
+                   f"{write_brief(hand.job.parts[part].length, hand.style)} and must run along the sheet.")
 
 
 def none_in_stock(hand: Hand, stock: int) -> Refused:
@@ -26,7 +26,7 @@ def none_in_stock(hand: Hand, stock: int) -> Refused:
 def no_room(hand: Hand, place: Place, part: int, turned: bool) -> Refused:
     """It is larger than the place; where the bare sheet would hold it, the cut that is in its way is told."""
     wide, high = hand.size_of(part, turned)
-    over = [f"{write_length(by, hand.style)} too {what}"
+    over = [f"{write_brief(by, hand.style)} too {what}"
             for by, what in ((wide - place.at.w, "long"), (high - place.at.h, "wide")) if by > 0]
     how = ", turned," if turned else ","
     why = f"{_the(hand, part)}{how} does not fit {into(hand, place)}: it is {' and '.join(over)}"
@@ -48,8 +48,8 @@ def no_place(hand: Hand, part: int | None) -> Refused:
 def no_strip(hand: Hand, place: Place, way: Way, size: int) -> Refused:
     """A strip as wide as the place, or wider, or of no width."""
     has, what = (place.at.h, "wide") if way == "rip" else (place.at.w, "long")
-    return Refused(f"A {way} at {write_length(size, hand.style)} cuts nothing off {_called(place)}, which is "
-                   f"{write_length(has, hand.style)} {what}.")
+    return Refused(f"A {way} at {write_brief(size, hand.style)} cuts nothing off {_called(place)}, which is "
+                   f"{write_brief(has, hand.style)} {what}.")
 
 
 def into(hand: Hand, place: Place) -> str:
@@ -65,7 +65,7 @@ def into(hand: Hand, place: Place) -> str:
 
 def sizes(hand: Hand, long: int, wide: int) -> str:
     """Length x width."""
-    return f"{write_length(long, hand.style)} x {write_length(wide, hand.style)}"
+    return f"{write_brief(long, hand.style)} x {write_brief(wide, hand.style)}"
 
 
 def _called(place: Place) -> str:

@@ -11,7 +11,9 @@ function render({ model, el }) {
   const work = element("div", {}, stage);
   const seen = element("div", { class: "shop-practice-seen" }, stage);
   const said = element("div", { class: "shop-exercise-said", role: "status" }, seen);
-  const pictures = element("div", { class: "shop-layout-pictures" }, seen);
+  const first = element("div", {}, seen);
+  const others = element("div", { class: "shop-layout-others" }, box);
+  const result = element("div", { class: "shop-practice-result", role: "region", "aria-label": "What came of it" }, box);
   const figures = element("div", {}, box);
   let waiting = 0;
 
@@ -25,15 +27,19 @@ function render({ model, el }) {
   }
 
   const which = group(work, "1. Which part");
-  const parts = get("parts").map((_, number) => {
-    const row = element("label", { class: "shop-layout-part" }, which);
-    const radio = element("input", { type: "radio", name: `${id}-part`, value: String(number) }, row);
-    radio.addEventListener("change", () => send({ press: "part", part: number }));
+  /** One of several to choose from, its text to be written beside it. */
+  function choice(parent, name, value, press) {
+    const row = element("label", { class: "shop-layout-choice" }, parent);
+    const radio = element("input", { type: "radio", name, value }, row);
+    radio.addEventListener("change", press);
     return { radio, text: element("span", {}, row) };
-  });
+  }
+
+  const parts = get("parts").map((_, number) =>
+    choice(which, `${id}-part`, String(number), () => send({ press: "part", part: number })));
 
   const there = group(work, "2. Where it goes");
-  const place = chooser(there, `${id}-place`, "Place", [], () => send({ press: "place", place: place.value }));
+  const places = element("div", { role: "radiogroup", "aria-label": "Place" }, there);
   const tick = element("label", { class: "shop-practice-tick" }, element("div", { class: "shop-practice-row" }, there));
   const turned = element("input", { type: "checkbox" }, tick);
   element("span", {}, tick, "Turned: its grain across the sheet");
@@ -87,9 +93,18 @@ function render({ model, el }) {
   }
 
   function showPlaces() {
-    place.replaceChildren();
-    for (const [value, text] of get("places")) element("option", { value }, place, text);
-    place.value = get("place");
+    const held = places.contains(document.activeElement);
+    places.replaceChildren();
+    for (const [value, text] of get("places")) {
+      const radio = choice(places, `${id}-place`, value, () => send({ press: "place", place: value })).radio;
+      writeWhole(radio.nextSibling, text);
+    }
+    showPlace();
+    if (held) (places.querySelector("input:checked") || parts[0].radio).focus();
+  }
+
+  function showPlace() {
+    for (const radio of places.querySelectorAll("input")) radio.checked = radio.value === get("place");
   }
 
   function showChoice() {
@@ -103,19 +118,37 @@ function render({ model, el }) {
   }
 
   function showPictures() {
-    const drawn = get("pictures");
-    while (pictures.children.length > drawn.length) pictures.lastChild.remove();
+    const [next, ...more] = get("pictures");
+    drawIn(first, next ? [next] : []);
+    drawIn(others, more);
+  }
+
+  function drawIn(parent, drawn) {
+    while (parent.children.length > drawn.length) parent.lastChild.remove();
     drawn.forEach(({ svg, alt }, number) => {
-      const node = pictures.children[number] || element("div", { class: "shop-layout-picture", role: "img" }, pictures);
+      const node = parent.children[number] || element("div", { class: "shop-layout-picture", role: "img" }, parent);
       if (node.shown !== svg) node.innerHTML = node.shown = svg; // only a drawing that changed is replaced
       node.setAttribute("aria-label", alt);
     });
   }
 
-  pictures.addEventListener("click", (event) => {
-    const name = event.target.closest?.("path")?.querySelector("title")?.textContent;
+  box.addEventListener("click", (event) => {
+    const name = event.target.closest?.(".shop-layout-picture path")?.querySelector("title")?.textContent;
     if (name && !which.disabled) send({ press: "point", name });
   });
+
+  function showResult() {
+    const { heading, good, lines } = get("result");
+    result.replaceChildren();
+    result.hidden = !heading;
+    if (!heading) return;
+    result.dataset.kind = good ? "good" : "mend";
+    const top = element("p", { class: "shop-exercise-title" }, result);
+    element("span", { "aria-hidden": "true" }, top, `${GOOD[good]} `);
+    element("span", {}, top, heading);
+    const list = element("ul", {}, result);
+    for (const line of lines) element("li", {}, list, line);
+  }
 
   function showFigures() {
     figures.replaceChildren();
@@ -131,12 +164,13 @@ function render({ model, el }) {
 
   keepKeys(box, new Map([...fields, ["strip", size]]));
   return followed(model, [
-    ["change:places", showPlaces], ["change:place", () => { place.value = get("place"); }],
+    ["change:places", showPlaces], ["change:place", showPlace],
     ["change:parts", showChoice], ["change:part", showChoice], ["change:turned", showChoice], ["change:way", showChoice],
     ["change:fields", () => { for (const each of get("fields")) fields.get(each.name).show(each); }],
     ["change:strip", () => { size.show(get("strip")); }],
     ["change:pictures", showPictures], ["change:figures", showFigures],
-    ["change:best_shown", showBest], ["change:said", showSaid],
+    ["change:best_shown", showBest], ["change:result", showResult],
+    ["change:said", showSaid],
   ], () => clearTimeout(waiting));
 }
 

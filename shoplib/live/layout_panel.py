@@ -4,6 +4,7 @@ The panel shows and sends; what a move does, and why one cannot be made, is said
 """
 
 from collections.abc import Callable, Mapping
+from html import escape
 from pathlib import Path
 
 import anywidget
@@ -19,7 +20,7 @@ from shoplib.layout.by_hand import begin, begun_again, cut_off, lay, lay_along, 
 from shoplib.layout.hand import Hand, Refused
 from shoplib.layout.hand_again import refitted
 from shoplib.layout.pieces import Job, Rect
-from shoplib.live.exercise_box import EXERCISE_CSS, typed_line
+from shoplib.live.exercise_box import EXERCISE_CSS, sent_picture, typed_line
 from shoplib.live.layout_says import (
     KINDS,
     NEW,
@@ -37,13 +38,15 @@ from shoplib.live.layout_says import (
 from shoplib.live.picture import Drawing
 from shoplib.live.practice_face import UNITS
 from shoplib.live.settle import settle
-from shoplib.live.wake import still_html
+from shoplib.live.wake import left_behind
 from shoplib.live.whole_lengths import script
-from shoplib.measure import INCH_STYLE, MM_STYLE, LengthError, read_length, write_length
+from shoplib.measure import INCH_STYLE, MM_STYLE, LengthError, read_length, write_brief, write_length
 from shoplib.words.quoted import in_quotes
 
 FIELDS = {"kerf": "Kerf", "trim": "Trim, each edge"}
 """What can be typed of saw and sheet, by name."""
+
+_WAKE = "To lay parts out here: menu Run, then Run All Cells."
 
 PICTURE = (460.0, 300.0)
 """What the drawing of a sheet is fitted to, in its own units."""
@@ -76,6 +79,7 @@ class _Face(anywidget.AnyWidget):
     figures = Dict().tag(sync=True)
     best_shown = Bool(False).tag(sync=True)
     said = Dict().tag(sync=True)
+    result = Dict().tag(sync=True)
 
 
 class LayoutPanel:
@@ -90,7 +94,7 @@ class LayoutPanel:
     ('', '', 'runs along its 30 in and must run along the sheet.')
     """
 
-    def __init__(self, job: Job, unit: str, *, seconds: float = 1.0, large: bool = False, note: str = ""):
+    def __init__(self, job: Job, unit: str, *, seconds: float = 0.5, large: bool = False, note: str = ""):
         if unit not in UNITS:
             raise ValueError(f'the unit is "in" or "mm", not {unit!r}')
         self._unit, self._seconds, self._letters = unit, seconds, LARGE if large else ORDINARY
@@ -110,7 +114,7 @@ class LayoutPanel:
         self.face.on_msg(self._press)
         self._look_for_best()
         self._choose_left()
-        self._say()
+        self._say("Choose a part and where it goes, then lay it. Dashed in the drawing: where it would lie.")
 
     def __repr__(self) -> str:
         return f"LayoutPanel({sum(self.hand.to_lay)} still to lay, {len(self.hand.sheets)} in use)"
@@ -137,27 +141,25 @@ class LayoutPanel:
 
     def lay(self) -> str:
         """Lay the chosen part in the chosen place."""
-        return self._laid(lay)
+        return self._laid(lay, self._where())
 
     def lay_along(self) -> str:
         """Lay the chosen part, and as many more of it as the strip holds."""
-        return self._laid(lay_along)
+        return self._laid(lay_along, self._where())
 
     def point(self, name: str) -> str:
-        """Lay the chosen part where the drawing was pointed at; on what is not free that does nothing."""
+        """Lay the chosen part where the drawing was pointed at."""
         letter = next((one.letter for one in self.hand.places if offcut(one) == name), "")
-        if letter:
-            self.face.place = letter
-        elif name != "new sheet":
-            return ""
-        return self.lay()
+        if not letter and name != "new sheet":
+            return self._say("That is not free: point at a place with a small letter.")
+        return self._laid(lay, letter or self._where())
 
     def cut_strip(self, way: str, typed: str) -> str:
         """Cut a strip off the chosen place, without laying anything in it yet."""
         try:
             size = read_length(typed, what="width of the strip", unit=self._unit)
         except LengthError as fault:
-            return self._refused_strip(typed, str(fault))
+            return self._refused_strip(typed, _sentence(fault))
         moved = cut_off(self.hand, self._where(), way, size)
         if isinstance(moved, Refused):
             return self._refused_strip(typed, moved.said)
@@ -194,9 +196,9 @@ class LayoutPanel:
         """Set kerf or trim, and lay again what is laid."""
         self._typed[name] = typed
         try:
-            size = read_length(typed, what=FIELDS[name].lower(), unit=self._unit)
+            size = read_length(typed, what=FIELDS[name].lower(), unit=self._unit, zero=True)
         except LengthError as fault:
-            return self._fault(name, str(fault))
+            return self._fault(name, _sentence(fault))
         now = {"kerf": self.hand.job.kerf, "trim": self.hand.job.stock[0].trim_ends, name: size}
         moved = refitted(self.hand, **now)
         if isinstance(moved, Refused):
@@ -205,7 +207,7 @@ class LayoutPanel:
         self._faults.pop(name, None)
         if hand.job != self.hand.job:
             self._stands(hand)
-        stands = f"{FIELDS[name]}: {write_length(size, hand.style)}."
+        stands = f"{FIELDS[name]}: {write_brief(size, hand.style)}."
         all_fit = "All that was laid still fits." if hand.sheets and not told else ""
         return self._say(*[line for line in (stands, *told, all_fit) if line])
 
@@ -217,8 +219,11 @@ class LayoutPanel:
 
     def still_html(self) -> str:
         """The panel as plain HTML, for a saved page that is read without a kernel."""
-        drawings = [Drawing("", one["svg"], one["alt"]) for one in self.face.pictures]
-        return still_html(self.face.title, drawings)
+        told = "".join(f"<li>{escape(part['text'])}</li>" for part in self.face.parts)
+        sent = [sent_picture(Drawing("", one["svg"], one["alt"])) for one in self.face.pictures]
+        drawn = "".join(f'<figure><img alt="{escape(one["alt"])}" src="{one["source"]}"/></figure>' for one in sent)
+        return left_behind(f"<p><strong>{escape(self.face.title)}.</strong> {_WAKE}</p><p>{escape(self.face.task)}</p>"
+                           f"<ul>{told}</ul>{drawn}")
 
     def _chosen(self) -> str:
         """After another part or its turning: the place stays as long as it fits."""
@@ -231,15 +236,15 @@ class LayoutPanel:
         place = self.face.place
         return int(place.removeprefix(NEW)) if place.startswith(NEW) else place
 
-    def _laid(self, act: Callable[..., Hand | Refused]) -> str:
-        moved = act(self.hand, self.face.part, self._where(), turned=self.face.turned, way=self.face.way or None)
+    def _laid(self, act: Callable[..., Hand | Refused], where: str | int) -> str:
+        moved = act(self.hand, self.face.part, where, turned=self.face.turned, way=self.face.way or None)
         return self._say(moved.said) if isinstance(moved, Refused) else self._moved(moved)
 
     def _moved(self, moved: Hand) -> str:
         before, part = self.hand, self.face.part
         self._stands(moved)
         lines = said_of_move(before, moved, part)
-        return self._say(*lines, *(came_of_it(moved, self.best) if moved.done else ()))
+        return self._say(*lines, *(["All parts lie: what came of it stands below."] if moved.done else ()))
 
     def _stands(self, hand: Hand) -> None:
         """Another state: what is chosen must be there in it."""
@@ -292,6 +297,7 @@ class LayoutPanel:
             face.fields = [self._field(name) for name in FIELDS]
             face.pictures = self._pictures()
             face.figures = figures(hand, self.best)
+            face.result = came_of_it(hand, self.best)
             face.said = {"lines": said, "turn": self._turn}
         return " ".join(said)
 
@@ -300,7 +306,7 @@ class LayoutPanel:
         size = self.hand.job.kerf if name == "kerf" else self.hand.job.stock[0].trim_ends
         typed = self._typed.get(name, write_length(size, self.hand.style, unit=False))
         return {"name": name, "label": FIELDS[name], "typed": typed, "fault": self._faults.get(name, ""),
-                "stands": f"stands at {write_length(size, self.hand.style)}"}
+                "stands": f"stands at {write_brief(size, self.hand.style)}" if name in self._faults else ""}
 
     def _pictures(self) -> list[dict[str, str]]:
         """The sheet with the chosen place first, then the others; of the best layout all, as they are numbered."""
@@ -359,8 +365,13 @@ class LayoutPanel:
             self.cut_strip(content["way"], typed_line(content.get("text", "")))
 
 
+def _sentence(fault: Exception) -> str:
+    said = str(fault)
+    return f"{said[:1].upper()}{said[1:]}"
+
+
 def layout_panel(
-    unit: str = "in", job: Job | None = None, *, seconds: float = 1.0, large: bool = False, note: str = "",
+    unit: str = "in", job: Job | None = None, *, seconds: float = 0.5, large: bool = False, note: str = "",
 ) -> LayoutPanel:
     """A job to lay out by hand, in inches or millimetres; without one, a small case of the bicycle workshop.
 

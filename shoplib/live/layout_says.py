@@ -6,18 +6,18 @@ from shoplib.layout.hand import Hand, Place
 from shoplib.layout.hand_sawn import shop_cost_by_hand
 from shoplib.layout.pieces import Job, LayoutError, Part, Stock
 from shoplib.layout.shop_cost import ShopCost
-from shoplib.measure import INCH, MM, Style, write_length
+from shoplib.measure import INCH, MM, Style, write_brief
 from shoplib.words.areas import area
 from shoplib.words.naming import and_list
 
 WAYS = {
-    "": "as the strip runs; a new strip along the sheet",
-    "rip": "a rip: a strip along the sheet",
-    "crosscut": "a crosscut: a strip across the sheet",
+    "": "as the strip runs",
+    "rip": "a rip, along the sheet",
+    "crosscut": "a crosscut, across the sheet",
 }
 """Which cut frees a part first, by the word that a move knows it by."""
 
-KINDS = {"rip": "a rip, along the sheet", "crosscut": "a crosscut, across the sheet"}
+KINDS = {way: told for way, told in WAYS.items() if way}
 """How a strip is cut off, when nothing is laid in it yet."""
 
 NEW = "new "
@@ -74,8 +74,11 @@ def part_row(hand: Hand, number: int) -> dict[str, object]:
     """A kind of part as it can be chosen, with how many are still to lay."""
     part, left = hand.job.parts[number], hand.to_lay[number]
     turns = "; may be turned" if part.may_turn else ""
-    left_told = f"{left} of {part.count} still to lay" if left else f"all {part.count} laid"
-    size = f"{write_length(part.length, hand.style)} x {write_length(part.width, hand.style)}"
+    if part.count == 1:
+        left_told = "to lay" if left else "laid"
+    else:
+        left_told = f"{left} of {part.count} to lay" if left else f"all {part.count} laid"
+    size = f"{write_brief(part.length, hand.style)} x {write_brief(part.width, hand.style)}"
     return {"text": f"{letter(number)} {part.name}, {size}{turns}: {left_told}", "left": left}
 
 
@@ -87,6 +90,8 @@ def places_to_choose(hand: Hand, part: int, turned: bool) -> list[tuple[str, str
     along, beside = hand.place_of(hand.along), hand.place_of(hand.beside)
     others = sorted((one for one in hand.places if one not in (along, beside)), key=lambda one: one.at.area)
     told = {along: "further along this strip", beside: "a new strip beside it"}
+    if hand.done:
+        return []
     found = [
         (one.letter, f"{one.letter}: {told.get(one, f'offcut on sheet {one.sheet + 1}')}, {_sizes(hand, one)}"
                      f"{'' if fits(hand, one, part, turned) else ' (too small for it)'}")
@@ -118,7 +123,7 @@ def said_of_move(before: Hand, after: Hand, part: int) -> list[str]:
         (n, each) for n, each in enumerate(after.sheets) if n >= len(before.sheets) or each is not before.sheets[n]
     )
     old = before.sheets[number].cuts if number < len(before.sheets) else ()
-    cuts = [f"a {cut.kind} at {write_length(cut.fence, style)}" for cut in sheet.cuts[len(old):]]
+    cuts = [f"a {cut.kind} at {write_brief(cut.fence, style)}" for cut in sheet.cuts[len(old):]]
     again = dict.fromkeys(cuts)
     by = f", freed by {and_list([_times(cut, cuts.count(cut)) for cut in again])}" if cuts else ""
     laid = before.to_lay[part] - after.to_lay[part]
@@ -127,25 +132,31 @@ def said_of_move(before: Hand, after: Hand, part: int) -> list[str]:
     return [f"Laid on sheet {number + 1}: {laid} x {one.name}{by}."]
 
 
-def came_of_it(hand: Hand, best: Best | None) -> list[str]:
-    """All parts lie: how far that is from the best that was found, and from what no layout can beat."""
-    lines = [f"All parts lie, on {_sheets(len(hand.sheets))}."]
+def came_of_it(hand: Hand, best: Best | None) -> dict[str, object]:
+    """All parts lie: how far that is from the best that was found, and from what no layout can beat.
+
+    Empty as long as something is to lay.
+    """
+    if not hand.done:
+        return {}
     if best is None:
-        return lines
+        return {"good": True, "heading": "All parts lie.", "lines": ["The search found no layout to compare with."]}
     bought, least, found = _bought(hand), least_sheets(hand.job, best), _bought(best.hand)
+    lines = [f"All parts lie on {_sheets(len(hand.sheets))}."]
     if bought > found:
-        return [*lines, f"The search found a layout on {_sheets(found)}: {bought - found} fewer to buy."]
+        lines.append(f"The search found a layout that buys {_sheets(found)}, {bought - found} fewer.")
+        return {"good": False, "heading": "It can be done with fewer sheets.", "lines": lines}
     if bought == least:
-        lines.append("No layout can do with fewer.")
+        lines.append("No layout can buy fewer.")
     elif bought == found:
-        lines.append(f"The search found none with fewer; that {_sheets(least)} would not do, it has not proven.")
+        lines.append(f"The search found none that buys fewer; that {_sheets(least)} would not do is not proven.")
     else:
-        lines.append(f"That is {found - bought} fewer than the search found.")
+        lines.append(f"That is {found - bought} fewer to buy than the search found.")
     mine, its = shop_cost_by_hand(hand), best.shop
-    return [*lines, *_offcuts_compared(hand, best.hand), (
-        f"Your cuts take {mine.settings} fence settings in {_stages(mine)}, those of the best found {its.settings} in "
-        f"{_stages(its)}."
-    )]
+    lines += _offcuts_compared(hand, best.hand)
+    lines.append(f"Your cuts take {mine.settings} fence settings in {_stages(mine)}, those of the best found "
+                 f"{its.settings} in {_stages(its)}.")
+    return {"good": True, "heading": "As few sheets as the best found.", "lines": lines}
 
 
 def _offcuts_compared(hand: Hand, best: Hand) -> list[str]:
@@ -166,13 +177,13 @@ def figures(hand: Hand, best: Best | None) -> dict[str, object]:
         ("Cuts, trimming too", lambda one: str(one.cuts)),
     ]
     rows = [[name, tell(hand), tell(best.hand) if best else "none found"] for name, tell in told]
-    if best and hand.done:
-        mine = shop_cost_by_hand(hand)
-        rows += [["Fence settings", str(mine.settings), str(best.shop.settings)],
-                 ["Stages", str(mine.stages), str(best.shop.stages)]]
     if best:
-        rows[0][2] += f" (any layout needs at least {least_sheets(hand.job, best)})"
-    return {"head": ["", "Laid so far", "Best found"], "rows": rows}
+        rows[0][2] += f" (any layout buys at least {least_sheets(hand.job, best)})"
+        if hand.done:
+            mine = shop_cost_by_hand(hand)
+            rows += [["Fence settings", str(mine.settings), str(best.shop.settings)],
+                     ["Stages", str(mine.stages), str(best.shop.stages)]]
+    return {"head": ["What is counted", "Laid so far", "Best found"], "rows": rows}
 
 
 def least_sheets(job: Job, best: Best) -> int:
@@ -186,12 +197,12 @@ def _bought(hand: Hand) -> int:
 
 
 def _sizes(hand: Hand, place: Place) -> str:
-    return f"{write_length(place.at.w, hand.style)} x {write_length(place.at.h, hand.style)}"
+    return f"{write_brief(place.at.w, hand.style)} x {write_brief(place.at.h, hand.style)}"
 
 
 def _stock(stock: Stock, style: Style) -> str:
     there = "" if stock.count is None else f", {stock.count} there"
-    return f"{stock.name}, {write_length(stock.length, style)} x {write_length(stock.width, style)}{there}"
+    return f"{stock.name}, {write_brief(stock.length, style)} x {write_brief(stock.width, style)}{there}"
 
 
 def _times(cut: str, times: int) -> str:
