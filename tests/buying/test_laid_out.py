@@ -1,0 +1,188 @@
+"""Cabinets laid out: every board once, each leftover where it was left, fronts in order, and a search that is stopped."""
+
+from collections import Counter
+from dataclasses import replace
+
+import pytest
+
+from shoplib.buying import laid_out as module
+from shoplib.buying.laid_out import Held, laid_out, left_after
+from shoplib.buying.lifts import needs_two, weight_of
+from shoplib.buying.spare_parts import spares
+from shoplib.documents.project_file import read_project
+from shoplib.layout.pieces import Rect
+from shoplib.measure import INCH, MM
+from shoplib.model.cabinet import solve
+from shoplib.model.cutting import Cutting
+from shoplib.model.sheet import Sheet
+from tests.buying.laid import NAMES, PROJECTS, laid
+from tests.layout.judged import judged
+
+EACH = pytest.mark.parametrize("name", NAMES)
+
+
+@EACH
+def test_every_board_lies_on_one_sheet_in_its_own_size(name):
+    found = laid(name)
+    lying = Counter(piece.board.name for sheet in found.sheets for piece in sheet.pieces)
+    cabinet = found.cabinet
+    assert {lying[board.name] for board in cabinet.boards} == {1}
+    for sheet in found.sheets:
+        assert [piece.placed for piece in sheet.pieces] == list(sheet.laid.placed)
+        for piece in sheet.pieces:
+            if piece.board.name in cabinet.by_name and sheet.sheet.kind != "solid":
+                length, width = piece.board.cut_size[:2]
+                at = piece.placed.at
+                assert (at.w, at.h) == ((width, length) if piece.placed.turned else (length, width))
+                assert not piece.placed.turned or piece.board.grain == "none"
+
+
+@EACH
+def test_the_judge_of_coordinates_finds_nothing(name):
+    for job in laid(name).jobs:
+        assert judged(job.job, job.layout) == []
+
+
+@EACH
+def test_what_an_earlier_stage_left_is_what_a_later_one_is_cut_from(name):
+    found = laid(name)
+    by_name = {sheet.name: sheet for sheet in found.sheets}
+    assert len(by_name) == len(found.sheets)
+    done: set[str] = set()
+    for sheet in found.sheets:
+        if sheet.held and sheet.held.left_of:
+            source = by_name[sheet.held.left_of]
+            assert source.name in done
+            sizes = [(rest.w, rest.h) for rest in source.sawn.offcuts]
+            assert (sheet.stock.length, sheet.stock.width) in sizes
+            assert sheet.name.startswith(f"{sheet.held.root}, rest ")
+            assert (sheet.stock.trim_ends, sheet.stock.trim_edges) == (0, 0)
+        done.add(sheet.name)
+
+
+@EACH
+def test_what_goes_in_is_parts_blade_trim_and_what_is_left_at_the_end(name):
+    """Over all sheets of a name, to the last square tick."""
+    found = laid(name)
+    for sheet_name, left in found.left.items():
+        sheets = [sheet for sheet in found.sheets if sheet.sheet.name == sheet_name]
+        new = [sheet for sheet in sheets if sheet.bought or not sheet.held.left_of]
+        unused = sum(held.length * held.width for held in left if not held.left_of)
+        came_in = sum(sheet.stock.length * sheet.stock.width for sheet in new)
+        parts = sum(piece.placed.at.area for sheet in sheets for piece in sheet.pieces)
+        lost = sum(sheet.sawn.kerf + sheet.sawn.trim for sheet in sheets)
+        assert came_in + unused == parts + lost + sum(held.length * held.width for held in left)
+
+
+def test_fronts_of_a_row_lie_in_one_board_from_left_to_right():
+    """The ash fronts of the case over the wheel bench: the order of their grain is that in which they stand."""
+    found = laid("wheel_wall_drawers")
+    [sheet] = [sheet for sheet in found.sheets if any(piece.board.role == "front" for piece in sheet.pieces)]
+    fronts = sorted((piece for piece in sheet.pieces if piece.board.role == "front"), key=lambda one: one.placed.at.x)
+    assert [front.board.name for front in fronts] == ["bay 1 drawer 1 front", "bay 2 drawer 1 front"]
+    first, second = (front.placed.at for front in fronts)
+    assert first.y == second.y and second.x == first.x + first.w + sheet.kerf
+
+
+def test_equal_fronts_of_a_bay_lie_from_the_top_one_down():
+    """Four equal fronts are one part of the job: the order of the boards is still that of the case."""
+    plain = read_project(next(path for path in PROJECTS if path.stem == "under_bench_case"))
+    bays = [
+        replace(bay, drawers=replace(bay.drawers, heights="equal", difference=0)) if bay.drawers else bay
+        for bay in plain.bays
+    ]
+    asked = Cutting(fronts_in_grain_order="down each bay")
+    found = laid_out(solve(replace(plain, bays=tuple(bays), cutting=asked)), 1.0)
+    lying = {piece.board.name: (sheet.name, piece.placed.at) for sheet in found.sheets for piece in sheet.pieces}
+    for bay in (1, 3):
+        run = [lying[f"bay {bay} drawer {number} front"] for number in (4, 3, 2, 1)]
+        assert len({name for name, _ in run}) == 1
+        places = [(at.x, at.y) for _, at in run]
+        assert places == sorted(places)
+
+
+def test_offcuts_come_before_what_is_bought():
+    """The two box offcuts of the finger-jointed drawers hold all eight parts (by hand: 2 x 2 on each)."""
+    found = laid("finger_jointed_drawers")
+    box = [sheet for sheet in found.sheets if sheet.sheet.name == "box sheet"]
+    assert [sheet.bought for sheet in box] == [False, False]
+    assert [len(sheet.pieces) for sheet in box] == [4, 4]
+
+
+def test_of_what_lies_in_the_shop_the_least_is_taken():
+    """Both drawer bottoms come out of one rest of the first thin sheet (by hand: 2 x 323.3 + 3 of 821 mm)."""
+    found = laid("finger_jointed_drawers")
+    assert len([sheet for sheet in found.sheets if sheet.sheet.name == "thin sheet" and 2 in sheet.stages]) == 1
+
+
+def test_what_lies_in_the_shop_when_pieces_are_cut():
+    one, other = Held(60, 30, 1, 1), Held(40, 30)
+    left = left_after([one, other], [(other, "ply, offcut 1", [Rect(5, 5, 9, 8)]), (None, "ply 1", [Rect(0, 0, 7, 6)])])
+    assert left == (
+        one, Held(9, 8, left_of="ply, offcut 1", root="ply, offcut 1"), Held(7, 6, left_of="ply 1", root="ply 1"),
+    )  # fmt: skip
+    rest = left[1]
+    assert left_after(left, [(rest, "ply, offcut 1, rest 1", [Rect(0, 0, 2, 2)])])[-1].root == "ply, offcut 1"
+
+
+@pytest.mark.parametrize("at", [1, 3, 5])
+def test_a_search_that_is_stopped_keeps_the_best_so_far_and_lays_out_the_rest(at):
+    """As when Ctrl+C is pressed while a better layout is told."""
+    plain = solve(read_project(next(path for path in PROJECTS if path.stem == "under_bench_case")))
+    told = []
+
+    def tell(ask, on, layout):
+        told.append((ask, layout))
+        if len(told) == at:
+            raise KeyboardInterrupt
+
+    found = laid_out(plain, 3.0, tell)
+    assert found.stopped
+    asked, best = told[at - 1]
+    [job] = [job for job in found.jobs if job.ask == asked]
+    assert job.layout.cost == best.cost
+    assert {piece.board.name for sheet in found.sheets for piece in sheet.pieces} == set(plain.by_name)
+
+
+def test_a_search_that_is_stopped_before_its_first_layout_still_gives_one(monkeypatch):
+    plain = solve(read_project(next(path for path in PROJECTS if path.stem == "rolling_stand")))
+    search, calls = module.layouts, []
+
+    def stopped(job, seconds):
+        calls.append(seconds)
+        if len(calls) == 1:
+            raise KeyboardInterrupt
+        return search(job, seconds)
+
+    monkeypatch.setattr(module, "layouts", stopped)
+    found = laid_out(plain, 3.0)
+    assert found.stopped and {*calls[1:]} == {0.0}
+    assert {piece.board.name for sheet in found.sheets for piece in sheet.pieces} == set(plain.by_name)
+
+
+def test_a_full_sheet_of_three_quarter_plywood_is_lifted_by_two():
+    """60 to 75 lb is what yards say of it (common practice, no source); half of it one person lifts."""
+    ply = Sheet("ply", "plywood", 3 * INCH // 4)
+    weight = weight_of(ply, 96 * INCH, 48 * INCH)
+    assert weight.low.to("lbf").magnitude < 60 < 70 < weight.high.to("lbf").magnitude < 80
+    assert needs_two(ply, 96 * INCH, 48 * INCH, "50 lb")
+    assert not needs_two(ply, 48 * INCH, 48 * INCH, "50 lb")
+    assert not needs_two(ply, 96 * INCH, 48 * INCH, "80 lb")
+
+
+def test_what_no_table_weighs_is_not_guessed():
+    board = Sheet("board", "hardboard", 3 * MM)
+    assert weight_of(board, 2440 * MM, 1220 * MM) is None
+    assert not needs_two(board, 2440 * MM, 1220 * MM, "1 kg")
+
+
+def test_a_part_is_lost_where_no_leftover_is_as_large():
+    """By hand: the back of the under-bench case is 59 5/32 x 28 21/32 in, and nothing so long is left."""
+    found = laid("under_bench_case")
+    thin = next(one for one in spares(found) if one.sheet.name == "thin sheet")
+    assert [thin.job.parts[number].name for number in thin.found.lost] == ["back"]
+    back = thin.job.parts[thin.found.lost[0]]
+    for held in found.left["thin sheet"]:
+        long, wide = max(held.length, held.width), min(held.length, held.width)
+        assert long < back.length or wide < back.width
+    assert thin.more is not None and not thin.more[1].lost
