@@ -1,6 +1,7 @@
 """A cabinet laid out on its sheets and boards, cut by cut: what documents, drawings and lessons read."""
 
 import time
+from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import count
@@ -27,11 +28,20 @@ FOR_CHOICE = 0.3
 
 @dataclass(frozen=True, slots=True)
 class Piece:
-    """One part where it lies on its sheet: the board that it becomes, and the letter of its kind."""
+    """One part where it lies on its sheet: the board that it becomes, and the letter of its kind.
+
+    `stave` counts from 1 where several are glued up into one board, and is 0 where it is the board itself.
+    """
 
     board: Board
     letter: str
     placed: Placed
+    stave: int = 0
+
+    @property
+    def name(self) -> str:
+        """What it is called: the board, or which of its staves."""
+        return f"{self.board.name}, stave {self.stave}" if self.stave else self.board.name
 
 
 @dataclass(frozen=True, slots=True)
@@ -205,7 +215,7 @@ def _laid(asked: _Asked, found: list[Layout], done: Sequence[LaidJob]) -> LaidJo
     sheets = []
     for laid, found_cuts in zip(layout.sheets, cuts, strict=True):
         held = next(lying[laid.stock], None)
-        pieces = tuple(Piece(next(boards), ask.letters[one.part], one) for one in laid.placed)
+        pieces = tuple(_piece(one, next(boards), ask) for one in laid.placed)
         stock = job.stock[laid.stock]
         sheets.append(LaidSheet(names(held), ask.sheet, ask.stages, stock, held, ask.kerf, laid, pieces, found_cuts))
     lifts = one_lifts(ask.sheet, cutting.one_lifts)
@@ -213,8 +223,26 @@ def _laid(asked: _Asked, found: list[Layout], done: Sequence[LaidJob]) -> LaidJo
     return LaidJob(ask, asked.held, asked.on, job, layout, tuple(sheets), steps, () if asked.runs else tuple(found))
 
 
-def _boards_in_turn(ask: Ask, runs: Sequence[Sequence[Board]], layout: Layout) -> Iterator[Board]:
-    """The boards that the parts become, in the order in which they lie: those of a run in the order of their grain."""
+def _piece(placed: Placed, becomes: tuple[Board, int], ask: Ask) -> Piece:
+    board, stave = becomes
+    return Piece(board, ask.letters[placed.part], placed, stave)
+
+
+def _boards_in_turn(
+    ask: Ask, runs: Sequence[Sequence[Board]], layout: Layout
+) -> Iterator[tuple[Board, int]]:
+    """The boards that the parts become, in the order in which they lie: those of a run in the order of their grain.
+
+    With each the number of the stave, 0 where the part is the board itself.
+    """
+    made = Counter(board.name for boards in ask.boards for board in boards)
+    given: Counter[str] = Counter()
+    for board in _in_turn(ask, runs, layout):
+        given[board.name] += 1
+        yield board, given[board.name] if made[board.name] > 1 else 0
+
+
+def _in_turn(ask: Ask, runs: Sequence[Sequence[Board]], layout: Layout) -> Iterator[Board]:
     in_runs = {board.name for run in runs for board in run}
     alone = [[board for board in boards if board.name not in in_runs] for boards in ask.boards]
     waiting = [iter(boards) for boards in alone if boards]

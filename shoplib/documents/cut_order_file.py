@@ -115,5 +115,5 @@ def _told(pieces: tuple[Piece, ...], job: LaidJob, writing: Writing) -> list[str
 
 
 def board_of(piece: Piece, on: LaidSheet) -> str:
-    """The name of the board that a part becomes, by where it lies on the sheet."""
-    return next(one.board.name for one in on.pieces if one.placed.at == piece.at)
+    """The name of the board that a part becomes, or of its stave, by where it lies on the sheet."""
+    return next(one.name for one in on.pieces if one.placed.at == piece.at)

@@ -86,6 +86,7 @@ def _sheet(sheet: LaidSheet) -> dict:
 def _part(piece: Piece) -> dict:
     return {
         "board": piece.board.name,
+        "stave": piece.stave,
         "letter": piece.letter,
         **_rect(piece.placed.at),
         "turned": piece.placed.turned,

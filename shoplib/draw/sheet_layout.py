@@ -78,9 +78,9 @@ def _left(sheet: LaidSheet, kept: dict[Rect, str], style: Style) -> Iterator[Ite
 def _part(piece: Piece, style: Style) -> Iterator[Item]:
     board, at = piece.board, piece.placed.at
     size = _size(*_own(piece), style)
-    name = board.name.removeprefix(f"{board.group} ")
-    yield Shape((_flat(at),), fill_of(board), f"{piece.letter}: {board.name}, {size}")
-    full = [f"{piece.letter}  {board.name}\n{size}"]
+    name = piece.name.removeprefix(f"{board.group} ")
+    yield Shape((_flat(at),), fill_of(board), f"{piece.letter}: {piece.name}, {size}")
+    full = [f"{piece.letter}  {piece.name}\n{size}"]
     if board.group != "case":
         full += [f"{piece.letter}  {board.group}\n{name}\n{size}"]
     yield Label(
@@ -110,6 +110,7 @@ def _parts_told(sheet: LaidSheet, style: Style) -> Iterator[str]:
         by_letter.setdefault(piece.letter, []).append(piece)
     for called, pieces in by_letter.items():
         names = boards_in_short(piece.board for piece in pieces)
+        names = f"stave of {names}" if pieces[0].stave else names
         turned = sum(piece.placed.turned for piece in pieces)
         across = f"; {'all' if turned == len(pieces) else turned} across the sheet" if turned else ""
         yield f"{called}: {len(pieces)} × {names}, {_size(*_own(pieces[0]), style)}{across}."
