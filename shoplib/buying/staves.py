@@ -1,6 +1,6 @@
 """Parts that are wider than every board, glued up from staves side by side."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import replace
 
 from shoplib.buying.jobs import Ask, Held, all_stock
@@ -9,7 +9,9 @@ from shoplib.measure import Style, to_step, write_brief
 from shoplib.model.board import Board
 
 Staved = tuple[Part, tuple[Board, ...]]
-"""A part and the boards that it stands for; a board that is glued up stands there once for each stave."""
+"""A part and the boards that it stands for; a board that is glued up stands there as its staves."""
+
+_STAVE = " stave "
 
 
 def from_boards(ask: Ask, held: Iterable[Held], jointing: int, style: Style) -> Ask:
@@ -42,13 +44,16 @@ def glued_up(ask: Ask, stock: Iterable[Stock], jointing: int, style: Style) -> A
     return replace(ask, parts=tuple(part for part, _ in made), boards=tuple(of for _, of in made))
 
 
-def staves_each(names: Sequence[str]) -> int:
-    """How many staves each of these boards, named as often as it is cut, is glued up from; 1 where it is one piece.
+def whole_of(board: Board) -> Board:
+    """The board that a stave belongs to; any other board is itself.
 
-    >>> staves_each(["top", "top", "bottom", "bottom"])
-    2
+    >>> from shoplib.model.placement import Placement
+    >>> place = Placement((0, 0, 0), ("+x", "+y", "+z"))
+    >>> whole_of(Board("top stave 2", "case", 1, "oak", 9, 9, 9, place)).name
+    'top'
     """
-    return len(names) // len(set(names))
+    whole, stave, number = board.name.rpartition(_STAVE)
+    return replace(board, name=whole) if stave and number.isdigit() else board
 
 
 def _made(part: Part, boards: tuple[Board, ...], stock: list[Stock], jointing: int, style: Style) -> Staved:
@@ -64,8 +69,10 @@ def _made(part: Part, boards: tuple[Board, ...], stock: list[Stock], jointing: i
         staves, width = _from_boards(part.width, widest, jointing, style)
         if staves and _room_for(replace(part, width=width, count=part.count * staves), long_enough):
             name = part.name if staves == 1 else f"staves of {part.name}"
-            each = tuple(board for board in boards for _ in range(staves))
-            return replace(part, name=name, width=width, count=part.count * staves), each
+            if staves > 1:
+                numbers = range(1, staves + 1)
+                boards = tuple(replace(one, name=f"{one.name}{_STAVE}{number}") for one in boards for number in numbers)
+            return replace(part, name=name, width=width, count=part.count * staves), boards
     raise LayoutError(
         f"{part.name}: the boards that are {write_brief(part.length, style)} long are too few or too narrow for it, "
         "even glued up from staves; get more of them, or give a size that can be bought"
