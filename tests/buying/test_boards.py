@@ -105,6 +105,13 @@ def test_a_wide_board_in_the_shop_counts_where_it_has_room_for_all_of_them():
     assert made(wide((30, 11, 3)), shop, board(96, 6)) == [(6, Fraction("5.625"))]
 
 
+def test_one_wide_board_is_not_counted_for_two_parts():
+    """Either pair would come out of 62 in of the wide board, but not both: the narrower one is glued up."""
+    tops = wide((30, 10, 2), (30, 11, 2))
+    assert made(tops, board(62, 12, 1), board(96, 6)) == [(4, Fraction("5.125")), (2, 11)]
+    assert made(tops, board(62, 12, 2), board(96, 6)) == [(2, 10), (2, 11)]
+
+
 def test_staves_from_the_shop_alone_are_as_wide_as_there_are_boards_for():
     """Two tops of 11 in: the one board of 8 in gives two staves of 5 5/8, of four; six of 11/3 + 1/8 there are."""
     up = Fraction(235, 64)  # 11/3 in, up to the step of 1/64 in
@@ -171,7 +178,7 @@ def test_a_strip_is_ripped_on_edge_or_flat(thick, width):
 
 def test_a_strip_thicker_than_its_board_is_refused():
     cabinet = solve(stand(more=boards_of("lath", 3 * MM), strips_from="lath"))
-    with pytest.raises(LayoutError, match=r"4 mm thick, and lath is only 3 mm; name a thicker one in cutting\.strips_from"):
+    with pytest.raises(LayoutError, match=r"4 mm thick, and lath is only 3 mm; name a thicker one in cutting\."):
         asks(cabinet)
 
 
