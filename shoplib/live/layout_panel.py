@@ -167,16 +167,18 @@ class LayoutPanel:
         return self._moved(moved)
 
     def take_back(self) -> str:
-        """The last move undone, whatever it was."""
-        back = taken_back(self.hand)
+        """The last move undone, whatever it was; a part that was laid is chosen again."""
+        back, steps = taken_back(self.hand), self.hand.steps
         if isinstance(back, Refused):
             return self._say(back.said)
+        if len(steps) > len(back.steps) and steps[-1].part is not None:
+            self.face.part, self.face.turned = steps[-1].part, steps[-1].turned
         self._stands(back)
         return self._say("The last move is taken back.")
 
     def start_again(self) -> str:
         """Everything back in the list."""
-        self.face.best_shown = False
+        self.face.best_shown, self.face.part, self.face.turned, self.face.way = False, 0, False, ""
         self._stands(begun_again(self.hand) if self.hand.steps else self.hand)
         return self._say("All parts are back in the list.")
 

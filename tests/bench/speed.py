@@ -29,7 +29,9 @@ from shoplib.draw.pen import draw  # noqa: E402
 from shoplib.draw.section import section_side  # noqa: E402
 from shoplib.draw.solid_view import solid_view  # noqa: E402
 from shoplib.joints import JOINTS  # noqa: E402
+from shoplib.layout.pieces import Job, Part, Stock  # noqa: E402
 from shoplib.live.bench_panel import bench_panel  # noqa: E402
+from shoplib.live.layout_panel import layout_panel  # noqa: E402
 from shoplib.live.panel import Panel  # noqa: E402
 from shoplib.live.practice_panel import PracticePanel, practice_panel  # noqa: E402
 from shoplib.live.project_panel import project_panel  # noqa: E402
@@ -105,6 +107,8 @@ def main() -> int:
         report(f"trial bench: {name}", quietest(act, rounds), ACTION, "p95")
     for name, act in bench_actions().items():
         report(f"practice bench: {name}", quietest(act, rounds), ACTION, "p95")
+    for name, act in layout_actions().items():
+        report(f"layout by hand: {name}", quietest(act, rounds), MOVE, "p95")
     for name, other in panels().items():
         control, times = worst_control(other, FILLED.get(name, {}), rounds)
         report(f"{name}: {control}", times, MOVE, "p95")
@@ -170,12 +174,43 @@ def _trial_acts(name: str, bench: TrialPanel, before: TrialSession) -> dict[str,
     return {f"{name}, test joint": anew(bench.test_cut), f"{name}, pair": anew(bench.cut_pair)}
 
 
+def layout_actions() -> dict[str, Callable[[], object]]:
+    """Thirty parts to lay out by hand: laid one after another and again, the last of them, and one taken back."""
+    eighth = INCH // 8
+    parts = tuple(
+        Part(f"bay {n} shelf", (180 + 14 * n) * eighth, (80 + 5 * n) * eighth, 3, n % 3 == 0) for n in range(10)
+    )
+    trimmed = Stock("plywood", 96 * INCH, 48 * INCH, cost=1, trim_ends=INCH // 4, trim_edges=INCH // 4)
+    job = Job(parts, (trimmed,), eighth)
+    bench, last = layout_panel("in", job), layout_panel("in", job)
+    while sum(last.hand.to_lay) > 1:
+        last.lay()
+    waiting, part, place = last.hand, last.face.part, last.face.place
+
+    def lay() -> None:
+        if bench.hand.done:
+            bench.start_again()
+        bench.lay()
+
+    def lay_last() -> None:
+        last.hand, last.face.part, last.face.place = waiting, part, place
+        last.lay()
+
+    def back_and_forth() -> None:
+        last.take_back()
+        last.lay()
+
+    return {"a part laid": lay, "the last of 30 parts": lay_last, "taken back and laid": back_and_forth}
+
+
 def panels() -> dict[str, Panel]:
-    """Every panel with sliders, by the name of its module; the practice bench has none and is measured by itself."""
+    """Every panel with sliders, by the name of its module; the practice benches and the layout by hand have none, and
+    are measured by themselves.
+    """
     found = {"project panel": project_panel(str(CASE))}
     for path in sorted((ROOT / "shoplib" / "live").glob("*_panel.py")):
         module = importlib.import_module(f"shoplib.live.{path.stem}")
-        if path.stem not in ("project_panel", "practice_panel", "trial_panel", "bench_panel"):
+        if path.stem not in ("project_panel", "practice_panel", "trial_panel", "bench_panel", "layout_panel"):
             found[path.stem.replace("_", " ")] = getattr(module, path.stem)("in")
     return found | {f"bench panel, {kind.name}": bench_panel(kind.name, "in") for kind in JOINTS}
 

@@ -62,6 +62,21 @@ def test_a_part_that_is_laid_out_leaves_the_choice_to_the_next_and_its_place():
     assert panel.hand.to_lay == (0, 1, 2, 2, 4, 2)
 
 
+def test_a_part_that_is_taken_back_is_chosen_again_and_starting_again_begins_with_the_first():
+    panel = layout_panel("in")
+    press(panel, press="part", part=4)
+    press(panel, press="turn", turned=True)
+    press(panel, press="way", way="crosscut")
+    press(panel, press="along")
+    assert panel.hand.to_lay[4] == 1 and chosen(panel)[0] == 4  # one did not go into the strip
+    press(panel, press="along")
+    assert chosen(panel)[0] == 0
+    press(panel, press="back")
+    assert chosen(panel)[0] == 4 and chosen(panel)[2] and panel.hand.to_lay[4] == 1
+    press(panel, press="again")
+    assert chosen(panel) == (0, "new 0", False) and panel.face.way == ""
+
+
 def test_what_is_refused_leaves_everything_as_it_was():
     panel = layout_panel("in")
     press(panel, press="along")
