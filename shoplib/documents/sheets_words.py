@@ -9,6 +9,7 @@ from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet
 from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.spare_parts import SheetSpare
 from shoplib.documents.plan_words import STAGES
+from shoplib.layout.choose import why
 from shoplib.layout.offcuts import worth_keeping
 from shoplib.layout.order import set_ups
 from shoplib.layout.spare import told
@@ -100,7 +101,7 @@ def _job(job: LaidJob, found: LaidOut) -> Iterator[str]:
     yield (
         f"{job.ask.sheet.name}, {stages}: {parts} part{'s' * (parts > 1)} on {_stock(job, style)}. "
         f"{bound_words(job, found)} {left[0].upper()}{left[1:]}; {settings} fence setting{'s' * (settings != 1)}, "
-        f"{rips} of them for rips."
+        f"{rips} of them for rips. {why(found.cabinet.project.cutting.choose, len(set(job.others)))}".rstrip()
     )
 
 

@@ -1,6 +1,6 @@
 """Among layouts that cost the same to buy, the one that a shop would rather cut."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from shoplib.layout.cut_tree import one_sheet, sawn, tidied
@@ -16,7 +16,7 @@ FINALISTS = 6
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """A layout with its cuts, sheet by sheet, and what it costs at the saw. `among` is how many were looked at."""
+    """A layout with its cuts, sheet by sheet, and what it costs at the saw; `among` so many of the same cost to buy."""
 
     wish: Wish | None
     layout: Layout
@@ -50,7 +50,7 @@ def best_for(wish: Wish | None, job: Job, layouts: Iterable[Layout], least: Leas
     >>> choice.shop.offcut, choice.among, choice.largest
     (2400, 2, (0, Rect(x=60, y=0, w=40, h=60)))
     """
-    found = list(layouts)
+    found = list(dict.fromkeys(layouts))
     cheapest = min((layout.cost for layout in found), default=0)
     ranked = sorted(
         ((_at_a_glance(job, layout, wish, least).ranked(wish), n) for n, layout in enumerate(found)
@@ -110,27 +110,10 @@ _WISHED = {
 }
 
 
-def told(choice: Choice, say: Callable[[int], str]) -> str:
-    """Why this layout, and what it costs at the saw, in words; `say` writes a length.
+def why(wish: Wish | None, among: int) -> str:
+    """Why this layout, in words; nothing where there was no choice.
 
-    >>> shop = ShopCost(offcut=0, rips=1, settings=2, stages=2, heaviest=5000)
-    >>> print(told(Choice("fewest stages", Layout((), 1, 1), (), shop, Least(40, 10), among=2), str))
-    Chosen among 2 layouts for the fewest turns of the pieces. No offcut is worth keeping: none is as large as \
-40 x 10. The fence is set 2 times, 1 of them for rips; the pieces are cut in 2 stages.
+    >>> why("largest offcut", 12)
+    'Chosen for the largest offcut among 12 layouts that cost the same.'
     """
-    among = "The only layout found." if choice.among == 1 else (
-        f"Chosen among {choice.among} layouts {_WISHED[choice.wish]}."
-    )  # fmt: skip
-    if choice.largest is None:
-        least = f"{say(choice.least.length)} x {say(choice.least.width)}"
-        offcut = f"No offcut is worth keeping: none is as large as {least}."
-    else:
-        sheet, at = choice.largest
-        offcut = f"The largest offcut is {say(at.w)} x {say(at.h)}, of sheet {sheet + 1}."
-    shop = choice.shop
-    times, stages = _times(shop.settings), f"{shop.stages} stage{'s' * (shop.stages != 1)}"
-    return f"{among} {offcut} The fence is set {times}, {shop.rips} of them for rips; the pieces are cut in {stages}."
-
-
-def _times(number: int) -> str:
-    return {1: "once"}.get(number, f"{number} times")
+    return f"Chosen {_WISHED[wish]} among {among} layouts that cost the same." if among > 1 else ""
