@@ -3,8 +3,10 @@
 from collections.abc import Iterable, Iterator
 
 from shoplib.buying.line import Line
+from shoplib.buying.rough import boards_by_sheet
 from shoplib.buying.screws import unfitted, unscrewed, without_screw
 from shoplib.buying.stock_lines import Stocked, not_laid_out
+from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_brief, write_length
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
@@ -12,14 +14,15 @@ from shoplib.tables.coverage import butt_screws, coverage, edging_over
 from shoplib.words.naming import and_list, boards_in_short, plural
 
 
-def _used(cabinet: Cabinet) -> list[str]:
-    """The sheets of the project that boards are cut from."""
+def _used(cabinet: Cabinet, solid: bool = False) -> list[str]:
+    """The sheets of the project that boards are cut from, or those of solid wood, which are planed in the shop."""
     own = cabinet.project.sheets if cabinet.project else cabinet.sheets
-    return list(dict.fromkeys(board.sheet for board in cabinet.boards if board.sheet in own))
+    cut = boards_by_sheet(cabinet) if cabinet.project else {board.sheet: [board] for board in cabinet.boards}
+    return [name for name, boards in cut.items() if boards and (own[name].kind == "solid") == solid]
 
 
 def _unmeasured(cabinet: Cabinet) -> list[str]:
-    """Those that no caliper has read."""
+    """The sheets that no caliper has read."""
     return [name for name in _used(cabinet) if not cabinet.sheets[name].readings]
 
 
@@ -44,6 +47,12 @@ def measure_first(cabinet: Cabinet, lines: Iterable[Line]) -> tuple[str, ...]:
         found.append(
             f"Each sheet that you buy: put a caliper on it, for the plan rests on what was read so far ({rests}). If "
             "it reads otherwise, write that into the project and plan again."
+        )
+    solid = _used(cabinet, solid=True)
+    if solid:
+        found.append(
+            f"The boards of {and_list(solid)}: no two are alike. Measure those that you bring home, write them under "
+            "on_hand in the project, and lay out again before you cut."
         )
     by_wait: dict[str, list[str]] = {}
     for line in lines:
@@ -79,6 +88,8 @@ def _assumed(cabinet: Cabinet, lines: tuple[Line, ...]) -> Iterator[str]:
     for name in _unmeasured(cabinet):
         thick = write_length(cabinet.sheets[name].nominal, style)
         yield f"{name} is as thick as its name says, {thick}: nobody has measured it."
+    for name in _used(cabinet, solid=True):
+        yield f"{name} is planed to {Writing(style).setting(cabinet.sheets[name].thickness)} in the shop."
     for row in dict.fromkeys(fitting.row for fitting in cabinet.hardware if fitting.what == "slide"):
         yield f"{row}: {cabinet.slides[row].source}."
     if "screw" in kinds:

@@ -267,6 +267,17 @@ def test_a_sheet_that_nobody_measured_is_assumed_and_asked_for():
     assert "nobody has measured" not in " ".join(buying_list(shipped("under_bench_case")).assumed)
 
 
+def test_solid_boards_are_measured_when_they_are_home_not_in_the_yard():
+    ash = Sheet("ash", "solid", 3 * INCH // 4, (), 96 * INCH, 6 * INCH)
+    fronts = replace(chest().fronts, sheet="ash")
+    wanted = buying_list(solve(chest(sheets=chest().sheets | {"ash": ash}, fronts=fronts)))
+    asked, taken = " ".join(wanted.measure), " ".join(wanted.assumed)
+    assert "The boards of ash: no two are alike." in asked
+    assert "The thickness of ash" not in asked
+    assert "ash is planed to 3/4 in in the shop." in taken
+    assert "ash is as thick as its name" not in taken
+
+
 def test_common_practice_of_slides_is_told():
     assert any("side-mount ball-bearing: " in text and "no source" in text
                for text in buying_list(shipped("under_bench_case")).assumed)
