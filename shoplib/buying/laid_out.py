@@ -3,6 +3,7 @@
 import time
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from itertools import count
 
@@ -175,7 +176,7 @@ def _searched(asked: _Asked, seconds: float, tell: Tell) -> tuple[list[Layout], 
     if not stopped:
         try:
             if cost:
-                found += pool(asked.whole, cost, seconds * FOR_CHOICE)
+                _add_alike(asked.whole, cost, seconds * FOR_CHOICE, found)
             else:
                 found = _least_of_the_shop(_by_area(asked.whole), found, seconds * FOR_CHOICE)
         except KeyboardInterrupt:
@@ -189,7 +190,15 @@ def _least_of_the_shop(job: Job, found: list[Layout], seconds: float) -> list[La
         *_, best = layouts(job, seconds / 2)
     except LayoutError:
         return found
-    return [best, *pool(job, best.cost, seconds / 2)]
+    found = [best]
+    _add_alike(job, best.cost, seconds / 2, found)
+    return found
+
+
+def _add_alike(job: Job, cost: int, seconds: float, found: list[Layout]) -> None:
+    """More layouts at this cost, one by one, so that a search that is stopped has added what it came to."""
+    with suppress(LayoutError):  # none was found in this time, and there is one already
+        found += pool(job, cost, seconds)
 
 
 def _by_area(job: Job) -> Job:

@@ -1,0 +1,101 @@
+"""cut_order.csv as spreadsheets read and write it, with a decimal point and with a decimal comma."""
+
+import csv
+import io
+import json
+import re
+from decimal import Decimal
+
+import pytest
+
+from shoplib.documents.cut_list_file import FORMULA_SIGNS
+from shoplib.documents.cut_order_file import COLUMNS, ONE, TWO, cut_order_csv
+from shoplib.documents.sheets_file import sheets_text
+from shoplib.measure import read_length, write_brief
+from tests.buying.laid import NAMES, laid
+
+EACH = pytest.mark.parametrize("name", NAMES)
+LENGTHS = ("piece_length", "piece_width", "fence")
+
+
+def rows(name, text=None, delimiter=","):
+    """The saw cuts of the table; the joint cuts after them have rows of another kind (test_joint_rows.py)."""
+    table = csv.DictReader(io.StringIO(text or cut_order_csv(laid(name))), delimiter=delimiter)
+    return [row for row in table if row["cut"] in ("trim", "rip", "crosscut")]
+
+
+@EACH
+def test_no_cell_is_a_formula_and_every_row_is_whole(name):
+    head, *table = csv.reader(io.StringIO(cut_order_csv(laid(name))))
+    assert tuple(head) == COLUMNS and len(table) > 10
+    for row in table:
+        assert len(row) == len(COLUMNS)
+        assert not any(cell.lstrip().startswith(FORMULA_SIGNS) for cell in row)
+
+
+@EACH
+def test_the_table_says_what_sheets_json_says(name):
+    order = json.loads(sheets_text(laid(name)))["order"]
+    table = rows(name)
+    assert len(table) == len(order)
+    for row, step in zip(table, order, strict=True):
+        assert (int(row["step"]), int(row["setting"]), row["cut"]) == (step["step"], step["setting"], step["kind"])
+        assert (row["piece"], int(row["cuts"])) == (step["piece"]["mark"], len(step["cuts"]))
+        assert [float(row[f"{what}_mm"]) for what in LENGTHS] == pytest.approx(
+            [step["piece"]["w"], step["piece"]["h"], step["fence"]], abs=1e-6
+        )
+        parts = [one["mark"] for one in (*step["off"], *([step["left"]] if step["left"] else [])) if one["part"]]
+        assert row["finishes"] == "; ".join(parts)
+        assert row["lift"] == (TWO if step["heavy"] else ONE)
+
+
+@EACH
+def test_every_board_is_finished_once(name):
+    """A part that is as large as its sheet needs no cut; no shipped project has one."""
+    found = laid(name)
+    finished = [part for row in rows(name) for part in row["finishes"].split("; ") if part]
+    assert sorted(finished) == sorted(piece.name for sheet in found.sheets for piece in sheet.pieces)
+
+
+@EACH
+def test_written_lengths_are_those_of_the_columns_in_mm(name):
+    """A shop sets no finer than 0.002 in or 0.05 mm, which is what the written length may be off."""
+    style = laid(name).cabinet.style
+    for row in rows(name):
+        for what in LENGTHS:
+            exact = read_length(f"{row[f'{what}_mm']} mm")
+            assert row[what] == write_brief(exact, style)
+            assert abs(read_length(row[what]) - exact) <= 0.051 * 80_000
+
+
+def with_commas(text):
+    """The table as a spreadsheet with a decimal comma saves it: semicolons between cells, commas in numbers."""
+    out = io.StringIO()
+    writer = csv.writer(out, delimiter=";", lineterminator="\r\n")
+    for row in csv.reader(io.StringIO(text)):
+        writer.writerow([re.sub(r"(\d)\.(\d)", r"\1,\2", cell) for cell in row])
+    return out.getvalue()
+
+
+@EACH
+def test_a_round_trip_in_either_decimal_convention_changes_no_number(name):
+    text = cut_order_csv(laid(name))
+    pointed, comma = rows(name), rows(name, with_commas(text), ";")
+    assert with_commas(text) != text
+    for one, other in zip(pointed, comma, strict=True):
+        for what in LENGTHS:
+            assert Decimal(one[f"{what}_mm"]) == Decimal(other[f"{what}_mm"].replace(",", "."))
+            assert read_length(one[what]) == read_length(other[what])
+
+
+def test_a_board_whose_name_is_a_formula_stays_text():
+    """Names of a project may not begin so; a board's name in a file of other hands still might."""
+    from dataclasses import replace
+
+    found = laid("finger_jointed_drawers")
+    job = found.jobs[0]
+    sheet = job.sheets[0]
+    pieces = tuple(replace(one, board=replace(one.board, name="=1+1")) for one in sheet.pieces)
+    changed = replace(found, jobs=(replace(job, sheets=(replace(sheet, pieces=pieces), *job.sheets[1:])),))
+    finishes = {row["finishes"] for row in rows("", cut_order_csv(changed))}
+    assert "'=1+1" in finishes and not any(cell.startswith("=") for cell in finishes)

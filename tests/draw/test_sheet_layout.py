@@ -1,0 +1,123 @@
+"""Drawings of sheets: each part is there and named, nothing is written over or off the page, no sign is colour alone."""
+
+import re
+from xml.etree import ElementTree as ET
+
+import pytest
+
+from shoplib.draw.letters import LARGE, drawn_with
+from shoplib.draw.pen import draw
+from shoplib.draw.scene import Chain, Label, Line, Shape
+from shoplib.draw.sheet_layout import SAW_CUT, sheet_layout
+from tests.buying.laid import NAMES, laid
+from tests.draw.test_pen import outside, overlaps, text_boxes
+
+EACH = pytest.mark.parametrize("name", NAMES)
+
+
+def scenes(name):
+    found = laid(name)
+    return [(sheet, sheet_layout(sheet, found.cabinet.style)) for sheet in found.sheets]
+
+
+def box(at):
+    return at.x, at.y, at.x + at.w, at.y + at.h
+
+
+@EACH
+def test_parts_offcuts_and_trim_are_drawn_where_they_lie(name):
+    for sheet, scene in scenes(name):
+        shapes = [item for item in scene.items if isinstance(item, Shape)]
+        drawn = [rect for shape in shapes for rect in shape.rects]
+        assert drawn[0] == (0, 0, sheet.stock.length, sheet.stock.width) and shapes[0].fill == SAW_CUT
+        for piece in sheet.pieces:
+            [shape] = [shape for shape in shapes if shape.rects == (box(piece.placed.at),)]
+            assert shape.name.startswith(f"{piece.letter}: {piece.name}, ") and not shape.hatch
+        for rest in sheet.sawn.offcuts:
+            [shape] = [shape for shape in shapes if shape.rects == (box(rest),)]
+            assert shape.hatch == "/"
+        covered = sum((c - a) * (d - b) for a, b, c, d in drawn[1:])
+        # The ground that shows is what the blade takes.
+        assert covered == sheet.stock.length * sheet.stock.width - sheet.sawn.kerf
+
+
+@EACH
+@pytest.mark.parametrize("size", [1.0, LARGE])
+def test_no_words_lie_on_others_or_off_the_page(name, size):
+    for sheet, scene in scenes(name):
+        with drawn_with(size):
+            svg = draw(scene)
+        assert (sheet.name, overlaps(svg)) == (sheet.name, [])
+        assert outside(svg) == []
+
+
+@EACH
+def test_every_part_carries_its_letter_and_the_legend_its_name_and_size(name):
+    for sheet, scene in scenes(name):
+        words = [text for text, _ in text_boxes(draw(scene))]
+        for called in {piece.letter for piece in sheet.pieces}:
+            count = sum(piece.letter == called for piece in sheet.pieces)
+            on_parts = [word for word in words if re.fullmatch(rf"{called}(  .*)?", word)]
+            assert len(on_parts) == count, (sheet.name, called)
+            assert sum(line.startswith(f"{called}: {count} × ") for line in scene.legend) == 1
+
+
+@EACH
+def test_words_on_a_part_stay_on_it(name):
+    """Each label's words lie in the rectangle of the part that they name, or beside the sheet."""
+    for _, scene in scenes(name):
+        svg = draw(scene)
+        root = ET.fromstring(svg)
+        grounds = [path for path in root.iter() if path.tag.endswith("path") and path.get("d", "").count("H") == 2]
+        boxes = []
+        for path in grounds:
+            numbers = list(map(float, re.findall(r"-?\d+\.\d+", path.get("d"))))
+            if len(numbers) == 5:  # M x y H x V y H x Z
+                x0, y0, x1, y1, _ = numbers
+                boxes.append((min(x0, x1), min(y0, y1), max(x0, x1), max(y0, y1)))
+        sheet, *parts = boxes
+        for text, (x0, y0, x1, y1) in text_boxes(svg):
+            middle = ((x0 + x1) / 2, (y0 + y1) / 2)
+            if not (sheet[0] < middle[0] < sheet[2] and sheet[1] < middle[1] < sheet[3]):
+                continue
+            holding = [b for b in parts if b[0] <= middle[0] <= b[2] and b[1] <= middle[1] <= b[3]]
+            assert any(
+                b[0] - 0.1 <= x0 and x1 <= b[2] + 0.1 and b[1] - 0.1 <= y0 and y1 <= b[3] + 0.1 for b in holding
+            ), text
+
+
+@EACH
+def test_title_units_grain_sizes_and_words_for_those_who_do_not_see_it(name):
+    for sheet, scene in scenes(name):
+        unit = laid(name).cabinet.style.unit
+        assert scene.title.startswith(f"{sheet.name}: ")
+        assert ("inches" if unit == "in" else "millimetres") in scene.note
+        assert f"{len(sheet.pieces)} part" in scene.alt
+        assert all(line in scene.alt for line in scene.legend)
+        [arrow] = [item for item in scene.items if isinstance(item, Line) and item.kind == "grain"]
+        assert arrow.start[1] == arrow.end[1] > sheet.stock.width  # along the length, above the sheet
+        chains = {item.side: item.at for item in scene.items if isinstance(item, Chain)}
+        assert chains == {"below": (0, sheet.stock.length), "left": (0, sheet.stock.width)}
+
+
+def test_offcuts_worth_keeping_have_letters_and_what_is_surely_there_of_them():
+    """Common practice, no source: 12 by 4 in is kept. By hand: a 900 x 240 mm offcut trimmed by 8 mm leaves
+    224 - 2 x (100 + 3) = 18 mm, too narrow, and beside the sides 884 - 2 x (350 + 3) = 178 mm, too short."""
+    sheets = {sheet.name: scene for sheet, scene in scenes("finger_jointed_drawers")}
+    small = sheets["box sheet, offcut 1"]
+    assert "Hatched without a letter: too small to keep." in small.legend
+    assert not any("worth keeping" in line for line in small.legend)
+    large = sheets["case sheet 1"]
+    assert any(line.startswith("Left, worth keeping: a ") for line in large.legend)
+    letters = [item.texts[-1] for item in large.items if isinstance(item, Label) and item.plate]
+    assert letters == sorted(letters) and letters[0] == "a"
+
+
+def test_what_lies_across_is_told():
+    """The drawer bottoms of the rolling stand may turn; where they do, the legend says so."""
+    told = 0
+    for sheet, scene in scenes("rolling_stand"):
+        turned = sum(piece.placed.turned for piece in sheet.pieces)
+        assert bool(turned) == any("across the sheet" in line for line in scene.legend)
+        told += turned
+    assert told
