@@ -39,7 +39,7 @@ def test_a_shipped_project_is_laid_out(project, tmp_path, capsys):
     file = json.loads((tmp_path / "out" / "sheets.json").read_bytes())
     written = {path.name for path in (tmp_path / "out").iterdir()}
     drawings = {name for name in written if name.endswith(".svg")}
-    assert written - drawings == {"sheets.json", "cut_order.csv", "buying.csv"}
+    assert written - drawings == {"sheets.json", "cut_order.csv", "buying.csv", "buying.txt"}
     assert len(drawings) == len(file["sheets"])
     # The verdict stands first and last, and counts what the file says is bought.
     words = " ".join(" ".join(lines[1:4]).split())
@@ -78,7 +78,7 @@ def test_a_project_that_a_check_stops_is_laid_out_and_says_so(tmp_path, capsys):
         ('length = "96 in"', 'length = "50 in"', 'sheets."case sheet": bottom and top, 59 7/32 in x '),
         ('trim = "1/4 in"', 'trim = "-1/4 in"', 'sheets."case sheet".trim: '),
         ('price = "74.00"', 'price = "74 dollars"', 'sheets."case sheet".price: a price is a number in quotes'),
-        ("format = 1", 'format = 1\n[cutting]\nkerf = "-1/8 in"', "cutting.kerf: "),
+        ('step = "1/32 in" }', 'step = "1/32 in" }\n[cutting]\nkerf = "-1/8 in"', "cutting.kerf: "),
         ('length = "96 in"\nwidth = "48 in"\nprice = "98.00"\ntrim = "1/4 in"\nsizes = [{ length = "48 in", width = '
          '"48 in", price = "55.00" }]', "", 'sheets."front sheet": no size is given, so nothing can be laid out on'),
     ],
