@@ -6,13 +6,14 @@ from pathlib import Path
 
 from shoplib.buying.jobs import Ask, Offered
 from shoplib.buying.laid_out import LaidOut, laid_out
-from shoplib.buying.list import buying_list
+from shoplib.buying.list import BuyingList, buying_list
 from shoplib.buying.spare_parts import SheetSpare, spares
 from shoplib.buying.stock_lines import stocked
 from shoplib.checks import check
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.buying_file import buying_csv, buying_text, total_words
 from shoplib.documents.cut_order_file import cut_order_csv
+from shoplib.documents.drawings import file_name
 from shoplib.documents.glossary import words_text
 from shoplib.documents.plan_words import findings_text
 from shoplib.documents.project_file import ProjectFileError, read_project
@@ -75,13 +76,14 @@ def sheet_files(found: LaidOut, left: tuple[SheetSpare, ...]) -> dict[str, bytes
         "buying.txt": buying_text(wanted).encode(),
         "buying.csv": buying_csv(wanted).encode(),
     }
+    taken: set[str] = set()
     for sheet in found.sheets:
-        name = sheet.name.replace(",", "").replace(" ", "-")
-        files[f"sheet-{name}.svg"] = draw(sheet_layout(sheet, found.cabinet.style)).encode()
+        scene = sheet_layout(sheet, found.cabinet.style)
+        files[f"{file_name(f'sheet {sheet.name}', taken)}.svg"] = draw(scene).encode()
     return files
 
 
-def _wanted(found: LaidOut, left: tuple[SheetSpare, ...]):
+def _wanted(found: LaidOut, left: tuple[SheetSpare, ...]) -> BuyingList:
     return buying_list(found.cabinet, stocked(found.sheets), lost_parts(left))
 
 

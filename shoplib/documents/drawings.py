@@ -95,11 +95,11 @@ def _boards(cabinet: Cabinet, findings: tuple[Finding, ...]) -> Iterator[tuple[s
         for face in worked_faces(kind.first, cabinet):
             scene = board_drawing(kind.first, cabinet, cabinet.style, face, kind.names[1:])
             scene = scene.with_items(legend=pair, alt=" ".join(pair)).with_alarms(alarms)
-            yield _file_name(f"board {kind.first.name} {face}", taken), scene
+            yield file_name(f"board {kind.first.name} {face}", taken), scene
         like = (f"Cut as {kind.first.name} is.",)
         for board, face in _carrying_otherwise(kind, cabinet):
             scene = board_drawing(board, cabinet, cabinet.style, face).with_items(legend=like, alt=like[0])
-            yield _file_name(f"board {board.name} {face}", taken), scene.with_alarms(alarms)
+            yield file_name(f"board {board.name} {face}", taken), scene.with_alarms(alarms)
 
 
 def _carrying_otherwise(kind: Kind, cabinet: Cabinet) -> Iterator[tuple[Board, str]]:
@@ -114,13 +114,13 @@ def _carrying_otherwise(kind: Kind, cabinet: Cabinet) -> Iterator[tuple[Board, s
 def _named(scenes: Iterable[Scene]) -> Iterator[tuple[str, Scene]]:
     taken: set[str] = set()
     for scene in scenes:
-        yield _file_name(scene.title, taken), scene
+        yield file_name(scene.title, taken), scene
 
 
-def _file_name(text: str, taken: set[str]) -> str:
+def file_name(text: str, taken: set[str]) -> str:
     """A name that every file system takes: small letters, digits, hyphens; numbered where it stands already.
 
-    >>> _file_name("board 1/2 in: Seitenwand links", set())
+    >>> file_name("board 1/2 in: Seitenwand links", set())
     'board-1-2-in-seitenwand-links'
     """
     stem = re.sub(r"[^a-z0-9]+", "-", text.lower()).strip("-")[:80] or "board"

@@ -1,4 +1,4 @@
-"""Drawings of sheets: each part is there and named, nothing is written over or off the page, no sign is colour alone."""
+"""Drawings of sheets: each part is there and named, nothing is written over or off the page, no sign is colour."""
 
 import re
 from xml.etree import ElementTree as ET
