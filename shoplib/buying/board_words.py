@@ -7,7 +7,6 @@ from shoplib.buying.front_order import fronts_in_order
 from shoplib.buying.jobs import Ask
 from shoplib.buying.laid_out import LaidOut
 from shoplib.buying.rough import STRIPS
-from shoplib.buying.staves import whole_of
 from shoplib.buying.wood_used import wood_used
 from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board
@@ -45,14 +44,14 @@ def glue_ups(ask: Ask, jointing: int, style: Style) -> list[str]:
     >>> from shoplib.model.placement import Placement
     >>> from shoplib.model.sheet import Sheet
     >>> place = Placement((0, 0, 0), ("+x", "+y", "+z"))
-    >>> left, right = (Board(f"top stave {number}", "case", 1, "oak", 600, 300, 20, place) for number in (1, 2))
+    >>> top = Board("top", "case", 1, "oak", 600, 300, 20, place)
     >>> part = Part("staves of top", 612 * MM, 156 * MM, 2)
-    >>> glue_ups(Ask(Sheet("oak", "solid", 20 * MM), (1,), (part,), ((left, right),), ("A",), 0), 3 * MM, MM_STYLE)
+    >>> glue_ups(Ask(Sheet("oak", "solid", 20 * MM), (1,), (part,), ((top, top),), ("A",), 0), 3 * MM, MM_STYLE)
     ['top: no board is wide enough; glue it up from 2 staves, each 156 mm wide (3 mm of it for jointing its edges).']
     """
     told = []
     for part, boards in zip(ask.parts, ask.boards, strict=True):
-        wholes = {whole.name: whole for whole in map(whole_of, boards)}
+        wholes = {board.name: board for board in boards}
         staves = len(boards) // len(wholes)
         if staves > 1:
             what = "each" if len(wholes) > 1 else "it"

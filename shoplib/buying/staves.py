@@ -9,9 +9,7 @@ from shoplib.measure import Style, to_step, write_brief
 from shoplib.model.board import Board
 
 Staved = tuple[Part, tuple[Board, ...]]
-"""A part and the boards that it stands for; a board that is glued up stands there as its staves."""
-
-_STAVE = " stave "
+"""A part and the boards that it stands for; a board that is glued up stands there once for each stave."""
 
 
 def from_boards(ask: Ask, held: Iterable[Held], jointing: int, style: Style) -> Ask:
@@ -51,18 +49,6 @@ def glued_up(ask: Ask, stock: Iterable[Stock], jointing: int, style: Style) -> A
     return replace(ask, parts=parts, boards=boards)
 
 
-def whole_of(board: Board) -> Board:
-    """The board that a stave belongs to; any other board is itself.
-
-    >>> from shoplib.model.placement import Placement
-    >>> place = Placement((0, 0, 0), ("+x", "+y", "+z"))
-    >>> whole_of(Board("top stave 2", "case", 1, "oak", 9, 9, 9, place)).name
-    'top'
-    """
-    whole, stave, number = board.name.rpartition(_STAVE)
-    return replace(board, name=whole) if stave and number.isdigit() else board
-
-
 @dataclass
 class _Lying:
     """A board in the shop, and how much of its length no wide part has been given yet."""
@@ -98,8 +84,7 @@ def _ways(
 def _staved(part: Part, boards: tuple[Board, ...], staves: int, width: int) -> Staved:
     if staves == 1:
         return part, boards
-    numbers = range(1, staves + 1)
-    each = tuple(replace(one, name=f"{one.name}{_STAVE}{number}") for one in boards for number in numbers)
+    each = tuple(board for board in boards for _ in range(staves))
     return replace(part, name=f"staves of {part.name}", width=width, count=part.count * staves), each
 
 

@@ -2,7 +2,6 @@
 
 from shoplib.buying.board_measure import Wood
 from shoplib.buying.laid_out import LaidOut, LaidSheet
-from shoplib.buying.staves import whole_of
 
 
 def wood_used(found: LaidOut) -> dict[str, Wood]:
@@ -24,8 +23,7 @@ def _wood(sheets: list[LaidSheet], thick: int) -> Wood:
     rough = sum(piece.placed.at.area for one in sheets for piece in one.pieces)
     kerf, trim = sum(one.sawn.kerf for one in sheets), sum(one.sawn.trim for one in sheets)
     finished = 0
-    wholes = [whole_of(piece.board) for one in sheets for piece in one.pieces]
-    for board in {whole.name: whole for whole in wholes}.values():
+    for board in {piece.board.name: piece.board for one in sheets for piece in one.pieces}.values():
         length, width, thickness = board.cut_size
         finished += length * width * thickness
     return Wood(finished, rough * thick - finished, kerf * thick, trim * thick, (whole - rough - kerf - trim) * thick)

@@ -118,10 +118,10 @@ def test_staves_from_the_shop_alone_are_as_wide_as_there_are_boards_for():
     assert made(wide((30, 11, 2)), board(61, 8, 1), board(62, 4, 4)) == [(6, up + Fraction(1, 8))]
 
 
-def test_a_stave_is_named_after_its_part_and_numbered():
-    ask = glued_up(wide((30, 11, 1)), [board(96, 6)], JOINTING, INCH_STYLE)
-    assert [one.name for one in ask.boards[0]] == ["top 0.0 stave 1", "top 0.0 stave 2"]
-    assert ask.parts[0].name == "staves of top 0"
+def test_a_board_stands_once_for_each_of_its_staves():
+    ask = glued_up(wide((30, 11, 2)), [board(96, 6)], JOINTING, INCH_STYLE)
+    assert [one.name for one in ask.boards[0]] == ["top 0.0", "top 0.0", "top 0.1", "top 0.1"]
+    assert (ask.parts[0].name, ask.parts[0].count) == ("staves of top 0", 4)
 
 
 @pytest.mark.parametrize(

@@ -27,14 +27,15 @@ def with_cut(cabinet, board, cut, **changes):
     return with_board(cabinet, replace(board, cuts=tuple(changed if c is cut else c for c in board.cuts)))
 
 
-def a_cut(cabinet, role, kinds):
-    """The first cut of these kinds in a board of this role that receives a board and lies in one face."""
+def a_cut(cabinet, role, kinds, receives=""):
+    """The first cut of these kinds in a board of this role that receives such a board and lies in one face."""
     return next(
         (board, cut)
         for board in cabinet.boards
         if board.role == role
         for cut in board.cuts
-        if isinstance(cut, BoxCut) and cut.kind in kinds and cut.for_board and cut.low[2] == 0
+        if isinstance(cut, BoxCut) and cut.kind in kinds and cut.for_board.endswith(receives)
+        if cut.for_board and cut.low[2] == 0
     )
 
 
@@ -58,7 +59,7 @@ def test_the_case_corner_cut_too_shallow(cabinet):
 
 
 def test_the_groove_of_a_box_laid_low(cabinet):
-    board, cut = a_cut(cabinet, "box side", {"groove"})
+    board, cut = a_cut(cabinet, "box side", {"groove"}, "box bottom")
     low, high = [(u, v - 2 * MM, w) for u, v, w in (cut.low, cut.high)]
     told = stops(with_cut(cabinet, board, cut, low=low, high=high), "seating")
     assert any(f.boards == (cut.for_board, board.name) and "over the wall" in f.text for f in told)
