@@ -12,8 +12,8 @@ function render({ model, el }) {
   const seen = element("div", { class: "shop-practice-seen" }, stage);
   const said = element("div", { class: "shop-exercise-said", role: "status" }, seen);
   const first = element("div", {}, seen);
-  const others = element("div", { class: "shop-layout-others" }, box);
   const result = element("div", { class: "shop-practice-result", role: "region", "aria-label": "What came of it" }, box);
+  const others = element("div", { class: "shop-layout-others" }, box);
   const figures = element("div", {}, box);
   let waiting = 0;
 
