@@ -11,6 +11,13 @@ from tests.notebook_run import NotebookRun
 BROWSER = os.environ.get("SHOPLIB_BROWSER", "if there")
 """`required`: browser tests fail where there is no Chromium; `later`: skip them; else: if they can run."""
 
+LONGEST = (
+    "lessons/test_sets", "lessons/test_exercises", "judge/test_projects", "notebooks/test_recording",
+    "test_notebooks", "joints/test_every_pair", "live/test_carcass_panel", "live/test_every_length_asks",
+    "lessons/test_each_size", "live/test_bench_panel", "live/test_joint_panels",
+)
+"""Files that take longest, which one worker runs whole: they come first, so that none is left alone at the end."""
+
 
 def pytest_addoption(parser):
     parser.addoption("--long", action="store_true", help="the full counts of random tries")
@@ -31,6 +38,8 @@ def count(pytestconfig):
 
 
 def pytest_collection_modifyitems(items):
+    place = {f"tests/{name}.py": number for number, name in enumerate(LONGEST)}
+    items.sort(key=lambda item: place.get(item.nodeid.partition("::")[0], len(place)))
     reason = ""
     if BROWSER == "later":
         reason = "SHOPLIB_BROWSER=later: the browser tests run on their own"

@@ -162,8 +162,9 @@ def _is_absent(path: Path) -> bool:
 
 
 def _test(place: Place, given: argparse.Namespace) -> int:
-    # Four at most: each worker starts kernels of its own, and more of them only wait for memory.
-    spread = ["-n", "auto", "--maxprocesses=4", "--dist=loadscope"]
+    # Four at most: each worker starts kernels of its own, and more of them only wait for memory. In the order of
+    # the tests, whose longest files come first, for xdist's own order is by how many tests a file has.
+    spread = ["-n", "auto", "--maxprocesses=4", "--dist=loadscope", "--no-loadscope-reorder"]
     return hand_over(place, ["-m", "pytest", *spread, *(["--long"] if given.long else [])], folder=place.root)
 
 

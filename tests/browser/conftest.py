@@ -21,4 +21,6 @@ def running_lab(tmp_path_factory):
 def lab(browser, running_lab, request):
     """JupyterLab, with a folder of notebooks of this file's own: answers and choices are kept beside a notebook."""
     address, token, root = running_lab
-    return harness.Lab(browser, address, token, root, request.module.__name__.rpartition(".")[2])
+    lab = harness.Lab(browser, address, token, root, request.module.__name__.rpartition(".")[2])
+    yield lab
+    lab.close()

@@ -28,6 +28,7 @@ CHROMIUM = Path("/usr/bin/chromium")
 FLAGS = [
     "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
     "--disable-background-networking", "--disable-component-update", "--disable-sync",
+    "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
 ]
 NOTIFICATIONS = "@jupyterlab/apputils-extension/notification.jupyterlab-settings"
 
@@ -148,6 +149,8 @@ class Lab:
         self.browser, self.address, self.token, self.root, self.work = browser, address, token, root, root / folder
         self.work.mkdir(exist_ok=True)
         self.outside: list[str] = []
+        self.context = browser.new_context()  # one for all pages, which then read JupyterLab's scripts once
+        self.context.on("request", self._note_outside)
 
     def copy(self, notebook: Path, name: str | None = None) -> str:
         """Put a throwaway copy of a notebook before JupyterLab; gives its path there."""
@@ -156,10 +159,9 @@ class Lab:
         return target.relative_to(self.root).as_posix()
 
     def open(self, name: str, width: int = 1400, height: int = 1200) -> "Page":
-        """Open a notebook in a fresh workspace, in a browser without history."""
-        context = self.browser.new_context(viewport={"width": width, "height": height})
-        context.route("**/*", self._loopback_only)
-        page = context.new_page()
+        """Open a notebook in a fresh workspace, in a window of its own."""
+        page = self.context.new_page()
+        page.set_viewport_size({"width": width, "height": height})
         page.goto(f"{self.address}/lab/tree/{quote(name)}?token={self.token}&reset")
         page.wait_for_selector(".jp-Notebook .jp-Cell", timeout=60_000)
         return Page(page)
@@ -173,12 +175,13 @@ class Lab:
         opened.run_all(awake=1)
         return opened
 
-    def _loopback_only(self, route) -> None:
-        if urlsplit(route.request.url).hostname in ("127.0.0.1", None):
-            route.continue_()
-        else:
-            self.outside.append(route.request.url)
-            route.abort()
+    def close(self) -> None:
+        """Close every page, and forget what the browser kept for them."""
+        self.context.close()
+
+    def _note_outside(self, request) -> None:
+        if urlsplit(request.url).hostname not in ("127.0.0.1", None):
+            self.outside.append(request.url)
 
 
 class Page:
@@ -190,8 +193,8 @@ class Page:
         page.on("pageerror", lambda error: self.complaints.append(str(error)))
 
     def close(self) -> None:
-        """Close the notebook and everything the browser kept for it."""
-        self.page.context.close()
+        """Close the notebook."""
+        self.page.close()
 
     def menu(self, command: str, menu: str = "Run") -> None:
         """Choose the menu item that carries `command`, such as `runmenu:run-all`."""

@@ -7,6 +7,7 @@ import shutil
 
 import pytest
 
+from shoplib.lessons.large_type import save_large
 from tests.browser.learner import NOTEBOOKS
 
 pytestmark = pytest.mark.browser
@@ -58,11 +59,7 @@ CHOICE = """(select) => {
 def opened_in(lab, name, large, width, height):
     shutil.copytree(NOTEBOOKS / "pictures", lab.work / "pictures", dirs_exist_ok=True)
     if large:
-        start = lab.open(lab.copy(NOTEBOOKS / "00_start_here.ipynb"), width, height)
-        start.run_all(awake=4)
-        start.page.get_by_role("radio", name="large, for a projector").check()
-        start.page.get_by_text("Type: large, for a projector, for all pages.").wait_for(timeout=5_000)
-        start.close()
+        save_large(True, lab.work / ".workbook")  # as the start page does, `test_large_type.py`
     opened = lab.open(lab.copy(NOTEBOOKS / name), width, height)
     opened.run_all(awake=8)
     opened.settle()
