@@ -1,6 +1,7 @@
 """Among layouts that cost the same to buy, the one that a shop would rather cut."""
 
-from collections.abc import Iterable
+import time
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 
 from shoplib.layout.cut_tree import one_sheet, sawn, tidied
@@ -36,11 +37,19 @@ class Choice:
         return (-max(kept)[1], max(kept)[2]) if kept else None
 
 
-def best_for(wish: Wish | None, job: Job, layouts: Iterable[Layout], least: Least = LEAST) -> Choice:
+def best_for(
+    wish: Wish | None,
+    job: Job,
+    layouts: Iterable[Layout],
+    least: Least = LEAST,
+    seconds: float = 2.0,
+    clock: Callable[[], float] = time.monotonic,
+) -> Choice:
     """The layout that does best in what is wished, then in the other wishes (`ShopCost.ranked`), ready for the saw.
 
     Its strips are tidied. Parts that must lie side by side in their order (`grain_run`) are therefore still one part
-    here, and taken apart afterwards. Only the cheapest layouts count. LayoutError where there are none.
+    here, and taken apart afterwards. Only the cheapest layouts count, and of many those that can be looked at in about
+    so many seconds, the first ones first. LayoutError where there are none.
 
     >>> from shoplib.layout.pieces import Part, Placed, Stock
     >>> job = Job((Part("shelf", 60, 20, 2),), (Stock("ply", 100, 60, cost=1),))
@@ -50,15 +59,23 @@ def best_for(wish: Wish | None, job: Job, layouts: Iterable[Layout], least: Leas
     >>> choice.shop.offcut, choice.among, choice.largest
     (2400, 2, (0, Rect(x=60, y=0, w=40, h=60)))
     """
+    until = clock() + seconds
     found = list(dict.fromkeys(layouts))
     cheapest = min((layout.cost for layout in found), default=0)
-    ranked = sorted(
-        ((_at_a_glance(job, layout, wish, least).ranked(wish), n) for n, layout in enumerate(found)
-         if layout.cost == cheapest),
-    )  # fmt: skip
+    known: dict[Laid, Sawn] = {}  # layouts of one job have many sheets in common
+    ranked: list[tuple[tuple[int, ...], int]] = []
+    for n, layout in enumerate(found):
+        if len(ranked) >= FINALISTS and clock() > until:
+            break
+        if layout.cost == cheapest:
+            for laid in layout.sheets:
+                if laid not in known:
+                    known[laid] = sawn(job, laid, wish, least)
+            cuts = [known[laid] for laid in layout.sheets]
+            ranked.append((_at_a_glance(cuts, least).ranked(wish), n))
     if not ranked:
         raise LayoutError("there is no layout to choose from; give the search more time.")
-    finalists = [weighed(job, found[n], wish, least) for _, n in ranked[:FINALISTS]]
+    finalists = [weighed(job, found[n], wish, least) for _, n in sorted(ranked)[:FINALISTS]]
     return replace(min(finalists, key=lambda choice: choice.shop.ranked(wish)), among=len(ranked))
 
 
@@ -93,9 +110,8 @@ def _together(cuts: list[Sawn], least: Least, rips: int, settings: int) -> ShopC
     )
 
 
-def _at_a_glance(job: Job, layout: Layout, wish: Wish | None, least: Least) -> ShopCost:
+def _at_a_glance(cuts: list[Sawn], least: Least) -> ShopCost:
     """The same but for the settings, of which each counts once a stage: no order of cuts is worked out."""
-    cuts = [sawn(job, laid, wish, least) for laid in layout.sheets]
     keys = {(cut.kind, cut.stage, cut.fence) for found in cuts for cut in found.cuts if cut.kind != "trim"}
     return _together(cuts, least, sum(kind == "rip" for kind, *_ in keys), len(keys))
 

@@ -114,3 +114,15 @@ def test_dearer_layouts_are_no_choice():
     assert why("light pieces", choice.among) == ""
     with pytest.raises(LayoutError, match="no layout to choose from"):
         best_for(None, job, [])
+
+
+def test_a_choice_takes_no_longer_than_it_may():
+    """On a clock that goes a second each time it is asked, of a hundred layouts only the first few are looked at."""
+    random = Random(33)
+    job, first = cut_up(random, sheets=3, trim=(0, 0))
+    layouts = list(dict.fromkeys(turned_over(job, first, random) for _ in range(100)))
+    assert len(layouts) > 20
+    ticks = iter(range(1_000))
+    choice = best_for("fewest stages", job, layouts, ANY, seconds=9.5, clock=lambda: next(ticks))
+    assert FINALISTS <= choice.among <= FINALISTS + 10
+    assert judged(job, choice.layout) == []
