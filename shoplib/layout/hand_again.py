@@ -11,24 +11,29 @@ _Where = tuple[int, str | int]
 """A place by its key; or new stock, as the step that took it and the number of the stock."""
 
 
-def refitted(hand: Hand, kerf: int, trim: int) -> tuple[Hand, tuple[str, ...]] | Refused:
-    """The same parts laid again, step by step, with this kerf and this trim on all edges of all stock.
+def refitted(
+    hand: Hand, *, kerf: int | None = None, trim: int | None = None
+) -> tuple[Hand, tuple[str, ...]] | Refused:
+    """The same parts laid again, step by step, with this kerf, or this trim on all edges of all stock.
 
-    What does not fit any more goes back to the list, which a sentence says of each, and what lay beside it moves up.
+    None leaves it as it is. What does not fit any more goes back to the list, which a sentence says of each, and what
+    lay beside it moves up.
 
     >>> from shoplib.layout.pieces import Job, Part, Stock
     >>> from shoplib.measure import INCH, INCH_STYLE
     >>> job = Job((Part("side", 48 * INCH, 15 * INCH, 2),), (Stock("plywood", 96 * INCH, 48 * INCH),))
     >>> both = lay(lay(begin(job, INCH_STYLE), 0, 0), 0, "a")
-    >>> again, told = refitted(both, INCH // 8, 0)
+    >>> again, told = refitted(both, kerf=INCH // 8)
     >>> again.to_lay, told[0][-46:]
     ((1,), 'it is 1/8 in too long. It is back in the list.')
     """
     refused = _cannot_be(hand, kerf, trim)
     if refused:
         return refused
-    stock = tuple(replace(each, trim_ends=trim, trim_edges=trim) for each in hand.job.stock)
-    again = begin(replace(hand.job, kerf=kerf, stock=stock), hand.style)
+    job = hand.job if kerf is None else replace(hand.job, kerf=kerf)
+    if trim is not None:
+        job = replace(job, stock=tuple(replace(each, trim_ends=trim, trim_edges=trim) for each in job.stock))
+    again = begin(job, hand.style)
     now: dict[Key, _Where] = {}  # where a place of before is by now
     told = []
     for number, step in enumerate(hand.steps):
@@ -61,12 +66,12 @@ def _made_again(again: Hand, step: Step, where: _Where) -> Hand | Refused:
     return lay(again, step.part, there, turned=step.turned, way=step.way)
 
 
-def _cannot_be(hand: Hand, kerf: int, trim: int) -> Refused | None:
+def _cannot_be(hand: Hand, kerf: int | None, trim: int | None) -> Refused | None:
     for what, size in (("kerf", kerf), ("trim", trim)):
-        if size < 0:
+        if size is not None and size < 0:
             return Refused(f"A {what} of {write_brief(size, hand.style)} cannot be: it is 0 or more.")
     for one in hand.job.stock:
-        if 2 * trim >= min(one.length, one.width):
+        if trim is not None and 2 * trim >= min(one.length, one.width):
             return Refused(f"A trim of {write_brief(trim, hand.style)} on each edge leaves nothing of the {one.name}, "
                            f"{no.sizes(hand, one.length, one.width)}.")
     return None

@@ -201,8 +201,7 @@ class LayoutPanel:
             size = read_length(typed, what=FIELDS[name].lower(), unit=self._unit, zero=True)
         except LengthError as fault:
             return self._fault(name, _sentence(fault))
-        now = {"kerf": self.hand.job.kerf, "trim": self.hand.job.stock[0].trim_ends, name: size}
-        moved = refitted(self.hand, **now)
+        moved = refitted(self.hand, **{name: size})
         if isinstance(moved, Refused):
             return self._fault(name, moved.said)
         hand, told = moved

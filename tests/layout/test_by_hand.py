@@ -71,7 +71,8 @@ def any_move(hand, data):
         return taken_back(hand)
     if kind == "again":
         return begun_again(hand)
-    moved = refitted(hand, data.draw(st.integers(-1, 5)), data.draw(st.integers(-1, 12)))
+    size = st.one_of(st.none(), st.integers(-1, 12))
+    moved = refitted(hand, kerf=data.draw(size), trim=data.draw(size))
     return moved if isinstance(moved, Refused) else moved[0]
 
 
@@ -101,14 +102,12 @@ def test_every_state_that_moves_lead_to_can_be_cut_and_none_is_changed_by_the_ne
 @settings(deadline=None, max_examples=100)
 @given(jobs, st.data())
 def test_the_same_kerf_and_trim_lay_the_same_parts_in_the_same_places(job, data):
-    trim = job.stock[0].trim_ends
-    job = replace(job, stock=tuple(replace(one, trim_ends=trim, trim_edges=trim) for one in job.stock))
     hand = begin(job, MM_STYLE)
     for _ in range(8):
         moved = any_move(hand, data) if data.draw(st.booleans()) else lay(hand, 0, 0)
         if isinstance(moved, Hand) and moved.job == job:
             hand = moved
-    again, told = refitted(hand, job.kerf, trim)
+    again, told = refitted(hand, kerf=job.kerf)
     assert again == hand and told == () and again.before is hand
 
 
@@ -207,7 +206,7 @@ def test_a_thicker_blade_sends_back_what_does_not_fit_any_more_and_only_that():
     hand = lay_along(begin(job, INCH_STYLE), 0, 0)
     hand = lay(hand, 1, hand.place_of(hand.along).letter)  # 3 x 24 + 23 + 3 x 1/16 = 95 3/16 of 95 1/2
     hand = lay(hand, 2, hand.place_of(hand.beside).letter)
-    again, told = refitted(hand, INCH // 4, INCH // 4)  # 3 x 24 + 3 x 1/4 = 72 3/4; 22 3/4 left
+    again, told = refitted(hand, kerf=INCH // 4)  # 3 x 24 + 3 x 1/4 = 72 3/4; 22 3/4 left
     assert again.to_lay == (0, 1, 0) and whole(again) == []
     assert told == ("The rail, 23 in x 15 in, does not fit into offcut a, 22 3/4 in x 15 in: it is 1/4 in too long. "
                     "It is back in the list.",)
@@ -218,7 +217,7 @@ def test_what_lay_beside_moves_up_into_the_place_of_what_went_back():
     parts = (Part("top", 95 * INCH + INCH // 2, 15 * INCH), replace(SIDE, count=2))
     hand = lay(begin(Job(parts, (PLY,), INCH // 8), INCH_STYLE), 0, 0)
     hand = lay_along(hand, 1, hand.place_of(hand.beside).letter)
-    again, told = refitted(hand, INCH // 8, INCH // 2)
+    again, told = refitted(hand, trim=INCH // 2)
     assert again.to_lay == (1, 0) and len(told) == 1 and whole(again) == []
     assert [placed.at[:2] for placed in again.sheets[0].placed] == [
         (INCH // 2, INCH // 2), (INCH // 2 + 30 * INCH + INCH // 8, INCH // 2)
@@ -227,8 +226,8 @@ def test_what_lay_beside_moves_up_into_the_place_of_what_went_back():
 
 def test_a_kerf_or_a_trim_that_cannot_be_is_told():
     hand = begin(replace(BENCH, kerf=3 * MM), MM_STYLE)
-    assert refitted(hand, -MM, 0).said == "A kerf of -1 mm cannot be: it is 0 or more."
-    assert refitted(hand, 0, 700 * MM).said.startswith("A trim of 700 mm on each edge leaves nothing of the plywood, ")
+    assert refitted(hand, kerf=-MM).said == "A kerf of -1 mm cannot be: it is 0 or more."
+    assert refitted(hand, trim=700 * MM).said.startswith("A trim of 700 mm on each edge leaves nothing of the plywood")
 
 
 def test_begun_again_can_be_taken_back_too():

@@ -208,6 +208,15 @@ def test_sheets_in_the_shop_are_used_first_by_the_best_and_cost_nothing():
     assert panel.face.result["good"] and [row[0] for row in panel.face.places] == []
 
 
+def test_another_kerf_leaves_the_trim_of_each_stock_as_it_is():
+    stock = (Stock("offcut", 31 * INCH, 25 * INCH, count=1), replace(ONE_SHEET.stock[0], trim_ends=INCH, trim_edges=0))
+    panel = layout_panel("in", replace(ONE_SHEET, stock=stock))
+    press(panel, press="enter", name="kerf", text="1/4")
+    assert panel.hand.job.stock == stock and panel.hand.job.kerf == INCH // 4
+    press(panel, press="enter", name="trim", text="1/2")
+    assert {(one.trim_ends, one.trim_edges) for one in panel.hand.job.stock} == {(INCH // 2, INCH // 2)}
+
+
 def test_sheets_that_cost_differently_or_a_unit_that_is_none_are_refused():
     with pytest.raises(LayoutError, match="all that are bought must cost the same"):
         layout_panel("in", replace(ONE_SHEET, stock=(*ONE_SHEET.stock, replace(ONE_SHEET.stock[0], cost=2))))
