@@ -7,6 +7,7 @@ from shoplib.buying.front_order import fronts_in_order
 from shoplib.buying.jobs import Ask
 from shoplib.buying.laid_out import LaidOut
 from shoplib.buying.rough import STRIPS
+from shoplib.buying.strip_runs import shortest_rip
 from shoplib.buying.wood_used import wood_used
 from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board
@@ -82,9 +83,12 @@ each rip.']
         if boards[0].role in STRIPS:
             thin = min(boards[0].width, boards[0].thickness)
             then = "" if part.width == thin else f" and then planed to {setting(thin, style)}"
+            short = shortest_rip(style)
+            after = f"; no piece under {write_brief(short, style)} is ripped: rip one strip, then cut it to length"
             told.append(
                 f"{boards_in_short(boards)}: ripped {setting(part.width, style)} wide{then}, from {ask.sheet.name} "
-                "that is planed already; joint the edge of the board again before each rip."
+                "that is planed already; joint the edge of the board again before each rip"
+                f"{after if part.length < short else ''}."
             )
     return told
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from shoplib.layout.grain_run import Run
+from shoplib.layout.grain_run import Run, comes_out, size_of
 from shoplib.layout.pieces import Job, LayoutError
 from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board
@@ -46,27 +46,15 @@ def runs_of(cabinet: Cabinet, job: Job, boards: Sequence[Sequence[str]], style: 
         run = tuple(where[front.name] for front in fronts)
         told = f"{boards_in_short(fronts)} in the order of their grain"
         side_by_side = [Run(run, True, told)] if down and len({front.length for front in fronts}) == 1 else []
-        fitting = next((way for way in (*side_by_side, Run(run, False, told)) if _fits(job, way)), None)
+        fitting = next((way for way in (*side_by_side, Run(run, False, told)) if comes_out(job, way)), None)
         if fitting is None:
             raise LayoutError(_too_large(job, run, told, style))
         found.append(fitting)
     return tuple(found)
 
 
-def _size(job: Job, run: Run) -> tuple[int, int]:
-    parts = [job.parts[index] for index in run.parts]
-    lengths, widths = [part.length for part in parts], [part.width for part in parts]
-    kerfs = job.kerf * (len(parts) - 1)
-    return (max(lengths), sum(widths) + kerfs) if run.across else (sum(lengths) + kerfs, max(widths))
-
-
-def _fits(job: Job, run: Run) -> bool:
-    length, width = _size(job, run)
-    return any(length <= size.usable.w and width <= size.usable.h for size in job.stock)
-
-
 def _too_large(job: Job, run: tuple[int, ...], told: str, style: Style) -> str:
-    length, width = (write_brief(side, style) for side in _size(job, Run(run)))
+    length, width = (write_brief(side, style) for side in size_of(job, Run(run)))
     return (
         f"{told}: no board leaves {length} by {width} when it is trimmed; get a larger "
         'one, or write fronts_in_grain_order = "no" in [cutting]'

@@ -11,6 +11,7 @@ from shoplib.buying.front_order import fronts_in_order, runs_of
 from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, offered
 from shoplib.buying.lifts import one_lifts
 from shoplib.buying.staves import from_boards
+from shoplib.buying.strip_runs import strip_runs
 from shoplib.layout.choose import best_for
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.grain_run import apart, joined
@@ -138,16 +139,21 @@ def laid_out(cabinet: Cabinet, seconds: float = 10.0, tell: Tell = lambda ask, o
 
 
 class _Asked:
-    """One job on its way: fronts that keep the order of their grain are one part (of `whole`) until they are laid."""
+    """One job on its way: fronts that keep the order of their grain are one part until they are laid, and short strips.
+
+    `whole` has them so; `runs` says which they are, `in_runs` their boards.
+    """
 
     def __init__(self, cabinet: Cabinet, ask: Ask, held: tuple[Held, ...], on: Offered) -> None:
         self.cabinet, self.ask, self.held, self.on = cabinet, ask, held, on
         self.job = job_of(ask, on)
         names = [[board.name for board in boards] for boards in ask.boards]
-        self.runs = runs_of(cabinet, self.job, names, cabinet.style)
-        self.whole = joined(self.job, self.runs) if self.runs else self.job
         here = {name for several in names for name in several}
-        self.fronts = [run for run in fronts_in_order(cabinet) if all(front.name in here for front in run)]
+        strips = strip_runs(ask, self.job, cabinet.style)
+        self.runs = (*runs_of(cabinet, self.job, names, cabinet.style), *(run for run, _ in strips))
+        self.whole = joined(self.job, self.runs) if self.runs else self.job
+        fronts = [run for run in fronts_in_order(cabinet) if all(front.name in here for front in run)]
+        self.in_runs = [*fronts, *(boards for _, boards in strips)]
 
 
 def _asked(cabinet: Cabinet, ask: Ask, held: tuple[Held, ...]) -> _Asked:
@@ -218,7 +224,7 @@ def _laid(asked: _Asked, found: list[Layout], done: Sequence[LaidJob]) -> LaidJo
     if asked.runs:
         layout = apart(job, asked.runs, layout)
         cuts = [sawn(job, laid, cutting.choose) for laid in layout.sheets]
-    boards = _boards_in_turn(ask, asked.fronts, choice.layout)
+    boards = _boards_in_turn(ask, asked.in_runs, choice.layout)
     names = _names(ask, done)
     lying = [iter(held) for held in asked.on.held]
     sheets = []

@@ -75,15 +75,31 @@ def _left_over(job: Job, runs: Sequence[Run]) -> dict[int, int]:
     }
 
 
-def _as_one(job: Job, run: Run) -> Part:
+def size_of(job: Job, run: Run) -> tuple[int, int]:
+    """Length and width of the piece that a run is cut from, a kerf between its parts.
+
+    >>> size_of(Job((Part("front", 400, 150, count=2),), (), kerf=3), Run((0, 0)))
+    (803, 150)
+    """
     parts = [job.parts[index] for index in run.parts]
     between = job.kerf * (len(parts) - 1)
     lengths, widths = [part.length for part in parts], [part.width for part in parts]
-    if run.across:
-        length, width = max(lengths), sum(widths) + between
-    else:
-        length, width = sum(lengths) + between, max(widths)
-    return Part(run.name, length, width, may_turn=all(part.may_turn for part in parts))
+    return (max(lengths), sum(widths) + between) if run.across else (sum(lengths) + between, max(widths))
+
+
+def comes_out(job: Job, run: Run) -> bool:
+    """Whether some stock of the job holds the whole run.
+
+    >>> from shoplib.layout.pieces import Stock
+    >>> comes_out(Job((Part("front", 400, 150, count=2),), (Stock("board", 800, 190),), kerf=3), Run((0, 0)))
+    False
+    """
+    length, width = size_of(job, run)
+    return any(length <= stock.usable.w and width <= stock.usable.h for stock in job.stock)
+
+
+def _as_one(job: Job, run: Run) -> Part:
+    return Part(run.name, *size_of(job, run), may_turn=all(job.parts[index].may_turn for index in run.parts))
 
 
 def _members(job: Job, run: Run, whole: Placed) -> list[Placed]:

@@ -16,11 +16,12 @@ from shoplib.buying.jobs import Ask, asks, in_shop
 from shoplib.buying.laid_out import laid_out
 from shoplib.buying.rough import boards_by_sheet
 from shoplib.buying.staves import from_boards, glued_up
+from shoplib.buying.strip_runs import strip_runs
 from shoplib.buying.wood_used import wood_used
 from shoplib.documents.examples import example
 from shoplib.documents.project_file import project_from_text, read_project
 from shoplib.documents.sheets_file import sheets_dict
-from shoplib.layout.pieces import LayoutError, Part, Stock
+from shoplib.layout.pieces import Job, LayoutError, Part, Stock
 from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE
 from shoplib.model.board import Board
 from shoplib.model.cabinet import solve
@@ -189,6 +190,25 @@ def test_bands_are_not_ripped():
     assert boards_by_sheet(solve(banded))["maple"] == []
 
 
+def test_short_strips_are_ripped_as_one_and_cut_to_length(project):
+    """Four runners of some 7 in: two and two, each pair in a row on one piece, long enough to be ripped (12 in)."""
+    found = laid_out(solve(project), 1)
+    runners = [f"bay {bay} drawer 1 {side} runner" for bay in (1, 2) for side in ("left", "right")]
+    places = lying(found, runners)
+    assert all(at.w < 12 * INCH for _, at in places)
+    for (sheet, first), (other, second) in (places[:2], places[2:]):
+        assert sheet == other and second.y == first.y
+        assert second.x == first.x + first.w + project.cutting.kerf
+        assert second.x + second.w - first.x >= 12 * INCH
+
+
+def test_strips_stay_single_where_no_board_holds_them_as_one(project):
+    """Boards of 9 in hold a runner, and no two."""
+    ask = next(one for one in asks(solve(project)) if one.stages == (2,) and one.sheet.name == "ash")
+    jobs = [Job(ask.parts, (board(length, 4),), ask.kerf) for length in (9, 24)]
+    assert [len(strip_runs(ask, job, INCH_STYLE)) for job in jobs] == [0, 2]
+
+
 @pytest.mark.parametrize("name", ["birch", "box sheet"])
 def test_strips_come_from_solid_boards_of_the_project(name):
     text = example("wheel_wall_drawers").read_text(encoding="utf-8")
@@ -284,6 +304,7 @@ def test_what_is_told_and_written_of_boards(project):
     assert "bottom and top: no board is wide enough; glue each up from 2 staves, each 4 7/8 in wide" in told
     assert "ripped 3/8 in wide, from ash that is planed already" in told
     assert "front of drawer 1 in bays 1 and 2: cut from one piece in the order in which they stand" in told
+    assert "no piece under 12 in is ripped" in told
     for caution in ("is jointed flat on one face", "cut them out by eye", "the manual of the machine"):
         assert caution in told
     written = sheets_dict(found)
