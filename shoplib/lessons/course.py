@@ -22,6 +22,7 @@ PAGES = {
     "05": ("Fronts and gaps", "05_fronts_and_gaps.ipynb"),
     "06": ("Hardware layout", "06_hardware_layout.ipynb"),
     "07": ("Will it hold", "07_will_it_hold.ipynb"),
+    "08": ("Cut list and sheets", "08_cut_list_and_sheets.ipynb"),
     "j01": ("The screwed butt", "joints/butt.ipynb"),
     "j02": ("Pocket screws", "joints/pocket_screws.ipynb"),
     "j03": ("The rabbet", "joints/rabbet.ipynb"),

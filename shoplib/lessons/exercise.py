@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import TYPE_CHECKING, NamedTuple
 
+from shoplib.lessons.counted import Counted
 from shoplib.lessons.say import Say
 from shoplib.measure.traced import leaf
 
@@ -108,6 +109,8 @@ class Exercise:
     caliper reading, not a mark on a rule; `zero` that one of the slips comes to nothing, so that 0 is an answer.
     A new `version` gives every learner new numbers. `coarse` is from where on a number that is no slip is told in whole
     steps by how much it is off; None is what is usual for a rule or calipers, and more than a small answer itself.
+    `counted` says what is counted where the answer is a whole number of things: then `right` and the slips are such
+    numbers, and `tolerance` is nothing.
     """
 
     id: str
@@ -126,6 +129,7 @@ class Exercise:
     zero: bool = False
     version: int = 1
     coarse: Twin | None = None
+    counted: Counted | None = None
 
     def apart(self, givens: Givens, unit: str) -> bool:
         """Whether the answer and all slips are more than three tolerances from each other.

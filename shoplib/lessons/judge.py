@@ -1,4 +1,4 @@
-"""Judges an answer: not tried, not a length, no unit, wrong unit, a slip, some other number, right.
+"""Judges an answer: not tried, not a length, not a number, no unit, wrong unit, a slip, some other number, right.
 
 Feedback names what was given, what it would do in the shop, and where to look next. It never holds
 the answer before it is found or asked for.
@@ -9,11 +9,13 @@ from dataclasses import dataclass, replace
 from numbers import Number
 from typing import NamedTuple
 
+from shoplib.lessons.counted import Counted
 from shoplib.lessons.exercise import Exercise, Givens, Twin
 from shoplib.lessons.say import UNIT_WORDS, Say
 from shoplib.measure import INCH, MM, LengthError, read_length
 
 NOT_TRIED, NOT_A_LENGTH, NO_UNIT, WRONG_UNIT = "not tried", "not a length", "no unit", "wrong unit"
+NOT_A_NUMBER = "not a number"
 SLIP, OTHER, RIGHT = "slip", "other", "right"
 
 NUMBERS = (WRONG_UNIT, SLIP, OTHER, RIGHT)
@@ -21,6 +23,8 @@ NUMBERS = (WRONG_UNIT, SLIP, OTHER, RIGHT)
 
 _PLACEHOLDERS = ("", "?", "...", "…")
 _EXAMPLE = {"in": "2 3/8 in", "mm": "60 mm"}
+_EXAMPLE_COUNT = 60
+"""More than any exercise asks for, so that no answer is given away."""
 
 _NOT_ON_A_RULE = "A board is cut to a length, and this is none that can be found on a rule."
 
@@ -32,8 +36,8 @@ COARSE_RULE, _COARSE_CALIPER = Twin(INCH, 25 * MM), Twin(INCH // 8, 3 * MM)
 class Feedback:
     """What is said to one answer, in three short parts.
 
-    `kind` is one of not tried, not a length, no unit, wrong unit, slip, other, right; `name` is the
-    id of the slip, else the kind. `gave` repeats the answer, `does` tells what it would do in the
+    `kind` is one of not tried, not a length, not a number, no unit, wrong unit, slip, other, right; `name` is
+    the id of the slip, else the kind. `gave` repeats the answer, `does` tells what it would do in the
     shop, `look` where to look next.
     """
 
@@ -82,12 +86,15 @@ def judge(
     `unit` is the learner's, "in" or "mm". `assumed` is the unit printed beside a field, which applies
     to text that has none. Whatever the answer is, there is feedback; nothing is raised.
     """
-    read = read_answer(answer, unit, assumed, exercise.zero)
+    if exercise.counted:
+        read = read_count(answer, exercise.counted)
+    else:
+        read = read_answer(answer, unit, assumed, exercise.zero)
     return read if isinstance(read, Feedback) else _judge_number(exercise, givens, unit, read.shown, read.ticks)
 
 
 class Read(NamedTuple):
-    """An answer that is a length: `ticks`, and how it is repeated to the learner."""
+    """An answer that is a length: `ticks`, and how it is repeated to the learner. Of things, `ticks` is how many."""
 
     ticks: int
     shown: str
@@ -95,7 +102,7 @@ class Read(NamedTuple):
 
 def read_answer(answer: object, unit: str, assumed: str | None = None, zero: bool = False) -> Read | Feedback:
     """The length that was given, or what to say where it is none; `zero` says that nothing at all is one too."""
-    if answer is None or answer is Ellipsis or (isinstance(answer, str) and answer.strip() in _PLACEHOLDERS):
+    if _is_not_tried(answer):
         look = f"Work it out on paper, then type a length, such as {_EXAMPLE[unit]}."
         return Feedback(NOT_TRIED, NOT_TRIED, "There is no answer yet.", "", look)
     if isinstance(answer, Number) and not isinstance(answer, bool):
@@ -110,8 +117,25 @@ def read_answer(answer: object, unit: str, assumed: str | None = None, zero: boo
     return Read(given, shown)
 
 
+def read_count(answer: object, counted: Counted) -> Read | Feedback:
+    """The whole number of things that was given, or what to say where it is none."""
+    look = f"Type a whole number of {counted.many}, such as {_EXAMPLE_COUNT}."
+    if _is_not_tried(answer):
+        return Feedback(NOT_TRIED, NOT_TRIED, "There is no answer yet.", "", look)
+    whole = isinstance(answer, int) and not isinstance(answer, bool)
+    count = counted.read(str(answer)) if isinstance(answer, str) or whole else None
+    if count is None:
+        gave = f"You gave {_shown(answer)}, which is no whole number of {counted.many}."
+        return Feedback(NOT_A_NUMBER, NOT_A_NUMBER, gave, "", look)
+    return Read(count, counted.told(count))
+
+
+def _is_not_tried(answer: object) -> bool:
+    return answer is None or answer is Ellipsis or (isinstance(answer, str) and answer.strip() in _PLACEHOLDERS)
+
+
 def _judge_number(exercise: Exercise, givens: Givens, unit: str, shown: str, given: int) -> Feedback:
-    say = Say(unit, exercise.caliper)
+    say = Say(unit, exercise.caliper, counted=exercise.counted)
     right, near = exercise.right(givens), exercise.tolerance.of(unit)
     gave = f"You gave {shown}."
     if abs(given - right) <= near:
@@ -122,11 +146,10 @@ def _judge_number(exercise: Exercise, givens: Givens, unit: str, shown: str, giv
             gave = f"{gave} {slip.says.format_map(givens.texts)}"
             does = (slip.effect or exercise.effect)(givens, given - right, say)
             return Feedback(SLIP, slip.id, gave, does, slip.look.format_map(givens.texts))
-    swapped = in_the_other_unit(given, right, near, gave)
+    swapped = None if exercise.counted else in_the_other_unit(given, right, near, gave)
     if swapped:
         return swapped
-    step = exercise.coarse or (_COARSE_CALIPER if exercise.caliper else COARSE_RULE)
-    off, rough = coarse(given - right, step.of(unit))
+    off, rough = _told_off(exercise, given - right, unit)
     does = exercise.effect(givens, off, replace(say, rough=rough))
     look = "Do the sum once more, one line for each step; a hint gives the next one."
     return Feedback(OTHER, OTHER, gave, does, look)
@@ -152,6 +175,14 @@ def coarse(off: int, step: int) -> tuple[int, bool]:
         return off, False
     size = (abs(off) - 1) // step * step
     return (size if off > 0 else -size), True
+
+
+def _told_off(exercise: Exercise, off: int, unit: str) -> tuple[int, bool]:
+    """By how much it is off, as it may be told; of things, no more than that it is off by more than one."""
+    if exercise.counted:
+        return max(-1, min(1, off)), abs(off) > 1
+    step = exercise.coarse or (_COARSE_CALIPER if exercise.caliper else COARSE_RULE)
+    return coarse(off, step.of(unit))
 
 
 def _without_unit(answer: object, unit: str) -> Feedback:

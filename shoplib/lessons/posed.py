@@ -29,9 +29,14 @@ class Posed:
         return self.exercise.title
 
     @property
+    def beside(self) -> str:
+        """What stands beside the field: the unit, or what is counted."""
+        return self.exercise.counted.many if self.exercise.counted else self.unit
+
+    @property
     def unit_word(self) -> str:
-        """The learner's unit in words."""
-        return UNIT_WORDS[self.unit]
+        """The same in words."""
+        return self.exercise.counted.many if self.exercise.counted else UNIT_WORDS[self.unit]
 
     @property
     def question(self) -> str:
@@ -56,6 +61,8 @@ class Posed:
     @property
     def answer(self) -> str:
         """The right answer, for whoever asks for it."""
+        if self.exercise.counted:
+            return self.exercise.counted.told(self.exercise.right(self.givens))
         return Say(self.unit, self.exercise.caliper).length(self.exercise.right(self.givens))
 
     @property

@@ -37,6 +37,11 @@ class PosedSet:
         return self.exercise.title
 
     @property
+    def beside(self) -> str:
+        """What stands beside each field: the unit."""
+        return self.unit
+
+    @property
     def unit_word(self) -> str:
         """The learner's unit in words."""
         return UNIT_WORDS[self.unit]

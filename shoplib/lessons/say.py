@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from shoplib.lessons.counted import Counted
 from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, Style, to_step, write_brief, write_length
 
 UNIT_WORDS = {"in": "inches", "mm": "millimetres"}
@@ -26,11 +27,15 @@ def caliper_text(ticks: int, unit: str) -> str:
 
 @dataclass(frozen=True, slots=True)
 class Say:
-    """Writes lengths in the learner's `unit`, "in" or "mm"; amounts are floors where `rough`."""
+    """Writes lengths in the learner's `unit`, "in" or "mm"; amounts are floors where `rough`.
+
+    `counted` says what amounts are of, where they are of things and no lengths.
+    """
 
     unit: str
     caliper: bool = False
     rough: bool = False
+    counted: Counted | None = None
 
     @property
     def style(self) -> Style:
@@ -54,8 +59,12 @@ class Say:
         ('3/8 in', 'about 3/32 in')
         >>> Say("mm", rough=True).amount(50 * MM)
         'more than 50 mm'
+        >>> Say("mm", counted=Counted("strip", "strips")).amount(-3)
+        '3 strips'
         """
         size = abs(ticks)
+        if self.counted:
+            return ("more than " if self.rough else "") + self.counted.told(size)
         if self.caliper:
             return ("more than " if self.rough else "") + caliper_text(size, self.unit)
         near = max(to_step(size, self.style.step), self.style.step)

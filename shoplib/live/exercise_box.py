@@ -43,7 +43,8 @@ class Judged(Protocol):
 class Posed(Protocol):
     """An exercise with its numbers, as the box needs it.
 
-    `fields` are the name and label of each answer where there are several; empty for a single one.
+    `fields` are the name and label of each answer where there are several; empty for a single one. `beside` is the
+    unit printed beside each field, or what is counted in it.
     """
 
     id: str
@@ -51,7 +52,7 @@ class Posed(Protocol):
     question: str
     facts: Sequence[tuple[str, str]]
     fields: Sequence[tuple[str, str]]
-    unit: str
+    beside: str
     unit_word: str
     hints: Sequence[str]
     working: Sequence[str]
@@ -102,7 +103,7 @@ class ExerciseBox:
         self._hints_shown = 0
         self.face = _Face(
             title=posed.title, question=posed.question, facts=[list(row) for row in posed.facts], note=note,
-            standing=standing, unit=posed.unit, unit_word=posed.unit_word, hints_left=self._hints_left(),
+            standing=standing, unit=posed.beside, unit_word=posed.unit_word, hints_left=self._hints_left(),
             fields=[list(field) for field in posed.fields],
         )
         if large:
@@ -168,10 +169,10 @@ class ExerciseBox:
             typed = content.get("answers")
             typed = typed if isinstance(typed, Mapping) else {}
             self.face.answers = {name: typed_line(typed.get(name, "")) for name, _ in self.posed.fields}
-            self._judge(self.face.answers, self.posed.unit)
+            self._judge(self.face.answers, self.posed.beside)
         elif pressed == "check":
             self.face.answer = typed_line(content.get("answer", ""))
-            self._judge(self.face.answer, self.posed.unit)
+            self._judge(self.face.answer, self.posed.beside)
         elif pressed == "hint":
             self.hint()
         elif pressed == "working":

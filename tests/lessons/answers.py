@@ -14,6 +14,7 @@ from tests.lessons.answers_04 import by_hand_04
 from tests.lessons.answers_05 import by_hand_05
 from tests.lessons.answers_06 import by_hand_06
 from tests.lessons.answers_07 import by_hand_07
+from tests.lessons.answers_08 import by_hand_08
 
 TO_MM = {"in": Fraction(254, 10), "mm": Fraction(1)}
 
@@ -30,7 +31,7 @@ def of_joint(exercise: str) -> ModuleType:
 
 
 def by_hand(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[str, Fraction]]:
-    """The answer, and what each slip comes to, in millimetres."""
+    """The answer, and what each slip comes to, in millimetres; counts are whole numbers."""
     if exercise.startswith("04-"):
         return by_hand_04(exercise, g)
     if exercise.startswith("05-"):
@@ -39,6 +40,8 @@ def by_hand(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[str, 
         return by_hand_06(exercise, g)
     if exercise.startswith("07-"):
         return by_hand_07(exercise, g)
+    if exercise.startswith("08-"):
+        return by_hand_08(exercise, g)
     if exercise.startswith("j"):
         return of_joint(exercise).by_hand(exercise, g)
     if exercise.startswith("01-"):

@@ -3,13 +3,18 @@ import pytest
 from shoplib.lessons import lesson_template
 from shoplib.lessons.course import lessons
 
-EXERCISES = [*(one for lesson in lessons() for one in lesson.exercises), *lesson_template.EXERCISES]
+ALL = [*(one for lesson in lessons() for one in lesson.exercises), *lesson_template.EXERCISES]
+EXERCISES = [one for one in ALL if not one.counted]
+COUNTING = [one for one in ALL if one.counted]
+"""The exercises that ask for a length, and those that ask for a number of things."""
 SETS = [one for lesson in lessons() for one in lesson.sets]
 
 
 def pytest_generate_tests(metafunc):
     if "exercise" in metafunc.fixturenames:
         metafunc.parametrize("exercise", EXERCISES, ids=lambda exercise: exercise.id)
+    if "counting" in metafunc.fixturenames:
+        metafunc.parametrize("counting", COUNTING, ids=lambda exercise: exercise.id)
     if "whole_set" in metafunc.fixturenames:
         metafunc.parametrize("whole_set", SETS, ids=lambda exercise: exercise.id)
     if "unit" in metafunc.fixturenames:

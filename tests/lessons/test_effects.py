@@ -89,6 +89,11 @@ SAID = {
     "07-divider": ("{by} more sag than comes", "{by} farther than you expect"),
     "07-tipping": ("{by} farther out than the case can bear", "{by} before the case is about to tip"),
     "07-screw": ("{by} longer than the load asks for", "{by} too short"),
+    "08-reading": ("{by} too long", "{by} too short"),
+    "08-bands": ("{by} too long", "{by} too short"),
+    "08-offcut": ("{by} more than is left", "{by} less than is left"),
+    "08-fronts": ("{by} more board", "{by} too short"),
+    "08-umas-list": LINE,
     "template-room": ("{by} too wide ... would not go", "leave {by} open"),
 }
 """What each exercise says of a number that is a little too large, and of one that is a little too small; those of a
