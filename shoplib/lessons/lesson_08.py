@@ -105,8 +105,8 @@ OFFCUT = Exercise(
     title="What is left of a sheet",
     rung="two steps",
     question=(
-        "A sheet {S} wide: {e} comes off each of its long edges, blade included. Then {n} strips of {w} are ripped off, "
-        "one after another; the blade takes {k}. How wide is what is left?"
+        "A sheet {S} wide: {e} comes off each of its long edges, blade included. Then {n} strips of {w} are ripped "
+        "off, one after another; the blade takes {k}. How wide is what is left?"
     ),
     givens=lambda draw: [
         draw.pick("S", "sheet, width", inch=("48 in", "49 in", "60 in"), mm=("1220 mm", "1250 mm", "1525 mm")),

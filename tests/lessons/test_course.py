@@ -92,7 +92,7 @@ def test_a_word_leads_to_the_lesson_where_it_first_stands(own_folder):
     assert 'first in <a href="00_start_here.ipynb">00 Start here</a>' in html
     assert re.search(r'<img alt="A board lying flat[^"]+" src="data:image/svg', html)
     assert "dado: A slot across a board" in repr(shown("d", "d"))
-    assert "the board is cut smaller by it. (in the lists and drawings of a plan)" in repr(shown("b", "b"))
+    assert "the board is cut smaller by it. (08 Cut list and sheets)" in repr(shown("b", "b"))
     assert "(01 Measuring, and in the lists and drawings of a plan)" in repr(shown("p", "p"))
     upright = 'first in <a href="02_carcass_sizing.ipynb">02 Carcass sizing</a>, and in the lists and drawings'
     assert upright in shown("u", "u")._repr_html_()

@@ -25,6 +25,7 @@ from shoplib.lessons import (
     page_02,
     page_03,
     practice_shown,
+    sheets_shown,
     trial_shown,
     wrong_box,
 )
@@ -46,6 +47,7 @@ TOLD_ELSEWHERE = {
     "01 wrong_half": "a drawn tape; the words below say what is halved",
     "04 square_worked": "the lean is no sum of lengths: its line gives the rule and its three readings",
     "04 leaning": "drawn from the three readings of the table above, and the lean that its last line works out",
+    "08 buying_worked": "things to buy, by the names that they are sold under: it tells how many and what they cost",
     **dict.fromkeys(("sp in_section", "sp too_deep", "sp too_short"),
                     "half of the fit that was set, seen along a slant: no sum of lengths"),
     "sp degrees_worked": "angles are no sums of lengths: each line gives its rule",
@@ -104,7 +106,7 @@ def asked(monkeypatch):
 @pytest.fixture
 def in_unit(unit, own_folder, monkeypatch):
     shown = (page_01, page_02, page_03, wrong_box, fronts_shown, hardware_shown, hold_shown, joint_page, practice_shown,
-             trial_shown)
+             sheets_shown, trial_shown)
     for module in shown:
         monkeypatch.setattr(module, "unit_in_use", lambda: unit)
     return unit
