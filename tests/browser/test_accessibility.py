@@ -1,4 +1,7 @@
-"""axe-core over what the workbook puts on a page, and nothing else of JupyterLab: it finds nothing serious."""
+"""axe-core over what the workbook puts on a page, and nothing else of JupyterLab: it finds nothing serious.
+
+The pages of the joints are looked at in `test_accessibility_joints.py`, so that two can run beside each other.
+"""
 
 import re
 import shutil
@@ -12,7 +15,7 @@ from tests.browser.learner import choose, enter
 pytestmark = pytest.mark.browser
 
 NOTEBOOKS = Path(__file__).resolve().parents[2] / "notebooks"
-PAGES = sorted([*NOTEBOOKS.glob("*.ipynb"), *NOTEBOOKS.glob("joints/*.ipynb")])
+PAGES = sorted(NOTEBOOKS.glob("*.ipynb"))
 OURS = (".shop-panel", ".shop-exercise", ".jp-CodeCell .jp-OutputArea-output.jp-RenderedHTMLCommon")
 GRAVE = ("serious", "critical")
 
@@ -77,15 +80,8 @@ def unfold_all(opened) -> None:
             opened.settle()
 
 
-def themes_of(page, long: bool) -> tuple[str, ...]:
-    """Both themes; the pages of joints are alike and have one each, in turn, but with --long."""
-    if long or page.parent.name != "joints":
-        return THEMES
-    return (THEMES[PAGES.index(page) % 2],)
-
-
-@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
-def test_nothing_serious_light_and_dark(lab, page, pytestconfig):
+def look_at(lab, page, themes) -> None:
+    """Run a page, ask, answer and unfold on it, and look for faults in each theme."""
     shutil.copytree(NOTEBOOKS / "pictures", lab.work / "pictures", dirs_exist_ok=True)
     opened = lab.open(lab.copy(page), height=900)
     opened.run_all(awake=0 if page.stem == "glossary" else 1)
@@ -98,13 +94,18 @@ def test_nothing_serious_light_and_dark(lab, page, pytestconfig):
         box.get_by_role("button", name="Hint").click()
     opened.settle()
     unfold_all(opened)
-    first, *others = themes_of(page, pytestconfig.getoption("--long"))
+    first, *others = themes
     theme(opened, first)
     assert grave_faults(opened) == [], first
     for name in others:
         theme(opened, name)
         assert grave_faults(opened, BY_COLOUR) == [], name
     opened.close()
+
+
+@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
+def test_nothing_serious_light_and_dark(lab, page):
+    look_at(lab, page, THEMES)
 
 
 def test_what_is_planted_is_found(lab):
