@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from shoplib.layout.by_hand import begin, begun_again, cut_off, lay, lay_along, taken_back
 from shoplib.layout.hand import Hand, Refused
 from shoplib.layout.hand_again import refitted
+from shoplib.layout.hand_sawn import sawn_by_hand, shop_cost_by_hand
 from shoplib.layout.pieces import Job, Part, Rect, Stock
 from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE
 from tests.judge.sheets import Bought, Lying, Wanted, faults
@@ -234,3 +235,57 @@ def test_begun_again_can_be_taken_back_too():
     hand = lay(begin(BENCH, INCH_STYLE), 0, 0)
     again = begun_again(hand)
     assert again.to_lay == (4, 6) and again.sheets == () and taken_back(again) is hand
+
+
+def test_where_less_than_a_blade_is_left_the_blade_takes_it():
+    for rest, kept in ((INCH // 16, None), (INCH // 8, None), (INCH // 8 + 1, 1)):
+        ply = replace(PLY, length=30 * INCH + INCH // 2 + rest)
+        hand = lay(begin(replace(BENCH, stock=(ply,)), INCH_STYLE), 0, 0)
+        crosscut = hand.sheets[0].cuts[-1]
+        assert crosscut.kind == "crosscut" and (crosscut.left and crosscut.left.w) == kept
+        assert len(hand.places) == (2 if kept else 1)
+
+
+def test_a_part_in_the_way_is_no_cut_in_the_way():
+    """Beside the first side lies another: a taller part cannot lie there whatever is cut first."""
+    job = replace(BENCH, parts=(SIDE, Part("back", 30 * INCH, 20 * INCH)))
+    hand = lay(begin(job, INCH_STYLE), 0, 0)
+    assert "across a cut" in lay(hand, 1, "a").said
+    above = lay(hand, 0, hand.place_of(hand.beside).letter)
+    over_it = lay(above, 0, above.place_of(above.along).letter)
+    said = lay(over_it, 1, "a").said  # the rest of the first strip, under the second strip with its sides
+    assert said == "The back, 30 in x 20 in, does not fit into offcut a, 65 3/8 in x 15 in: it is 5 in too wide."
+    halves = cut_off(begin(job, INCH_STYLE), 0, "crosscut", 40 * INCH)
+    beside_it = lay(halves, 0, halves.place_of(halves.beside).letter)
+    strip = cut_off(beside_it, halves.place_of(halves.along).letter, "rip", 15 * INCH)
+    assert "across a cut" in lay(strip, 1, strip.place_of(strip.along).letter).said  # what lies far right is no matter
+
+
+def test_both_neighbours_of_what_went_back_find_their_places():
+    """The top goes back: the side beside it takes its place, and the shelf of the next strip lies beside that."""
+    parts = (Part("top", 60 * INCH, 40 * INCH), replace(SIDE, count=1), replace(SHELF, count=1, width=7 * INCH))
+    hand = lay(begin(Job(parts, (PLY,), INCH // 8), INCH_STYLE), 0, 0)
+    along, beside = hand.place_of(hand.along).letter, hand.place_of(hand.beside).letter
+    hand = lay(lay(hand, 1, along), 2, beside)
+    again, told = refitted(hand, trim=5 * INCH)  # 38 in are left of the width
+    assert again.to_lay == (1, 0, 0) and len(told) == 1 and told[0].startswith("The top, 60 in x 40 in, does not fit")
+    side, shelf = again.sheets[0].placed
+    assert side.at[:2] == (5 * INCH, 5 * INCH)
+    assert shelf.at[:2] == (5 * INCH, 5 * INCH + 15 * INCH + INCH // 8)
+    assert whole(again) == []
+
+
+@settings(deadline=None, max_examples=60)
+@given(jobs, st.data())
+def test_parts_kerf_trim_and_offcuts_are_the_sheet_and_each_part_is_finished_by_at_most_one_cut(job, data):
+    hand = begin(job, MM_STYLE)
+    for _ in range(6):
+        moved = any_move(hand, data)
+        hand = moved if isinstance(moved, Hand) else hand
+    for number, sheet in enumerate(hand.sheets):
+        done, stock = sawn_by_hand(hand, number), hand.job.stock[sheet.stock]
+        parts_and_offcuts = sum(placed.at.area for placed in sheet.placed) + sum(at.area for at in done.offcuts)
+        assert parts_and_offcuts + done.kerf + done.trim == stock.length * stock.width
+        finished = [place for cut in done.cuts for place in cut.finishes]
+        assert len(finished) == len(set(finished))
+    assert not hand.sheets or shop_cost_by_hand(hand).cuts == sum(len(sheet.cuts) for sheet in hand.sheets)
