@@ -36,8 +36,8 @@ class Ask:
 class Held:
     """A piece that lies in the shop, or will when an earlier stage is cut.
 
-    `left_of` names the sheet, board or piece that it is left of, `root` the one that this was cut from in the first
-    place; both are empty for what lies there before anything is cut.
+    `left_of` names the sheet, board or piece that it is left of, and `name` says what is written on it; both are empty
+    for what lies there before anything is cut. What is left and too small to keep has no name.
     """
 
     length: int
@@ -45,7 +45,7 @@ class Held:
     trim_ends: int = 0
     trim_edges: int = 0
     left_of: str = ""
-    root: str = ""
+    name: str = ""
 
     @property
     def usable(self) -> Rect:

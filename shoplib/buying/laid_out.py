@@ -8,13 +8,14 @@ from dataclasses import dataclass, replace
 from itertools import count
 
 from shoplib.buying.front_order import fronts_in_order, runs_of
-from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, offered
+from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, letter, offered
 from shoplib.buying.lifts import one_lifts
 from shoplib.buying.staves import from_boards
 from shoplib.buying.strip_runs import strip_runs
 from shoplib.layout.choose import best_for
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.grain_run import apart, joined
+from shoplib.layout.offcuts import worth_keeping
 from shoplib.layout.order import Step, cut_order
 from shoplib.layout.pieces import Job, Laid, Layout, LayoutError, Placed, Rect, Stock
 from shoplib.layout.sawn import Sawn
@@ -157,9 +158,14 @@ class _Asked:
 
 
 def _asked(cabinet: Cabinet, ask: Ask, held: tuple[Held, ...]) -> _Asked:
-    """The job on what lies in the shop by then and what can be bought; what is too wide for boards is in staves."""
-    ask = from_boards(ask, held, cabinet.project.cutting.jointing, cabinet.style)
-    return _Asked(cabinet, ask, held, offered(ask, held, cabinet.style))
+    """The job on what lies in the shop by then and what can be bought; what is too wide for boards is in staves.
+
+    Of what an earlier stage leaves only what is worth keeping is cut up: on a smaller piece the hands come near the
+    blade, and a short one can turn on the saw (common practice, no source).
+    """
+    there = [one for one in held if one.name or not one.left_of]
+    ask = from_boards(ask, there, cabinet.project.cutting.jointing, cabinet.style)
+    return _Asked(cabinet, ask, held, offered(ask, there, cabinet.style))
 
 
 def _searched(asked: _Asked, seconds: float, tell: Tell) -> tuple[list[Layout], bool]:
@@ -271,11 +277,13 @@ def _in_turn(ask: Ask, runs: Sequence[Sequence[Board]], layout: Layout) -> Itera
 
 
 def _names(ask: Ask, done: Sequence[LaidJob]) -> Callable[[Held | None], str]:
-    """What is written on each: bought sheets are counted, and so are offcuts in the shop and the rests of a sheet."""
+    """What is written on each: bought sheets are counted, and so are offcuts in the shop."""
     taken = {sheet.name for job in done for sheet in job.sheets}
 
     def name(held: Held | None) -> str:
-        what = ask.sheet.name if held is None else f"{held.root}, rest" if held.root else f"{ask.sheet.name}, offcut"
+        if held and held.name:
+            return held.name
+        what = ask.sheet.name if held is None else f"{ask.sheet.name}, offcut"
         found = next(called for number in count(1) if (called := f"{what} {number}") not in taken)
         taken.add(found)
         return found
@@ -283,7 +291,7 @@ def _names(ask: Ask, done: Sequence[LaidJob]) -> Callable[[Held | None], str]:
     return name
 
 
-def left_after(held: Iterable[Held], cut: Iterable[tuple[Held | None, str, Iterable[Rect]]]) -> tuple[Held, ...]:
+def left_after(held: Iterable[Held], cut: Iterable[tuple[Held | None, str, Sequence[Rect]]]) -> tuple[Held, ...]:
     """What lies in the shop when these are cut: what was not used, and what they left.
 
     Each is the piece in the shop that it was (None: bought), its name, and its offcuts.
@@ -296,6 +304,20 @@ def left_after(held: Iterable[Held], cut: Iterable[tuple[Held | None, str, Itera
     for was, name, offcuts in cut:
         if was is not None:
             left.remove(was)
-        root = (was and was.root) or name
-        left += [Held(rest.w, rest.h, left_of=name, root=root) for rest in offcuts]
+        letters = lettered(offcuts)
+        left += [
+            Held(rest.w, rest.h, left_of=name, name=f"{name}, offcut {letters[rest]}" if rest in letters else "")
+            for rest in offcuts
+        ]
     return tuple(left)
+
+
+def lettered(offcuts: Iterable[Rect]) -> dict[Rect, str]:
+    """The offcuts worth keeping, the largest first, each with its small letter.
+
+    >>> from shoplib.measure import INCH
+    >>> small, large = Rect(0, 0, 20 * INCH, 9 * INCH), Rect(0, 9 * INCH, 40 * INCH, 9 * INCH)
+    >>> list(lettered([small, large, Rect(0, 0, INCH, INCH)]).values()), lettered([small, large])[large]
+    (['a', 'b'], 'a')
+    """
+    return {rest: letter(number).lower() for number, rest in enumerate(worth_keeping(offcuts))}

@@ -2,13 +2,11 @@
 
 from collections.abc import Iterator
 
-from shoplib.buying.jobs import letter
-from shoplib.buying.laid_out import LaidSheet, Piece
+from shoplib.buying.laid_out import LaidSheet, Piece, lettered
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import fill_of
 from shoplib.draw.scene import Chain, EdgeText, Item, Label, Line, Scene, Shape
 from shoplib.draw.scene import Rect as Flat
-from shoplib.layout.offcuts import worth_keeping
 from shoplib.layout.pieces import Rect
 from shoplib.measure import Style, to_step, write_brief
 from shoplib.words.naming import boards_in_short
@@ -26,7 +24,7 @@ def sheet_layout(sheet: LaidSheet, style: Style) -> Scene:
     stock = sheet.stock
     whole = (0, 0, stock.length, stock.width)
     band = max(stock.length, stock.width) // 24
-    kept = {rest: letter(number).lower() for number, rest in enumerate(worth_keeping(sheet.sawn.offcuts))}
+    kept = lettered(sheet.sawn.offcuts)
     items: list[Item] = [Shape((whole,), SAW_CUT, "what the saw takes")]
     if trim := _trim(sheet):
         items.append(Shape(trim, LEFT, "trimmed off", "\\"))

@@ -6,7 +6,7 @@ from dataclasses import replace
 import pytest
 
 from shoplib.buying import laid_out as module
-from shoplib.buying.laid_out import Held, laid_out, left_after
+from shoplib.buying.laid_out import Held, laid_out, left_after, lettered
 from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.spare_parts import spares
 from shoplib.documents.project_file import read_project
@@ -59,9 +59,9 @@ def test_what_an_earlier_stage_left_is_what_a_later_one_is_cut_from(name):
         if sheet.held and sheet.held.left_of:
             source = by_name[sheet.held.left_of]
             assert source.name in done
-            sizes = [(rest.w, rest.h) for rest in source.sawn.offcuts]
-            assert (sheet.stock.length, sheet.stock.width) in sizes
-            assert sheet.name.startswith(f"{sheet.held.root}, rest ")
+            named = {f"{source.name}, offcut {small}": rest for rest, small in lettered(source.sawn.offcuts).items()}
+            rest = named[sheet.name]
+            assert (sheet.stock.length, sheet.stock.width) == (rest.w, rest.h)
             assert (sheet.stock.trim_ends, sheet.stock.trim_edges) == (0, 0)
         done.add(sheet.name)
 
@@ -123,12 +123,22 @@ def test_of_what_lies_in_the_shop_the_least_is_taken():
 
 def test_what_lies_in_the_shop_when_pieces_are_cut():
     one, other = Held(60, 30, 1, 1), Held(40, 30)
-    left = left_after([one, other], [(other, "ply, offcut 1", [Rect(5, 5, 9, 8)]), (None, "ply 1", [Rect(0, 0, 7, 6)])])
+    kept = Rect(5, 5, 20 * INCH, 5 * INCH)
+    left = left_after([one, other], [(other, "ply, offcut 1", [kept]), (None, "ply 1", [Rect(0, 0, 7, 6)])])
     assert left == (
-        one, Held(9, 8, left_of="ply, offcut 1", root="ply, offcut 1"), Held(7, 6, left_of="ply 1", root="ply 1"),
+        one, Held(20 * INCH, 5 * INCH, left_of="ply, offcut 1", name="ply, offcut 1, offcut a"),
+        Held(7, 6, left_of="ply 1"),
     )  # fmt: skip
-    rest = left[1]
-    assert left_after(left, [(rest, "ply, offcut 1, rest 1", [Rect(0, 0, 2, 2)])])[-1].root == "ply, offcut 1"
+    again = left_after(left, [(left[1], left[1].name, [Rect(0, 0, 13 * INCH, 5 * INCH)])])
+    assert again[-1].name == "ply, offcut 1, offcut a, offcut a" and left[1] not in again
+
+
+def test_what_is_left_and_too_small_to_keep_is_not_cut_up_later():
+    """A strip for a runner is ripped from a board, not from a chip of 8 by 1 3/8 in that an earlier stage leaves."""
+    for name in NAMES:
+        for sheet in laid(name).sheets:
+            if sheet.held and sheet.held.left_of:
+                assert sheet.stock.length >= 12 * INCH and sheet.stock.width >= 4 * INCH
 
 
 @pytest.mark.parametrize("at", [1, 3, 5])
