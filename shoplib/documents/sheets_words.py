@@ -37,11 +37,10 @@ def verdict(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
 
 def _counted(sheets: Iterable[LaidSheet], style: Style) -> str:
     """How many of which sheet in which size."""
-    counted: dict[str, Counter[str]] = {}
-    for sheet in sheets:
-        counted.setdefault(sheet.sheet.name, Counter())[_size(sheet.stock.length, sheet.stock.width, style)] += 1
-    each = [f"{name} {' + '.join(f'{n} of {size}' for size, n in sizes.items())}" for name, sizes in counted.items()]
-    return ", ".join(each)
+    counted = Counter(
+        f"{sheet.sheet.name} {_size(sheet.stock.length, sheet.stock.width, style)}" for sheet in sheets
+    )
+    return ", ".join(f"{number} x {what}" for what, number in counted.items())
 
 
 def lost_parts(spares: Iterable[SheetSpare]) -> tuple[str, ...]:

@@ -65,7 +65,7 @@ def lay_out(project: str | Path, seconds: float = 10.0) -> ShownLayouts:
     each one sentence.
 
     >>> print(str(lay_out("finger_jointed_drawers", 1)).splitlines()[0])
-    Buy case sheet 1 of 1220 mm x 1220 mm, thin sheet 1 of 1220 mm x 610 mm; use 2
+    Buy 1 x case sheet 1220 mm x 1220 mm, 1 x thin sheet 1220 mm x 610 mm; use 2
     """
     path = Path(project) if Path(project).suffix == ".toml" else example(str(project))
     return ShownLayouts(laid_out(solve(read_project(path)), seconds))

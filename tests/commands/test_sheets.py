@@ -44,7 +44,7 @@ def test_a_shipped_project_is_laid_out(project, tmp_path, capsys):
     # The verdict stands first and last, and counts what the file says is bought.
     words = " ".join(" ".join(lines[1:4]).split())
     bought = [sheet for sheet in file["sheets"] if sheet["bought"]]
-    counted = sum(int(number) for number in re.findall(r"(\d+) of \d", words.partition(";")[0]))
+    counted = sum(int(number) for number in re.findall(r"(\d+) x [a-z]", words.partition(";")[0]))
     assert words.startswith("Buy ") and counted == len(bought)
     assert lines[1] in lines[-4:]
     for what in ("Sheets", "fence setting", "Written into", "cut_order.csv", "What can wait"):
