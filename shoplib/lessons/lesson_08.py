@@ -7,6 +7,7 @@ from shoplib.lessons.sheet_counts import SHEETS, SPARE, STRIPS
 from shoplib.lessons.sheet_effects import board_off, left_off, sawn_off
 from shoplib.lessons.sheet_givens import band, kerf, trim
 from shoplib.lessons.umas_list import UMAS_LIST
+from shoplib.lessons.whole_list import WHOLE_LIST
 from shoplib.measure import INCH, MM
 
 RULE = Twin(INCH // 64, MM // 5)
@@ -202,4 +203,4 @@ FRONTS = Exercise(
 )
 
 EXERCISES = (READING, BANDS, STRIPS, OFFCUT, SHEETS, SPARE, FRONTS, UMAS_LIST)
-SETS = ()
+SETS = (WHOLE_LIST,)

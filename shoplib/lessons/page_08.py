@@ -147,8 +147,9 @@ def order_worked(unit: str) -> Worked:
 
 
 def _done(step: Step, letters: Sequence[str]) -> str:
-    """What comes off at one setting, parts by the letters of the drawing: "from 1A: B"."""
-    off = (piece.mark if piece.part is None else letters[piece.part] for piece in step.off)
+    """What comes off at one setting, parts by the letters of the drawing: "from sheet 1, piece 2: C"."""
+    sheet = f"sheet {step.sheet + 1}, "
+    off = (piece.mark.removeprefix(sheet) if piece.part is None else letters[piece.part] for piece in step.off)
     return f"from {step.piece.mark}: {', '.join(off)}"
 
 

@@ -51,13 +51,18 @@ def answer(opened, title, text):
     return box.get_by_role("status").inner_text().replace("\xa0", " ")
 
 
+def typed(exercise, number):
+    """An answer as it is typed: a length, or a plain number of things."""
+    return str(number) if exercise.counted else f"{write_mm(number)} mm"
+
+
 def wrong_then_right(opened, exercise, slip):
     posed = pose(exercise, BEFORE_ANY.learner, BEFORE_ANY.unit)
     named = next(each for each in exercise.misconceptions if each.id == slip)
-    said = answer(opened, exercise.title, f"{write_mm(named.rule(posed.givens))} mm")
+    said = answer(opened, exercise.title, typed(exercise, named.rule(posed.givens)))
     assert "Not yet." in said and named.says.format_map(posed.givens.texts) in said
     assert posed.answer not in said
-    said = answer(opened, exercise.title, f"{write_mm(exercise.right(posed.givens))} mm")
+    said = answer(opened, exercise.title, typed(exercise, exercise.right(posed.givens)))
     assert "Right." in said and exercise.fits.format_map(posed.givens.texts) in said
 
 

@@ -76,3 +76,17 @@ def _umas_list(g: dict[str, Fraction]) -> tuple[Fraction, dict[str, Fraction]]:
         "kept": listed[line], "sound-line": listed[(line + 1) % 3], "other-sound-line": listed[(line + 2) % 3],
         "wrong-way": abs(2 * listed[line] - should[line]),
     }
+
+
+def whole_list(g: dict[str, Fraction]) -> tuple[dict[str, Fraction], dict[str, tuple[str, Fraction]]]:
+    """The lengths of the list: 2 sides, bottom and top, divider, 2 shelves."""
+    wide, high = g["W"] - 2 * g["t"], g["H"] - 2 * g["t"]
+    return {"side": g["H"], "bottom": wide, "divider": high, "shelf": (wide - g["t"]) / 2}, {
+        "side-between": ("side", high), "side-nominal": ("side", g["H"] - 2 * g["T"]),
+        "bottom-outside": ("bottom", g["W"]), "bottom-one-side": ("bottom", g["W"] - g["t"]),
+        "bottom-nominal": ("bottom", g["W"] - 2 * g["T"]),
+        "divider-as-side": ("divider", g["H"]), "divider-one": ("divider", g["H"] - g["t"]),
+        "divider-nominal": ("divider", g["H"] - 2 * g["T"]),
+        "shelf-no-divider": ("shelf", wide / 2), "shelf-divider-each": ("shelf", (wide - 2 * g["t"]) / 2),
+        "shelf-half-width": ("shelf", g["W"] / 2),
+    }

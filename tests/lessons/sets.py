@@ -11,6 +11,7 @@ from tests.lessons.answers_04 import box_boards
 from tests.lessons.answers_05 import bay_fronts
 from tests.lessons.answers_06 import spacer_set
 from tests.lessons.answers_07 import parts_case
+from tests.lessons.answers_08 import whole_list
 
 
 def set_by_hand(
@@ -62,6 +63,8 @@ def set_by_hand(
         return spacer_set(g)
     if exercise == "07-parts-case":
         return parts_case(g)
+    if exercise == "08-whole-list":
+        return whole_list(g)
     if exercise.startswith("j"):
         return of_joint(exercise).set_by_hand(exercise, g)
     raise AssertionError(f"no sums by hand for {exercise}")

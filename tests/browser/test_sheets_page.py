@@ -1,0 +1,49 @@
+"""The page from the cut list to the yard as a learner meets it, in real JupyterLab."""
+
+import pytest
+
+from shoplib.lessons.lesson_08 import OFFCUT, STRIPS, WHOLE_LIST
+from tests.browser.learner import opened_and_run, whole_set_wrong_then_right, wrong_then_right
+
+pytestmark = pytest.mark.browser
+
+
+@pytest.fixture(scope="module")
+def page(lab):
+    opened = opened_and_run(lab, "08_cut_list_and_sheets.ipynb", awake=10)
+    yield opened
+    opened.close()
+
+
+def test_a_part_is_laid_by_hand_and_taken_back(page):
+    panel = page.page.locator(".shop-practice-widget").first
+    panel.scroll_into_view_if_needed()
+    first = panel.get_by_role("radio").first
+    assert first.is_checked()
+    panel.get_by_role("button", name="Lay it there").click()
+    page.settle()
+    assert "Laid on sheet 1: 1 x side" in panel.inner_text().replace("\xa0", " ")
+    panel.get_by_role("button", name="Take the last move back").click()
+    page.settle()
+    assert "The last move is taken back." in panel.inner_text()
+
+
+def test_the_worked_sheets_are_pictures_with_words(page):
+    drawn = page.page.locator('img[alt^="case sheet "]')
+    drawn.first.scroll_into_view_if_needed()
+    page.settle()
+    assert "seen flat, with 6 parts" in drawn.first.get_attribute("alt")
+
+
+def test_a_length_wrong_and_then_right(page):
+    wrong_then_right(page, OFFCUT, "no-kerf")
+
+
+def test_a_count_wrong_and_then_right(page):
+    box = page.page.locator(".shop-exercise", has_text=STRIPS.title)
+    assert box.get_by_role("textbox").get_attribute("aria-label") == "Your answer in strips"
+    wrong_then_right(page, STRIPS, "trim-left-out")
+
+
+def test_the_whole_list_is_put_together(page):
+    whole_set_wrong_then_right(page, WHOLE_LIST, "shelf-no-divider")
