@@ -213,6 +213,20 @@ def _add_alike(job: Job, cost: int, seconds: float, found: list[Layout]) -> None
         found += pool(job, cost, seconds)
 
 
+def shop_first(job: Job, found: Sequence[Layout]) -> list[Layout]:
+    """Of layouts that buy something, those that use the most pieces of the shop: what is new stays the larger.
+
+    >>> job = Job((), (Stock("offcut", 40, 30, count=2), Stock("ply", 100, 50, cost=9)))
+    >>> new, both = Layout((Laid(1, ()),), 9, 9), Layout((Laid(1, ()), Laid(0, ())), 9, 9)
+    >>> shop_first(job, [new, both]) == [both]
+    True
+    """
+    if not found[0].cost:
+        return list(found)
+    used = [sum(job.stock[laid.stock].count is not None for laid in layout.sheets) for layout in found]
+    return [layout for layout, pieces in zip(found, used, strict=True) if pieces == max(used)]
+
+
 def _by_area(job: Job) -> Job:
     """The job with the stock that lies in the shop alone, each piece as dear as it is large (mm2)."""
     stock = (
@@ -225,7 +239,7 @@ def _by_area(job: Job) -> Job:
 def _laid(asked: _Asked, found: list[Layout], done: Sequence[LaidJob]) -> LaidJob:
     """The job as it will be cut, by the layout that is wished for among those that were found."""
     ask, job, cutting = asked.ask, asked.job, asked.cabinet.project.cutting
-    choice = best_for(cutting.choose, asked.whole, found)
+    choice = best_for(cutting.choose, asked.whole, shop_first(asked.whole, found))
     layout, cuts = choice.layout, choice.sheets
     if asked.runs:
         layout = apart(job, asked.runs, layout)
