@@ -10,6 +10,7 @@ from itertools import count
 from shoplib.buying.front_order import fronts_in_order, runs_of
 from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, letter, offered
 from shoplib.buying.lifts import one_lifts
+from shoplib.buying.shop_first import shop_first
 from shoplib.buying.staves import from_boards
 from shoplib.buying.strip_runs import strip_runs
 from shoplib.layout.choose import best_for
@@ -171,7 +172,8 @@ def _asked(cabinet: Cabinet, ask: Ask, held: tuple[Held, ...]) -> _Asked:
 def _searched(asked: _Asked, seconds: float, tell: Tell) -> tuple[list[Layout], bool]:
     """Layouts of least cost, the first found first, and whether the search was stopped.
 
-    Where nothing need be bought, they are those that take the least from the shop.
+    Where nothing need be bought, they are those that take the least from the shop; else those in which what can comes
+    out of pieces in the shop.
     """
     found: list[Layout] = []
     stopped = False
@@ -187,13 +189,15 @@ def _searched(asked: _Asked, seconds: float, tell: Tell) -> tuple[list[Layout], 
     cost, bound = found[0].cost, found[0].bound
     if not stopped:
         try:
-            if cost:
-                _add_alike(asked.whole, cost, seconds * FOR_CHOICE, found)
-            else:
+            if not cost:
                 found = _least_of_the_shop(_by_area(asked.whole), found, seconds * FOR_CHOICE)
+            elif (shop := shop_first(asked.whole, found[0], seconds * FOR_CHOICE)) != found:
+                found, cost = shop, shop[0].cost
+            else:
+                _add_alike(asked.whole, cost, seconds * FOR_CHOICE, found)
         except KeyboardInterrupt:
             stopped = True
-    return [replace(layout, cost=cost, bound=bound) for layout in found], stopped
+    return [replace(layout, cost=cost, bound=min(bound, cost)) for layout in found], stopped
 
 
 def _least_of_the_shop(job: Job, found: list[Layout], seconds: float) -> list[Layout]:
@@ -213,20 +217,6 @@ def _add_alike(job: Job, cost: int, seconds: float, found: list[Layout]) -> None
         found += pool(job, cost, seconds)
 
 
-def shop_first(job: Job, found: Sequence[Layout]) -> list[Layout]:
-    """Of layouts that buy something, those that use the most pieces of the shop: what is new stays the larger.
-
-    >>> job = Job((), (Stock("offcut", 40, 30, count=2), Stock("ply", 100, 50, cost=9)))
-    >>> new, both = Layout((Laid(1, ()),), 9, 9), Layout((Laid(1, ()), Laid(0, ())), 9, 9)
-    >>> shop_first(job, [new, both]) == [both]
-    True
-    """
-    if not found[0].cost:
-        return list(found)
-    used = [sum(job.stock[laid.stock].count is not None for laid in layout.sheets) for layout in found]
-    return [layout for layout, pieces in zip(found, used, strict=True) if pieces == max(used)]
-
-
 def _by_area(job: Job) -> Job:
     """The job with the stock that lies in the shop alone, each piece as dear as it is large (mm2)."""
     stock = (
@@ -239,7 +229,7 @@ def _by_area(job: Job) -> Job:
 def _laid(asked: _Asked, found: list[Layout], done: Sequence[LaidJob]) -> LaidJob:
     """The job as it will be cut, by the layout that is wished for among those that were found."""
     ask, job, cutting = asked.ask, asked.job, asked.cabinet.project.cutting
-    choice = best_for(cutting.choose, asked.whole, shop_first(asked.whole, found))
+    choice = best_for(cutting.choose, asked.whole, found)
     layout, cuts = choice.layout, choice.sheets
     if asked.runs:
         layout = apart(job, asked.runs, layout)
