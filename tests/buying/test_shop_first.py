@@ -1,4 +1,4 @@
-"""Parts moved from new stock to pieces in the shop: still a sound layout, by the judge of coordinates, and no dearer."""
+"""Parts moved from new stock to pieces in the shop: a sound layout by the judge of coordinates, and no dearer."""
 
 from dataclasses import replace
 from random import Random
