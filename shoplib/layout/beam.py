@@ -11,10 +11,13 @@ from collections.abc import Callable
 
 import numpy as np
 
-from shoplib.layout.grown import Grown, Lie, Sheet
+from shoplib.layout.grown import MOST, Grown, Lie, Sheet
 
 # Rows of the state of the unfinished layouts. Bands follow each other along x, whichever way that is on the sheet.
-BAND, BAND_END, STRIP, STRIP_END, END, GONE, PACKED, PAID = range(8)
+BAND, BAND_END, STRIP, STRIP_END, END, GONE, USED, PACKED, PAID, OPENED, WORTH = range(11)
+STATE = 11
+SHAKE = (0.1, 0.2)
+MIX = (0.0, 0.3, 0.6)
 BESIDE, NEW_STRIP, NEW_BAND, NEW_SHEET = range(4)
 
 
@@ -23,19 +26,24 @@ class Beam:
 
     def __init__(self, grown: Grown):
         self.grown = grown
-        kinds = np.arange(len(grown.w))
-        turning = kinds[grown.turns]
-        self.kind = np.concatenate((kinds, turning))
+        # Large parts first: a kind's place in this order is its rank.
+        kinds = np.argsort(-grown.w * 1.0 * grown.h, kind="stable")
+        turning = kinds[grown.turns[kinds]]
+        self.real = kinds
+        rank = np.argsort(kinds)
+        self.kind = rank[np.concatenate((kinds, turning))]
         self.turned = np.arange(len(self.kind)) >= len(kinds)
-        w = np.concatenate((grown.w, grown.h[turning])).astype(float)
-        h = np.concatenate((grown.h, grown.w[turning])).astype(float)
+        w = np.concatenate((grown.w[kinds], grown.h[turning])).astype(float)
+        h = np.concatenate((grown.h[kinds], grown.w[turning])).astype(float)
         # Index 0: bands follow each other along the sheet; 1: across it.
         self.w, self.h = np.stack((w, h)), np.stack((h, w))
         self.pieces = int(grown.count.sum())
         # The last stock is none at all: where every layout begins.
-        self.wide = np.stack((np.append(grown.wide, 0), np.append(grown.high, 0))).astype(float)
-        self.high = self.wide[::-1]
-        area = self.wide[0] * self.high[0]
+        # A place is a stock and the way of its bands: 2 * stock + way.
+        wide, high = np.append(grown.wide, 0).astype(float), np.append(grown.high, 0).astype(float)
+        self.wide, self.high = np.stack((wide, high), 1).ravel(), np.stack((high, wide), 1).ravel()
+        self.nowhere = len(self.wide) - 2
+        area = wide * high
         step = int(np.gcd.reduce(grown.cost, dtype=object)) or 1
         self.cost = np.array([cost // step for cost in grown.cost] + [0], dtype=float)
         self.step = step
@@ -46,153 +54,207 @@ class Beam:
         base = self.least_rate or 1 / area.max()
         self.rate = np.where(paid_for, rate, base)
         self.value = w * h * base
+        self.worth = self.value
         self.sheet_value = area * self.rate
-        self.all_value = float((self.value[: len(kinds)] * grown.count).sum())
+        self.all_value = float((self.value[: len(kinds)] * grown.count[kinds]).sum())
         self.area, self.base = area, base
-        self.limited = grown.there < self.pieces
-        self.free = (self.cost[:-1] == 0) & (grown.there > 0)
+        self.free = np.append((self.cost[:-1] == 0) & (grown.there > 0), False)
+        self.seen: set[int] = set()
+        self.closed: list = []
         rng = np.random.default_rng(1)
         self.marks = rng.integers(1, 2**63, len(kinds), dtype=np.uint64) * np.uint64(2) + np.uint64(1)
         self.mixing = rng.integers(1, 2**63, 6, dtype=np.uint64) * np.uint64(2) + np.uint64(1)
 
-    def run(self, width: int, guide: int, most: int, stop: Callable[[], bool]) -> list[list[Sheet]]:
-        """Finished layouts that cost at most `most`; empty where this pass finds none."""
-        limit = most // self.step + 1e-6
-        state = np.zeros((8, 1))
-        down, stock = np.zeros(1, np.int8), np.full(1, len(self.cost) - 1, np.int16)
-        count = self.grown.count[None].astype(np.int16)
-        there = self.grown.there[None].astype(np.int32)
-        mark = np.zeros(1, np.uint64)
-        trail = []
-        for level in range(1, self.pieces + 1):
-            if stop():
-                return []
-            node, variant, move, score = self._steps(state, down, stock, count, there, guide, level, limit)
-            if not len(node):
-                return []
-            if len(node) > 3 * width:
-                best = np.argpartition(score, 3 * width)[: 3 * width]
-                node, variant, move, score = node[best], variant[best], move[best], score[best]
-            order = np.argsort(score, kind="stable")
-            node, variant, move = node[order], variant[order], move[order]
-            new, new_down, new_stock, opened = self._children(state, down, stock, node, variant, move)
-            new_mark = mark[node] + self.marks[self.kind[variant]]
-            key = new_mark + (new_stock * 2 + new_down).astype(np.uint64) * self.mixing[5]
-            for row in range(5):
-                key ^= new[row].astype(np.uint64) * self.mixing[row] + (key >> np.uint64(29))
-            keep = np.sort(np.unique(key, return_index=True)[1])[:width]
-            node, variant = node[keep], variant[keep]
-            state, down, stock, mark = new[:, keep], new_down[keep], new_stock[keep], new_mark[keep]
-            count = count[node]
-            count[np.arange(len(node)), self.kind[variant]] -= 1
-            there = there[node]
-            fresh = opened[keep]
-            there[np.flatnonzero(fresh), stock[fresh]] -= 1
-            trail.append((node, variant, state[[BAND, STRIP, END]], down, stock, fresh))
-        ends = np.argsort(state[PAID], kind="stable")
-        return [self._sheets(trail, int(end)) for end in ends[:64]]
+    def shake(self, seed: int, prices: np.ndarray | None = None) -> None:
+        """Change what parts are worth a little, towards `prices` where there are any; seed 0: as large as they are."""
+        self.worth = self.value
+        if seed:
+            rng = np.random.default_rng(seed)
+            worth = self.value[: len(self.real)]
+            count = self.grown.count[self.real]
+            if prices is not None and prices.any():
+                priced = prices[self.real] / self.step
+                priced = priced * (worth @ count) / (priced @ count)
+                worth = worth + MIX[seed % len(MIX)] * (priced - worth)
+            worth = worth * (1 + SHAKE[seed % len(SHAKE)] * rng.random(len(worth)))
+            self.worth = (worth * (self.all_value / (worth @ count)))[self.kind]
 
-    def _steps(self, state, down, stock, count, there, guide, level, limit):
-        """All ways to lay one part more: layout, variant of part, move (and stock and way of a new sheet), score."""
-        found = []
-        closed = np.zeros(len(down), bool)
+    def run(self, width: int, guide: tuple[float, float], most: int, stop: Callable[[], bool]) -> list[Sheet]:
+        """A finished layout that costs at most `most`; empty where this pass finds none."""
+        limit = most // self.step + 1e-6
+        state, place, count, there, mark = self._nothing()
+        begun = before = mark
+        trail = []
+        for level in range(self.pieces):
+            steps = () if stop() else self._steps(state, place, count, there, limit)
+            chosen = self._best(steps, mark, width, guide)
+            if chosen is None:
+                return []
+            node, variant, place, state, mark = chosen
+            count, there, fresh = self._after(state, place, count[node], there[node], variant)
+            if level:
+                self._close(trail, np.unique(node[fresh]), before - begun)
+            begun = np.where(fresh, before[node], begun[node])
+            before = mark
+            trail.append((node, variant, state[STRIP], state[END], place, fresh))
+        self._close(trail, np.arange(len(node)), mark - begun)
+        return self._sheets(trail, int(state[PAID].argmin()))
+
+    def price(self, width: int, guide: tuple[float, float], prices: np.ndarray, most: int) -> list[Sheet]:
+        """Single sheets whose parts are worth more than the sheet costs, each part what `prices` says, at most `most`."""
+        worth = prices[self.real] / self.step
+        self.worth = worth[self.kind]
+        state, place, count, there, mark = self._nothing()
+        count = count * (worth > 1e-9)
+        trail, found = [], []
+        while True:
+            first = not trail
+            steps = self._steps(state, place, count, there, np.inf, new_sheets=first, any_first=True)
+            chosen = self._best(steps, mark, width, guide)
+            if chosen is None:
+                break
+            node, variant, place, state, mark = chosen
+            count, there, fresh = self._after(state, place, count[node], there[node], variant)
+            trail.append((node, variant, state[STRIP], state[END], place, fresh))
+            gain = state[WORTH] - self.cost[place // 2]
+            found += [(-gain[i], len(trail), i) for i in np.argsort(-gain)[:most].tolist() if gain[i] > 1e-7]
+        found.sort()
+        return [self._sheets(trail[:level], end)[0] for _, level, end in found[:most]]
+
+    def _nothing(self):
+        """Where every layout begins: state, place, parts and stock that are there, mark."""
+        count = self.grown.count[self.real][None].astype(np.int16)
+        there = self.grown.there[None].astype(np.int32)
+        return np.zeros((STATE, 1)), np.full(1, self.nowhere), count, there, np.zeros(1, np.uint64)
+
+    def _after(self, state, place, count, there, variant):
+        """The parts and the stock that are left after the steps, and which of them opened a sheet."""
+        count[np.arange(len(count)), self.kind[variant]] -= 1
+        fresh = state[OPENED] > 0
+        there[np.flatnonzero(fresh), place[fresh] // 2] -= 1
+        return count, there, fresh
+
+    def _best(self, steps, mark, width, guide):
+        """The best `width` of the steps that differ, best first: node, variant, place, state, mark."""
+        if not steps or not len(steps[0]):
+            return None
+        node, variant, place, state = steps
+        score = self._score(state, place, guide)
+        best = np.arange(len(score))
+        if len(best) > 3 * width:
+            best = np.argpartition(score, 3 * width)[: 3 * width]
+        best = best[np.argsort(score[best], kind="stable")]
+        marks = mark[node[best]] + self.marks[self.kind[variant[best]]]
+        # What has the same parts and works at the same place is the same, for all that is still to come.
+        key = marks + place[best].astype(np.uint64) * self.mixing[5]
+        for row in range(5):
+            key ^= state[row, best].astype(np.uint64) * self.mixing[row] + (key >> np.uint64(29))
+        keep = np.sort(np.unique(key, return_index=True)[1])[:width]
+        best = best[keep]
+        return node[best], variant[best], place[best], state[:, best], marks[keep]
+
+    def _steps(self, state, place, count, there, limit, new_sheets=True, any_first=False):
+        """All ways to lay one part more: from which layout, which variant of part, at which place, the new state."""
         has = count[:, self.kind] > 0
-        spare = (self.free * there) @ self.area[:-1] if self.free.any() else 0.0
+        spare = (self.free[:-1] * there) @ self.area[:-1]
+        closed = np.ones(len(place), bool)
+        found = []
         for way in (0, 1):
-            at = np.flatnonzero(down == way)
-            if not len(at):
-                continue
+            at = np.flatnonzero(place % 2 == way)
             w, h = self.w[way], self.h[way]
             s = state[:, at, None]
-            wide, high = self.wide[way, stock[at], None], self.high[way, stock[at], None]
-            here = has[at]
-            scores = np.full((3, *here.shape), np.inf)
-            end = s[END] + w
-            top = np.maximum(s[STRIP_END], s[STRIP] + h)
-            beside = here & (end <= wide) & (top <= high)
-            band_end = np.maximum(s[BAND_END], end)
-            before = s[BAND] * high
-            used = [before + (band_end - s[BAND]) * s[STRIP] + (end - s[BAND]) * (top - s[STRIP])]
-            end = s[BAND] + w
-            band_end = np.maximum(s[BAND_END], end)
-            strip = here & (end <= wide) & (s[STRIP_END] + h <= high) & (s[STRIP_END] > 0)
-            used.append(before + (band_end - s[BAND]) * s[STRIP_END] + w * h)
-            band = here & (s[BAND_END] + w <= wide) & (h <= high) & (s[BAND_END] > 0)
-            used.append(s[BAND_END] * high + w * h)
-            fits = np.stack((beside, strip, band))
-            closed[at] = ~fits.any(axis=(0, 2))
-            used = np.stack(used)
-            packed = s[PACKED] + self.value
-            rate = self.rate[stock[at], None]
-            gone = s[GONE] + rate * used
-            # What the parts that are left need beyond this sheet and the stock in the shop must be bought.
-            room = self.area[stock[at], None] - used + (spare[at, None] if np.ndim(spare) else spare)
-            more = (self.all_value - packed) / self.base - room
-            fits &= s[PAID] + self.least_rate * more <= limit
-            scores = np.where(fits, self._score(gone, packed, guide, level), np.inf)
-            move, node, variant = np.nonzero(fits)
-            found.append((at[node], variant, move, scores[move, node, variant]))
-        shut = np.flatnonzero(closed)
-        if len(shut):
-            for new in range(len(self.cost) - 1):
-                for way in (0, 1):
-                    w, h = self.w[way], self.h[way]
-                    s = state[:, shut, None]
-                    fits = has[shut] & (w <= self.wide[way, new]) & (h <= self.high[way, new])
-                    fits &= there[shut, new, None] > 0
-                    used = w * h
-                    packed = s[PACKED] + self.value
-                    gone = s[GONE] + self.sheet_value[stock[shut], None] + self.rate[new] * used
-                    room = self.area[new] - used + (spare[shut, None] if np.ndim(spare) else spare)
-                    if self.free[new]:
-                        room = room - self.area[new]
-                    more = (self.all_value - packed) / self.base - room
-                    fits &= s[PAID] + self.cost[new] + self.least_rate * np.maximum(more, 0) <= limit
-                    node, variant = np.nonzero(fits)
-                    score = self._score(gone, packed, guide, level)[node, variant]
-                    move = np.full(len(node), NEW_SHEET + 2 * new + way)
-                    found.append((shut[node], variant, move, score))
-        return tuple(np.concatenate(column) for column in zip(*found, strict=True))
+            wide, high = self.wide[place[at], None], self.high[place[at], None]
+            may = has[at] & (wide > 0)
+            beside = may & (s[END] + w <= wide) & (np.maximum(s[STRIP_END], s[STRIP] + h) <= high)
+            above = may & (s[BAND] + w <= wide) & (s[STRIP_END] + h <= high)
+            after = may & (s[BAND_END] + w <= wide) & (h <= high)
+            for move, fits in ((BESIDE, beside), (NEW_STRIP, above), (NEW_BAND, after)):
+                node, variant = np.nonzero(fits)
+                node = at[node]
+                closed[node] = False
+                found.append(self._laid(state, node, variant, place[node], move))
+        # A sheet is closed when no part fits any more: one that does had better lie here than on a later sheet.
+        closed = np.flatnonzero(closed)
+        for new in range(self.nowhere) if new_sheets and len(closed) else ():
+            fits = has[closed] & (self.w[new % 2] <= self.wide[new]) & (self.h[new % 2] <= self.high[new])
+            fits &= there[closed, new // 2, None] > 0
+            if not any_first:
+                # Sheets may stand in any order, and so may what is on them: the largest part left begins the next.
+                fits &= self.kind == self.kind[has[closed].argmax(axis=1)][:, None]
+            node, variant = np.nonzero(fits)
+            node = closed[node]
+            found.append(self._laid(state, node, variant, np.full(len(node), new), NEW_SHEET, place[node]))
+        node, variant, place, state = (np.concatenate(column, axis=-1) for column in zip(*found, strict=True))
+        # What the parts that are left need beyond this sheet and the stock in the shop must be bought.
+        stock = place // 2
+        room = self.area[stock] - state[USED] + spare[node] - self.free[stock] * state[OPENED] * self.area[stock]
+        more = (self.all_value - state[PACKED]) / self.base - room
+        able = state[PAID] + self.least_rate * np.maximum(more, 0) <= limit
+        return node[able], variant[able], place[able], state[:, able]
 
-    def _score(self, gone, packed, guide, level):
-        """Smaller is better: what was used up for what lies there, and whether large parts were laid first."""
-        if guide == 0:
-            return gone / packed
-        waste = 1 - packed / gone
-        if guide == 1:
-            return waste / packed
-        return (0.1 + waste) / packed
+    def _laid(self, state, node, variant, place, move, before=None):
+        """The states after the move, and what they come of."""
+        new = state[:, node]
+        way = place % 2
+        w, h = self.w[way, variant], self.h[way, variant]
+        if move == BESIDE:
+            new[END] += w
+            new[STRIP_END] = np.maximum(new[STRIP_END], new[STRIP] + h)
+        else:
+            if move == NEW_STRIP:
+                new[STRIP] = new[STRIP_END]
+            else:
+                new[STRIP] = 0
+                new[BAND] = new[BAND_END] if move == NEW_BAND else 0
+                new[BAND_END] = 0
+            new[END] = new[BAND] + w
+            new[STRIP_END] = new[STRIP] + h
+        new[BAND_END] = np.maximum(new[BAND_END], new[END])
+        new[PACKED] += self.value[variant]
+        new[WORTH] += self.worth[variant]
+        new[OPENED] = move == NEW_SHEET
+        if move == NEW_SHEET:
+            new[GONE] += self.sheet_value[before // 2]
+            new[PAID] += self.cost[place // 2]
+        new[USED] = (
+            new[BAND] * self.high[place]
+            + (new[BAND_END] - new[BAND]) * new[STRIP]
+            + (new[END] - new[BAND]) * (new[STRIP_END] - new[STRIP])
+        )
+        return node, variant, place, new
 
-    def _children(self, state, down, stock, node, variant, move):
-        """The states after the moves."""
-        old = state[:, node]
-        opened = move >= NEW_SHEET
-        stock, down = stock[node], down[node]
-        gone = old[GONE] + np.where(opened, self.sheet_value[stock], 0)
-        stock = np.where(opened, (move - NEW_SHEET) // 2, stock).astype(np.int16)
-        down = np.where(opened, (move - NEW_SHEET) % 2, down).astype(np.int8)
-        w, h = self.w[down, variant], self.h[down, variant]
-        band = np.where(opened, 0, np.where(move == NEW_BAND, old[BAND_END], old[BAND]))
-        strip = np.where(move >= NEW_BAND, 0, np.where(move == NEW_STRIP, old[STRIP_END], old[STRIP]))
-        beside = move == BESIDE
-        end = np.where(beside, old[END], band) + w
-        strip_end = np.maximum(strip + h, np.where(beside, old[STRIP_END], 0))
-        band_end = np.maximum(np.where(move >= NEW_BAND, 0, old[BAND_END]), end)
-        paid = old[PAID] + np.where(opened, self.cost[stock], 0)
-        packed = old[PACKED] + self.value[variant]
-        return np.stack((band, band_end, strip, strip_end, end, gone, packed, paid)), down, stock, opened
+    def _score(self, state, place, guide):
+        """Smaller is better: what was used up for what lies there, and whether parts of much worth were laid first."""
+        gone, worth = state[GONE] + self.rate[place // 2] * state[USED], state[WORTH]
+        constant, power = guide
+        return (constant + 1 - worth / gone) / worth**power
 
-    def _sheets(self, trail, end: int) -> list[Sheet]:
+    def _close(self, trail, nodes, marks) -> None:
+        """Remember where the sheets ended that are closed for good."""
+        for node, mark in zip(nodes.tolist(), marks[nodes].tolist(), strict=True):
+            if mark not in self.seen:
+                self.seen.add(mark)
+                self.closed.append((trail, len(trail) - 1, node))
+
+    def closed_sheets(self) -> list[Sheet]:
+        """Sheets closed since this was last asked, of which no two hold the same parts."""
+        sheets = [self._sheets(trail[: level + 1], node, 1)[0] for trail, level, node in self.closed]
+        self.closed = []
+        return sheets
+
+    def _sheets(self, trail, end: int, most: int = MOST) -> list[Sheet]:
         """The layout that ends there, read backwards."""
         sheets, lies = [], []
-        for node, variant, (band, strip, x_end), down, stock, opened in reversed(trail):
-            one = variant[end]
-            x, y = x_end[end] - self.w[down[end], one], strip[end]
-            if down[end]:
+        for node, variant, strip, x_end, place, opened in reversed(trail):
+            one, way = variant[end], place[end] % 2
+            x, y = x_end[end] - self.w[way, one], strip[end]
+            if way:
                 x, y = y, x
-            lies.append(Lie(int(self.kind[one]), bool(self.turned[one]), int(x), int(y)))
+            lies.append(Lie(int(self.real[self.kind[one]]), bool(self.turned[one]), int(x), int(y)))
             if opened[end]:
-                sheets.append(Sheet(int(stock[end]), tuple(reversed(lies))))
+                sheets.append(Sheet(int(place[end]) // 2, tuple(reversed(lies))))
                 lies = []
+                if len(sheets) == most:
+                    break
             end = node[end]
         return sheets[::-1]

@@ -2,13 +2,20 @@
 
 import time
 from collections.abc import Callable, Iterator
-from itertools import count
+from itertools import count, cycle
 
 from shoplib.layout.beam import Beam
 from shoplib.layout.bounds import least_cost
+from shoplib.layout.columns import Columns
 from shoplib.layout.first_fit import first_fit
 from shoplib.layout.grown import Grown, Sheet, grown
 from shoplib.layout.pieces import Job, Layout, LayoutError
+
+GUIDES = ((0.1, 1.0), (0.0, 1.0), (0.1, 1.5))
+"""How unfinished layouts are compared (see `Beam._score`)."""
+
+ONE_SHEET = ((0.0, 0.1), (0.03, 0.3), (0.1, 0.6))
+"""The same for single sheets: what is left over counts, and little whether much lies there yet."""
 
 
 def layouts(job: Job, seconds: float, clock: Callable[[], float] = time.monotonic) -> Iterator[Layout]:
@@ -27,27 +34,59 @@ def layouts(job: Job, seconds: float, clock: Callable[[], float] = time.monotoni
     best = first_fit(g)
     if _whole(g, best):
         yield g.layout(best, bound)
-    if g.cost_of(best) > bound:
-        beam = Beam(g)
-        for width, guide in passes(g):
-            if clock() > until:
-                break
-            found = beam.run(width, guide, g.cost_of(best) - 1, lambda: clock() > until)
-            if found:
-                best = found[0]
-                if _whole(g, best):
-                    yield g.layout(best, bound)
-                if g.cost_of(best) <= bound:
-                    break
+    for sheets in _better(g, best, bound, lambda: until - clock()):
+        best = sheets
+        if _whole(g, best):
+            yield g.layout(best, bound)
     if not _whole(g, best):
         raise LayoutError("the sheets that there are do not hold all parts; give more, or a size that can be bought")
 
 
-def passes(grown: Grown) -> Iterator[tuple[int, int]]:
-    """Widths of the beam and guides, ever wider."""
-    for power in count(3):
-        for guide in (1, 2, 0):
-            yield 2**power, guide
+def _better(grown: Grown, best: list[Sheet], bound: int, left: Callable[[], float]) -> Iterator[list[Sheet]]:
+    """Better and better layouts, while time is `left`."""
+    beam, columns = Beam(grown), None
+    for width, guide, shaken in _passes():
+        if grown.cost_of(best) <= bound or left() <= 0:
+            return
+        beam.shake(shaken, columns and columns.prices()[1])
+        found = beam.run(width, guide, grown.cost_of(best) - 1, lambda: left() <= 0)
+        if found:
+            best = found
+            yield best
+        elif shaken and shaken % 4 == 0 and left() > 0:
+            if columns is None:
+                columns = Columns(grown)
+                for sheet in best:
+                    columns.add(sheet)
+            for sheet in beam.closed_sheets():
+                columns.add(sheet)
+            whole = _put_together(beam, columns, grown.cost_of(best) - 1, left)
+            if whole:
+                best = whole
+                yield best
+
+
+def _put_together(beam: Beam, columns: Columns, most: int, left: Callable[[], float]) -> list[Sheet] | None:
+    """A layout of sheets of many layouts, with new sheets where those would make parts cheaper."""
+    in_vain = 0
+    for guide in cycle(ONE_SHEET):
+        if left() <= 0:
+            return None
+        cost, prices = columns.prices()
+        new = [columns.add(sheet) for sheet in beam.price(64, guide, prices, 50)]
+        in_vain = 0 if any(new) else in_vain + 1
+        if in_vain == len(ONE_SHEET) or cost <= most:
+            break
+    return columns.whole(most, min(1.0, left())) if left() > 0 else None
+
+
+def _passes() -> Iterator[tuple[int, tuple[float, float], int]]:
+    """Width of the beam, guide, and how often the worth of the parts was shaken: quick passes first, then many."""
+    for width in (8, 16, 32, 64):
+        for guide in GUIDES:
+            yield width, guide, 0
+    for shaken in count(1):
+        yield 128 * 2 ** (shaken // 16), GUIDES[shaken % len(GUIDES)], shaken
 
 
 def _whole(grown: Grown, sheets: list[Sheet]) -> bool:
