@@ -16,6 +16,7 @@ from shoplib.layout.grown import MOST, Grown, Lie, Sheet
 # Rows of the state of the unfinished layouts. Bands follow each other along x, whichever way that is on the sheet.
 BAND, BAND_END, STRIP, STRIP_END, END, GONE, USED, PACKED, PAID, OPENED, WORTH = range(11)
 STATE = 11
+ENDS = 8
 SHAKE = (0.1, 0.2)
 MIX = (0.0, 0.3, 0.6)
 BESIDE, NEW_STRIP, NEW_BAND, NEW_SHEET = range(4)
@@ -79,8 +80,8 @@ class Beam:
             worth = worth * (1 + SHAKE[seed % len(SHAKE)] * rng.random(len(worth)))
             self.worth = (worth * (self.all_value / (worth @ count)))[self.kind]
 
-    def run(self, width: int, guide: tuple[float, float], most: int, stop: Callable[[], bool]) -> list[Sheet]:
-        """A finished layout that costs at most `most`; empty where this pass finds none."""
+    def run(self, width: int, guide: tuple[float, float], most: int, stop: Callable[[], bool]) -> list[list[Sheet]]:
+        """Finished layouts that cost at most `most`, cheapest first; empty where this pass finds none."""
         limit = most // self.step + 1e-6
         state, place, count, there, mark = self._nothing()
         begun = before = mark
@@ -98,10 +99,10 @@ class Beam:
             before = mark
             trail.append((node, variant, state[STRIP], state[END], place, fresh))
         self._close(trail, np.arange(len(node)), mark - begun)
-        return self._sheets(trail, int(state[PAID].argmin()))
+        return [self._sheets(trail, end) for end in np.argsort(state[PAID], kind="stable")[:ENDS].tolist()]
 
     def price(self, width: int, guide: tuple[float, float], prices: np.ndarray, most: int) -> list[Sheet]:
-        """Single sheets whose parts are worth more than the sheet costs, each part what `prices` says, at most `most`."""
+        """At most `most` single sheets whose parts, at these prices, are worth more than the sheet costs."""
         worth = prices[self.real] / self.step
         self.worth = worth[self.kind]
         state, place, count, there, mark = self._nothing()

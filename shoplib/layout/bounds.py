@@ -30,6 +30,14 @@ def least_cost(grown: Grown) -> int:
     return _cheapest(grown, *weights(grown))
 
 
+def enough(grown: Grown) -> bool:
+    """Whether the stock that there is may hold the parts: False only where it certainly does not."""
+    there = np.array([0 if s == grown.missing else n for s, n in enumerate(grown.there)])
+    part_rows, stock_rows = weights(grown)
+    need = part_rows @ grown.count
+    return bool((need <= stock_rows @ there + 1e-9 * (1 + need)).all())
+
+
 def weights(grown: Grown) -> tuple[np.ndarray, np.ndarray]:
     """What each kind of part counts for and what each kind of stock holds, one row a pair of functions."""
     wide, high = int(grown.wide.max()), int(grown.high.max())

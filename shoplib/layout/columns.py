@@ -5,8 +5,6 @@ one more part of a kind would cost, tell the next search which parts are worth m
 of sheets cover all parts for less than the best layout, that is a better one.
 """
 
-from collections import Counter
-
 import highspy
 import numpy as np
 
@@ -14,6 +12,16 @@ from shoplib.layout.grown import Grown, Sheet
 
 MOST = 20_000
 """Sheets remembered at most."""
+
+
+class _Model(highspy.Highs):
+    """HiGHS on one core, the same each time, silent."""
+
+    def enableCallbacks(self) -> None:
+        """Called where a model begins: none are needed, and before them HiGHS would print its name."""
+        self.setOptionValue("output_flag", False)
+        self.setOptionValue("threads", 1)
+        self.setOptionValue("random_seed", 1)
 
 
 class Columns:
@@ -24,26 +32,36 @@ class Columns:
         self.sheets: list[Sheet] = []
         self.holds: list[np.ndarray] = []
         self._seen: set = set()
-        self.model = highspy.Highs()
-        _quiet(self.model)
-        kinds = len(grown.w)
-        for kind in range(kinds):
-            self.model.addRow(float(grown.count[kind]), highspy.kHighsInf, 0, [], [])
-        for there in grown.there:
-            self.model.addRow(-highspy.kHighsInf, float(there), 0, [], [])
+        self.model = self._rows()
+
+    def _rows(self) -> _Model:
+        """All parts to be covered, no more stock to be taken than there is."""
+        model = _Model()
+        for count in self.grown.count:
+            model.addRow(float(count), highspy.kHighsInf, 0, [], [])
+        for there in self.grown.there:
+            model.addRow(-highspy.kHighsInf, float(there), 0, [], [])
+        return model
+
+    def _column(self, index: int, *further: float) -> tuple[float, float, float, int, list[int], list[float]]:
+        """A sheet as HiGHS takes it, with the values of `further` rows."""
+        sheet, holds = self.sheets[index], self.holds[index]
+        on = np.flatnonzero(holds)
+        rows = [*on.tolist(), len(holds) + sheet.stock]
+        rows += range(len(holds) + len(self.grown.there), len(holds) + len(self.grown.there) + len(further))
+        values = [*holds[on].astype(float).tolist(), 1.0, *further]
+        return self._cost(sheet), 0.0, highspy.kHighsInf, len(rows), rows, values
 
     def add(self, sheet: Sheet) -> bool:
         """Remember a sheet; whether it is a new one."""
-        counted = Counter(lie.kind for lie in sheet.lies)
-        key = (sheet.stock, *sorted(counted.items()))
+        holds = np.bincount([lie.kind for lie in sheet.lies], minlength=len(self.grown.w))
+        key = (sheet.stock, holds.tobytes())
         if key in self._seen or len(self.sheets) >= MOST:
             return False
         self._seen.add(key)
-        rows = [*counted, len(self.grown.w) + sheet.stock]
-        values = [*map(float, counted.values()), 1.0]
-        self.model.addCol(self._cost(sheet), 0.0, highspy.kHighsInf, len(rows), rows, values)
         self.sheets.append(sheet)
-        self.holds.append(np.bincount([lie.kind for lie in sheet.lies], minlength=len(self.grown.w)))
+        self.holds.append(holds)
+        self.model.addCol(*self._column(len(self.sheets) - 1))
         return True
 
     def _cost(self, sheet: Sheet) -> float:
@@ -52,38 +70,30 @@ class Columns:
     def prices(self) -> tuple[float, np.ndarray]:
         """The cost if parts of sheets could be used, and what one more part of each kind would cost then."""
         self.model.run()
-        kinds = len(self.grown.w)
-        self.prices_of = np.array(self.model.getSolution().row_dual)
-        return self.model.getInfo().objective_function_value, self.prices_of[:kinds]
+        return self.model.getInfo().objective_function_value, self._duals()[: len(self.grown.w)]
+
+    def _duals(self) -> np.ndarray:
+        return np.array(self.model.getSolution().row_dual)
 
     def whole(self, most: int, seconds: float) -> list[Sheet] | None:
         """A layout of whole sheets that costs at most `most`, or None where none is found in time."""
-        least, _ = self.prices()
+        least, prices = self.prices()
         if least > most * (1 + 1e-9):
             return None
-        kinds = len(self.grown.w)
+        of_stock = self._duals()[len(prices) :]
         # A sheet that costs more than what its parts are worth by as much as may be saved is in no such layout.
-        over = np.array([
-            self._cost(sheet) - holds @ self.prices_of[:kinds] - self.prices_of[kinds + sheet.stock]
+        over = [
+            self._cost(sheet) - holds @ prices - of_stock[sheet.stock]
             for sheet, holds in zip(self.sheets, self.holds, strict=True)
-        ])
-        able = np.flatnonzero(over <= most - least + 1e-6 * most)
-        model = highspy.Highs()
-        _quiet(model)
-        model.setOptionValue("time_limit", seconds)
-        model.setOptionValue("mip_max_improving_sols", 1)
-        for kind in range(kinds):
-            model.addRow(float(self.grown.count[kind]), highspy.kHighsInf, 0, [], [])
-        for there in self.grown.there:
-            model.addRow(-highspy.kHighsInf, float(there), 0, [], [])
+        ]
+        able = np.flatnonzero(np.array(over) <= most - least + 1e-6 * most)
+        model = self._rows()
         model.addRow(-highspy.kHighsInf, float(most), 0, [], [])
         for column, index in enumerate(able.tolist()):
-            sheet, holds = self.sheets[index], self.holds[index]
-            on = np.flatnonzero(holds)
-            rows = [*on.tolist(), kinds + sheet.stock, kinds + len(self.grown.there)]
-            values = [*holds[on].astype(float).tolist(), 1.0, self._cost(sheet)]
-            model.addCol(self._cost(sheet), 0.0, highspy.kHighsInf, len(rows), rows, values)
+            model.addCol(*self._column(index, self._cost(self.sheets[index])))
             model.changeColIntegrality(column, highspy.HighsVarType.kInteger)
+        model.setOptionValue("time_limit", seconds)
+        model.setOptionValue("mip_max_improving_sols", 1)
         model.run()
         if model.getInfo().primal_solution_status != highspy.SolutionStatus.kSolutionStatusFeasible:
             return None
@@ -103,9 +113,3 @@ class Columns:
             if lies:
                 kept.append(Sheet(sheet.stock, tuple(lies)))
         return kept
-
-
-def _quiet(model: highspy.Highs) -> None:
-    model.setOptionValue("output_flag", False)
-    model.setOptionValue("threads", 1)
-    model.setOptionValue("random_seed", 1)

@@ -20,7 +20,7 @@ class TooLarge(LayoutError):
     """A part that fits no sheet: `part` counts in the parts of the job, so that a caller can say it in lengths."""
 
     def __init__(self, part: int, name: str):
-        super().__init__(f"{name} is larger than every sheet with its edges trimmed; give a larger sheet, or join it up")
+        super().__init__(f"{name} is larger than every sheet with its edges trimmed; give a larger sheet or join it up")
         self.part = part
 
 

@@ -1,11 +1,12 @@
 """Lay parts out, better and better: the first layout at once, each next one cheaper, until none can be."""
 
 import time
+from collections import Counter
 from collections.abc import Callable, Iterator
 from itertools import count, cycle
 
 from shoplib.layout.beam import Beam
-from shoplib.layout.bounds import least_cost
+from shoplib.layout.bounds import enough, least_cost
 from shoplib.layout.columns import Columns
 from shoplib.layout.first_fit import first_fit
 from shoplib.layout.grown import Grown, Sheet, grown
@@ -16,6 +17,9 @@ GUIDES = ((0.1, 1.0), (0.0, 1.0), (0.1, 1.5))
 
 ONE_SHEET = ((0.0, 0.1), (0.03, 0.3), (0.1, 0.6))
 """The same for single sheets: what is left over counts, and little whether much lies there yet."""
+
+POOL_PASSES = 200
+"""Passes of a pool: beyond these hardly any layout is new."""
 
 
 def layouts(job: Job, seconds: float, clock: Callable[[], float] = time.monotonic) -> Iterator[Layout]:
@@ -31,6 +35,8 @@ def layouts(job: Job, seconds: float, clock: Callable[[], float] = time.monotoni
     until = clock() + seconds
     g = grown(job)
     bound = least_cost(g)
+    if not enough(g):
+        raise LayoutError("the sheets that there are cannot hold all parts; give more of them, or a size to buy")
     best = first_fit(g)
     if _whole(g, best):
         yield g.layout(best, bound)
@@ -39,7 +45,9 @@ def layouts(job: Job, seconds: float, clock: Callable[[], float] = time.monotoni
         if _whole(g, best):
             yield g.layout(best, bound)
     if not _whole(g, best):
-        raise LayoutError("the sheets that there are do not hold all parts; give more, or a size that can be bought")
+        raise LayoutError(
+            "no way was found to lay all parts on the sheets that there are; give more, a size to buy, or more time"
+        )
 
 
 def _better(grown: Grown, best: list[Sheet], bound: int, left: Callable[[], float]) -> Iterator[list[Sheet]]:
@@ -51,7 +59,7 @@ def _better(grown: Grown, best: list[Sheet], bound: int, left: Callable[[], floa
         beam.shake(shaken, columns and columns.prices()[1])
         found = beam.run(width, guide, grown.cost_of(best) - 1, lambda: left() <= 0)
         if found:
-            best = found
+            best = found[0]
             yield best
         elif shaken and shaken % 4 == 0 and left() > 0:
             if columns is None:
@@ -95,6 +103,16 @@ def _whole(grown: Grown, sheets: list[Sheet]) -> bool:
 
 def pool(job: Job, cost: int, seconds: float, clock: Callable[[], float] = time.monotonic) -> Iterator[Layout]:
     """Many different layouts of the job that cost no more than `cost`, for a choice among them."""
-    for layout in layouts(job, seconds, clock):
-        if layout.cost <= cost:
-            yield layout
+    until = clock() + seconds
+    g = grown(job)
+    bound, beam = least_cost(g), Beam(g)
+    seen: set[frozenset] = set()
+    for shaken in range(POOL_PASSES):
+        beam.shake(shaken)
+        for sheets in beam.run(16 * 2 ** (shaken % 4), GUIDES[shaken % len(GUIDES)], cost, lambda: clock() > until):
+            kinds = frozenset(Counter((on.stock, on.lies) for on in sheets).items())
+            if kinds not in seen and _whole(g, sheets):
+                seen.add(kinds)
+                yield g.layout(sheets, bound)
+        if clock() > until:
+            return

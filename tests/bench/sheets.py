@@ -1,11 +1,11 @@
-"""How few sheets the layouts need: `python tests/bench/sheets.py FILE --seconds S [--limit N] [--turn] [--layouts OUT]`.
+"""How few sheets layouts need: `python tests/bench/sheets.py FILE --seconds S [--limit N] [--turn] [--layouts OUT]`.
 
 FILE holds one instance a line, as told in `tests/bench/instances/README.md`. Seconds are those that one core worked
 (`time.process_time`), so that other programs do not count. By set, the first part of the id, it prints the sheets that
 this search used and those of `rectpack` (its guillotine ways, the best of all), the fewest known, the lower bound that
-the search itself proved, how many instances came to the fewest known, how many layouts are invalid by the judge, which
-knows coordinates alone (`tests/judge/sheets.py`), and the median of the seconds. Sums are over the instances whose
-fewest is known; those without are counted on a line of their own. Exit 1 where a layout is invalid.
+the search itself proved, how many instances came to the fewest known and to the bound, how many layouts are invalid by the
+judge, which knows coordinates alone (`tests/judge/sheets.py`), and the median of the seconds. Instances of which no
+fewest is known have lines of their own. Exit 1 where a layout is invalid.
 """
 
 import argparse
@@ -28,7 +28,7 @@ from rectpack import guillotine  # noqa: E402
 
 from shoplib.layout.pieces import Job, Layout, Part, Stock  # noqa: E402
 from shoplib.layout.search import layouts  # noqa: E402
-from tests.judge.sheets import Bought, Lying, Wanted, faults  # noqa: E402
+from tests.layout.judged import judged  # noqa: E402
 
 WAYS = [
     getattr(guillotine, f"Guillotine{choice}{split}")
@@ -76,9 +76,12 @@ def main() -> int:
 
 
 def job_of(instance: dict, turn: bool) -> Job:
-    """The instance as the search gets it: sheets without end that cost 1 each, no kerf."""
-    parts = [Part(str(i), w, h, count, turn) for i, (w, h, count) in enumerate(instance["parts"])]
-    return Job(tuple(parts), (Stock("sheet", *instance["sheet"], cost=1),))
+    """The instance as the search gets it: sheets without end that cost 1 each."""
+    parts = [
+        Part(str(index), length, width, count, turn or any(may_turn))
+        for index, (length, width, count, *may_turn) in enumerate(instance["parts"])
+    ]
+    return Job(tuple(parts), (Stock("sheet", *instance["sheet"], cost=1),), instance.get("kerf", 0))
 
 
 def run(instance: dict, seconds: float, turn: bool) -> tuple[Result, Layout]:
@@ -86,48 +89,52 @@ def run(instance: dict, seconds: float, turn: bool) -> tuple[Result, Layout]:
     begun = time.process_time()
     *_, best = layouts(job, seconds, time.process_time)
     took = time.process_time() - begun
-    known = (instance["may_turn" if turn else "as_given"] or {}).get("fewest_known")
-    wanted = [Wanted(part.length, part.width, part.count, part.may_turn) for part in job.parts]
-    lying = [(on.stock, [Lying(one.part, *one.at) for one in on.placed]) for on in best.sheets]
-    bad = faults(wanted, [Bought(*instance["sheet"])], 0, lying)
+    known = (instance.get("may_turn" if turn else "as_given") or {}).get("fewest_known")
+    bad = judged(job, best)
     return Result(instance["id"], len(best.sheets), best.bound, known, library(job), bad, took), best
 
 
 def library(job: Job) -> int:
     """The fewest sheets of all guillotine ways of `rectpack`, whatever time they take."""
-    fewest = sum(part.count for part in job.parts)
+    pieces = fewest = sum(part.count for part in job.parts)
+    turning = all(part.may_turn for part in job.parts)
     for way, order in product(WAYS, ORDERS):
-        packer = rectpack.newPacker(
-            mode=rectpack.PackingMode.Offline, bin_algo=rectpack.PackingBin.BFF, pack_algo=way, sort_algo=order,
-            rotation=job.parts[0].may_turn,
-        )
+        packer = rectpack.newPacker(bin_algo=rectpack.PackingBin.BFF, pack_algo=way, sort_algo=order, rotation=turning)
         for part in job.parts:
             for _ in range(part.count):
-                packer.add_rect(part.length, part.width)
-        packer.add_bin(job.stock[0].length, job.stock[0].width, count=fewest)
+                packer.add_rect(part.length + job.kerf, part.width + job.kerf)
+        packer.add_bin(job.stock[0].length + job.kerf, job.stock[0].width + job.kerf, count=pieces)
         packer.pack()
-        if len(packer.rect_list()) == sum(part.count for part in job.parts):
+        if len(packer.rect_list()) == pieces:
             fewest = min(fewest, len(packer))
     return fewest
 
 
 def table(results: list[Result]) -> Iterator[str]:
     """The figures by set, and all together."""
-    yield f"{'set':12}{'instances':>10}{'sheets':>8}{'library':>9}{'known':>7}{'bound':>7}{'reached':>9}{'invalid':>9}{'median s':>10}"
+    heads = ("set", "instances", "sheets", "library", "known", "reached", "bound", "at bound", "invalid", "median s")
+    yield f"{heads[0]:22}" + "".join(f"{head:>10}" for head in heads[1:])
     known = [result for result in results if result.known is not None]
-    groups = {}
-    for result in known:
-        groups.setdefault("_".join(result.name.split("_")[:2]) if "_" in result.name else "orders", []).append(result)
-    rest = [result for result in results if result.known is None]
-    for name, group in [*groups.items(), ("all", known), ("none known", rest)]:
-        if group:
-            at = sum(one.sheets <= one.known for one in group) if group is not rest else "-"
-            fewest = sum(one.known for one in group) if group is not rest else "-"
-            yield (
-                f"{name:12}{len(group):10}{sum(one.sheets for one in group):8}{sum(one.baseline for one in group):9}"
-                f"{fewest:>7}{sum(one.bound for one in group):7}{at:>9}{sum(bool(one.faults) for one in group):9}"
-                f"{statistics.median(one.seconds for one in group):10.2f}"
-            )
+    groups: dict[str, list[Result]] = {}
+    for result in results:
+        name = result.name.rpartition("_")[0].rpartition("_")[0] or result.name.rpartition("_")[0] or "orders"
+        groups.setdefault(name + ("" if result.known is not None else ", none known"), []).append(result)
+    for name, group in [*groups.items(), ("all with known", known)]:
+        if not group:
+            continue
+        has = group[0].known is not None
+        figures = (
+            len(group),
+            sum(one.sheets for one in group),
+            sum(one.baseline for one in group),
+            sum(one.known for one in group) if has else "",
+            sum(one.sheets <= one.known for one in group) if has else "",
+            sum(one.bound for one in group),
+            sum(one.sheets == one.bound for one in group),
+            sum(bool(one.faults) for one in group),
+            f"{statistics.median(one.seconds for one in group):.2f}",
+        )
+        yield f"{name:22}" + "".join(f"{figure:>10}" for figure in figures)
 
 
 def _place(one) -> dict:
