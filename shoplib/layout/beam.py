@@ -11,12 +11,14 @@ from collections.abc import Callable
 
 import numpy as np
 
+from shoplib.layout.bounds import telling
 from shoplib.layout.grown import MOST, Grown, Lie, Sheet
 
 # Rows of the state of the unfinished layouts. Bands follow each other along x, whichever way that is on the sheet.
 BAND, BAND_END, STRIP, STRIP_END, END, GONE, USED, PACKED, PAID, OPENED, WORTH = range(11)
 STATE = 11
 ENDS = 8
+TOLD = 40
 SHAKE = (0.1, 0.2)
 MIX = (0.0, 0.3, 0.6)
 BESIDE, NEW_STRIP, NEW_BAND, NEW_SHEET = range(4)
@@ -39,6 +41,8 @@ class Beam:
         # Index 0: bands follow each other along the sheet; 1: across it.
         self.w, self.h = np.stack((w, h)), np.stack((h, w))
         self.pieces = int(grown.count.sum())
+        self.cut_short = False
+        self.repeats = self.pieces > 2 * len(kinds)
         # The last stock is none at all: where every layout begins.
         # A place is a stock and the way of its bands: 2 * stock + way.
         wide, high = np.append(grown.wide, 0).astype(float), np.append(grown.high, 0).astype(float)
@@ -60,6 +64,7 @@ class Beam:
         self.all_value = float((self.value[: len(kinds)] * grown.count[kinds]).sum())
         self.area, self.base = area, base
         self.free = np.append((self.cost[:-1] == 0) & (grown.there > 0), False)
+        self.telling = telling(grown, TOLD)[:, kinds] / step
         self.seen: set[int] = set()
         self.closed: list = []
         rng = np.random.default_rng(1)
@@ -81,14 +86,20 @@ class Beam:
             self.worth = (worth * (self.all_value / (worth @ count)))[self.kind]
 
     def run(self, width: int, guide: tuple[float, float], most: int, stop: Callable[[], bool]) -> list[list[Sheet]]:
-        """Finished layouts that cost at most `most`, cheapest first; empty where this pass finds none."""
+        """Finished layouts that cost at most `most`, cheapest first; empty where this pass finds none.
+
+        `cut_short` then tells whether there was anything that it did not look at.
+        """
         limit = most // self.step + 1e-6
+        self.cut_short = False
         state, place, count, there, mark = self._nothing()
         begun = before = mark
         trail = []
         for level in range(self.pieces):
-            steps = () if stop() else self._steps(state, place, count, there, limit)
-            chosen = self._best(steps, mark, width, guide)
+            if stop():
+                self.cut_short = True
+                return []
+            chosen = self._best(self._steps(state, place, count, there, limit), mark, width, guide)
             if chosen is None:
                 return []
             node, variant, place, state, mark = chosen
@@ -101,9 +112,16 @@ class Beam:
         self._close(trail, np.arange(len(node)), mark - begun)
         return [self._sheets(trail, end) for end in np.argsort(state[PAID], kind="stable")[:ENDS].tolist()]
 
-    def price(self, width: int, guide: tuple[float, float], prices: np.ndarray, most: int) -> list[Sheet]:
-        """At most `most` single sheets whose parts, at these prices, are worth more than the sheet costs."""
+    def price(self, width: int, guide: tuple[float, float], prices: np.ndarray, most: int, seed: int) -> list[Sheet]:
+        """At most `most` single sheets whose parts, at these prices, are worth more than the sheet costs.
+
+        Two times of three the prices are shaken first: else the same sheets are found again and again.
+        """
         worth = prices[self.real] / self.step
+        if seed % 3:
+            count = self.grown.count[self.real]
+            shaken = worth * (1 + SHAKE[-1] * np.random.default_rng(seed).random(len(worth)))
+            worth = shaken * ((worth @ count) / (shaken @ count or 1.0))
         self.worth = worth[self.kind]
         state, place, count, there, mark = self._nothing()
         count = count * (worth > 1e-9)
@@ -137,9 +155,9 @@ class Beam:
 
     def _best(self, steps, mark, width, guide):
         """The best `width` of the steps that differ, best first: node, variant, place, state, mark."""
-        if not steps or not len(steps[0]):
-            return None
         node, variant, place, state = steps
+        if not len(node):
+            return None
         score = self._score(state, place, guide)
         best = np.arange(len(score))
         if len(best) > 3 * width:
@@ -150,40 +168,50 @@ class Beam:
         key = marks + place[best].astype(np.uint64) * self.mixing[5]
         for row in range(5):
             key ^= state[row, best].astype(np.uint64) * self.mixing[row] + (key >> np.uint64(29))
-        keep = np.sort(np.unique(key, return_index=True)[1])[:width]
+        keep = np.sort(np.unique(key, return_index=True)[1])
+        self.cut_short |= len(score) > 3 * width or len(keep) > width
+        keep = keep[:width]
         best = best[keep]
         return node[best], variant[best], place[best], state[:, best], marks[keep]
 
     def _steps(self, state, place, count, there, limit, new_sheets=True, any_first=False):
         """All ways to lay one part more: from which layout, which variant of part, at which place, the new state."""
-        has = count[:, self.kind] > 0
+        variants = np.flatnonzero((count > 0).any(axis=0)[self.kind])
+        has = count[:, self.kind[variants]] > 0
         spare = (self.free[:-1] * there) @ self.area[:-1]
         closed = np.ones(len(place), bool)
         found = []
         for way in (0, 1):
             at = np.flatnonzero(place % 2 == way)
-            w, h = self.w[way], self.h[way]
-            s = state[:, at, None]
-            wide, high = self.wide[place[at], None], self.high[place[at], None]
+            # Half the bytes, half the time: most of it goes into these tables.
+            w, h = self.w[way, variants].astype(np.int32), self.h[way, variants].astype(np.int32)
+            s = state[: END + 1, at, None].astype(np.int32)
+            wide = self.wide[place[at], None].astype(np.int32)
+            high = self.high[place[at], None].astype(np.int32)
             may = has[at] & (wide > 0)
-            beside = may & (s[END] + w <= wide) & (np.maximum(s[STRIP_END], s[STRIP] + h) <= high)
-            above = may & (s[BAND] + w <= wide) & (s[STRIP_END] + h <= high)
-            after = may & (s[BAND_END] + w <= wide) & (h <= high)
+            beside = may & (w <= wide - s[END]) & (h <= high - s[STRIP])
+            above = may & (w <= wide - s[BAND]) & (h <= high - s[STRIP_END])
+            after = may & (w <= wide - s[BAND_END]) & (h <= high)
             for move, fits in ((BESIDE, beside), (NEW_STRIP, above), (NEW_BAND, after)):
-                node, variant = np.nonzero(fits)
-                node = at[node]
+                node, variant = np.divmod(np.flatnonzero(fits), len(variants))
+                node, variant = at[node], variants[variant]
                 closed[node] = False
                 found.append(self._laid(state, node, variant, place[node], move))
         # A sheet is closed when no part fits any more: one that does had better lie here than on a later sheet.
         closed = np.flatnonzero(closed)
+        if len(self.telling) and new_sheets and not any_first:
+            needs = np.ceil((count[closed] @ self.telling.T).max(axis=1) - 1e-6)
+            closed = closed[state[PAID, closed] + needs <= limit]
         for new in range(self.nowhere) if new_sheets and len(closed) else ():
-            fits = has[closed] & (self.w[new % 2] <= self.wide[new]) & (self.h[new % 2] <= self.high[new])
+            fits = has[closed] & (self.w[new % 2, variants] <= self.wide[new])
+            fits &= self.h[new % 2, variants] <= self.high[new]
             fits &= there[closed, new // 2, None] > 0
             if not any_first:
                 # Sheets may stand in any order, and so may what is on them: the largest part left begins the next.
-                fits &= self.kind == self.kind[has[closed].argmax(axis=1)][:, None]
+                kinds = self.kind[variants]
+                fits &= kinds == kinds[has[closed].argmax(axis=1)][:, None]
             node, variant = np.nonzero(fits)
-            node = closed[node]
+            node, variant = closed[node], variants[variant]
             found.append(self._laid(state, node, variant, np.full(len(node), new), NEW_SHEET, place[node]))
         node, variant, place, state = (np.concatenate(column, axis=-1) for column in zip(*found, strict=True))
         # What the parts that are left need beyond this sheet and the stock in the shop must be bought.

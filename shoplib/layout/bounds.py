@@ -16,7 +16,9 @@ import numpy as np
 from shoplib.layout.grown import Grown
 
 MOST = 60
-"""Functions tried in each direction."""
+"""Parameters tried of each family of functions, where there are few kinds of parts."""
+WORK = 1_000_000
+"""Values of pairs of functions that may be worked out: some milliseconds."""
 
 
 def least_cost(grown: Grown) -> int:
@@ -28,6 +30,21 @@ def least_cost(grown: Grown) -> int:
     120
     """
     return _cheapest(grown, *weights(grown))
+
+
+def telling(grown: Grown, most: int) -> np.ndarray:
+    """What each part costs at least as the most telling functions see it, one row a pair of functions.
+
+    Whatever parts are left, the sum of a row over them is a bound for what they cost on new sheets. Nothing is told
+    where some stock is free.
+    """
+    if not all(cost for s, cost in enumerate(grown.cost) if grown.there[s]):
+        return np.zeros((0, len(grown.w)))
+    part_rows, stock_rows = weights(grown)
+    with np.errstate(divide="ignore"):
+        rate = (np.array(grown.cost, dtype=float) / stock_rows)[:, grown.there > 0].min(axis=1)
+    rows = np.unique((part_rows * rate[:, None]).round(12), axis=0)
+    return rows[np.argsort(-(rows @ grown.count), kind="stable")[:most]]
 
 
 def enough(grown: Grown) -> bool:
@@ -44,11 +61,13 @@ def weights(grown: Grown) -> tuple[np.ndarray, np.ndarray]:
     lengths = np.concatenate((grown.w, grown.h[grown.turns]))
     widths = np.concatenate((grown.h, grown.w[grown.turns]))
     part_rows, stock_rows = [], []
-    across = list(_functions(widths, high))
+    # Two families have parameters of their own, in each direction.
+    most = min(MOST, max(3, int((WORK / len(grown.w)) ** 0.5) // 2 - 5))
+    across = list(_functions(widths, high, most))
     of_h = np.array([f(grown.h) for f in across])
     of_w = np.array([f(grown.w) for f in across])
     of_high = np.array([f(grown.high) for f in across])
-    for f in _functions(lengths, wide):
+    for f in _functions(lengths, wide, most):
         upright = f(grown.w) * of_h
         # A part that may turn lies the way that counts for less; one that must lie one way, that way.
         lying = np.where(grown.turns & (grown.h <= wide) & (grown.w <= high), f(grown.h) * of_w, np.inf)
@@ -58,17 +77,17 @@ def weights(grown: Grown) -> tuple[np.ndarray, np.ndarray]:
     return np.vstack(part_rows), np.vstack(stock_rows)
 
 
-def _functions(sizes: np.ndarray, full: int) -> Iterator:
+def _functions(sizes: np.ndarray, full: int, most: int = MOST) -> Iterator:
     """Superadditive functions from sizes 0..full to 0..1, as the sizes that there are suggest them."""
     yield lambda x: x / full
     distinct = np.unique(sizes[sizes <= full])
     small = np.unique(np.concatenate((distinct[2 * distinct <= full], full - distinct[2 * distinct > full] + 1)))
     small = small[(small > 0) & (2 * small <= full)]
-    for e in _some(small):
+    for e in _some(small, most):
         # What is within e of the whole counts as whole, what is smaller than e as nothing.
         yield lambda x, e=e: np.where(x > full - e, 1.0, np.where(x < e, 0.0, x / full))
     steps = np.unique(np.concatenate((small, full // np.arange(2, 12) + 1)))
-    for k in _some(steps[(steps > 0) & (2 * steps <= full)]):
+    for k in _some(steps[(steps > 0) & (2 * steps <= full)], most):
         yield lambda x, k=k: (
             np.where(2 * x > full, 2 * (full // k - (full - x) // k), np.where(2 * x == full, full // k, 2 * (x // k)))
             / (2 * (full // k))
@@ -78,10 +97,10 @@ def _functions(sizes: np.ndarray, full: int) -> Iterator:
         yield lambda x, k=k: np.where((k + 1) * x % full == 0, x / full, (k + 1) * x // full / k)
 
 
-def _some(values: np.ndarray) -> list[int]:
-    """At most `MOST` of the values, spread evenly."""
-    if len(values) > MOST:
-        values = values[np.linspace(0, len(values) - 1, MOST).astype(int)]
+def _some(values: np.ndarray, most: int) -> list[int]:
+    """At most so many of the values, spread evenly."""
+    if len(values) > most:
+        values = values[np.linspace(0, len(values) - 1, most).astype(int)]
     return values.tolist()
 
 

@@ -14,6 +14,8 @@ from shoplib.layout.pieces import Job, Laid, Layout, LayoutError, Placed, Rect
 
 MOST = 2_000
 """Parts in one job: beyond it not even the first layout would come at once."""
+LONGEST = 2**31
+"""Ticks: 26 m and more cannot be laid out."""
 
 
 class TooLarge(LayoutError):
@@ -153,6 +155,8 @@ def _check(job: Job) -> None:
     for one in job.stock:
         if one.usable.w <= 0 or one.usable.h <= 0:
             raise LayoutError(f"nothing is left of {one.name} when its edges are trimmed; trim less")
+        if max(one.length, one.width) >= LONGEST:
+            raise LayoutError(f"{one.name} is longer than any board; give its sizes in ticks")
         if one.cost < 0 or (one.count is not None and one.count < 0):
             raise LayoutError(f"{one.name} has a count or a cost below 0; give 0 or more")
     if any(part.count < 0 or part.length <= 0 or part.width <= 0 for part in job.parts):

@@ -21,9 +21,15 @@ ONE_SHEET = ((0.0, 0.1), (0.03, 0.3), (0.1, 0.6))
 POOL_PASSES = 200
 """Passes of a pool: beyond these hardly any layout is new."""
 
+ROUNDS = 40
+"""Searches for single sheets before whole ones are put together again."""
+
 
 def layouts(job: Job, seconds: float, clock: Callable[[], float] = time.monotonic) -> Iterator[Layout]:
     """Layouts of the job, each cheaper than the one before; ends when none can be cheaper or the time is over.
+
+    It ends early as well where every layout of three stages and a trim was looked at; then the cost may be above the
+    bound though it is the least.
 
     Closing the iterator stops the search. LayoutError where there is no way to lay the job out, or none was found.
 
@@ -35,7 +41,7 @@ def layouts(job: Job, seconds: float, clock: Callable[[], float] = time.monotoni
     until = clock() + seconds
     g = grown(job)
     bound = least_cost(g)
-    if not enough(g):
+    if g.missing is not None and not enough(g):
         raise LayoutError("the sheets that there are cannot hold all parts; give more of them, or a size to buy")
     best = first_fit(g)
     if _whole(g, best):
@@ -61,6 +67,8 @@ def _better(grown: Grown, best: list[Sheet], bound: int, left: Callable[[], floa
         if found:
             best = found[0]
             yield best
+        elif not beam.cut_short:
+            return  # all that can be cut in these stages was looked at
         elif shaken and shaken % 4 == 0 and left() > 0:
             if columns is None:
                 columns = Columns(grown)
@@ -76,15 +84,12 @@ def _better(grown: Grown, best: list[Sheet], bound: int, left: Callable[[], floa
 
 def _put_together(beam: Beam, columns: Columns, most: int, left: Callable[[], float]) -> list[Sheet] | None:
     """A layout of sheets of many layouts, with new sheets where those would make parts cheaper."""
-    in_vain = 0
-    for guide in cycle(ONE_SHEET):
-        if left() <= 0:
-            return None
-        cost, prices = columns.prices()
-        new = [columns.add(sheet) for sheet in beam.price(64, guide, prices, 50)]
-        in_vain = 0 if any(new) else in_vain + 1
-        if in_vain == len(ONE_SHEET) or cost <= most:
-            break
+    if beam.repeats:
+        for turn, guide in zip(range(ROUNDS), cycle(ONE_SHEET), strict=False):
+            if left() <= 0:
+                return None
+            for sheet in beam.price(128, guide, columns.prices()[1], 50, turn):
+                columns.add(sheet)
     return columns.whole(most, min(1.0, left())) if left() > 0 else None
 
 
@@ -94,7 +99,7 @@ def _passes() -> Iterator[tuple[int, tuple[float, float], int]]:
         for guide in GUIDES:
             yield width, guide, 0
     for shaken in count(1):
-        yield 128 * 2 ** (shaken // 16), GUIDES[shaken % len(GUIDES)], shaken
+        yield 128 * 2 ** min(shaken // 16, 7), GUIDES[shaken % len(GUIDES)], shaken
 
 
 def _whole(grown: Grown, sheets: list[Sheet]) -> bool:

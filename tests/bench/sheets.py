@@ -3,9 +3,9 @@
 FILE holds one instance a line, as told in `tests/bench/instances/README.md`. Seconds are those that one core worked
 (`time.process_time`), so that other programs do not count. By set, the first part of the id, it prints the sheets that
 this search used and those of `rectpack` (its guillotine ways, the best of all), the fewest known, the lower bound that
-the search itself proved, how many instances came to the fewest known and to the bound, how many layouts are invalid by the
-judge, which knows coordinates alone (`tests/judge/sheets.py`), and the median of the seconds. Instances of which no
-fewest is known have lines of their own. Exit 1 where a layout is invalid.
+the search itself proved, how many instances came to the fewest known and to the bound, how many layouts are invalid by
+the judge, which knows coordinates alone (`tests/judge/sheets.py`), and the median of the seconds. Instances of which
+no fewest is known have lines of their own. Exit 1 where a layout is invalid.
 """
 
 import argparse
