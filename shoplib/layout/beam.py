@@ -15,12 +15,17 @@ from shoplib.layout.bounds import telling
 from shoplib.layout.grown import MOST, Grown, Lie, Sheet
 
 # Rows of the state of the unfinished layouts. Bands follow each other along x, whichever way that is on the sheet.
+# GONE are sheets that are closed and USED is what lies behind the last part, PACKED and WORTH the parts, PAID the cost.
 BAND, BAND_END, STRIP, STRIP_END, END, GONE, USED, PACKED, PAID, OPENED, WORTH = range(11)
-STATE = 11
+ROWS = 11
 ENDS = 8
+"""Finished layouts that a pass gives at most."""
 TOLD = 40
+"""Bounds that the parts which are left are held against when a sheet is closed."""
 SHAKE = (0.1, 0.2)
+"""How much the worth of parts is shaken."""
 MIX = (0.0, 0.3, 0.6)
+"""How far the worth of parts goes from their area towards their price."""
 BESIDE, NEW_STRIP, NEW_BAND, NEW_SHEET = range(4)
 
 
@@ -144,7 +149,7 @@ class Beam:
         """Where every layout begins: state, place, parts and stock that are there, mark."""
         count = self.grown.count[self.real][None].astype(np.int16)
         there = self.grown.there[None].astype(np.int32)
-        return np.zeros((STATE, 1)), np.full(1, self.nowhere), count, there, np.zeros(1, np.uint64)
+        return np.zeros((ROWS, 1)), np.full(1, self.nowhere), count, there, np.zeros(1, np.uint64)
 
     def _after(self, state, place, count, there, variant):
         """The parts and the stock that are left after the steps, and which of them opened a sheet."""

@@ -20,7 +20,7 @@ def test_layouts_by_chance_can_be_cut_and_get_cheaper(count):
     for seed in range(count(200, 2_000)):
         job = job_by_chance(seed)
         cost = None
-        for layout in layouts(job, 0.1, time.process_time):
+        for layout in layouts(job, 0.05, time.process_time):
             assert judged(job, layout) == [], f"seed {seed}"
             assert layout.cost == sum(job.stock[on.stock].cost for on in layout.sheets)
             assert layout.bound <= layout.cost
@@ -100,7 +100,7 @@ def test_known_results_are_reached(name, turn):
     assert best.cost == fewest
 
 
-@pytest.mark.parametrize("name", ["A5", "A7", "A15", "A17", "A23", "A37", "A41"])
+@pytest.mark.parametrize("name", ["A7", "A13", "A15", "A37"])
 def test_proven_orders_of_furniture_makers_are_reached(name):
     job, fewest = known(name, False)
     *_, best = layouts(job, 10, time.process_time)
