@@ -21,8 +21,8 @@ ONE_SHEET = ((0.0, 0.1), (0.03, 0.3), (0.1, 0.6))
 POOL_PASSES = 200
 """Passes of a pool: beyond these hardly any layout is new."""
 
-ROUNDS = 40
-"""Searches for single sheets before whole ones are put together again."""
+ROUNDS = {False: 12, True: 40}
+"""Searches for single sheets before whole ones are put together again; more where many parts are equal."""
 
 
 def layouts(job: Job, seconds: float, clock: Callable[[], float] = time.monotonic) -> Iterator[Layout]:
@@ -84,12 +84,11 @@ def _better(grown: Grown, best: list[Sheet], bound: int, left: Callable[[], floa
 
 def _put_together(beam: Beam, columns: Columns, most: int, left: Callable[[], float]) -> list[Sheet] | None:
     """A layout of sheets of many layouts, with new sheets where those would make parts cheaper."""
-    if beam.repeats:
-        for turn, guide in zip(range(ROUNDS), cycle(ONE_SHEET), strict=False):
-            if left() <= 0:
-                return None
-            for sheet in beam.price(128, guide, columns.prices()[1], 50, turn):
-                columns.add(sheet)
+    for turn, guide in zip(range(ROUNDS[beam.repeats]), cycle(ONE_SHEET), strict=False):
+        if left() <= 0:
+            return None
+        for sheet in beam.price(128, guide, columns.prices()[1], 50, turn):
+            columns.add(sheet)
     return columns.whole(most, min(1.0, left())) if left() > 0 else None
 
 
