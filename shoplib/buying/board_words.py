@@ -1,6 +1,6 @@
 """What is said of rough boards before they are cut: sizes, staves, runs of fronts, and what the eye must decide."""
 
-from collections.abc import Iterable
+from collections.abc import Container, Iterable
 
 from shoplib.buying.board_measure import Wood, write_volume
 from shoplib.buying.front_order import fronts_in_order
@@ -93,14 +93,25 @@ each rip.']
     return told
 
 
-def in_grain_order(runs: Iterable[tuple[Board, ...]], down: bool) -> list[str]:
-    """One sentence for each run of fronts; `down` where they stand one above another."""
+def in_grain_order(runs: Iterable[tuple[Board, ...]], down: bool, glued: Container[str] = ()) -> list[str]:
+    """One sentence for each run of fronts; `down` where they stand one above another, `glued` names those that are
+    glued up from staves.
+    """
     way = "from the top one down" if down else "from left to right"
-    return [
-        f"{boards_in_short(fronts)}: cut from one piece in the order in which they stand, {way}; number them before "
-        "they are cut apart."
-        for fronts in runs
-    ]
+    told = []
+    for fronts in runs:
+        if any(front.name in glued for front in fronts):
+            told.append(
+                f"{boards_in_short(fronts)}: cut stave by stave, stave 1 of them all from one piece in the order in "
+                f"which they stand, {way}, and so with the others; write front and stave on each before they are cut "
+                "apart, and glue up all fronts in the same order of their staves."
+            )
+        else:
+            told.append(
+                f"{boards_in_short(fronts)}: cut from one piece in the order in which they stand, {way}; number them "
+                "before they are cut apart."
+            )
+    return told
 
 
 def wood_words(name: str, wood: Wood, unit: str) -> str:
@@ -131,6 +142,8 @@ def boards_told(found: LaidOut) -> list[str]:
     told = [rough_sizes(project.cutting, style)] if wood else []
     for job in found.jobs:
         told += [*glue_ups(job.ask, project.cutting.jointing, style), *strips(job.ask, style)]
-    told += in_grain_order(fronts_in_order(found.cabinet), project.cutting.fronts_in_grain_order == "down each bay")
+    glued = {piece.board.name for sheet in found.sheets for piece in sheet.pieces if piece.stave}
+    down = project.cutting.fronts_in_grain_order == "down each bay"
+    told += in_grain_order(fronts_in_order(found.cabinet), down, glued)
     told += [wood_words(name, used, style.unit) for name, used in wood.items()]
     return told + list(BEFORE_CUTTING if wood else ())

@@ -6,6 +6,7 @@ from decimal import Decimal
 from string import ascii_uppercase
 
 from shoplib.buying.rough import boards_by_sheet, rough_size
+from shoplib.layout.offcuts import LEAST, Least
 from shoplib.layout.pieces import Job, Part, Rect, Stock
 from shoplib.measure import MM, Style, write_brief
 from shoplib.model.board import Board
@@ -30,6 +31,15 @@ class Ask:
     boards: tuple[tuple[Board, ...], ...]
     letters: tuple[str, ...]
     kerf: int
+
+
+def least_kept(sheet: Sheet) -> Least:
+    """The smallest offcut of a sheet that is worth keeping: without grain, whichever way it lies.
+
+    >>> [least_kept(Sheet("ply", "plywood", 18 * MM, grain=grain)).either_way for grain in ("length", "none")]
+    [False, True]
+    """
+    return LEAST._replace(either_way=sheet.grain == "none" and sheet.kind != "solid")
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,12 +3,12 @@
 import time
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from contextlib import suppress
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass, replace
 from itertools import count
 
-from shoplib.buying.front_order import fronts_in_order, runs_of
-from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, letter, offered
+from shoplib.buying.front_order import runs_of
+from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, least_kept, letter, offered
 from shoplib.buying.lifts import one_lifts
 from shoplib.buying.shop_first import shop_first
 from shoplib.buying.staves import from_boards
@@ -16,7 +16,7 @@ from shoplib.buying.strip_runs import strip_runs
 from shoplib.layout.choose import best_for
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.grain_run import apart, joined
-from shoplib.layout.offcuts import worth_keeping
+from shoplib.layout.offcuts import Least, worth_keeping
 from shoplib.layout.order import Step, cut_order
 from shoplib.layout.pieces import Job, Laid, Layout, LayoutError, Placed, Rect, Stock
 from shoplib.layout.sawn import Sawn
@@ -71,6 +71,11 @@ class LaidSheet:
         """Whether it comes from the yard."""
         return self.held is None
 
+    @property
+    def kept(self) -> dict[Rect, str]:
+        """The offcuts worth keeping, the largest first, each with its small letter."""
+        return lettered(self.sawn.offcuts, least_kept(self.sheet))
+
 
 @dataclass(frozen=True, slots=True)
 class LaidJob:
@@ -122,22 +127,33 @@ def laid_out(cabinet: Cabinet, seconds: float = 10.0, tell: Tell = lambda ask, o
     waiting = asks(cabinet)
     held = {ask.sheet.name: in_shop(ask.sheet) for ask in waiting}
     for ask in waiting:  # what cannot be is said before any time is spent on what can
-        _asked(cabinet, ask, held[ask.sheet.name])
+        with _of(ask.sheet):
+            _asked(cabinet, ask, held[ask.sheet.name])
     done: list[LaidJob] = []
     stopped = False
     for number, ask in enumerate(waiting):
         left = 0.0 if stopped else (ends - time.monotonic()) / (len(waiting) - number)
-        asked = _asked(cabinet, ask, held[ask.sheet.name])
-        found, stopped_here = _searched(asked, max(left, 0.0), tell)
+        with _of(ask.sheet):
+            asked = _asked(cabinet, ask, held[ask.sheet.name])
+            found, stopped_here = _searched(asked, max(left, 0.0), tell)
         stopped = stopped or stopped_here
         try:
             laid = _laid(asked, found, done)
         except KeyboardInterrupt:
             laid, stopped = _laid(asked, found[:1], done), True
         cut = [(sheet.held, sheet.name, sheet.sawn.offcuts) for sheet in laid.sheets]
-        held[ask.sheet.name] = left_after(held[ask.sheet.name], cut)
+        held[ask.sheet.name] = left_after(held[ask.sheet.name], cut, least_kept(ask.sheet))
         done.append(laid)
     return LaidOut(cabinet, tuple(done), held, stopped)
+
+
+@contextmanager
+def _of(sheet: Sheet) -> Iterator[None]:
+    """What cannot be laid out is said with the name of its sheet: a room below knows rectangles only."""
+    try:
+        yield
+    except LayoutError as fault:
+        raise LayoutError(f"{sheet.name}: {fault}") from fault
 
 
 class _Asked:
@@ -150,12 +166,10 @@ class _Asked:
         self.cabinet, self.ask, self.held, self.on = cabinet, ask, held, on
         self.job = job_of(ask, on)
         names = [[board.name for board in boards] for boards in ask.boards]
-        here = {name for several in names for name in several}
-        strips = strip_runs(ask, self.job, cabinet.style)
-        self.runs = (*runs_of(cabinet, self.job, names, cabinet.style), *(run for run, _ in strips))
+        runs = [*runs_of(cabinet, self.job, names, cabinet.style), *strip_runs(ask, self.job, cabinet.style)]
+        self.runs = tuple(run for run, _ in runs)
         self.whole = joined(self.job, self.runs) if self.runs else self.job
-        fronts = [run for run in fronts_in_order(cabinet) if all(front.name in here for front in run)]
-        self.in_runs = [*fronts, *(boards for _, boards in strips)]
+        self.in_runs = [boards for _, boards in runs]
 
 
 def _asked(cabinet: Cabinet, ask: Ask, held: tuple[Held, ...]) -> _Asked:
@@ -229,11 +243,11 @@ def _by_area(job: Job) -> Job:
 def _laid(asked: _Asked, found: list[Layout], done: Sequence[LaidJob]) -> LaidJob:
     """The job as it will be cut, by the layout that is wished for among those that were found."""
     ask, job, cutting = asked.ask, asked.job, asked.cabinet.project.cutting
-    choice = best_for(cutting.choose, asked.whole, found)
+    choice = best_for(cutting.choose, asked.whole, found, least_kept(ask.sheet))
     layout, cuts = choice.layout, choice.sheets
     if asked.runs:
         layout = apart(job, asked.runs, layout)
-        cuts = [sawn(job, laid, cutting.choose) for laid in layout.sheets]
+        cuts = [sawn(job, laid, cutting.choose, least_kept(ask.sheet)) for laid in layout.sheets]
     boards = _boards_in_turn(ask, asked.in_runs, choice.layout)
     names = _names(ask, done)
     lying = [iter(held) for held in asked.on.held]
@@ -268,8 +282,14 @@ def _boards_in_turn(
 
 
 def _in_turn(ask: Ask, runs: Sequence[Sequence[Board]], layout: Layout) -> Iterator[Board]:
-    in_runs = {board.name for run in runs for board in run}
-    alone = [[board for board in boards if board.name not in in_runs] for boards in ask.boards]
+    in_runs = Counter(board.name for run in runs for board in run)
+    alone = []
+    for boards in ask.boards:
+        alone.append([])
+        for board in boards:  # a board that is glued up is there once for each stave, and may be in runs as often
+            in_runs[board.name] -= 1
+            if in_runs[board.name] < 0:
+                alone[-1].append(board)
     waiting = [iter(boards) for boards in alone if boards]
     for laid in layout.sheets:
         for one in laid.placed:
@@ -295,20 +315,24 @@ def _names(ask: Ask, done: Sequence[LaidJob]) -> Callable[[Held | None], str]:
     return name
 
 
-def left_after(held: Iterable[Held], cut: Iterable[tuple[Held | None, str, Sequence[Rect]]]) -> tuple[Held, ...]:
+def left_after(
+    held: Iterable[Held], cut: Iterable[tuple[Held | None, str, Sequence[Rect]]], least: Least
+) -> tuple[Held, ...]:
     """What lies in the shop when these are cut: what was not used, and what they left.
 
-    Each is the piece in the shop that it was (None: bought), its name, and its offcuts.
+    Each is the piece in the shop that it was (None: bought), its name, and its offcuts; those of at least the size
+    `least` are kept.
 
+    >>> from shoplib.layout.offcuts import LEAST
     >>> one, other = Held(60, 30), Held(40, 30)
-    >>> left_after([one, other], [(one, "ply, offcut 1", [Rect(0, 0, 20, 30)])])[0] == other
+    >>> left_after([one, other], [(one, "ply, offcut 1", [Rect(0, 0, 20, 30)])], LEAST)[0] == other
     True
     """
     left = list(held)
     for was, name, offcuts in cut:
         if was is not None:
             left.remove(was)
-        letters = lettered(offcuts)
+        letters = lettered(offcuts, least)
         left += [
             Held(rest.w, rest.h, left_of=name, name=f"{name}, offcut {letters[rest]}" if rest in letters else "")
             for rest in offcuts
@@ -316,12 +340,13 @@ def left_after(held: Iterable[Held], cut: Iterable[tuple[Held | None, str, Seque
     return tuple(left)
 
 
-def lettered(offcuts: Iterable[Rect]) -> dict[Rect, str]:
+def lettered(offcuts: Iterable[Rect], least: Least) -> dict[Rect, str]:
     """The offcuts worth keeping, the largest first, each with its small letter.
 
+    >>> from shoplib.layout.offcuts import LEAST
     >>> from shoplib.measure import INCH
     >>> small, large = Rect(0, 0, 20 * INCH, 9 * INCH), Rect(0, 9 * INCH, 40 * INCH, 9 * INCH)
-    >>> list(lettered([small, large, Rect(0, 0, INCH, INCH)]).values()), lettered([small, large])[large]
+    >>> list(lettered([small, large, Rect(0, 0, INCH, INCH)], LEAST).values()), lettered([small, large], LEAST)[large]
     (['a', 'b'], 'a')
     """
-    return {rest: letter(number).lower() for number, rest in enumerate(worth_keeping(offcuts))}
+    return {rest: letter(number).lower() for number, rest in enumerate(worth_keeping(offcuts, least))}

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
+from shoplib.buying.jobs import least_kept
 from shoplib.buying.laid_out import LaidJob, LaidOut, left_after
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.pieces import Job, Rect
@@ -46,10 +47,10 @@ def _of_sheet(jobs: list[LaidJob], found: LaidOut) -> SheetSpare:
 
 def _left_otherwise(job: LaidJob, found: LaidOut) -> Iterator[list[Rect]]:
     """What other layouts of the job would leave; those before it stay as they are."""
-    wish = found.cabinet.project.cutting.choose
+    wish, least = found.cabinet.project.cutting.choose, least_kept(job.ask.sheet)
     for layout in [one for one in job.others if one.cost == job.layout.cost][:OTHERS]:
         cut = []
         lying = [iter(held) for held in job.on.held]
         for laid in layout.sheets:
-            cut.append((next(lying[laid.stock], None), "", sawn(job.job, laid, wish).offcuts))
-        yield [one.usable for one in left_after(job.held, cut)]
+            cut.append((next(lying[laid.stock], None), "", sawn(job.job, laid, wish, least).offcuts))
+        yield [one.usable for one in left_after(job.held, cut, least)]

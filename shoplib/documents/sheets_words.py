@@ -10,7 +10,6 @@ from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.spare_parts import SheetSpare
 from shoplib.documents.plan_words import STAGES
 from shoplib.layout.choose import why
-from shoplib.layout.offcuts import worth_keeping
 from shoplib.layout.order import set_ups
 from shoplib.layout.spare import told
 from shoplib.lists.dado_stops import dado_stops, stop_words, two_stops, two_stops_words
@@ -94,7 +93,7 @@ def _job(job: LaidJob, found: LaidOut) -> Iterator[str]:
     stages = and_list([STAGES[stage] for stage in job.ask.stages])
     parts = sum(part.count for part in job.ask.parts)
     rips, settings = set_ups(job.steps)
-    kept = [rest for sheet in job.sheets for rest in worth_keeping(sheet.sawn.offcuts)[:1]]
+    kept = [rest for sheet in job.sheets for rest in sheet.kept]
     largest = max(kept, key=lambda rest: rest.area, default=None)
     left = f"largest offcut {_size(largest.w, largest.h, style)}" if largest else "no offcut worth keeping"
     yield (

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from shoplib.buying.laid_out import LaidSheet, Piece, lettered
+from shoplib.buying.laid_out import LaidSheet, Piece
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import fill_of
 from shoplib.draw.scene import Chain, EdgeText, Item, Label, Line, Scene, Shape
@@ -24,7 +24,7 @@ def sheet_layout(sheet: LaidSheet, style: Style) -> Scene:
     stock = sheet.stock
     whole = (0, 0, stock.length, stock.width)
     band = max(stock.length, stock.width) // 24
-    kept = lettered(sheet.sawn.offcuts)
+    kept = sheet.kept
     items: list[Item] = [Shape((whole,), SAW_CUT, "what the saw takes")]
     if trim := _trim(sheet):
         items.append(Shape(trim, LEFT, "trimmed off", "\\"))

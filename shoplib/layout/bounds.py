@@ -41,8 +41,9 @@ def telling(grown: Grown, most: int) -> np.ndarray:
     if not all(cost for s, cost in enumerate(grown.cost) if grown.there[s]):
         return np.zeros((0, len(grown.w)))
     part_rows, stock_rows = weights(grown)
+    there = grown.there > 0
     with np.errstate(divide="ignore"):
-        rate = (np.array(grown.cost, dtype=float) / stock_rows)[:, grown.there > 0].min(axis=1)
+        rate = (np.array(grown.cost, dtype=float)[there] / stock_rows[:, there]).min(axis=1)
     rows = np.unique((part_rows * rate[:, None]).round(12), axis=0)
     return rows[np.argsort(-(rows @ grown.count), kind="stable")[:most]]
 

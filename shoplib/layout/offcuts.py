@@ -9,10 +9,24 @@ from shoplib.measure import INCH
 
 
 class Least(NamedTuple):
-    """The smallest offcut worth keeping: `length` along the grain, `width` across it, in ticks."""
+    """The smallest offcut worth keeping: `length` along the grain, `width` across it, in ticks.
+
+    `either_way`: the sheet has no grain, so an offcut may be as long across it.
+    """
 
     length: int
     width: int
+    either_way: bool = False
+
+    def keeps(self, offcut: Rect) -> bool:
+        """Whether an offcut is worth keeping.
+
+        >>> slim = Rect(0, 0, 10, 50)
+        >>> Least(40, 10).keeps(slim), Least(40, 10, either_way=True).keeps(slim)
+        (False, True)
+        """
+        along = offcut.w >= self.length and offcut.h >= self.width
+        return along or (self.either_way and offcut.h >= self.length and offcut.w >= self.width)
 
 
 LEAST = Least(12 * INCH, 4 * INCH)
@@ -20,13 +34,12 @@ LEAST = Least(12 * INCH, 4 * INCH)
 
 
 def worth_keeping(offcuts: Iterable[Rect], least: Least = LEAST) -> tuple[Rect, ...]:
-    """The offcuts that a part of the size `least` comes out of, its grain along theirs, the largest first.
+    """The offcuts that a part of the size `least` comes out of, the largest first.
 
     >>> worth_keeping([Rect(0, 0, 50, 9), Rect(0, 9, 60, 30), Rect(60, 9, 30, 60)], Least(40, 10))
     (Rect(x=0, y=9, w=60, h=30),)
     """
-    kept = [offcut for offcut in offcuts if offcut.w >= least.length and offcut.h >= least.width]
-    return tuple(sorted(kept, key=attrgetter("area"), reverse=True))
+    return tuple(sorted(filter(least.keeps, offcuts), key=attrgetter("area"), reverse=True))
 
 
 def room_beside(sheet: Rect, parts: Iterable[Rect], kerf: int, least: Least, over: int = 0) -> tuple[Rect, ...]:
@@ -44,8 +57,7 @@ def room_beside(sheet: Rect, parts: Iterable[Rect], kerf: int, least: Least, ove
         grown = Rect(part.x - kerf, part.y - kerf, part.w + 2 * kerf, part.h + 2 * kerf)
         free, cut = [room for room in free if not _meet(room, grown)], [room for room in free if _meet(room, grown)]
         for new in sorted({new for room in cut for new in _beside(room, grown)}, key=attrgetter("area"), reverse=True):
-            large = new.w >= least.length and new.h >= least.width and new.area > over
-            if large and not any(_within(new, other) for other in free):
+            if least.keeps(new) and new.area > over and not any(_within(new, other) for other in free):
                 free.append(new)
     return tuple(sorted(free, key=lambda room: (-room.area, room)))
 

@@ -1,5 +1,6 @@
 """What a project cannot ask for, seen before any board is placed."""
 
+from shoplib.measure import INCH, MM, write_brief
 from shoplib.model.project import Base, Bay, Fronts, ImpossibleProject, InUse, Project, Size, Space
 from shoplib.model.species import refuse_unknown_species
 from shoplib.model.unused import refuse_unused
@@ -10,6 +11,10 @@ _SAYS = {
     "shelves": "needs a table that says how many",
     "pull-out": "needs a table that describes its panel",
 }
+
+
+_WIDEST_KERF = {"in": INCH // 2, "mm": 12 * MM}
+"""What a saw leaves is narrower: some four times a usual blade (common practice, no source)."""
 
 
 def refuse_impossible(project: Project, case: int) -> None:
@@ -27,6 +32,7 @@ def refuse_impossible(project: Project, case: int) -> None:
     refuse_unknown_species(project.sheets)
     _in_use(project.in_use, bool(project.carcass.rails))
     _strips(project)
+    _kerf(project)
     for name, part in project.measured.parts.items():
         if part.length is None and part.width is None:
             raise ImpossibleProject(f'measured.parts."{name}"', "give its length, its width, or both")
@@ -65,6 +71,15 @@ def _strips(project: Project) -> None:
         have = f"name one of {', '.join(solid)}" if solid else 'give a sheet of kind = "solid"'
         raise ImpossibleProject(
             "cutting.strips_from", f'strips are ripped from solid boards, and "{name}" is no such sheet; {have}'
+        )
+
+
+def _kerf(project: Project) -> None:
+    kerf, widest = project.cutting.kerf, _WIDEST_KERF[project.style.unit]
+    if kerf > widest:
+        said, most = (write_brief(size, project.style) for size in (kerf, widest))
+        raise ImpossibleProject(
+            "cutting.kerf", f"no saw takes {said} at a cut, and {most} is the most; give the width of a cut of yours"
         )
 
 

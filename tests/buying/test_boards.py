@@ -233,6 +233,32 @@ def test_fronts_of_a_row_come_from_one_board_from_left_to_right(project):
     assert sheet == other and right.x - left.x - left.w == project.cutting.kerf and right.y == left.y
 
 
+@pytest.mark.parametrize("way", ["along each row", "down each bay"])
+@pytest.mark.parametrize("width", [4, 5])
+def test_fronts_in_staves_come_stave_by_stave_from_one_board(width, way):
+    """Two drawers a bay, and boards that no front comes out of: like staves of a run lie in its order, a kerf apart."""
+    plain = read_project(example("wheel_wall_drawers"))
+    bays = tuple(replace(bay, drawers=replace(bay.drawers, count=2)) for bay in plain.bays)
+    ash = replace(plain.sheets["ash"], length=96 * INCH, width=width * INCH, sizes=(), on_hand=())
+    project = replace(plain, bays=bays, size=replace(plain.size, height=14 * INCH), sheets=plain.sheets | {"ash": ash},
+                      cutting=replace(plain.cutting, fronts_in_grain_order=way))  # fmt: skip
+    found = laid_out(solve(project), 2)
+    runs = [[f"bay {bay} drawer {n} front" for bay in (1, 2)] for n in (1, 2)]
+    if way == "down each bay":
+        runs = [[f"bay {bay} drawer {n} front" for n in (2, 1)] for bay in (1, 2)]
+    for run in runs:
+        places = {(piece.board.name, piece.stave): (sheet.name, piece.placed.at) for sheet in found.sheets
+                  for piece in sheet.pieces if piece.board.name in run}  # fmt: skip
+        assert sorted({stave for _, stave in places}) == [1, 2]
+        for stave in (1, 2):
+            (sheet, first), (other, second) = (places[name, stave] for name in run)
+            assert sheet == other and first.y == second.y
+            assert second.x - first.x - first.w == project.cutting.kerf
+    told = " ".join(boards_told(found))
+    assert told.count("cut stave by stave, stave 1 of them all from one piece in the order") == 2
+    assert "front of drawer 1 in bays 1 and 2: cut from one piece" not in told
+
+
 DOWN = [f"bay 1 drawer {number} front" for number in (3, 2, 1)]
 
 

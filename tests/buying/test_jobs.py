@@ -2,6 +2,7 @@
 
 from collections import Counter
 from dataclasses import replace
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
@@ -150,7 +151,37 @@ def test_a_sheet_without_a_size_of_its_own_takes_those_that_can_be_bought():
 
 def test_too_few_offcuts_are_told():
     text = refused(project(sheet="box sheet", length=None, width=None, on_hand=(OnHand(400 * MM, 120 * MM, 2),)))
-    assert "do not hold all parts" in text
+    assert text.startswith("box sheet: the sheets that there are cannot hold all parts; ")
+
+
+@pytest.mark.parametrize(("name", "unit", "widest"), [
+    ("finger_jointed_drawers", MM, 12), ("under_bench_case", INCH, Fraction(1, 2)),
+])  # fmt: skip
+def test_a_kerf_that_no_saw_has_is_refused(name, unit, widest):
+    """Common practice, no source: a blade takes some 1/8 in, a wide one twice that."""
+    usual = read_project(PROJECTS / f"{name}.toml")
+    most = int(widest * unit)
+    assert solve(replace(usual, cutting=replace(usual.cutting, kerf=most)))
+    for kerf in (most + 1, 2000 * MM):
+        with pytest.raises(ImpossibleProject, match=r"no saw takes .* at a cut, and .* is the most; give") as fault:
+            solve(replace(usual, cutting=replace(usual.cutting, kerf=kerf)))
+        assert fault.value.key == "cutting.kerf" and "\n" not in str(fault.value)
+
+
+def test_the_sentence_names_the_sheet_that_its_boards_are_too_few_of():
+    few = {"length": None, "width": None, "sizes": (), "on_hand": (OnHand(41 * INCH, 11 * INCH),)}
+    text = refused(project("wheel_wall_drawers", sheet="ash", **few))
+    assert text.startswith("ash: ") and "too few or too narrow" in text
+
+
+@pytest.mark.filterwarnings("error")
+@pytest.mark.parametrize("name", ["wheel_wall_drawers", "rolling_stand"])
+@pytest.mark.parametrize("on_hand", [(), (OnHand(2500 * MM, 180 * MM, 3),)])
+def test_nothing_warns_while_solid_boards_are_laid_out(name, on_hand):
+    """numpy's own warnings, with the path of a file, are no words for the terminal."""
+    sheet = "ash" if name == "wheel_wall_drawers" else "case sheet"
+    size = {"kind": "solid", "length": 2500 * MM, "width": 180 * MM, "sizes": (), "on_hand": on_hand}
+    assert laid_out(solve(project(name, sheet=sheet, **size)), 2.0).sheets
 
 
 def test_a_negative_kerf_never_comes_so_far():
@@ -173,6 +204,6 @@ def test_more_parts_than_can_be_laid_out_are_told():
         replace(board, name=f"bay 1 drawer {number} {board.name}") for number in range(105) for board in boards
     ))  # fmt: skip
     assert len(many.boards) > 5000
-    with pytest.raises(LayoutError, match=r"^5040 parts are more than one layout can take; lay out at most") as fault:
+    with pytest.raises(LayoutError, match=r"^box sheet: 5040 parts are more than one layout can take; ") as fault:
         laid_out(many, 0.2)
     assert "\n" not in str(fault.value)

@@ -6,10 +6,11 @@ from dataclasses import replace
 import pytest
 
 from shoplib.buying import laid_out as module
-from shoplib.buying.laid_out import Held, laid_out, left_after, lettered
+from shoplib.buying.laid_out import Held, laid_out, left_after
 from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.spare_parts import spares
 from shoplib.documents.project_file import read_project
+from shoplib.layout.offcuts import LEAST
 from shoplib.layout.pieces import Rect
 from shoplib.measure import INCH, MM
 from shoplib.model.cabinet import solve
@@ -59,7 +60,7 @@ def test_what_an_earlier_stage_left_is_what_a_later_one_is_cut_from(name):
         if sheet.held and sheet.held.left_of:
             source = by_name[sheet.held.left_of]
             assert source.name in done
-            named = {f"{source.name}, offcut {small}": rest for rest, small in lettered(source.sawn.offcuts).items()}
+            named = {f"{source.name}, offcut {small}": rest for rest, small in source.kept.items()}
             rest = named[sheet.name]
             assert (sheet.stock.length, sheet.stock.width) == (rest.w, rest.h)
             assert (sheet.stock.trim_ends, sheet.stock.trim_edges) == (0, 0)
@@ -124,12 +125,12 @@ def test_of_what_lies_in_the_shop_the_least_is_taken():
 def test_what_lies_in_the_shop_when_pieces_are_cut():
     one, other = Held(60, 30, 1, 1), Held(40, 30)
     kept = Rect(5, 5, 20 * INCH, 5 * INCH)
-    left = left_after([one, other], [(other, "ply, offcut 1", [kept]), (None, "ply 1", [Rect(0, 0, 7, 6)])])
+    left = left_after([one, other], [(other, "ply, offcut 1", [kept]), (None, "ply 1", [Rect(0, 0, 7, 6)])], LEAST)
     assert left == (
         one, Held(20 * INCH, 5 * INCH, left_of="ply, offcut 1", name="ply, offcut 1, offcut a"),
         Held(7, 6, left_of="ply 1"),
     )  # fmt: skip
-    again = left_after(left, [(left[1], left[1].name, [Rect(0, 0, 13 * INCH, 5 * INCH)])])
+    again = left_after(left, [(left[1], left[1].name, [Rect(0, 0, 13 * INCH, 5 * INCH)])], LEAST)
     assert again[-1].name == "ply, offcut 1, offcut a, offcut a" and left[1] not in again
 
 
@@ -138,7 +139,24 @@ def test_what_is_left_and_too_small_to_keep_is_not_cut_up_later():
     for name in NAMES:
         for sheet in laid(name).sheets:
             if sheet.held and sheet.held.left_of:
-                assert sheet.stock.length >= 12 * INCH and sheet.stock.width >= 4 * INCH
+                along, across = sheet.stock.length, sheet.stock.width
+                if sheet.sheet.grain == "none":
+                    along, across = max(along, across), min(along, across)
+                assert along >= 12 * INCH and across >= 4 * INCH
+
+
+def test_without_grain_an_offcut_is_kept_whichever_way_it_lies():
+    """Common practice, no source: 12 by 4 in is kept. Only what is shorter both ways, or narrower, has no letter."""
+    slim, seen = Rect(0, 0, 11 * INCH, 15 * INCH), Counter()
+    for name in NAMES:
+        for sheet in laid(name).sheets:
+            turns = sheet.sheet.grain == "none"
+            seen[turns] += 1
+            assert bool(replace(sheet, sawn=replace(sheet.sawn, offcuts=(slim,))).kept) == turns
+            for rest in sheet.sawn.offcuts:
+                ways = [(rest.w, rest.h), *([(rest.h, rest.w)] if turns else [])]
+                assert (rest in sheet.kept) == any(long >= 12 * INCH and wide >= 4 * INCH for long, wide in ways)
+    assert len(seen) == 2
 
 
 @pytest.mark.parametrize("at", [1, 3, 5])
