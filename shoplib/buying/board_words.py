@@ -6,7 +6,7 @@ from shoplib.buying.board_measure import Wood, write_volume
 from shoplib.buying.front_order import fronts_in_order
 from shoplib.buying.jobs import Ask
 from shoplib.buying.laid_out import LaidOut
-from shoplib.buying.rough import STRIPS
+from shoplib.buying.rough import STRIPS, second_rip
 from shoplib.buying.strip_runs import shortest_rip
 from shoplib.buying.wood_used import wood_used
 from shoplib.measure import Style, write_brief
@@ -75,22 +75,39 @@ def strips(ask: Ask, style: Style) -> list[str]:
     >>> lip = Board("shelf front strip", "case", 1, "ash", 800, 18 * MM, 4 * MM, place, role="edging strip")
     >>> ask = Ask(Sheet("ash", "solid", 20 * MM), (1,), (Part("lip", 812 * MM, 4 * MM),), ((lip,),), ("A",), 0)
     >>> strips(ask, MM_STYLE)
-    ['shelf front strip: ripped 4 mm wide, from ash that is planed already; joint the edge of the board again before \
-each rip.']
+    ['shelf front strip: ripped 4 mm wide, from ash that is planed already, to 20 mm; joint the edge of the board \
+again before each rip; what stands over the edge of its board is planed flush when the glue is dry.']
     """
     told = []
     for part, boards in zip(ask.parts, ask.boards, strict=True):
         if boards[0].role in STRIPS:
             thin = min(boards[0].width, boards[0].thickness)
             then = "" if part.width == thin else f" and then planed to {setting(thin, style)}"
+            wide = second_rip(boards[0], ask.sheet, style)
+            if wide:
+                then += f", and as soon as it is off the board, {then_ripped(wide, style)}"
+            over = ask.sheet.thickness > max(boards[0].width, boards[0].thickness)
+            flush = boards[0].role == "edging strip" and over and not wide
+            proud = "; what stands over the edge of its board is planed flush when the glue is dry" if flush else ""
             short = shortest_rip(style)
             after = f"; no piece under {write_brief(short, style)} is ripped: rip one strip, then cut it to length"
             told.append(
                 f"{boards_in_short(boards)}: ripped {setting(part.width, style)} wide{then}, from {ask.sheet.name} "
-                "that is planed already; joint the edge of the board again before each rip"
-                f"{after if part.length < short else ''}."
+                f"that is planed already, to {setting(ask.sheet.thickness, style)}; joint the edge of the board again "
+                f"before each rip{after if part.length < short else ''}{proud}."
             )
     return told
+
+
+def then_ripped(wide: int, style: Style) -> str:
+    """How a strip that is off the board comes to its width.
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> then_ripped(12 * MM, MM_STYLE)
+    'ripped to 12 mm with a push stick, its jointed face on the table, before it is cut to length'
+    """
+    much = setting(wide, style)
+    return f"ripped to {much} with a push stick, its jointed face on the table, before it is cut to length"
 
 
 def in_grain_order(runs: Iterable[tuple[Board, ...]], down: bool, glued: Container[str] = ()) -> list[str]:

@@ -34,15 +34,18 @@ def amount(square_ticks: int, row: Coverage, measure: str) -> Decimal:
     return up(steps) * step
 
 
-def area_lines(cabinet: Cabinet) -> Iterator[Line]:
-    """Glue for the joints that are glued; finish for all faces and edges that no board lies against."""
+def area_lines(cabinet: Cabinet, seams: int = 0) -> Iterator[Line]:
+    """Glue for the joints that are glued, and for so many square ticks of seams between staves; finish for all faces
+    and edges that no board lies against.
+    """
     unit = cabinet.style.unit
     glued = glue_area(cabinet)
-    if glued:
+    if glued or seams:
         row, measure = coverage("glue"), _MEASURES["glue"][unit]
+        staves = f" and {area(seams, cabinet.style)} of seams between staves" if seams else ""
         yield Line(
-            "glue", "wood glue", amount(glued, row, measure), measure, stage=CASE,
-            uses=f"{area(glued, cabinet.style)} of joints, {row.what}; none in grooves and behind fronts",
+            "glue", "wood glue", amount(glued + seams, row, measure), measure, stage=CASE,
+            uses=f"{area(glued, cabinet.style)} of joints{staves}, {row.what}; none in grooves and behind fronts",
         )  # fmt: skip
     areas = finish_areas(cabinet)
     row, measure = coverage("finish"), _MEASURES["finish"][unit]

@@ -10,6 +10,7 @@ from itertools import count
 from shoplib.buying.front_order import runs_of
 from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, least_kept, letter, offered
 from shoplib.buying.lifts import one_lifts
+from shoplib.buying.rough import as_it_comes
 from shoplib.buying.shop_first import shop_first
 from shoplib.buying.staves import from_boards
 from shoplib.buying.strip_runs import strip_runs
@@ -52,14 +53,16 @@ class Piece:
 class LaidSheet:
     """One sheet, board or offcut with what is cut from it.
 
-    `name` is written on it in the shop: "case sheet 1". `held` is the piece that lies in the shop, None where it is
-    bought. `pieces` are in the order of `laid.placed`; `sawn` has the cuts and what is left.
+    `name` is written on it in the shop: "case sheet 1". `thickness` is as it comes, a solid board being rough. `held`
+    is the piece that lies in the shop, None where it is bought. `pieces` are in the order of `laid.placed`; `sawn` has
+    the cuts and what is left.
     """
 
     name: str
     sheet: Sheet
     stages: tuple[int, ...]
     stock: Stock
+    thickness: int
     held: Held | None
     kerf: int
     laid: Laid
@@ -250,14 +253,16 @@ def _laid(asked: _Asked, found: list[Layout], done: Sequence[LaidJob]) -> LaidJo
         cuts = [sawn(job, laid, cutting.choose, least_kept(ask.sheet)) for laid in layout.sheets]
     boards = _boards_in_turn(ask, asked.in_runs, choice.layout)
     names = _names(ask, done)
-    lying = [iter(held) for held in asked.on.held]
+    lying, thick = [iter(held) for held in asked.on.held], as_it_comes(ask.sheet, cutting)
     sheets = []
     for laid, found_cuts in zip(layout.sheets, cuts, strict=True):
         held = next(lying[laid.stock], None)
         pieces = tuple(_piece(one, next(boards), ask) for one in laid.placed)
         stock = job.stock[laid.stock]
-        sheets.append(LaidSheet(names(held), ask.sheet, ask.stages, stock, held, ask.kerf, laid, pieces, found_cuts))
-    lifts = one_lifts(ask.sheet, cutting.one_lifts)
+        sheets.append(
+            LaidSheet(names(held), ask.sheet, ask.stages, stock, thick, held, ask.kerf, laid, pieces, found_cuts)
+        )
+    lifts = one_lifts(ask.sheet, cutting.one_lifts, thick)
     steps = cut_order(job, layout.sheets, cuts, lifts, [sheet.name for sheet in sheets])
     return LaidJob(ask, asked.held, asked.on, job, layout, tuple(sheets), steps, () if asked.runs else tuple(found))
 

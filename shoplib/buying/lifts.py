@@ -27,8 +27,10 @@ class PieceWeight:
         return high if low == high else f"{low.split()[0]} to {high}"
 
 
-def weight_of(sheet: Sheet, length: int, width: int) -> PieceWeight | None:
+def weight_of(sheet: Sheet, length: int, width: int, thick: int | None = None) -> PieceWeight | None:
     """What a piece of a sheet weighs; None where the table has no figure for that sheet.
+
+    `thick` is what it is as it comes, where that is not the thickness of the sheet.
 
     >>> ply = Sheet("ply", "plywood", 18 * MM)
     >>> weight_of(ply, 2440 * MM, 1220 * MM).told("mm")
@@ -37,26 +39,29 @@ def weight_of(sheet: Sheet, length: int, width: int) -> PieceWeight | None:
     material = material_of(sheet)
     if material is None:
         return None
-    cubic_metres = length * width * sheet.thickness / MM**3 * 1e-9
+    cubic_metres = length * width * (thick or sheet.thickness) / MM**3 * 1e-9
     low, high = (ureg.Quantity(each.magnitude * cubic_metres, "newton") for each in material.weighs)
     return PieceWeight(low, high)
 
 
-def one_lifts(sheet: Sheet, limit: str) -> int | None:
-    """The largest piece of a sheet, in square ticks, that surely weighs no more than `limit`; None where not known."""
+def one_lifts(sheet: Sheet, limit: str, thick: int | None = None) -> int | None:
+    """The largest piece of a sheet, in square ticks, that surely weighs no more than `limit`; None where not known.
+
+    `thick` is as `weight_of` takes it.
+    """
     material = material_of(sheet)
     if material is None:
         return None
     most = read_quantity(limit, "force").to("newton").magnitude
-    return int(most / material.weighs[1].magnitude * 1e9 * MM**3 / sheet.thickness)
+    return int(most / material.weighs[1].magnitude * 1e9 * MM**3 / (thick or sheet.thickness))
 
 
-def needs_two(sheet: Sheet, length: int, width: int, limit: str) -> bool:
+def needs_two(sheet: Sheet, length: int, width: int, limit: str, thick: int | None = None) -> bool:
     """Whether a piece may weigh more than `limit`: then two people lift it.
 
     >>> ply = Sheet("ply", "plywood", 18 * MM)
     >>> needs_two(ply, 2440 * MM, 1220 * MM, "23 kg"), needs_two(ply, 800 * MM, 600 * MM, "23 kg")
     (True, False)
     """
-    most = one_lifts(sheet, limit)
+    most = one_lifts(sheet, limit, thick)
     return most is not None and length * width > most

@@ -67,11 +67,13 @@ class BuyingList:
         return tuple(line for line in self.lines if line.stage != CASE)
 
 
-def buying_list(cabinet: Cabinet, stock: Iterable[Stocked] = (), first: Iterable[str] = ()) -> BuyingList:
+def buying_list(
+    cabinet: Cabinet, stock: Iterable[Stocked] = (), first: Iterable[str] = (), seams: int = 0
+) -> BuyingList:
     """Everything to buy for a cabinet whose parts were laid out on this stock.
 
-    Prices are those of the project, found by the name of the line. Nothing is written; a sheet without stock is named
-    among what is missing.
+    `seams` is how much is glued where boards are glued up from staves (`seam_area`). Prices are those of the project,
+    found by the name of the line. Nothing is written; a sheet without stock is named among what is missing.
     """
     stock = tuple(stock)
     wishes = cabinet.project.buying if cabinet.project else NO_PRICES
@@ -83,7 +85,7 @@ def buying_list(cabinet: Cabinet, stock: Iterable[Stocked] = (), first: Iterable
         *slide_lines(cabinet),
         *fitting_lines(cabinet),
         *screw_lines(cabinet, wishes.spare_screws),
-        *area_lines(cabinet),
+        *area_lines(cabinet, seams),
     )
     priced = tuple(
         replace(line, price=read_price(prices[_key(line.item)])) if _key(line.item) in prices else line

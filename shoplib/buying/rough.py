@@ -9,7 +9,7 @@ from dataclasses import replace
 from shoplib.layout.pieces import LayoutError
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.sides import own_side
-from shoplib.measure import Style, write_brief
+from shoplib.measure import INCH, MM, Style, write_brief
 from shoplib.model.board import Board
 from shoplib.model.cutting import Cutting
 from shoplib.model.sheet import Sheet
@@ -17,6 +17,19 @@ from shoplib.model.solved import Cabinet
 
 STRIPS = ("runner", "kicker", "edging strip")
 """Roles of what is ripped to its size, not planed down to it."""
+
+
+_PROUD = {"in": INCH // 8, "mm": 3 * MM}
+"""So much of a strip of edging is planed flush with its board (common practice, no source)."""
+
+
+def as_it_comes(sheet: Sheet, cutting: Cutting) -> int:
+    """How thick stock is as it comes and is lifted: a board of solid wood is rough.
+
+    >>> as_it_comes(Sheet("ash", "solid", 20 * MM), Cutting(rough_thickness=6 * MM)) // MM
+    26
+    """
+    return sheet.thickness + (cutting.rough_thickness if sheet.kind == "solid" else 0)
 
 
 def boards_by_sheet(cabinet: Cabinet) -> dict[str, list[Board]]:
@@ -61,8 +74,8 @@ def rough_size(board: Board, sheet: Sheet, cutting: Cutting, style: Style) -> tu
     """Length and width that this board is cut to from a board of solid wood.
 
     A strip is ripped on edge where the sheet is as thick as the strip is wide: each rip is as wide as the strip is
-    thick. From a thinner board it is ripped flat, as wide as it is, and planed to its thickness. Raises LayoutError
-    where the sheet is too thin for either.
+    thick (`second_rip` brings it to its width). From a thinner board it is ripped flat, as wide as it is, and planed to
+    its thickness. Raises LayoutError where the sheet is too thin for either.
 
     >>> from shoplib.measure import MM, MM_STYLE
     >>> from shoplib.model.placement import Placement
@@ -86,3 +99,21 @@ def rough_size(board: Board, sheet: Sheet, cutting: Cutting, style: Style) -> tu
             f"{write_brief(sheet.thickness, style, decimal=True)}; name a thicker one in cutting.strips_from"
         )
     return length + cutting.rough_length, thin if sheet.thickness >= wide else wide
+
+
+def second_rip(board: Board, sheet: Sheet, style: Style) -> int:
+    """The width to which a strip is ripped once it is off the board, which is thicker than the strip is wide; else 0.
+
+    A strip of edging that is only a little wider than its board is planed flush with it instead.
+
+    >>> from shoplib.measure import MM_STYLE
+    >>> from shoplib.model.placement import Placement
+    >>> place = Placement((0, 0, 0), ("+x", "+y", "+z"))
+    >>> runner = Board("runner", "case", 2, "strip", 400 * MM, 12 * MM, 10 * MM, place, role="runner")
+    >>> [second_rip(runner, Sheet("ash", "solid", thick * MM), MM_STYLE) // MM for thick in (20, 12, 11)]
+    [12, 0, 0]
+    """
+    wide = max(board.cut_size[1:])
+    more = sheet.thickness - wide
+    proud = _PROUD[style.unit] if board.role == "edging strip" else 0
+    return wide if board.role in STRIPS and more > proud else 0

@@ -4,14 +4,15 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 
-from shoplib.buying.board_measure import quarters, write_volume
+from shoplib.buying.board_measure import write_volume
 from shoplib.buying.laid_out import LaidSheet
 from shoplib.buying.line import Line, read_price
-from shoplib.buying.rough import boards_by_sheet
-from shoplib.buying.thickness import thick_words
+from shoplib.buying.rough import as_it_comes, boards_by_sheet
+from shoplib.buying.thickness import rough_words, thick_words
 from shoplib.buying.waiting import stage_waits
 from shoplib.measure import Style, write_length
 from shoplib.model.board import CASE
+from shoplib.model.cutting import USUAL_CUTTING
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
 from shoplib.words.naming import and_list
@@ -89,15 +90,16 @@ def _line(cabinet: Cabinet, key: _Key, count: int) -> Line:
     name, length, width, stages = key
     sheet = cabinet.sheets[name]
     solid = sheet.kind == "solid"
+    thick = as_it_comes(sheet, cabinet.project.cutting if cabinet.project else USUAL_CUTTING)
     return Line(
         "board" if solid else "sheet",
         f"{name}, {size_words(length, width, cabinet.style)}",
         Decimal(count),
         "each",
-        size=(length, width, sheet.thickness),
+        size=(length, width, thick),
         stage=min(stages),
         waits="" if CASE in stages else stage_waits(stages, cabinet),
-        uses=_uses(sheet, key, count, cabinet),
+        uses=_uses(sheet, key, count, thick, cabinet),
         price=read_price(_price(sheet, length, width)),
     )
 
@@ -109,12 +111,11 @@ def _price(sheet: Sheet, length: int, width: int) -> str:
     return next((size.price for size in sheet.sizes if (size.length, size.width) == (length, width)), "")
 
 
-def _uses(sheet: Sheet, key: _Key, count: int, cabinet: Cabinet) -> str:
+def _uses(sheet: Sheet, key: _Key, count: int, thick: int, cabinet: Cabinet) -> str:
     _, length, width, stages = key
     style = cabinet.style
     what = and_list([STAGES[number] for number in stages])
     if sheet.kind != "solid":
         return f"{sheet.kind}, {thick_words(sheet.nominal, style)} by name, for the {what}"
-    rough = sheet.thickness + (cabinet.project.cutting.rough_thickness if cabinet.project else 0)
-    asked = f"{quarters(rough)} rough" if style.unit == "in" else f"{write_length(rough, style)} rough"
-    return f"solid, {asked}, {write_volume(count * length * width * rough, style.unit)}, for the {what}"
+    volume = write_volume(count * length * width * thick, style.unit)
+    return f"solid, {rough_words(thick, style)}, {volume}, for the {what}"

@@ -10,11 +10,10 @@ def wood_used(found: LaidOut) -> dict[str, Wood]:
     They are counted as thick as they come, `rough_thickness` over the planed one. What one stage leaves and a later
     one cuts up is counted once.
     """
-    solid = {sheet.sheet.name: sheet.sheet for sheet in found.sheets if sheet.sheet.kind == "solid"}
-    more = found.cabinet.project.cutting.rough_thickness
+    solid = {sheet.sheet.name: sheet.thickness for sheet in found.sheets if sheet.sheet.kind == "solid"}
     return {
-        name: _wood([sheet for sheet in found.sheets if sheet.sheet.name == name], sheet.thickness + more)
-        for name, sheet in solid.items()
+        name: _wood([sheet for sheet in found.sheets if sheet.sheet.name == name], thick)
+        for name, thick in solid.items()
     }
 
 

@@ -7,6 +7,7 @@ from pathlib import Path
 from shoplib.buying.jobs import Ask, Offered
 from shoplib.buying.laid_out import LaidOut, laid_out
 from shoplib.buying.list import BuyingList, buying_list
+from shoplib.buying.seams import seam_area
 from shoplib.buying.spare_parts import SheetSpare, spares
 from shoplib.buying.stock_lines import stocked
 from shoplib.checks import check
@@ -84,7 +85,7 @@ def sheet_files(found: LaidOut, left: tuple[SheetSpare, ...]) -> dict[str, bytes
 
 
 def _wanted(found: LaidOut, left: tuple[SheetSpare, ...]) -> BuyingList:
-    return buying_list(found.cabinet, stocked(found.sheets), lost_parts(left))
+    return buying_list(found.cabinet, stocked(found.sheets), lost_parts(left), seam_area(found))
 
 
 def _tell(currency: str, ask: Ask, on: Offered, layout: Layout) -> None:

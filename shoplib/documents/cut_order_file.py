@@ -9,24 +9,26 @@ import io
 from collections import Counter
 from collections.abc import Iterator
 
+from shoplib.buying.board_words import then_ripped
 from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet
 from shoplib.buying.lifts import needs_two, weight_of
+from shoplib.buying.rough import second_rip
 from shoplib.documents.cut_list_file import safe_cell
 from shoplib.layout.order import Piece, Step
 from shoplib.lists.dado_stops import dado_stops, place_words, size_words
 from shoplib.lists.writing import Writing
-from shoplib.measure import write_mm
+from shoplib.measure import Style, write_mm
 from shoplib.words.naming import boards_in_short
 
 COLUMNS = (
     "step", "setting", "stage", "sheet", "piece", "piece_length", "piece_width", "cut", "fence", "cuts",
-    "comes_off", "is_left", "finishes", "weighs", "lift",
+    "comes_off", "is_left", "then", "finishes", "weighs", "lift",
     "piece_length_mm", "piece_width_mm", "fence_mm",
 )  # fmt: skip
 """The columns of cut_order.csv, in order. `fence` is the size between fence and blade of what comes off, of a joint
 cut the side that it is set from, and how far; rows with the same `setting` follow one another, and the fence stays.
-Lengths run along the grain of the sheet, widths across it; they are written as a shop sets them, and in the columns in
-mm exactly."""
+`then` is what must be done to a strip before its next cut. Lengths run along the grain of the sheet, widths across it;
+they are written as a shop sets them, and in the columns in mm exactly."""
 
 TWO, ONE = "two people", "one person"
 
@@ -79,8 +81,8 @@ def joint_rows(found: LaidOut) -> Iterator[list[str]]:
 
 def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[str]:
     on, at = job.sheets[step.sheet], step.piece.at
-    weight = weight_of(on.sheet, at.w, at.h)
-    two = needs_two(on.sheet, at.w, at.h, found.cabinet.project.cutting.one_lifts)
+    weight = weight_of(on.sheet, at.w, at.h, on.thickness)
+    two = needs_two(on.sheet, at.w, at.h, found.cabinet.project.cutting.one_lifts, on.thickness)
     made = (*step.off, *([step.left] if step.left else []))
     off, left = _told(step.off, job, writing), _told((step.left,), job, writing) if step.left else ["nothing"]
     if step.kind == "trim":  # what is kept lies between fence and blade
@@ -97,6 +99,7 @@ def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[s
         str(len(step.cuts)),
         "; ".join(off),
         "; ".join(left),
+        "; ".join(_then(made, on, writing.style)) if step.kind == "rip" else "",
         "; ".join(board_of(piece, on) for piece in made if piece.part is not None),
         weight.told(found.cabinet.style.unit) if weight else "not known",
         (TWO if two else ONE) if weight else "not known",
@@ -104,6 +107,17 @@ def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[s
         write_mm(at.h),
         write_mm(step.fence),
     ]
+
+
+def _then(made: tuple[Piece, ...], on: LaidSheet, style: Style) -> dict[str, None]:
+    """What is done to strips that come off a board thicker than they are wide, long ones and those cut to length."""
+    told: dict[str, None] = {}
+    for piece in made:
+        x, y, w, h = piece.at
+        strips = [one for one in on.pieces if (one.placed.at.y, one.placed.at.h) == (y, h)
+                  and x <= one.placed.at.x and one.placed.at.x + one.placed.at.w <= x + w]  # fmt: skip
+        told |= {then_ripped(wide, style): None for one in strips if (wide := second_rip(one.board, on.sheet, style))}
+    return told
 
 
 def _told(pieces: tuple[Piece, ...], job: LaidJob, writing: Writing) -> list[str]:

@@ -23,7 +23,8 @@ def sheets_dict(found: LaidOut) -> dict:
 
     On each sheet `x` runs along its length, which is the way of its grain, and `y` along its width, both from the same
     corner; `w` is a size along x, `h` one along y. A `turned` part lies across the grain. `trim` comes off each end and
-    each long edge before all else. `fence` of a cut is the size between fence and blade of what comes `off`; `left` is
+    each long edge before all else. A solid board is as thick as it comes, rough; `planed` is what it is planed to, null
+    for a sheet. `fence` of a cut is the size between fence and blade of what comes `off`; `left` is
     the rest of the `piece`, null where the blade takes it. Of a `trim` cut, `off` is what is kept. Cuts with the same
     `setting` follow one another. `left_of` names the sheet whose offcut this is, where an earlier stage leaves it.
 
@@ -68,7 +69,8 @@ def _sheet(sheet: LaidSheet) -> dict:
         "left_of": sheet.held.left_of if sheet.held else "",
         "length": to_mm(stock.length),
         "width": to_mm(stock.width),
-        "thickness": to_mm(sheet.sheet.thickness),
+        "thickness": to_mm(sheet.thickness),
+        "planed": to_mm(sheet.sheet.thickness) if sheet.sheet.kind == "solid" else None,
         "kerf": to_mm(sheet.kerf),
         "trim": {"ends": to_mm(stock.trim_ends), "edges": to_mm(stock.trim_edges)},
         "parts": [_part(piece) for piece in sheet.pieces],

@@ -157,8 +157,8 @@ def _lifts(found: LaidOut) -> Iterator[str]:
     said: dict[str, None] = {}
     for sheet in found.sheets:
         stock = sheet.stock
-        if needs_two(sheet.sheet, stock.length, stock.width, limit):
-            weight = weight_of(sheet.sheet, stock.length, stock.width).told(style.unit)
+        if needs_two(sheet.sheet, stock.length, stock.width, limit, sheet.thickness):
+            weight = weight_of(sheet.sheet, stock.length, stock.width, sheet.thickness).told(style.unit)
             said[f"{sheet.sheet.name}, {_size(stock.length, stock.width, style)}: {weight}"] = None
     for line in said:
         yield f"{line}, over the {limit} that one lifts by the project: carry it and start its first cuts in twos."

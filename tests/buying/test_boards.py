@@ -14,10 +14,14 @@ import pytest
 from shoplib.buying.board_words import boards_told
 from shoplib.buying.jobs import Ask, asks, in_shop
 from shoplib.buying.laid_out import laid_out
+from shoplib.buying.lifts import needs_two, one_lifts, weight_of
+from shoplib.buying.list import buying_list
 from shoplib.buying.rough import boards_by_sheet
+from shoplib.buying.seams import seam_area
 from shoplib.buying.staves import from_boards, glued_up
 from shoplib.buying.strip_runs import strip_runs
 from shoplib.buying.wood_used import wood_used
+from shoplib.documents.cut_order_file import COLUMNS, order_rows
 from shoplib.documents.examples import example
 from shoplib.documents.project_file import project_from_text, read_project
 from shoplib.documents.sheets_file import sheets_dict
@@ -156,6 +160,29 @@ def test_wood_runners_come_from_the_boards_that_the_project_names(project):
     assert ask.parts[0].width == min(runner.width, runner.thickness)
     without = solve(replace(project, cutting=replace(project.cutting, strips_from="")))
     assert not any(one.name.endswith("runner") for boards in boards_by_sheet(without).values() for one in boards)
+
+
+def test_a_strip_from_a_thicker_board_is_ripped_once_more_before_it_is_cut_to_length(project):
+    """Runners 1/2 by 3/8 in from ash 3/4 in thick: what comes off the board is 3/8 by 3/4 in and enters no groove."""
+    found = laid_out(solve(project), 1)
+    runner = found.cabinet.by_name["bay 1 drawer 1 left runner"]
+    assert sorted(runner.cut_size[1:]) == [3 * INCH // 8, INCH // 2]
+    then = "ripped to 1/2 in with a push stick, its jointed face on the table, before it is cut to length"
+    assert f"and as soon as it is off the board, {then}" in " ".join(boards_told(found))
+    rows = [dict(zip(COLUMNS, row, strict=True)) for row in order_rows(found)]
+    assert {(row["then"], row["cut"]) for row in rows if row["then"]} == {(then, "rip")}
+    ripped = next(number for number, row in enumerate(rows) if row["then"])
+    to_length = next(number for number, row in enumerate(rows) if "runner" in row["finishes"])
+    assert ripped < to_length and rows[to_length]["cut"] == "crosscut"
+
+
+@pytest.mark.parametrize(("thick", "flush"), [(20, True), (30, False), (0, False)])
+def test_edging_is_planed_flush_or_ripped_to_the_thickness_of_its_board(thick, flush):
+    """Common practice, no source: 3 mm and less is planed off. The case sheet of the stand is 17.9 mm thick."""
+    one = stand(more=boards_of("maple", thick * MM or 1_432_000), strips_from="maple")
+    told = " ".join(boards_told(laid_out(solve(one), 1)))
+    assert ("what stands over the edge of its board is planed flush" in told) == flush
+    assert ("ripped to 17.9 mm with a push stick" in told) == (thick == 30)
 
 
 def test_edging_strips_are_as_long_as_their_edges_and_as_wide_as_the_sheet_is_thick():
@@ -328,7 +355,8 @@ def test_what_is_told_and_written_of_boards(project):
     told = "\n".join(boards_told(found))
     assert "Parts are cut rough, 1/2 in longer and 1/4 in wider than finished, from boards 1/4 in thicker." in told
     assert "bottom and top: no board is wide enough; glue each up from 2 staves, each 4 7/8 in wide" in told
-    assert "ripped 3/8 in wide, from ash that is planed already" in told
+    assert "ripped 3/8 in wide, and as soon as it is off the board, ripped to 1/2 in with a push stick" in told
+    assert ", from ash that is planed already, to 3/4 in; joint the edge" in told
     assert "front of drawer 1 in bays 1 and 2: cut from one piece in the order in which they stand" in told
     assert "no piece under 12 in is ripped" in told
     for caution in ("is jointed flat on one face", "cut them out by eye", "the manual of the machine"):
@@ -338,3 +366,31 @@ def test_what_is_told_and_written_of_boards(project):
     parts = written["wood"]["ash"]["m3"]
     assert parts.pop("bought") == pytest.approx(sum(parts.values()), abs=1e-8)
     assert boards_told(laid_out(solve(stand()), 0.5)) == []
+
+
+def test_rough_boards_weigh_what_they_weigh_before_they_are_planed():
+    """By hand: white ash 96 x 7 1/2 in, 1 in thick, is a third heavier than at 3/4 in, and is lifted so."""
+    found = laid_out(solve(read_project(example("wheel_wall_drawers"))), 1)
+    assert {sheet.thickness for sheet in found.sheets if sheet.sheet.name == "ash"} == {INCH}
+    thick = {sheet["sheet"]: (sheet["thickness"], sheet["planed"]) for sheet in sheets_dict(found)["sheets"]}
+    assert thick["ash"] == (25.4, 19.05) and thick["box sheet"][1] is None
+    ash = found.cabinet.sheets["ash"]
+    rough, planed = (weight_of(ash, 96 * INCH, 15 * INCH // 2, thick) for thick in (INCH, 3 * INCH // 4))
+    assert rough.high.magnitude == pytest.approx(planed.high.magnitude * 4 / 3)
+    row = next(dict(zip(COLUMNS, row, strict=True)) for row in order_rows(found) if row[3] == "ash")
+    length, width = (float(row[side]) for side in ("piece_length_mm", "piece_width_mm"))
+    assert row["weighs"] == weight_of(ash, round(length * MM), round(width * MM), INCH).told("in")
+    area = one_lifts(ash, "20 lb", INCH)
+    heavy = weight_of(ash, INCH, area // INCH, INCH).high.to("lbf").magnitude
+    assert heavy == pytest.approx(20, rel=1e-6) and needs_two(ash, INCH, area // INCH + 2, "20 lb", INCH)
+
+
+def test_glue_goes_on_the_seams_of_what_is_glued_up(project):
+    """By hand: bottom and top of two staves each, 25 1/2 in long rough and 1 in thick: 2 x 25.5 sq in."""
+    found = laid_out(solve(project), 1)
+    tops = [piece for sheet in found.sheets for piece in sheet.pieces if piece.board.name in ("bottom", "top")]
+    assert len(tops) == 4 and seam_area(found) == sum(piece.placed.at.w for piece in tops) // 2 * INCH
+    without, glue = (next(line for line in buying_list(found.cabinet, seams=seams).lines if line.kind == "glue")
+                     for seams in (0, seam_area(found) * 100))  # fmt: skip
+    assert glue.quantity > without.quantity and "of seams between staves" in glue.uses
+    assert "seams" not in without.uses

@@ -197,6 +197,7 @@ def test_solid_boards_are_told_by_rough_thickness_and_volume():
     assert line.kind == "board"
     assert line.cost == Decimal("18.00")
     assert "4/4 rough, 4.0 board feet" in line.uses
+    assert line.size == (96 * INCH, 6 * INCH, INCH)
 
 
 def test_prices_are_exact_and_what_has_none_is_counted():
