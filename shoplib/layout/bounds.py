@@ -11,9 +11,14 @@ Res. 29 (2004); the functions are theirs and those of J. Carlier, F. Clautiaux a
 from collections.abc import Iterator
 from math import ceil
 
+import highspy
 import numpy as np
 
 from shoplib.layout.grown import Grown
+from shoplib.layout.solver import Solver
+
+TOLD = 40
+"""Rows asked where there are several sizes to buy: those that ask for the most."""
 
 MOST = 60
 """Parameters tried of each family of functions, where there are few kinds of parts."""
@@ -29,7 +34,7 @@ def least_cost(grown: Grown) -> int:
     >>> least_cost(grow(Job((Part("top", 1300, 700, 3),), (Stock("ply", 2440, 1220, cost=40),))))
     120
     """
-    return _cheapest(grown, *weights(grown))
+    return cheapest(grown, *weights(grown))
 
 
 def telling(grown: Grown, most: int) -> np.ndarray:
@@ -64,11 +69,11 @@ def weights(grown: Grown) -> tuple[np.ndarray, np.ndarray]:
     part_rows, stock_rows = [], []
     # Two families have parameters of their own, in each direction.
     most = min(MOST, max(3, int((WORK / len(grown.w)) ** 0.5) // 2 - 5))
-    across = list(_functions(widths, high, most))
+    across = list(functions(widths, high, most))
     of_h = np.array([f(grown.h) for f in across])
     of_w = np.array([f(grown.w) for f in across])
     of_high = np.array([f(grown.high) for f in across])
-    for f in _functions(lengths, wide, most):
+    for f in functions(lengths, wide, most):
         upright = f(grown.w) * of_h
         # A part that may turn lies the way that counts for less; one that must lie one way, that way.
         lying = np.where(grown.turns & (grown.h <= wide) & (grown.w <= high), f(grown.h) * of_w, np.inf)
@@ -78,7 +83,7 @@ def weights(grown: Grown) -> tuple[np.ndarray, np.ndarray]:
     return np.vstack(part_rows), np.vstack(stock_rows)
 
 
-def _functions(sizes: np.ndarray, full: int, most: int = MOST) -> Iterator:
+def functions(sizes: np.ndarray, full: int, most: int = MOST) -> Iterator:
     """Superadditive functions from sizes 0..full to 0..1, as the sizes that there are suggest them."""
     yield lambda x: x / full
     distinct = np.unique(sizes[sizes <= full])
@@ -105,7 +110,7 @@ def _some(values: np.ndarray, most: int) -> list[int]:
     return values.tolist()
 
 
-def _cheapest(grown: Grown, part_rows: np.ndarray, stock_rows: np.ndarray) -> int:
+def cheapest(grown: Grown, part_rows: np.ndarray, stock_rows: np.ndarray) -> int:
     """The least cost of stock that holds what every row asks for."""
     need = part_rows @ grown.count
     usable = [s for s in range(len(grown.cost)) if grown.there[s] and s != grown.missing]
@@ -119,10 +124,22 @@ def _cheapest(grown: Grown, part_rows: np.ndarray, stock_rows: np.ndarray) -> in
     if len(bought) == 1:
         holds = stock_rows[:, bought[0]]
         return grown.cost[bought[0]] * int(np.ceil(short[holds > 0] / holds[holds > 0]).max(initial=1))
-    # Several sizes to buy: as if parts of sheets could be bought, where that is cheapest.
-    price = np.array([grown.cost[s] / step for s in bought])
-    holds = stock_rows[:, bought]
+    return step * _fewest(short, stock_rows[:, bought], [grown.cost[s] // step for s in bought])
+
+
+def _fewest(need: np.ndarray, holds: np.ndarray, costs: list[int]) -> int:
+    """The least cost of whole sheets of several sizes that hold what every row asks for."""
     with np.errstate(divide="ignore"):
-        rate = np.where(holds > 0, price / np.maximum(holds, 1e-300), np.inf).min(axis=1)
-    asks = short > 0
-    return step * max(ceil(float((short[asks] * rate[asks]).max()) * (1 - 1e-9)), int(min(price)))
+        rate = np.where(holds > 0, np.array(costs) / np.maximum(holds, 1e-300), np.inf).min(axis=1)
+    asks = np.argsort(-need * rate, kind="stable")[:TOLD]
+    model = Solver()
+    for column, cost in enumerate(costs):
+        model.addVar(0.0, highspy.kHighsInf)
+        model.changeColCost(column, float(cost))
+        model.changeColIntegrality(column, highspy.HighsVarType.kInteger)
+    for row in asks[need[asks] > 0]:
+        # Each row asks for one: so rows of small and of large functions weigh alike in the solver.
+        share = holds[row] / need[row]
+        model.addRow(1.0, highspy.kHighsInf, len(costs), list(range(len(costs))), share.tolist())
+    model.run()
+    return max(min(costs), ceil(model.getInfo().mip_dual_bound * (1 - 1e-9) - 1e-6))

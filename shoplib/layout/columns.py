@@ -9,19 +9,10 @@ import highspy
 import numpy as np
 
 from shoplib.layout.grown import Grown, Sheet
+from shoplib.layout.solver import Solver
 
 MOST = 20_000
 """Sheets remembered at most."""
-
-
-class _Model(highspy.Highs):
-    """HiGHS on one core, the same each time, silent."""
-
-    def enableCallbacks(self) -> None:
-        """Called where a model begins: none are needed, and before them HiGHS would print its name."""
-        self.setOptionValue("output_flag", False)
-        self.setOptionValue("threads", 1)
-        self.setOptionValue("random_seed", 1)
 
 
 class Columns:
@@ -34,9 +25,9 @@ class Columns:
         self._seen: set = set()
         self.model = self._rows()
 
-    def _rows(self) -> _Model:
+    def _rows(self) -> Solver:
         """All parts to be covered, no more stock to be taken than there is."""
-        model = _Model()
+        model = Solver()
         for count in self.grown.count:
             model.addRow(float(count), highspy.kHighsInf, 0, [], [])
         for there in self.grown.there:

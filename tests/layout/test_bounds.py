@@ -15,7 +15,7 @@ from shoplib.layout.pieces import Job, Part, Stock
 def test_functions_are_dual_feasible_and_superadditive(full):
     # Every pair of sizes: f(x) + f(y) <= f(x + y). With f(full) = 1, whatever fits side by side then still does.
     sizes = np.arange(full + 1)
-    functions = list(bounds._functions(np.arange(1, full + 1), full))
+    functions = list(bounds.functions(np.arange(1, full + 1), full))
     assert len(functions) > 10
     for f in functions:
         of = f(sizes)
