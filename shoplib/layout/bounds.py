@@ -137,7 +137,7 @@ def _fewest(need: np.ndarray, holds: np.ndarray, costs: list[int]) -> int:
         model.addVar(0.0, highspy.kHighsInf)
         model.changeColCost(column, float(cost))
         model.changeColIntegrality(column, highspy.HighsVarType.kInteger)
-    for row in asks[need[asks] > 0]:
+    for row in asks[(need[asks] > 0) & (holds[asks].max(axis=1) > 0)]:
         # Each row asks for one: so rows of small and of large functions weigh alike in the solver.
         share = holds[row] / need[row]
         model.addRow(1.0, highspy.kHighsInf, len(costs), list(range(len(costs))), share.tolist())

@@ -11,6 +11,7 @@ from shoplib.layout.columns import Columns
 from shoplib.layout.first_fit import first_fit
 from shoplib.layout.grown import Grown, Sheet, grown
 from shoplib.layout.pieces import Job, Layout, LayoutError
+from shoplib.layout.scales import closer_bounds
 
 GUIDES = ((0.1, 1.0), (0.0, 1.0), (0.1, 1.5))
 """How unfinished layouts are compared (see `Beam._score`)."""
@@ -21,6 +22,9 @@ ONE_SHEET = ((0.0, 0.1), (0.03, 0.3), (0.1, 0.6))
 POOL_PASSES = 200
 """Passes of a pool: beyond these hardly any layout is new."""
 
+FOR_BOUND = 0.2
+"""The part of the time that is given to a closer bound."""
+
 ROUNDS = {False: 12, True: 40}
 """Searches for single sheets before whole ones are put together again; more where many parts are equal."""
 
@@ -28,8 +32,9 @@ ROUNDS = {False: 12, True: 40}
 def layouts(job: Job, seconds: float, clock: Callable[[], float] = time.monotonic) -> Iterator[Layout]:
     """Layouts of the job, each cheaper than the one before; ends when none can be cheaper or the time is over.
 
-    It ends early as well where every layout of three stages and a trim was looked at; then the cost may be above the
-    bound though it is the least.
+    Where the bound is found to lie higher than was known, the last layout comes once more with that bound. It ends
+    early as well where every layout of three stages and a trim was looked at; then the cost may be above the bound
+    though it is the least.
 
     Closing the iterator stops the search. LayoutError where there is no way to lay the job out, or none was found.
 
@@ -40,14 +45,14 @@ def layouts(job: Job, seconds: float, clock: Callable[[], float] = time.monotoni
     """
     until = clock() + seconds
     g = grown(job)
-    bound = least_cost(g)
     if g.missing is not None and not enough(g):
         raise LayoutError("the sheets that there are cannot hold all parts; give more of them, or a size to buy")
+    bound = least_cost(g)
     best = first_fit(g)
     if _whole(g, best):
         yield g.layout(best, bound)
-    for sheets in _better(g, best, bound, lambda: until - clock()):
-        best = sheets
+    for sheets, known in _better(g, best, bound, lambda: until - clock()):
+        best, bound = sheets, known
         if _whole(g, best):
             yield g.layout(best, bound)
     if not _whole(g, best):
@@ -56,9 +61,11 @@ def layouts(job: Job, seconds: float, clock: Callable[[], float] = time.monotoni
         )
 
 
-def _better(grown: Grown, best: list[Sheet], bound: int, left: Callable[[], float]) -> Iterator[list[Sheet]]:
-    """Better and better layouts, while time is `left`."""
-    beam, columns = Beam(grown), None
+def _better(
+    grown: Grown, best: list[Sheet], bound: int, left: Callable[[], float]
+) -> Iterator[tuple[list[Sheet], int]]:
+    """Better and better layouts with the bound as far as it is known, while time is `left`."""
+    beam, columns, closer = Beam(grown), None, False
     for width, guide, shaken in _passes():
         if grown.cost_of(best) <= bound or left() <= 0:
             return
@@ -66,10 +73,17 @@ def _better(grown: Grown, best: list[Sheet], bound: int, left: Callable[[], floa
         found = beam.run(width, guide, grown.cost_of(best) - 1, lambda: left() <= 0)
         if found:
             best = found[0]
-            yield best
-        elif not beam.cut_short:
+            yield best, bound
+            continue
+        if not closer and (shaken or not beam.cut_short):
+            # The quick passes are over: ask whether there is anything left to look for.
+            closer, known = True, bound
+            bound = _closer(grown, bound, grown.cost_of(best), left)
+            if bound > known:
+                yield best, bound
+        if not beam.cut_short:
             return  # all that can be cut in these stages was looked at
-        elif shaken and shaken % 4 == 0 and left() > 0:
+        if shaken and shaken % 4 == 0 and left() > 0:
             if columns is None:
                 columns = Columns(grown)
                 for sheet in best:
@@ -79,7 +93,17 @@ def _better(grown: Grown, best: list[Sheet], bound: int, left: Callable[[], floa
             whole = _put_together(beam, columns, grown.cost_of(best) - 1, left)
             if whole:
                 best = whole
-                yield best
+                yield best, bound
+
+
+def _closer(grown: Grown, bound: int, cost: int, left: Callable[[], float]) -> int:
+    """The bound, taken closer to the cost in a part of the time that is left."""
+    until = left() * (1 - FOR_BOUND)
+    for other in closer_bounds(grown):
+        bound = max(bound, other)
+        if bound >= cost or left() <= until:
+            break
+    return bound
 
 
 def _put_together(beam: Beam, columns: Columns, most: int, left: Callable[[], float]) -> list[Sheet] | None:

@@ -1,14 +1,20 @@
 """No bound may promise less than what can be cut, nor a function more than a dual feasible one may."""
 
+import json
 import random
-from itertools import product
+from itertools import islice, product
 
 import numpy as np
 import pytest
 
 from shoplib.layout import bounds
+from shoplib.layout.bounds import least_cost
 from shoplib.layout.grown import grown
 from shoplib.layout.pieces import Job, Part, Stock
+from shoplib.layout.scales import closer_bounds
+from shoplib.layout.search import layouts
+from tests.layout.cabinet_lists import INSTANCES
+from tests.layout.chance import job_by_chance
 
 
 @pytest.mark.parametrize("full", [7, 10, 12, 30])
@@ -86,3 +92,30 @@ def test_kerf_and_trim_count():
     assert bounds.least_cost(grown(Job(parts, (Stock("s", 2440, 600, cost=1),)))) == 1
     assert bounds.least_cost(grown(Job(parts, (Stock("s", 2440, 600, cost=1),), kerf=3))) == 2
     assert bounds.least_cost(grown(Job(parts, (Stock("s", 2440, 600, cost=1, trim_ends=1),)))) == 2
+
+
+def as_job(instance, turn):
+    parts = tuple(Part(str(n), w, h, count, turn) for n, (w, h, count) in enumerate(instance["parts"]))
+    return Job(parts, (Stock("sheet", *instance["sheet"], cost=1),))
+
+
+def test_closer_bounds_stay_below_every_known_result_and_reach_more_of_them():
+    """Against the records of the literature, whose source stands in tests/bench/instances/README.md."""
+    raised = 0
+    lines = (INSTANCES.parent / "sheets_2bp.jsonl").read_text(encoding="utf-8").splitlines()
+    for instance in map(json.loads, lines[::25]):
+        for turn, known in ((False, instance["as_given"]), (True, instance["may_turn"])):
+            g = grown(as_job(instance, turn))
+            least = least_cost(g)
+            closer = max(islice(closer_bounds(g), 6))
+            assert max(least, closer) <= known["fewest_known"], (instance["id"], turn)
+            raised += closer > least
+    assert raised
+
+
+@pytest.mark.parametrize("seed", range(30))
+def test_closer_bounds_stay_below_the_layouts_of_several_stocks(seed):
+    """No layout that the search finds, of whatever stock and kerf, may cost less than a bound."""
+    job = job_by_chance(1_000 + seed)
+    *_, found = layouts(job, 0.3)
+    assert max(islice(closer_bounds(grown(job)), 4)) <= found.cost
