@@ -6,7 +6,7 @@ Fekete and J. Schepers, Math. Oper. Res. 29 (2004), who call them conservative s
 best other one is a linear program: its rows are the fullest ways to lay parts side by side, found one by one.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 import highspy
 import numpy as np
@@ -25,8 +25,8 @@ SURE = 1e-6
 """What the areas are taken down by, so that no rounding of the solver raises the bound."""
 
 
-def closer_bounds(grown: Grown) -> Iterator[int]:
-    """Costs below which no layout can go, one for each try, higher and lower ones.
+def closer_bounds(grown: Grown, stop: Callable[[], bool] = lambda: False) -> Iterator[int]:
+    """Costs below which no layout can go, one for each try, higher and lower ones; a try that is stopped is lower.
 
     >>> from shoplib.layout.bounds import least_cost
     >>> from shoplib.layout.grown import grown as grow
@@ -44,12 +44,12 @@ def closer_bounds(grown: Grown) -> Iterator[int]:
         y = best * chance.uniform(0.6, 1.4, len(best)) if start is None else start
         last = 0.0
         for _ in range(TURNS):
-            x = along.best_beside(y)
-            y = across.best_beside(x)
+            x = along.best_beside(y, stop)
+            y = across.best_beside(x, stop)
             area = np.full(len(grown.w), np.inf)
             np.minimum.at(area, kinds, x * y)
             whole = float(area @ grown.count)
-            if whole < last + 1e-4:
+            if whole < last + 1e-4 or stop():
                 break
             last = whole
         if best is None or whole > most:
@@ -86,15 +86,18 @@ class Direction:
     def _steps(self, size: int) -> int:
         return -(-size // self.step)
 
-    def best_beside(self, scale: np.ndarray) -> np.ndarray:
-        """The scale of this direction that, beside this one of the other, gives the parts the most area."""
+    def best_beside(self, scale: np.ndarray, stop: Callable[[], bool]) -> np.ndarray:
+        """The scale of this direction that, beside this one of the other, gives the parts the most area.
+
+        Stopped, it is one all the same, but not the best: made smaller by what the fullest row has too much.
+        """
         for index, length in enumerate(scale):
             self.model.changeCoeff(index, index, -float(length))
         while True:
             self.model.run()
             found = np.array(self.model.getSolution().col_value)[: len(self.sizes)]
             most, times = self._fullest(found, self.full)
-            if most <= 1 + SURE / 10:
+            if most <= 1 + SURE / 10 or stop():
                 return found / max(1.0, most)
             on = np.flatnonzero(times)
             self.model.addRow(-highspy.kHighsInf, 1.0, len(on), on.tolist(), times[on].astype(float).tolist())

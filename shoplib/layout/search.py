@@ -99,7 +99,7 @@ def _better(
 def _closer(grown: Grown, bound: int, cost: int, left: Callable[[], float]) -> int:
     """The bound, taken closer to the cost in a part of the time that is left."""
     until = left() * (1 - FOR_BOUND)
-    for other in closer_bounds(grown):
+    for other in closer_bounds(grown, lambda: left() <= until):
         bound = max(bound, other)
         if bound >= cost or left() <= until:
             break
