@@ -19,14 +19,15 @@ INSTANCES = Path(__file__).parents[1] / "bench" / "instances"
 def test_layouts_by_chance_can_be_cut_and_get_cheaper(count):
     for seed in range(count(200, 2_000)):
         job = job_by_chance(seed)
-        cost = None
+        before = None
         for layout in layouts(job, 0.05, time.process_time):
             assert judged(job, layout) == [], f"seed {seed}"
             assert layout.cost == sum(job.stock[on.stock].cost for on in layout.sheets)
             assert layout.bound <= layout.cost
             # Cheaper each time, or the same one with a closer bound.
-            assert cost is None or (layout.cost, -layout.bound) < (cost, -bound)
-            cost, bound = layout.cost, layout.bound
+            rank = layout.cost, -layout.bound
+            assert before is None or rank < before
+            before = rank
 
 
 def test_parts_fill_no_more_than_the_sheets_and_all_of_their_own_area(count):
