@@ -10,7 +10,7 @@ from shoplib.buying.line import Line, read_price
 from shoplib.buying.rough import as_it_comes, boards_by_sheet
 from shoplib.buying.thickness import rough_words, thick_words
 from shoplib.buying.waiting import stage_waits
-from shoplib.measure import Style, write_length
+from shoplib.measure import Style, write_brief
 from shoplib.model.board import CASE
 from shoplib.model.cutting import USUAL_CUTTING
 from shoplib.model.sheet import Sheet
@@ -71,7 +71,7 @@ def not_laid_out(cabinet: Cabinet, used: Iterable[Stocked]) -> tuple[str, ...]:
 
 def size_words(length: int, width: int, style: Style) -> str:
     """Length by width, as the shop writes them."""
-    return f"{write_length(length, style)} x {write_length(width, style)}"
+    return f"{write_brief(length, style)} x {write_brief(width, style)}"
 
 
 _Key = tuple[str, int, int, tuple[int, ...]]

@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from shoplib.buying.board_words import then_ripped
 from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet
 from shoplib.buying.lifts import needs_two, weight_of
+from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.rough import second_rip
 from shoplib.documents.cut_list_file import safe_cell
 from shoplib.layout.order import Piece, Step
@@ -28,7 +29,7 @@ COLUMNS = (
 """The columns of cut_order.csv, in order. `fence` is the size between fence and blade of what comes off, of a joint
 cut the side that it is set from, and how far; rows with the same `setting` follow one another, and the fence stays.
 `then` is what must be done to a strip before its next cut. Lengths run along the grain of the sheet, widths across it;
-they are written as a shop sets them, and in the columns in mm exactly."""
+they are written as a shop sets them, what is left rounded down, and in the columns in mm exactly."""
 
 TWO, ONE = "two people", "one person"
 
@@ -81,10 +82,11 @@ def joint_rows(found: LaidOut) -> Iterator[list[str]]:
 
 def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[str]:
     on, at = job.sheets[step.sheet], step.piece.at
+    sizes = PieceSizes(on, writing)
     weight = weight_of(on.sheet, at.w, at.h, on.thickness)
     two = needs_two(on.sheet, at.w, at.h, found.cabinet.project.cutting.one_lifts, on.thickness)
     made = (*step.off, *([step.left] if step.left else []))
-    off, left = _told(step.off, job, writing), _told((step.left,), job, writing) if step.left else ["nothing"]
+    off, left = _told(step.off, job, sizes), _told((step.left,), job, sizes) if step.left else ["nothing"]
     if step.kind == "trim":  # what is kept lies between fence and blade
         [kept] = step.off
         off, left = [f"trim, {writing.length(at.w - kept.at.w + at.h - kept.at.h)}"], off
@@ -92,8 +94,8 @@ def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[s
         ", ".join(map(str, job.ask.stages)),
         on.sheet.name,
         step.piece.mark,
-        writing.length(at.w),
-        writing.length(at.h),
+        sizes.length(at),
+        sizes.width(at),
         step.kind,
         writing.length(step.fence),
         str(len(step.cuts)),
@@ -120,11 +122,10 @@ def _then(made: tuple[Piece, ...], on: LaidSheet, style: Style) -> dict[str, Non
     return told
 
 
-def _told(pieces: tuple[Piece, ...], job: LaidJob, writing: Writing) -> list[str]:
+def _told(pieces: tuple[Piece, ...], job: LaidJob, sizes: PieceSizes) -> list[str]:
     """Equal pieces together: "3 x A, 20 in x 7 15/16 in"; a part by its letter on the drawing."""
     marks = [job.ask.letters[piece.part] if piece.part is not None else piece.mark for piece in pieces]
-    sizes = [f"{writing.length(piece.at.w)} x {writing.length(piece.at.h)}" for piece in pieces]
-    counted = Counter(zip(marks, sizes, strict=True))
+    counted = Counter(zip(marks, (sizes.size(piece.at) for piece in pieces), strict=True))
     return [f"{count} x {mark}, {size}" if count > 1 else f"{mark}, {size}" for (mark, size), count in counted.items()]
 
 

@@ -2,20 +2,24 @@
 
 import textwrap
 from collections import Counter
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Iterable, Iterator
+from dataclasses import replace
 
 from shoplib.buying.board_words import boards_told
 from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet
 from shoplib.buying.lifts import needs_two, weight_of
+from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.spare_parts import SheetSpare
+from shoplib.buying.stock_lines import size_words
 from shoplib.documents.plan_words import STAGES
 from shoplib.layout.choose import why
 from shoplib.layout.order import set_ups
 from shoplib.layout.spare import told
 from shoplib.lists.dado_stops import dado_stops, stop_words, two_stops, two_stops_words
 from shoplib.lists.writing import Writing
-from shoplib.measure import Style, to_step, write_brief
+from shoplib.measure import Style, write_brief
 from shoplib.model.board import CASE
+from shoplib.words.amounts import surely
 from shoplib.words.naming import and_list, in_short
 
 _WIDTH = 79
@@ -37,7 +41,7 @@ def verdict(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
 def _counted(sheets: Iterable[LaidSheet], style: Style) -> str:
     """How many of which sheet in which size."""
     counted = Counter(
-        f"{sheet.sheet.name} {_size(sheet.stock.length, sheet.stock.width, style)}" for sheet in sheets
+        f"{sheet.sheet.name} {size_words(sheet.stock.length, sheet.stock.width, style)}" for sheet in sheets
     )
     return ", ".join(f"{number} x {what}" for what, number in counted.items())
 
@@ -77,13 +81,13 @@ def _wrapped(text: str) -> list[str]:
     return textwrap.wrap(text, _WIDTH, initial_indent="  - ", subsequent_indent="    ", break_on_hyphens=False)
 
 
-def to_a_step(style: Style) -> Callable[[int], str]:
-    """Writes a length at the nearest step: where nothing is cut by it."""
-    return lambda ticks: write_brief(to_step(ticks, style.step), style)
-
-
 def _spare(one: SheetSpare, style: Style) -> str:
-    sentences = told(one.job, one.found, to_a_step(style), one.more, one.other)
+    def say(ticks: int) -> str:
+        return write_brief(ticks, style)
+
+    longest = surely(one.found.longest, style)
+    noun = "board" if one.sheet.kind == "solid" else "sheet"
+    sentences = told(one.job, replace(one.found, longest=longest), say, one.more, one.other, noun)
     return f"{one.sheet.name}: {' '.join(sentences)}"
 
 
@@ -111,7 +115,8 @@ def _stock(job: LaidJob, style: Style) -> str:
         one, more = f"new {noun}", ""
         if not sheet.bought:
             one, more = ("rest", " of an earlier stage") if sheet.held.left_of else ("piece", " in the shop")
-        counted[one, more, _size(sheet.stock.length, sheet.stock.width, style)] += 1
+        sizes = PieceSizes(sheet, Writing(style))
+        counted[one, more, sizes.size(sizes.stock)] += 1
     words = [f"{n} {one}{'s' * (n > 1)}{more} ({size})" for (one, more, size), n in counted.items()]
     return and_list(words)
 
@@ -159,7 +164,8 @@ def _lifts(found: LaidOut) -> Iterator[str]:
         stock = sheet.stock
         if needs_two(sheet.sheet, stock.length, stock.width, limit, sheet.thickness):
             weight = weight_of(sheet.sheet, stock.length, stock.width, sheet.thickness).told(style.unit)
-            said[f"{sheet.sheet.name}, {_size(stock.length, stock.width, style)}: {weight}"] = None
+            sizes = PieceSizes(sheet, Writing(style))
+            said[f"{sheet.sheet.name}, {sizes.size(sizes.stock)}: {weight}"] = None
     for line in said:
         yield f"{line}, over the {limit} that one lifts by the project: carry it and start its first cuts in twos."
     unknown = dict.fromkeys(sheet.sheet.name for sheet in found.sheets if weight_of(sheet.sheet, 1, 1) is None)
@@ -178,6 +184,5 @@ def _waits(found: LaidOut) -> Iterator[str]:
 
 
 def _size(length: int, width: int, style: Style) -> str:
-    """At the nearest step below: what is surely there."""
-    sides = (write_brief(to_step(side, style.step, "down"), style) for side in (length, width))
-    return " x ".join(sides)
+    """What is surely there of an offcut."""
+    return size_words(surely(length, style), surely(width, style), style)

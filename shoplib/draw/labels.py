@@ -34,8 +34,9 @@ def fitting(item: Label, scale: float, first: int = 0) -> Fit | None:
         for number, turned in sorted(ways) if item.fullest else ways:
             along, across = (high, wide) if turned else (wide, high)
             lines, widest = measured[number]
-            if widest * SMALL <= along and lines * SMALL * 1.2 <= across:
-                size = NORMAL if widest * NORMAL <= along and lines * NORMAL * 1.2 <= across else SMALL
+            tall = lines * 1.2 - (0.2 if item.fullest else 0.0)  # a line by itself has none below it
+            if widest * SMALL <= along and tall * SMALL <= across:
+                size = NORMAL if widest * NORMAL <= along and tall * NORMAL <= across else SMALL
                 return number, room, turned, size
     return None
 

@@ -3,43 +3,57 @@
 from collections.abc import Iterator
 
 from shoplib.buying.laid_out import LaidSheet, Piece
-from shoplib.draw.chains import bare, unit_note
+from shoplib.buying.piece_sizes import PieceSizes
+from shoplib.buying.thickness import rough_words
+from shoplib.draw.chains import unit_note
 from shoplib.draw.look import fill_of
 from shoplib.draw.scene import Chain, EdgeText, Item, Label, Line, Scene, Shape
 from shoplib.draw.scene import Rect as Flat
 from shoplib.layout.pieces import Rect
-from shoplib.measure import Style, to_step, write_brief
+from shoplib.lists.writing import Writing
+from shoplib.measure import Style, write_brief
+from shoplib.words.amounts import setting
 from shoplib.words.naming import boards_in_short
 
 SAW_CUT, LEFT = "hardware", "back"
 """Fills: what the blade takes shows as the ground between all that is drawn on it; what is left is hatched."""
 
 
+TIMES = " × "
+
+_NARROW = 6
+"""What is longer than so many times its width is drawn so low that its letters stand round it."""
+
+
 def sheet_layout(sheet: LaidSheet, style: Style) -> Scene:
     """The sheet as it lies on the bench: its length, which is the way of its grain, from left to right.
 
-    Each part has the letter of its kind, and its name and size where they have room; the legend has all of them.
-    Offcuts worth keeping have small letters. What no part, offcut or trimmed edge covers is what the saw takes.
+    Each part has the letter of its kind, and its name and size where they have room, as it lies: along the sheet, then
+    across it. The legend has all of them, with the sizes of the cut list. Where the sheet has grain, an arrow shows it;
+    a narrow one says it in words, for letters that have no room on their parts stand round it. Offcuts worth keeping
+    have small letters. What no part, offcut or trimmed edge covers is what the saw takes.
     """
     stock = sheet.stock
     whole = (0, 0, stock.length, stock.width)
-    band = max(stock.length, stock.width) // 24
-    kept = sheet.kept
+    arrow = sheet.sheet.grain == "length" and stock.width * _NARROW > stock.length
+    band = max(stock.length, stock.width) // 24 if arrow else 0
+    kept, sizes = sheet.kept, PieceSizes(sheet, Writing(style, units=False))
     items: list[Item] = [Shape((whole,), SAW_CUT, "what the saw takes")]
     if trim := _trim(sheet):
         items.append(Shape(trim, LEFT, "trimmed off", "\\"))
-    items += _left(sheet, kept, style)
+    items += _left(sheet, kept, sizes)
     for piece in sheet.pieces:
-        items += _part(piece, style)
+        items += _part(piece, sizes)
     items += [
-        Chain("below", 0, (0, stock.length), (bare(stock.length, style),), foot=0),
-        Chain("left", 0, (0, stock.width), (bare(stock.width, style),)),
+        Chain("below", 0, (0, stock.length), (sizes.length(sizes.stock),), foot=0),
+        Chain("left", 0, (0, stock.width), (sizes.width(sizes.stock),)),
     ]
-    items += _grain(sheet, band)
-    legend = (*_parts_told(sheet, style), *_rest_told(sheet, kept, style))
+    if arrow:
+        items += _grain(sheet, band)
+    legend = (*_parts_told(sheet, sizes, style), *_rest_told(sheet, kept, sizes, style))
     return Scene(
-        f"{sheet.name}: {_size(stock.length, stock.width, style)}, {_thick(sheet, style)} thick",
-        unit_note(style, f"Sizes are length along the grain × width. Saw cuts of {bare(sheet.kerf, style)} are dark."),
+        f"{sheet.name}: {sizes.size(sizes.stock, TIMES)}, {_thick(sheet, style)}",
+        unit_note(style, f"{_way(sheet, arrow)} Saw cuts of {_bare(sheet.kerf, style)} are dark."),
         f"{_said(sheet, style)} {' '.join(legend)}",
         (0, 0, stock.length, stock.width + band),
         tuple(items),
@@ -62,9 +76,9 @@ def _trim(sheet: LaidSheet) -> tuple[Flat, ...]:
     return tuple(ends if stock.trim_ends else []) + tuple(edges if stock.trim_edges else [])
 
 
-def _left(sheet: LaidSheet, kept: dict[Rect, str], style: Style) -> Iterator[Item]:
+def _left(sheet: LaidSheet, kept: dict[Rect, str], sizes: PieceSizes) -> Iterator[Item]:
     for rest in sheet.sawn.offcuts:
-        size = _at_least(rest, style)
+        size = sizes.size(rest, TIMES)
         yield Shape((_flat(rest),), LEFT, f"left: {size}", "/")
         if rest in kept:
             called = f"{kept[rest]} left"
@@ -73,24 +87,26 @@ def _left(sheet: LaidSheet, kept: dict[Rect, str], style: Style) -> Iterator[Ite
             )
 
 
-def _part(piece: Piece, style: Style) -> Iterator[Item]:
+def _part(piece: Piece, sizes: PieceSizes) -> Iterator[Item]:
     board, at = piece.board, piece.placed.at
-    size = _size(*_own(piece), style)
+    size = sizes.size(at, TIMES)
+    stacked = size.replace(TIMES, f"\n{TIMES.lstrip()}")
     name = piece.name.removeprefix(f"{board.group} ")
     yield Shape((_flat(at),), fill_of(board), f"{piece.letter}: {piece.name}, {size}")
-    full = [f"{piece.letter}  {piece.name}\n{size}"]
+    full = [f"{piece.letter}  {piece.name}\n{size}", f"{piece.letter}  {piece.name}, {size}"]
     if board.group != "case":
         full += [f"{piece.letter}  {board.group}\n{name}\n{size}"]
     yield Label(
         _flat(at), (*full, f"{piece.letter}  {name}\n{size}", f"{piece.letter}\n{size}", f"{piece.letter}  {size}",
-                    piece.letter), fullest=True,
+                    f"{piece.letter}\n{stacked}", piece.letter), fullest=True,
     )  # fmt: skip
 
 
-def _own(piece: Piece) -> tuple[int, int]:
-    """Length along its own grain, and width."""
-    at = piece.placed.at
-    return (at.h, at.w) if piece.placed.turned else (at.w, at.h)
+def _way(sheet: LaidSheet, arrow: bool) -> str:
+    """How the sizes on the sheet are to be read."""
+    if sheet.sheet.grain == "none":
+        return "Sizes are along the sheet × across it; its parts have no grain to follow."
+    return f"{'' if arrow else 'The grain runs from left to right. '}Sizes are along the grain × across it."
 
 
 def _grain(sheet: LaidSheet, band: int) -> Iterator[Item]:
@@ -101,28 +117,33 @@ def _grain(sheet: LaidSheet, band: int) -> Iterator[Item]:
     yield EdgeText(room, "above", "grain of the sheet")
 
 
-def _parts_told(sheet: LaidSheet, style: Style) -> Iterator[str]:
-    """A line for each letter: how many, of which boards, how large, and which lie across."""
+def _parts_told(sheet: LaidSheet, sizes: PieceSizes, style: Style) -> Iterator[str]:
+    """A line for each letter: how many, of which boards, how large by the cut list, and which lie across."""
     by_letter: dict[str, list[Piece]] = {}
     for piece in sorted(sheet.pieces, key=lambda piece: (len(piece.letter), piece.letter)):
         by_letter.setdefault(piece.letter, []).append(piece)
     for called, pieces in by_letter.items():
         names = boards_in_short(piece.board for piece in pieces)
         names = f"stave of {names}" if pieces[0].stave else names
-        turned = sum(piece.placed.turned for piece in pieces)
-        across = f"; {'all' if turned == len(pieces) else turned} across the sheet" if turned else ""
-        yield f"{called}: {len(pieces)} × {names}, {_size(*_own(pieces[0]), style)}{across}."
+        turned = [piece for piece in pieces if piece.placed.turned]
+        at = pieces[0].placed.at
+        length, width = (at.h, at.w) if pieces[0].placed.turned else (at.w, at.h)
+        across = ""
+        if turned:
+            how_many = "" if len(turned) == len(pieces) else f"{len(turned)} "
+            across = f"; {how_many}across the sheet, as {sizes.size(turned[0].placed.at, TIMES)}"
+        yield f"{called}: {len(pieces)} × {names}, {_bare(length, style)}{TIMES}{_bare(width, style)}{across}."
 
 
-def _rest_told(sheet: LaidSheet, kept: dict[Rect, str], style: Style) -> Iterator[str]:
+def _rest_told(sheet: LaidSheet, kept: dict[Rect, str], sizes: PieceSizes, style: Style) -> Iterator[str]:
     if kept:
-        told = [f"{called} {_at_least(rest, style)}" for rest, called in kept.items()]
+        told = [f"{called} {sizes.size(rest, TIMES)}" for rest, called in kept.items()]
         yield f"Left, worth keeping: {'; '.join(told)}."
     if len(kept) < len(sheet.sawn.offcuts):
         yield "Hatched without a letter: too small to keep."
     if sheet.stock.trim_ends or sheet.stock.trim_edges:
         stock = sheet.stock
-        ends, edges = bare(stock.trim_ends, style), bare(stock.trim_edges, style)
+        ends, edges = _bare(stock.trim_ends, style), _bare(stock.trim_edges, style)
         much = [f"{ends} off each end"] if stock.trim_ends else []
         much += [f"{edges} off each long edge"] if stock.trim_edges else []
         if stock.trim_ends == stock.trim_edges:
@@ -132,19 +153,18 @@ def _rest_told(sheet: LaidSheet, kept: dict[Rect, str], style: Style) -> Iterato
 
 def _said(sheet: LaidSheet, style: Style) -> str:
     """What the drawing shows, for those who do not see it."""
-    stock = sheet.stock
-    size = f"{write_brief(stock.length, style)} long and {write_brief(stock.width, style)} wide"
+    sizes = PieceSizes(sheet, Writing(style))
+    size = f"{sizes.length(sizes.stock)} long and {sizes.width(sizes.stock)} wide"
     return f"{sheet.name}, {size}, seen flat, with {len(sheet.pieces)} parts where they are cut."
 
 
-def _size(length: int, width: int, style: Style) -> str:
-    return f"{bare(length, style)} × {bare(width, style)}"
-
-
-def _at_least(rest: Rect, style: Style) -> str:
-    """What is surely there of an offcut: whole steps."""
-    return _size(to_step(rest.w, style.step, "down"), to_step(rest.h, style.step, "down"), style)
+def _bare(ticks: int, style: Style) -> str:
+    """A size as the cut list has it: nothing that is set at the saw is told in two ways."""
+    return Writing(style, units=False).length(ticks)
 
 
 def _thick(sheet: LaidSheet, style: Style) -> str:
-    return write_brief(sheet.sheet.thickness, style, True)
+    """A rough board by its name at the yard, and what it becomes."""
+    if sheet.sheet.kind == "solid":
+        return f"{rough_words(sheet.thickness, style)}, planed to {setting(sheet.sheet.thickness, style)}"
+    return f"{write_brief(sheet.sheet.thickness, style, True)} thick"

@@ -123,8 +123,9 @@ def told(
     say: Callable[[int], str],
     more: tuple[int, Spare] | None = None,
     other: Spare | None = None,
+    noun: str = "sheet",
 ) -> tuple[str, ...]:
-    """What is left for parts that are spoiled, in sentences; `say` writes a length.
+    """What is left for parts that are spoiled, in sentences; `say` writes a length, `noun` is what the stock is called.
 
     `more` is what one more sheet would change (`one_more`), `other` what another layout of the same cost leaves.
 
@@ -152,7 +153,7 @@ def told(
     )
     if more is not None and found.lost:
         stock = job.stock[more[0]]
-        sheet = f"With one more sheet of {stock.name}, {say(stock.length)} x {say(stock.width)},"
+        sheet = f"With one more {noun} of {stock.name}, {say(stock.length)} x {say(stock.width)},"
         lines.append(f"{sheet} {_then(job, more[1])}.")
     if other is not None and _better(other, found):
         lines.append(f"With another layout of the same cost {_then(job, other)}.")

@@ -56,6 +56,16 @@ def at_least(ticks: int, style: Style) -> str:
     return write_brief(to_step(ticks, style.step, "up"), style)
 
 
+def surely(ticks: int, style: Style) -> int:
+    """What is surely there of a piece that nobody cuts to size: down to a whole step; under a step, what it is.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> surely(2 * INCH + 508, INCH_STYLE) == 2 * INCH, surely(508, INCH_STYLE)
+    (True, 508)
+    """
+    return to_step(ticks, style.step, "down") or ticks
+
+
 def longer(board: Board, axis: int) -> str:
     """The word for more of this board along a world axis: longer, wider or thicker."""
     return ("longer", "wider", "thicker")[board.placement.own_axis(axis)]
