@@ -13,6 +13,8 @@ Kind = Literal[
 
 NONE = Decimal(0)
 
+_COIN = Decimal("0.01")
+
 
 def up(number: Decimal) -> Decimal:
     """The next whole number, or the number itself.
@@ -43,12 +45,17 @@ def read_price(text: str) -> Price | None:
         return None
     amount, _, pack = text.replace(",", ".").partition(" for ")
     try:
-        price = Price(_plain(amount), _plain(pack) if pack else Decimal(1))
+        price = Price(_coins(_plain(amount)), _plain(pack) if pack else Decimal(1))
     except ArithmeticError:
         price = None
     if price is None or price.pack <= 0:
         raise ValueError(f"a price is a number such as `48.00`, or `9.80 for 100` for a box of 100, not {text[:40]!r}")
     return price
+
+
+def _coins(amount: Decimal) -> Decimal:
+    """With two places at least, as money is written: 36.50 and not 36.5."""
+    return amount.quantize(_COIN) if amount.as_tuple().exponent > -2 else amount
 
 
 def _plain(text: str) -> Decimal:

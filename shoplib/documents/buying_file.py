@@ -148,7 +148,8 @@ def _cost(line: Line, wanted: BuyingList) -> str:
     if line.price is None:
         return NO_PRICE
     if line.price.pack == 1:
-        return f"{line.cost} {wanted.currency}"
+        each = f"{line.packs} x {line.price.amount} = " if line.packs != line.quantity else ""
+        return f"{each}{line.cost} {wanted.currency}"
     return f"{line.packs} packs of {plain(line.price.pack)}, {line.cost} {wanted.currency}".replace("1 packs", "1 pack")
 
 

@@ -129,15 +129,16 @@ def cheapest(grown: Grown, part_rows: np.ndarray, stock_rows: np.ndarray) -> int
 
 def _fewest(need: np.ndarray, holds: np.ndarray, costs: list[int]) -> int:
     """The least cost of whole sheets of several sizes that hold what every row asks for."""
+    asks = np.flatnonzero((need > 0) & (holds.max(axis=1) > 0))
     with np.errstate(divide="ignore"):
-        rate = np.where(holds > 0, np.array(costs) / np.maximum(holds, 1e-300), np.inf).min(axis=1)
-    asks = np.argsort(-need * rate, kind="stable")[:TOLD]
+        rate = (np.array(costs) / holds[asks]).min(axis=1)
+    asks = asks[np.argsort(-need[asks] * rate, kind="stable")[:TOLD]]
     model = Solver()
     for column, cost in enumerate(costs):
         model.addVar(0.0, highspy.kHighsInf)
         model.changeColCost(column, float(cost))
         model.changeColIntegrality(column, highspy.HighsVarType.kInteger)
-    for row in asks[(need[asks] > 0) & (holds[asks].max(axis=1) > 0)]:
+    for row in asks:
         # Each row asks for one: so rows of small and of large functions weigh alike in the solver.
         share = holds[row] / need[row]
         model.addRow(1.0, highspy.kHighsInf, len(costs), list(range(len(costs))), share.tolist())

@@ -8,7 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from shoplib.buying.list import buying_list
+from shoplib.buying.line import Line, read_price
+from shoplib.buying.list import BuyingList, buying_list
 from shoplib.buying.stock_lines import Stocked
 from shoplib.documents.buying_file import COLUMNS, FIRST, LATER, MEASURED, NO_PRICE, NOW, buying_csv, buying_text
 from shoplib.documents.cut_list_file import FORMULA_SIGNS
@@ -147,3 +148,12 @@ def test_a_price_that_is_none_is_refused_in_one_sentence(price):
 def test_the_columns_stand_in_the_readme():
     readme = (ROOT / "README.md").read_text(encoding="utf-8")
     assert all(f"`{column}`" in readme for column in COLUMNS)
+
+
+def test_what_is_sold_whole_says_how_many_of_it_are_paid_for():
+    """6.7 qt at 24.95 a quart: seven are bought. Money has two places."""
+    quarts = Line("finish", "clear finish", Decimal("6.7"), "qt", price=read_price("24.95"))
+    pulls = Line("pull", "pull with one hole", Decimal(5), "each", price=read_price("7,3"))
+    text = flat(buying_text(BuyingList("case", (quarts, pulls))))
+    assert "6.7 qt of clear finish: 7 x 24.95 = 174.65 USD" in text
+    assert "5 x pull with one hole: 36.50 USD" in text

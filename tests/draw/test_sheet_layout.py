@@ -1,6 +1,7 @@
 """Drawings of sheets: each part is there and named, nothing is written over or off the page, no sign is colour."""
 
 import re
+from dataclasses import replace
 from xml.etree import ElementTree as ET
 
 import pytest
@@ -9,6 +10,7 @@ from shoplib.draw.letters import LARGE, drawn_with
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Chain, Label, Line, Shape
 from shoplib.draw.sheet_layout import SAW_CUT, sheet_layout
+from shoplib.measure import write_brief
 from tests.buying.laid import NAMES, laid
 from tests.draw.test_pen import outside, overlaps, text_boxes
 
@@ -94,8 +96,15 @@ def test_title_units_grain_sizes_and_words_for_those_who_do_not_see_it(name):
         assert ("inches" if unit == "in" else "millimetres") in scene.note
         assert f"{len(sheet.pieces)} part" in scene.alt
         assert all(line in scene.alt for line in scene.legend)
-        [arrow] = [item for item in scene.items if isinstance(item, Line) and item.kind == "grain"]
-        assert arrow.start[1] == arrow.end[1] > sheet.stock.width  # along the length, above the sheet
+        arrows = [item for item in scene.items if isinstance(item, Line) and item.kind == "grain"]
+        grain, narrow = sheet.sheet.grain == "length", sheet.stock.width * 6 <= sheet.stock.length
+        assert len(arrows) == (grain and not narrow)
+        for arrow in arrows:
+            assert arrow.start[1] == arrow.end[1] > sheet.stock.width  # along the length, above the sheet
+        assert ("no grain to follow" in scene.note) != grain
+        assert ("The grain runs from left to right." in scene.note) == (grain and narrow)
+        solid = sheet.sheet.kind == "solid"
+        assert ("4/4 rough, planed to 3/4 in" in scene.title) == solid != scene.title.endswith(f" {unit} thick")
         chains = {item.side: item.at for item in scene.items if isinstance(item, Chain)}
         assert chains == {"below": (0, sheet.stock.length), "left": (0, sheet.stock.width)}
 
@@ -113,11 +122,31 @@ def test_offcuts_worth_keeping_have_letters_and_what_is_surely_there_of_them():
     assert letters == sorted(letters) and letters[0] == "a"
 
 
-def test_what_lies_across_is_told():
-    """The drawer bottoms of the rolling stand may turn; where they do, the legend says so."""
-    told = 0
-    for sheet, scene in scenes("rolling_stand"):
-        turned = sum(piece.placed.turned for piece in sheet.pieces)
-        assert bool(turned) == any("across the sheet" in line for line in scene.legend)
-        told += turned
-    assert told
+def test_what_lies_across_is_told_and_sized_as_it_lies():
+    """The drawer bottoms of the rolling stand may turn: on the sheet their size reads along it and then across it, as
+    in the order of cuts; the legend has that of the cut list, length along the board's own grain first.
+    """
+    style = laid("rolling_stand").cabinet.style
+    bottoms = [sheet for sheet, _ in scenes("rolling_stand") if "bottom" in sheet.pieces[0].board.name]
+    assert bottoms
+    for sheet in bottoms:
+        for across in (False, True):
+            placed = replace(sheet.pieces[0].placed, turned=across)
+            one = replace(sheet, pieces=(replace(sheet.pieces[0], placed=placed),))
+            scene, at = sheet_layout(one, style), placed.at
+            w, h = (write_brief(side, style).replace(" mm", "") for side in (at.w, at.h))
+            [line] = [line for line in scene.legend if line.startswith(f"{one.pieces[0].letter}: ")]
+            expected = f", {h} × {w}; across the sheet, as {w} × {h}." if across else f", {w} × {h}."
+            assert line.endswith(expected)
+            words = " ".join(text for text, _ in text_boxes(draw(scene)))
+            assert f"{w} × {h}" in words.split(line)[0]
+
+
+def test_a_letter_in_a_long_narrow_part_stands_level():
+    """The rail of the case for small parts, 36 by 2 in: what is written on it runs along it."""
+    for sheet, scene in scenes("small_parts_wall_case"):
+        for piece in sheet.pieces:
+            if piece.board.role == "rail":
+                assert piece.placed.at.w > 9 * piece.placed.at.h
+                turned = re.findall(r"rotate\(-90\)[^>]*>([^<]*)<", draw(scene))
+                assert not any(text.startswith(piece.letter) for text in turned)
