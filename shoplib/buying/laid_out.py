@@ -13,7 +13,7 @@ from shoplib.buying.lifts import one_lifts
 from shoplib.buying.rough import as_it_comes
 from shoplib.buying.shop_first import shop_first
 from shoplib.buying.staves import from_boards
-from shoplib.buying.strip_runs import strip_runs
+from shoplib.buying.strip_runs import shortest_rip, strip_runs
 from shoplib.layout.choose import best_for
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.grain_run import apart, joined
@@ -167,7 +167,7 @@ class _Asked:
 
     def __init__(self, cabinet: Cabinet, ask: Ask, held: tuple[Held, ...], on: Offered) -> None:
         self.cabinet, self.ask, self.held, self.on = cabinet, ask, held, on
-        self.job = job_of(ask, on)
+        self.job = replace(job_of(ask, on), shortest=shortest_rip(cabinet.style))
         names = [[board.name for board in boards] for boards in ask.boards]
         runs = [*runs_of(cabinet, self.job, names, cabinet.style), *strip_runs(ask, self.job, cabinet.style)]
         self.runs = tuple(run for run, _ in runs)

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from shoplib.layout.cut_tree import one_sheet, sawn, tidied
 from shoplib.layout.offcuts import LEAST, Least, worth_keeping
 from shoplib.layout.order import cut_order, set_ups
+from shoplib.layout.own_strips import own_strips
 from shoplib.layout.pieces import Job, Laid, Layout, LayoutError, Rect
 from shoplib.layout.sawn import Sawn
 from shoplib.layout.shop_cost import ShopCost, Wish
@@ -80,11 +81,13 @@ def best_for(
 
 
 def weighed(job: Job, layout: Layout, wish: Wish | None = None, least: Least = LEAST) -> Choice:
-    """One layout as it would be cut: tidied where that makes nothing worse."""
+    """One layout as it would be cut: tidied, or each width in strips of its own, where that makes nothing worse."""
     sheets, cuts = [], []
     for laid in layout.sheets:
-        ways = [(one, sawn(job, one, wish, least)) for one in (tidied(job, laid, wish, least), laid)]
-        laid, found = min(ways, key=lambda way: one_sheet(way[1], least).ranked(wish))
+        tidy = (tidied(job, laid, wish, least, at_once) for at_once in (True, False))
+        again = dict.fromkeys((*tidy, laid, *own_strips(job, laid)))
+        ways = [(one, sawn(job, one, wish, least)) for one in again]
+        laid, found = min(ways, key=lambda way: shop_cost(job, way[:1], way[1:], least).ranked(wish))
         sheets.append(laid)
         cuts.append(found)
     layout = replace(layout, sheets=tuple(sheets))
@@ -107,6 +110,9 @@ def _together(cuts: list[Sawn], least: Least, rips: int, settings: int) -> ShopC
         stages=max((one.stages for one in each), default=0),
         heaviest=max((one.heaviest for one in each), default=0),
         cuts=sum(one.cuts for one in each),
+        short=sum(one.short for one in each),
+        skims=sum(one.skims for one in each),
+        left_to_size=sum(one.left_to_size for one in each),
     )
 
 

@@ -9,9 +9,11 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from shoplib.layout.longer_first import longer_first
 from shoplib.layout.offcuts import LEAST, Least, room_beside, worth_keeping
 from shoplib.layout.pieces import Job, Laid, Rect
 from shoplib.layout.sawn import SawCut, Sawn
+from shoplib.layout.set_by import with_awkward
 from shoplib.layout.shop_cost import ShopCost, Wish
 from shoplib.layout.slabs import KEPT, Item, Slab, locked, span, taken_apart, usable, within
 
@@ -41,11 +43,14 @@ def sawn(job: Job, laid: Laid, wish: Wish | None = None, least: Least = LEAST) -
     return _best(job, laid, wish, least)[1]
 
 
-def tidied(job: Job, laid: Laid, wish: Wish | None = None, least: Least = LEAST) -> Laid:
+def tidied(
+    job: Job, laid: Laid, wish: Wish | None = None, least: Least = LEAST, all_at_once: bool = True
+) -> Laid:
     """The same cuts with equal strips side by side, wide ones first, and what is left at the far edges.
 
     It lies on the saw as easily, and needs no more settings: a fence that has been set is not set again for a strip
-    that lies behind others.
+    that lies behind others. Pieces that are best cut as one are found first (`longer_first`) unless it is done by the
+    cuts that each direction allows `all_at_once`.
 
     >>> from shoplib.layout.pieces import Part, Placed, Stock
     >>> job = Job((Part("side", 50, 10, 2), Part("shelf", 50, 12)), (Stock("ply", 50, 40),), kerf=1)
@@ -55,9 +60,9 @@ def tidied(job: Job, laid: Laid, wish: Wish | None = None, least: Least = LEAST)
     """
     if not laid.placed:
         return laid
-    tree = _best(job, laid, wish, least)[2]
+    tree = _best(job, laid, wish, least, all_at_once)[2]
     moved: dict[int, Rect] = {}
-    _settle(tree, tree.at.x, tree.at.y, job.kerf, laid, moved)
+    _settle(tree, tree.at.x, tree.at.y, job, laid, moved)
     return replace(laid, placed=tuple(replace(one, at=moved[place]) for place, one in enumerate(laid.placed)))
 
 
@@ -65,7 +70,7 @@ _Way = tuple[tuple[int, ...], Sawn, Slab]
 """How a way to cut ranks, the cuts, and the tree that they come from."""
 
 
-def _best(job: Job, laid: Laid, wish: Wish | None, least: Least) -> _Way:
+def _best(job: Job, laid: Laid, wish: Wish | None, least: Least, all_at_once: bool = False) -> _Way:
     stock = job.stock[laid.stock]
     whole, trimmed = Rect(0, 0, stock.length, stock.width), usable(job, laid)
     if not laid.placed:
@@ -75,11 +80,16 @@ def _best(job: Job, laid: Laid, wish: Wish | None, least: Least) -> _Way:
     def ways(kept: list[Item]) -> Iterator[_Way]:
         """Either direction first; for light pieces, also parted near the middle first."""
         for axis in (0, 1):
-            tree = taken_apart(trimmed, [*items, *kept], axis, job.kerf)
-            if tree is not None:
+            trees = [taken_apart(trimmed, [*items, *kept], axis, job.kerf)]
+            if trees == [None]:
+                continue
+            if not all_at_once:
+                trees.append(longer_first(job, trimmed, [*items, *kept], axis))
+            for tree in dict.fromkeys(trees):
                 usual = Counter(_settings(tree))
                 for parted in (False, True) if wish == "light pieces" else (False,):
-                    found = _swept(whole, (*trims, *_in_stages(tree, job.kerf, usual, parted, laid)), laid)
+                    cuts = _in_stages(tree, job, usual, parted, laid)
+                    found = with_awkward(job, laid, _swept(whole, (*trims, *cuts), laid))
                     yield one_sheet(found, least).ranked(wish), found, tree
 
     items = [Item(one.at, place) for place, one in enumerate(laid.placed)]
@@ -114,6 +124,9 @@ def one_sheet(found: Sawn, least: Least = LEAST) -> ShopCost:
         stages=cuts[-1].stage if cuts else 0,
         heaviest=max((piece.area for cut in cuts[:1] for piece in (cut.off, cut.left) if piece), default=0),
         cuts=len(cuts),
+        short=found.short,
+        skims=found.skims,
+        left_to_size=found.left_to_size,
     )
 
 
@@ -147,7 +160,7 @@ def trim_cuts(whole: Rect, trimmed: Rect, laid: Laid) -> Iterator[SawCut]:
                 piece = off
 
 
-def _in_stages(tree: Slab, kerf: int, usual: Counter, parted: bool, laid: Laid) -> Iterator[SawCut]:
+def _in_stages(tree: Slab, job: Job, usual: Counter, parted: bool, laid: Laid) -> Iterator[SawCut]:
     """All cuts of the first stage, then all of the next."""
     places = {one.at: place for place, one in enumerate(laid.placed)}
     stage, level = 0, [tree]
@@ -156,47 +169,60 @@ def _in_stages(tree: Slab, kerf: int, usual: Counter, parted: bool, laid: Laid) 
         below = []
         for slab in level:
             if slab.cut:
-                spans = [span(part.at, slab.axis) for part in slab.slabs]
-                for piece, off, left in _splits(slab, spans, kerf, usual, parted and slab is tree):
+                for piece, off, left in _splits(slab, job, usual, parted and slab is tree):
                     at, kept = within(slab.at, slab.axis, *piece), within(slab.at, slab.axis, *off)
                     rest = None if left is None else within(slab.at, slab.axis, *left)
                     done = tuple(places[made] for made in (kept, rest) if made in places)
                     yield SawCut("crosscut" if slab.axis == 0 else "rip", stage, at, off[1] - off[0], kept, rest, done)
-            below += slab.slabs
+            below += slab.wanted
         level = below
 
 
-def _splits(slab: Slab, spans: list[_Span], kerf: int, usual: Counter, parted: bool) -> Iterator[_Split]:
+def _splits(slab: Slab, job: Job, usual: Counter, parted: bool) -> Iterator[_Split]:
     """The cuts across one piece, in their order."""
     low, high = span(slab.at, slab.axis)
-    if not parted:
-        yield from _one_by_one(low, high, spans, kerf, slab.axis, usual)
-        return
-    ends = [n for n, (_, end) in enumerate(spans, start=1) if end < high]
+    spans, kerf = [span(part.at, slab.axis) for part in slab.wanted], job.kerf
+
+    def one_by_one(low: int, high: int, spans: list[_Span]) -> Iterator[_Split]:
+        return _one_by_one(low, high, spans, kerf, _left_over(low, high, spans, job, usual, slab.axis))
+
+    ends = [n for n, (_, end) in enumerate(spans, start=1) if end < high] if parted else []
     first = min(ends, key=lambda n: max(spans[n - 1][1] - low, high - spans[n - 1][1] - kerf), default=0)
     if not first:
-        yield from _one_by_one(low, high, spans, kerf, slab.axis, usual)
+        yield from one_by_one(low, high, spans)
         return
     end = spans[first - 1][1]
     rest = (end + kerf, high) if end + kerf < high else None
     yield (low, high), (low, end), rest
-    yield from _one_by_one(low, end, spans[:first], kerf, slab.axis, usual)
+    yield from one_by_one(low, end, spans[:first])
     if spans[first:]:
-        yield from _one_by_one(end + kerf, high, spans[first:], kerf, slab.axis, usual)
+        yield from one_by_one(end + kerf, high, spans[first:])
+
+
+def _left_over(
+    low: int, high: int, spans: Sequence[_Span], job: Job, usual: Counter, axis: int
+) -> tuple[int, int]:
+    """So many slabs are taken off from the low end, and those from the second number on from the high end.
+
+    What remains between them is the widest place that nothing comes out of, so that it takes what blade and sheet are
+    off. Where slabs fill the piece, it is the one whose size the fewest other parts of the job have: parts that are
+    left to size are equal to each other at least, and none that must match them is cut elsewhere.
+    """
+    beside = [spans[0][0] - low, *(b[0] - a[1] - job.kerf for a, b in pairwise(spans)), high - spans[-1][1]]
+    if any(beside):
+        widest = max(range(len(beside)), key=lambda n: (beside[n], n))
+        return widest, widest
+    sizes = [end - start for start, end in spans]
+    in_job = Counter(size for part in job.parts for size in (part.length, part.width) for _ in range(part.count))
+    rarest = min(range(len(spans)), key=lambda n: (usual[axis, sizes[n]], in_job[sizes[n]], -n))
+    return rarest, rarest + 1
 
 
 def _one_by_one(
-    low: int, high: int, spans: Sequence[_Span], kerf: int, axis: int, usual: Counter
+    low: int, high: int, spans: Sequence[_Span], kerf: int, left_over: tuple[int, int]
 ) -> Iterator[_Split]:
     """Slabs taken off from both ends, so that what needs no setting of its own is left over in the middle."""
-    beside = [spans[0][0] - low, *(b[0] - a[1] - kerf for a, b in pairwise(spans))]
-    beside.append(high - spans[-1][1])
-    if any(beside):
-        left_over = max(range(len(beside)), key=lambda n: (beside[n], n))
-        from_low, from_high = spans[:left_over], spans[left_over:]
-    else:
-        rarest = min(range(len(spans)), key=lambda n: (usual[axis, spans[n][1] - spans[n][0]], -n))
-        from_low, from_high = spans[:rarest], spans[rarest + 1 :]
+    from_low, from_high = spans[: left_over[0]], spans[left_over[1] :]
     for start, end in from_low:
         if low < start:  # what is beside the slab goes first, the slab's own side against the fence
             yield (low, high), (start, high), ((low, start - kerf) if start - kerf > low else None)
@@ -222,17 +248,31 @@ def _settings(slab: Slab) -> Iterator[tuple[int, int]]:
         yield from _settings(part)
 
 
-def _settle(slab: Slab, x: int, y: int, kerf: int, laid: Laid, moved: dict[int, Rect]) -> None:
+def _settle(slab: Slab, x: int, y: int, job: Job, laid: Laid, moved: dict[int, Rect]) -> None:
     """Give every part under this piece its place, once the piece lies at x, y."""
     if slab.place is not None:
         if slab.place != KEPT:
             moved[slab.place] = slab.at._replace(x=x, y=y)
         return
     wide = slab.axis + 2
-    for part in sorted(slab.slabs, key=lambda part: (part.place == KEPT, -part.at[wide], _made_of(part, laid))):
-        _settle(part, x, y, kerf, laid, moved)
-        step = part.at[wide] + kerf
+
+    def key(part: Slab) -> tuple:
+        return part.place == KEPT, -_cut_down_to(part, job), -part.at[wide], _made_of(part, laid)
+
+    for part in sorted(slab.slabs, key=key):
+        _settle(part, x, y, job, laid, moved)
+        step = part.at[wide] + job.kerf
         x, y = (x + step, y) if slab.axis == 0 else (x, y + step)
+
+
+def _cut_down_to(slab: Slab, job: Job) -> int:
+    """How wide a piece is, or what it is cut down to by one awkward cut: such pieces lie together, to be cut as one."""
+    width = slab.at[slab.axis + 2]
+    if len(slab.wanted) != 1:
+        return width
+    size = slab.wanted[0].at[slab.axis + 2]
+    is_short = job.grained and slab.axis == 1 and slab.at.w < job.shortest
+    return size if size < width and (is_short or width - size < job.kerf) else width
 
 
 def _made_of(slab: Slab, laid: Laid) -> list[int]:

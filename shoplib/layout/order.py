@@ -1,7 +1,7 @@
-"""All cuts of a job as one numbered order: the fence is set, and all that wants this setting is cut.
+"""All cuts of a job as one numbered order: fence or stop is set, and all that wants this setting is cut.
 
-A cut waits for the piece that it is made in. Of the settings for which something is ready the next is one that need
-not be set again later, if there is one; earlier stages and wide cuts come first.
+A cut waits for the piece that it is made in, and for others of the same setting where that spares one (`set_once`). Of
+settings that need not come again heavy pieces and trims come first, then earlier stages and wide cuts.
 """
 
 from collections import Counter
@@ -10,6 +10,8 @@ from dataclasses import dataclass
 
 from shoplib.layout.pieces import Job, Laid, Rect
 from shoplib.layout.sawn import SawCut, Sawn
+from shoplib.layout.set_by import SetBy, edge, left_to_size, set_by, short, skims
+from shoplib.layout.set_once import set_once
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,11 +30,16 @@ class Piece:
 
 @dataclass(frozen=True, slots=True)
 class Step:
-    """What is done with one piece at one setting: `cuts` with the fence `fence` ticks from the blade.
+    """What is done with one piece at one setting: `cuts` at `fence` ticks from the blade, whatever it is set by.
 
-    Steps with the same `setting` follow one another, and the fence stays as it is. `sheet` counts from 0, in the
+    Steps with the same `setting` follow one another, and what is set stays as it is. `sheet` counts from 0, in the
     order of the layout. `off` is what comes off, cut by cut; `left` what remains of the piece, None for nothing. A
     `heavy` piece is larger than one person is to lift.
+
+    `set_by`: fence, stop or line; `edge` is how long the cuts are. `short`: they run along the grain of a piece too
+    short for the fence. `skim` is what the last one takes off where that is less than the blade is thick, else 0.
+    `again`: the same was set before, and cuts in between made this piece. `to_size` are parts, counted in the job,
+    whose size is only what remains, so that it is measured.
     """
 
     number: int
@@ -45,6 +52,12 @@ class Step:
     off: tuple[Piece, ...]
     left: Piece | None
     heavy: bool = False
+    set_by: SetBy = "fence"
+    edge: int = 0
+    short: bool = False
+    skim: int = 0
+    again: bool = False
+    to_size: tuple[int, ...] = ()
 
     @property
     def done(self) -> tuple[int, ...]:
@@ -53,8 +66,8 @@ class Step:
         return tuple(piece.part for piece in made if piece.part is not None)
 
 
-_Setting = tuple[str, bool, int]
-"""Kind of cut, whether it parts the piece along the grain, and where the fence stands."""
+_Setting = tuple[bool, SetBy, int]
+"""Whether it trims, what it is set by, and how far from the blade: rip and crosscut at one distance may share it."""
 
 _Ready = dict[tuple[int, Rect], SawCut]
 """Cuts by sheet and by the piece that each is made in."""
@@ -87,14 +100,14 @@ def cut_order(
 
 
 def set_ups(steps: Sequence[Step]) -> tuple[int, int]:
-    """How often the fence is set, trimming left out: for rips, and altogether.
+    """How often fence or stop is set, trimming left out: for rips, and altogether.
 
     >>> step = Step(1, 1, "rip", 20, 0, Piece("sheet 1", Rect(0, 0, 9, 40)), (), (), None)
     >>> set_ups([step, step])
     (1, 1)
     """
-    kinds = Counter(kind for _, kind in {(step.setting, step.kind) for step in steps})
-    return kinds["rip"], kinds["rip"] + kinds["crosscut"]
+    rips = {step.setting for step in steps if step.kind == "rip"}
+    return len(rips), len(rips | {step.setting for step in steps if step.kind == "crosscut"})
 
 
 def told(step: Step, say: Callable[[int], str]) -> str:
@@ -134,11 +147,11 @@ class _Saw:
     def __init__(
         self, job: Job, sheets: Sequence[Laid], sawn: Sequence[Sawn], lifts: int | None, names: Sequence[str]
     ) -> None:
-        self.lifts = lifts
+        self.job, self.lifts = job, lifts
         self.called = names or [f"sheet {n}" for n in range(1, len(sheets) + 1)]
         self.cuts: _Ready = {(n, cut.piece): cut for n, found in enumerate(sawn) for cut in found.cuts}
-        self.waiting = Counter(_setting(cut) for cut in self.cuts.values())
         self.parts = {(n, one.at): one.part for n, laid in enumerate(sheets) for one in laid.placed}
+        self.placed = [laid.placed for laid in sheets]
         self.names = [part.name for part in job.parts]
         self.pieces = [0] * len(sheets)
         self.marks: dict[tuple[int, Rect], str] = {}
@@ -148,57 +161,56 @@ class _Saw:
         self.ready: _Ready = {key: cut for key, cut in self.cuts.items() if key in self.marks}
 
     def steps(self) -> Iterator[Step]:
-        number, setting, kind = 0, 0, ""
-        while self.ready:
-            chosen = self._next(kind)
-            kind, setting = chosen[0], setting + 1
-            while mine := [key for key, cut in self.ready.items() if _setting(cut) == chosen]:
+        number, seen = 0, set()
+        for setting, chosen in enumerate(self._settings(), start=1):
+            while mine := [key for key, cut in self.ready.items() if self._setting(cut) == chosen]:
                 for sheet, at in sorted(mine):
                     number += 1
-                    yield self._step(number, setting, sheet, at)
+                    yield self._step(number, setting, sheet, at, chosen in seen)
+            seen.add(chosen)
 
-    def _next(self, kind: str) -> _Setting:
-        """The setting to go on with, by what is ready."""
-        by_setting: dict[_Setting, list[tuple[int, Rect]]] = {}
-        for key, cut in self.ready.items():
-            by_setting.setdefault(_setting(cut), []).append(key)
+    def _setting(self, cut: SawCut) -> _Setting:
+        return cut.kind != "trim", set_by(self.job, cut), cut.fence
 
-        def rank(setting: _Setting) -> tuple:
-            keys = by_setting[setting]
-            heavy = any(self._heavy(at) for _, at in keys)
-            again = self.waiting[setting] > sum(self._reached(key, setting) for key in keys)
-            stage = min(self.ready[key].stage for key in keys)
-            return not heavy, setting[0] != "trim", again, stage, setting[0] != kind, -setting[2]
+    def _settings(self) -> list[_Setting]:
+        """The settings in their order."""
+        keys = list(self.cuts)
+        cuts = list(self.cuts.values())
+        made_by = {
+            (sheet, piece): n for n, (sheet, at) in enumerate(keys)
+            for piece in (self.cuts[sheet, at].off, self.cuts[sheet, at].left) if piece
+        }
 
-        return min(by_setting, key=rank)
+        def rank(setting: _Setting, ready: list[int]) -> tuple:
+            heavy = any(self._heavy(cuts[n].piece) for n in ready)
+            return not heavy, min(cuts[n].stage for n in ready), *setting[:2], -setting[2]
 
-    def _reached(self, key: tuple[int, Rect], setting: _Setting) -> int:
-        """How many cuts this setting makes in a piece and in what comes of it."""
-        sheet, at = key
-        count, waiting = 0, [at]
-        while waiting:
-            cut = self.cuts.get((sheet, waiting.pop()))
-            if cut is not None and _setting(cut) == setting:
-                count += 1
-                waiting += [cut.off] if cut.left is None else [cut.off, cut.left]
-        return count
+        return set_once([self._setting(cut) for cut in cuts], [made_by.get(key) for key in keys], rank)
 
-    def _step(self, number: int, setting: int, sheet: int, at: Rect) -> Step:
+    def _step(self, number: int, setting: int, sheet: int, at: Rect, again: bool) -> Step:
         first = self.ready[sheet, at]
         piece, cuts, off = Piece(self.marks[sheet, at], at), [], []
         rest = piece.mark if piece.mark.startswith("rest") else f"rest of {piece.mark}"
         while True:
             cut = self.ready.pop((sheet, at))
-            self.waiting[_setting(cut)] -= 1
             cuts.append(cut)
             left = None if cut.left is None else self._made(sheet, cut.left, rest)
             off.append(self._made(sheet, cut.off, piece.mark if cut.kind == "trim" else ""))
             at = cut.left
-            if (sheet, at) not in self.ready or _setting(self.ready[sheet, at]) != _setting(first):
-                heavy = self._heavy(first.piece)
-                return Step(
-                    number, setting, first.kind, first.fence, sheet, piece, tuple(cuts), tuple(off), left, heavy
-                )
+            following = self.ready.get((sheet, at))
+            if following is None or (following.kind, self._setting(following)) != (cut.kind, self._setting(first)):
+                break
+        return Step(
+            number, setting, first.kind, first.fence, sheet, piece, tuple(cuts), tuple(off), left,
+            self._heavy(first.piece), set_by(self.job, first), edge(first), short(self.job, first),
+            skims(self.job, cut), again, self._to_size(sheet, cut),
+        )  # fmt: skip
+
+    def _to_size(self, sheet: int, cut: SawCut) -> tuple[int, ...]:
+        """The kinds of parts that are left to size by the last cut of a step."""
+        then = None if cut.left is None else self.cuts.get((sheet, cut.left))
+        found = left_to_size(cut, then, [one.at for one in self.placed[sheet]])
+        return tuple(dict.fromkeys(self.parts[sheet, at] for at in found))
 
     def _made(self, sheet: int, at: Rect, mark: str) -> Piece:
         """A piece that a cut has made; one to be cut further gets a mark of its own where it is given none."""
@@ -216,7 +228,3 @@ class _Saw:
 
     def _heavy(self, at: Rect) -> bool:
         return self.lifts is not None and at.area > self.lifts
-
-
-def _setting(cut: SawCut) -> _Setting:
-    return cut.kind, cut.off.w != cut.piece.w, cut.fence

@@ -111,3 +111,13 @@ class Job:
     parts: tuple[Part, ...]
     stock: tuple[Stock, ...]
     kerf: int = 0
+    shortest: int = 0
+
+    @property
+    def grained(self) -> bool:
+        """Whether any part has to lie along the grain, so that it makes a difference which way a cut runs.
+
+        >>> Job((Part("side", 60, 20),), ()).grained, Job((Part("bottom", 60, 20, may_turn=True),), ()).grained
+        (True, False)
+        """
+        return not all(part.may_turn for part in self.parts)

@@ -27,9 +27,16 @@ class SawCut:
 
 @dataclass(frozen=True, slots=True)
 class Sawn:
-    """One sheet, cut: areas in square ticks. Parts, `kerf`, `trim` and offcuts together are the sheet, exactly."""
+    """One sheet, cut: areas in square ticks. Parts, `kerf`, `trim` and offcuts together are the sheet, exactly.
+
+    `short` counts the cuts along the grain of pieces too short for the fence, `skims` those that only skim an edge,
+    `left_to_size` the parts whose size is only what a cut leaves (`set_by`).
+    """
 
     cuts: tuple[SawCut, ...]
     offcuts: tuple[Rect, ...]
     kerf: int
     trim: int
+    short: int = 0
+    skims: int = 0
+    left_to_size: int = 0

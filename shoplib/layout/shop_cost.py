@@ -13,7 +13,9 @@ class ShopCost:
 
     `offcut`: square ticks of the largest offcut worth keeping. `rips`, `settings`: how often the fence is set for
     rips, and at all. `stages`: how often pieces are turned about, the first cuts counted. `heaviest`: square ticks of
-    the largest piece that still has to be handled once every sheet has had its first cut. `cuts` only breaks ties.
+    the largest piece that still has to be handled once every sheet has had its first cut. `short` cuts run along the
+    grain of pieces too short for the fence; `skims` take less than the blade off an edge; `left_to_size` are parts that
+    are what a cut leaves. Those two, and `cuts`, only break ties.
     """
 
     offcut: int
@@ -22,9 +24,15 @@ class ShopCost:
     stages: int
     heaviest: int
     cuts: int = 0
+    short: int = 0
+    skims: int = 0
+    left_to_size: int = 0
 
     def ranked(self, wish: Wish | None = None) -> tuple[int, ...]:
-        """Less is better, first in what is wished, then in stages, settings, offcut, rips, cuts, and weight.
+        """Less is better: first in short pieces at the fence, for they are thrown back, then in what is wished.
+
+        That is fewest stages where nothing is. After it come skims, parts left to size,
+        stages, settings, offcut, rips, cuts, and weight.
 
         >>> plain, roomy = ShopCost(40, 2, 5, 2, 90), ShopCost(60, 2, 6, 3, 90)
         >>> plain.ranked() < roomy.ranked(), plain.ranked("largest offcut") < roomy.ranked("largest offcut")
@@ -38,5 +46,4 @@ class ShopCost:
             "": self.cuts,
             "light pieces": self.heaviest,
         }
-        first = () if wish is None else (by_wish[wish],)
-        return (*first, *by_wish.values())
+        return (self.short, by_wish[wish or "fewest stages"], self.skims, self.left_to_size, *by_wish.values())

@@ -36,9 +36,20 @@ class Slab:
     place: int | None = None
 
     @property
+    def kept(self) -> bool:
+        """Whether nothing comes out of it but an offcut that stays whole."""
+        return self.place == KEPT or (self.place is None and all(slab.kept for slab in self.slabs))
+
+    @property
+    def wanted(self) -> tuple["Slab", ...]:
+        """The slabs that parts come out of. An offcut is never cut to a size: it is what remains beside them."""
+        return tuple(slab for slab in self.slabs if not slab.kept)
+
+    @property
     def cut(self) -> bool:
         """Whether any cut across its axis is made in it."""
-        return bool(self.slabs) and (len(self.slabs) > 1 or self.slabs[0].at != self.at)
+        wanted = self.wanted
+        return len(wanted) > 1 or (len(wanted) == 1 and wanted[0].at != self.at)
 
 
 def span(at: Rect, axis: int) -> tuple[int, int]:
@@ -63,8 +74,8 @@ def taken_apart(at: Rect, items: Sequence[Item], axis: int, kerf: int) -> Slab |
     """The piece with all that must come out of it, cut across `axis` first; None where items lock one another."""
     if len(items) == 1 and items[0].at == at:
         return Slab(at, place=items[0].place)
-    groups = list(_apart(items, axis, kerf))
-    if len(groups) == 1 and len(items) > 1 and len(list(_apart(items, 1 - axis, kerf))) == 1:
+    groups = list(apart(items, axis, kerf))
+    if len(groups) == 1 and len(items) > 1 and len(list(apart(items, 1 - axis, kerf))) == 1:
         return None
     slabs = []
     for low, high, group in groups:
@@ -75,8 +86,12 @@ def taken_apart(at: Rect, items: Sequence[Item], axis: int, kerf: int) -> Slab |
     return Slab(at, axis, tuple(slabs))
 
 
-def _apart(items: Sequence[Item], axis: int, kerf: int) -> Iterator[tuple[int, int, list[Item]]]:
-    """Groups of items that the blade passes between, each with its ends along the axis."""
+def apart(items: Sequence[Item], axis: int, kerf: int) -> Iterator[tuple[int, int, list[Item]]]:
+    """Groups of items that the blade passes between, each with its ends along the axis.
+
+    >>> [(low, high) for low, high, _ in apart([Item(Rect(0, 0, 9, 4), 0), Item(Rect(0, 6, 9, 4), 1)], 1, 2)]
+    [(0, 4), (6, 10)]
+    """
     group: list[Item] = []
     start = reach = 0
     for item in sorted(items, key=lambda item: item.at[axis]):
@@ -113,7 +128,7 @@ def locked(job: Job, laid: Laid) -> LayoutError:
     while waiting:
         group = waiting.pop()
         for axis in (0, 1):
-            groups = [items for _, _, items in _apart(group, axis, job.kerf)]
+            groups = [items for _, _, items in apart(group, axis, job.kerf)]
             if len(groups) > 1:
                 waiting += groups
                 break

@@ -60,6 +60,17 @@ def test_no_other_layout_does_better_in_what_is_wished(wish, count):
                 assert figure(choice.shop) <= figure(plain)
 
 
+def _skims(job, cut):
+    return cut.kind != "trim" and cut.left is None and cut.piece.w + cut.piece.h - cut.off.w - cut.off.h < job.kerf
+
+
+def _cut_to(cut, at, axis):
+    """Whether what comes off this cut has the part's size along the axis, and the part lies in it."""
+    low, high = cut.off[1 - axis], cut.off[1 - axis] + cut.off[3 - axis]
+    across = cut.off[axis + 2] != cut.piece[axis + 2]
+    return across and (cut.off[axis], cut.off[axis + 2]) == (at[axis], at[axis + 2]) and low <= at[1 - axis] < high
+
+
 def test_the_figures_are_those_of_the_cuts(count):
     """Counted again from the steps and the offcuts themselves."""
     random = Random(32)
@@ -79,6 +90,12 @@ def test_the_figures_are_those_of_the_cuts(count):
                 max(piece.w * piece.h for piece in (cut.off, cut.left) if piece) for cut in firsts if cut
             ),
             cuts=sum(cut.kind != "trim" for found in choice.sheets for cut in found.cuts),
+            skims=sum(_skims(job, cut) for found in choice.sheets for cut in found.cuts),
+            left_to_size=sum(
+                not any(_cut_to(cut, one.at, axis) for cut in found.cuts)
+                for laid, found in zip(choice.layout.sheets, choice.sheets, strict=True) for one in laid.placed
+                for axis in (0, 1) if one.at[axis + 2] != (job.stock[0].length, job.stock[0].width)[axis]
+            ),
         )
         if choice.largest:
             assert choice.largest[1].area == choice.shop.offcut
