@@ -26,7 +26,9 @@ def sheets_dict(found: LaidOut) -> dict:
     each long edge before all else. A solid board is as thick as it comes, rough; `planed` is what it is planed to, null
     for a sheet. `fence` of a cut is the size between fence and blade of what comes `off`; `left` is
     the rest of the `piece`, null where the blade takes it. Of a `trim` cut, `off` is what is kept. Cuts with the same
-    `setting` follow one another. `left_of` names the sheet whose offcut this is, where an earlier stage leaves it.
+    `setting` follow one another; a `short` one runs along the grain of a piece too short for the fence, one that comes
+    `again` was set before, a `skim` takes less than the blade off. `left_to_size` has the letters of parts whose size
+    is only what remains. `left_of` names the sheet whose offcut this is, where an earlier stage leaves it.
 
     `areas` are whole square units of `area_unit`; parts, kerf, trim and offcuts together are the sheet. `jobs` tell
     what was laid out together, what its stock costs, and the least that any layout can cost. `wood` tells of each solid
@@ -116,6 +118,7 @@ def _step(step: Step, job: LaidJob, steps: int, settings: int) -> dict:
         "setting": settings + step.setting,
         "sheet": on.name,
         "kind": step.kind,
+        "set_by": step.set_by,
         "fence": to_mm(step.fence),
         "piece": _made(step.piece, on),
         "cuts": [
@@ -129,6 +132,10 @@ def _step(step: Step, job: LaidJob, steps: int, settings: int) -> dict:
         "off": [_made(piece, on) for piece in step.off],
         "left": None if step.left is None else _made(step.left, on),
         "heavy": step.heavy,
+        "short": step.short,
+        "again": step.again,
+        "skim": to_mm(step.skim),
+        "left_to_size": [job.ask.letters[part] for part in step.to_size],
     }
 
 

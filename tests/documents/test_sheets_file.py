@@ -141,7 +141,8 @@ def test_steps_and_settings_are_numbered_on(name):
     for one, other in pairwise(order):
         assert other["setting"] - one["setting"] in (0, 1)
         if one["setting"] == other["setting"]:
-            assert (one["kind"], one["fence"]) == (other["kind"], other["fence"])
+            assert (one["set_by"], one["fence"]) == (other["set_by"], other["fence"])
+            assert (one["kind"] == "trim") == (other["kind"] == "trim")
 
 
 @EACH

@@ -78,12 +78,13 @@ def test_the_figures_are_those_of_the_cuts(count):
         job, layout = cut_up(random, sheets=2)
         choice = weighed(job, layout, random.choice([None, *WISHES]), ANY)
         steps = cut_order(job, choice.layout.sheets, choice.sheets)
-        set_to = [(step.kind, step.fence, step.setting) for step in steps if step.kind != "trim"]
+        set_to = [(step.setting, step.set_by, step.fence) for step in steps if step.kind != "trim"]
         changes = [one for n, one in enumerate(set_to) if n == 0 or one != set_to[n - 1]]
+        ripped = {step.setting for step in steps if step.kind == "rip"}
         firsts = [next((cut for cut in found.cuts if cut.kind != "trim"), None) for found in choice.sheets]
         assert choice.shop == ShopCost(
             offcut=max((at.w * at.h for found in choice.sheets for at in found.offcuts), default=0),
-            rips=sum(kind == "rip" for kind, *_ in changes),
+            rips=sum(setting in ripped for setting, *_ in changes),
             settings=len(changes),
             stages=max(cut.stage for found in choice.sheets for cut in found.cuts),
             heaviest=max(
