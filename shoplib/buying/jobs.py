@@ -1,7 +1,7 @@
 """From the solved cabinet to what is laid out together: of each sheet its parts, and the stock there is for them."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 from string import ascii_uppercase
 
@@ -214,17 +214,24 @@ def fits(part: Part, stock: Stock) -> bool:
 
 
 def _refuse_what_cannot_be(ask: Ask, stock: list[Stock], style: Style) -> None:
-    key = f'sheets."{ask.sheet.name}"'
     for part in ask.parts:
         if not any(fits(part, one) for one in stock):
             turned = "either way round" if part.may_turn else "with its grain along the sheet"
             sizes = dict.fromkeys(_size(one.length, one.width, style) for one in stock)
             there = ", ".join(sizes) or "none that holds any part"
             raise ImpossibleProject(
-                key,
+                f'sheets."{ask.sheet.name}"',
                 f"{part.name}, {_size(part.length, part.width, style)}, comes out of no sheet that there is, {turned} "
-                f"and with the edges trimmed (there are: {there}); give a larger one, or make the part in two",
+                f"and with the edges trimmed (there are: {there}); {_what_would_do(part, stock)}",
             )
+
+
+def _what_would_do(part: Part, stock: list[Stock]) -> str:
+    if not any(one.count is None for one in stock):
+        return "only pieces in the shop are given: give length and width of the sheet as it can be bought"
+    if any(fits(replace(part, may_turn=True), one) for one in stock):
+        return "it would only lie across the grain: see whether length (along the grain) and width are swapped"
+    return "give a larger one, or make the part in two"
 
 
 def _size(length: int, width: int, style: Style) -> str:

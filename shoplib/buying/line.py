@@ -1,5 +1,7 @@
 """One line of a buying list, and its price."""
 
+import re
+from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import ROUND_CEILING, Decimal
 from typing import Literal
@@ -43,9 +45,9 @@ def read_price(text: str) -> Price | None:
     """
     if not text:
         return None
-    amount, _, pack = text.replace(",", ".").partition(" for ")
+    amount, several, pack = text.partition(" for ")
     try:
-        price = Price(_coins(_plain(amount)), _plain(pack) if pack else Decimal(1))
+        price = Price(_coins(_plain(amount)), _plain(pack) if several else Decimal(1))
     except ArithmeticError:
         price = None
     if price is None or price.pack <= 0:
@@ -59,10 +61,13 @@ def _coins(amount: Decimal) -> Decimal:
 
 
 def _plain(text: str) -> Decimal:
-    """A number in plain digits: Decimal would take `1e9` and `NaN` as well."""
-    if not all(sign in "0123456789." for sign in text):
+    """A number in plain digits: Decimal would take `1e9` and `NaN` as well.
+
+    After a comma there are two digits at most, so that `1,200` is not read as one and a fifth.
+    """
+    if not re.fullmatch(r"\d*(\.\d*)?|\d*,\d{1,2}", text):
         raise ArithmeticError(text)
-    return Decimal(text)
+    return Decimal(text.replace(",", "."))
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,3 +119,13 @@ class Line:
         Decimal('19.60')
         """
         return None if self.price is None else self.packs * self.price.amount
+
+
+def total(lines: Iterable[Line]) -> Decimal:
+    """The cost of the lines that have a price, exactly.
+
+    >>> pull = Line("pull", "pull with one hole", Decimal(3), "each", price=Price(Decimal("4.10")))
+    >>> total([pull, Line("glue", "wood glue", Decimal(5), "fl oz")])
+    Decimal('12.30')
+    """
+    return sum((line.cost for line in lines if line.cost is not None), NONE)

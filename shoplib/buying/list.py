@@ -1,14 +1,15 @@
 """The buying list of a cabinet: its lines, what is asked of the person before buying, and what it does not hold."""
 
-from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field, replace
 from decimal import Decimal
+from difflib import get_close_matches
 
 from shoplib.buying.assumed import assumed, measure_first, not_counted
 from shoplib.buying.by_area import area_lines
 from shoplib.buying.edging import edging_lines
 from shoplib.buying.fittings import fitting_lines
-from shoplib.buying.line import NONE, Line, read_price
+from shoplib.buying.line import Line, read_price, total
 from shoplib.buying.screws import screw_lines
 from shoplib.buying.slides import slide_lines
 from shoplib.buying.stock_lines import Stocked, from_shop, stock_lines
@@ -25,7 +26,8 @@ class BuyingList:
 
     `first` names the parts that could not be made again from what is left; it stands before everything else;
     `in_shop` is what is taken from the shop; `measure` what to measure before buying; `assumed` what the list takes
-    for granted; `missing` what it does not hold; `unasked` the names under the prices that no line has.
+    for granted; `missing` what it does not hold; `unasked` the names under the prices that no line has, with the items
+    that may be meant.
     """
 
     name: str
@@ -36,7 +38,7 @@ class BuyingList:
     measure: tuple[str, ...] = ()
     assumed: tuple[str, ...] = ()
     missing: tuple[str, ...] = ()
-    unasked: tuple[str, ...] = ()
+    unasked: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     style: Style = INCH_STYLE
 
     @property
@@ -49,7 +51,7 @@ class BuyingList:
         >>> BuyingList("case", wanted).total, len(BuyingList("case", wanted).unpriced)
         (Decimal('12.30'), 1)
         """
-        return sum((line.cost for line in self.lines if line.cost is not None), NONE)
+        return total(self.lines)
 
     @property
     def unpriced(self) -> tuple[Line, ...]:
@@ -92,6 +94,7 @@ def buying_list(
         for line in lines
     )
     known = {_key(line.item) for line in lines}
+    unasked = [name for name in wishes.prices if _key(name) not in known]
     return BuyingList(
         name=cabinet.name,
         lines=priced,
@@ -101,9 +104,16 @@ def buying_list(
         measure=measure_first(cabinet, priced),
         assumed=assumed(cabinet, priced),
         missing=not_counted(cabinet, stock),
-        unasked=tuple(name for name in wishes.prices if _key(name) not in known),
+        unasked={name: _meant(name, lines) for name in unasked},
         style=cabinet.style,
     )
+
+
+def _meant(name: str, lines: Iterable[Line]) -> tuple[str, ...]:
+    """The items that a name may stand for: those that have it in them, or else the likeliest one."""
+    items = {_key(line.item): line.item for line in lines}
+    found = [item for key, item in items.items() if _key(name) in key]
+    return tuple(found or (items[key] for key in get_close_matches(_key(name), items, 1)))
 
 
 def _key(name: str) -> str:

@@ -1,6 +1,7 @@
 """`python3 -m shoplib sheets FILE --to FOLDER`: the boards of a project on sheets, the saw cuts, what to buy."""
 
 import sys
+import textwrap
 from functools import partial
 from pathlib import Path
 
@@ -12,14 +13,14 @@ from shoplib.buying.spare_parts import SheetSpare, spares
 from shoplib.buying.stock_lines import stocked
 from shoplib.checks import check
 from shoplib.documents.atomic import WriteError, write_files
-from shoplib.documents.buying_file import buying_csv, buying_text, total_words
+from shoplib.documents.buying_file import UNUSED, buying_csv, buying_text, total_words, unused_words
 from shoplib.documents.cut_order_file import cut_order_csv
 from shoplib.documents.drawings import file_name
 from shoplib.documents.glossary import words_text
 from shoplib.documents.plan_words import findings_text
 from shoplib.documents.project_file import ProjectFileError, read_project
 from shoplib.documents.sheets_file import sheets_text
-from shoplib.documents.sheets_words import lost_parts, money, sheets_words, verdict
+from shoplib.documents.sheets_words import lost_parts, money, section, sheets_words, verdict
 from shoplib.draw.pen import draw
 from shoplib.draw.sheet_layout import sheet_layout
 from shoplib.layout.pieces import Layout, LayoutError
@@ -51,7 +52,7 @@ def run(file: str, to: str, seconds: str = "10") -> int:
         files = sheet_files(found, left)
         write_files(to, files)
     except (ProjectFileError, ImpossibleProject, LayoutError, WriteError) as fault:
-        print(fault, file=sys.stderr)
+        print(textwrap.fill(str(fault), 79, break_long_words=False, break_on_hyphens=False), file=sys.stderr)
         return NOTHING
     except KeyboardInterrupt:
         print("Stopped; nothing is written.", file=sys.stderr)
@@ -61,7 +62,9 @@ def run(file: str, to: str, seconds: str = "10") -> int:
     if stops:
         parts.append(findings_text(stops))
     parts.append(sheets_words(found, left))
-    parts += [f"{total_words(_wanted(found, left))}\n", words_text(parts), _where(Path(to), list(files))]
+    wanted = _wanted(found, left)
+    parts += [section(UNUSED, unused_words(wanted)), f"{total_words(wanted)}\n"]
+    parts += [words_text(parts), _where(Path(to), list(files))]
     if stops:
         parts.append("The boards do not go together yet: see under Stop, and buy and cut\nnothing before.\n")
     print("\n".join(filter(None, [*parts, judged])))

@@ -3,10 +3,10 @@
 import csv
 import io
 import textwrap
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from decimal import Decimal
 
-from shoplib.buying.line import Line
+from shoplib.buying.line import Line, total
 from shoplib.buying.list import BuyingList
 from shoplib.documents.cut_list_file import safe_cell
 from shoplib.lists.writing import Writing
@@ -26,6 +26,9 @@ FIRST = "Before you buy: what could not be made again from what is left"
 """The heading of the parts that need the most care, or one sheet more."""
 
 NO_PRICE = "price not given"
+
+UNUSED = "Prices that were not used"
+"""The heading of prices whose name no line has."""
 
 _HOW = "Prices stand in the project: of sheets beside their size, of the rest under [buying.prices] by its name here."
 
@@ -97,8 +100,7 @@ def buying_text(wanted: BuyingList, width: int = _WIDTH) -> str:
     lines += _bought("Can wait until the case stands", free, wanted, width)
     lines += _bought("Better not before the case stands and is measured", waiting, wanted, width)
     lines += [*_wrapped(f"{total_words(wanted)}{f' {_HOW}' if wanted.unpriced else ''}", "", width), ""]
-    unasked = [f'"{name}": no line of the list is called so; see the names above.' for name in wanted.unasked]
-    lines += _told("Prices that were not used", unasked, width)
+    lines += _told(UNUSED, unused_words(wanted), width)
     lines += _told("Before you buy, measure or read", wanted.measure, width)
     lines += _told("What this list assumes", wanted.assumed, width)
     lines += _told("Not in this list", wanted.missing, width)
@@ -113,15 +115,33 @@ def total_words(wanted: BuyingList) -> str:
     >>> total_words(BuyingList("case", (pull,)))
     'Total: 12.30 USD for all 1 line.'
     """
-    without = len(wanted.unpriced)
-    count = f"{len(wanted.lines)} {'line' if len(wanted.lines) == 1 else 'lines'}"
-    if without == len(wanted.lines):
-        return f"Total: not known; no price is given for any of the {count}."
+    return _summed("Total", wanted.lines, wanted.currency)
+
+
+def unused_words(wanted: BuyingList) -> list[str]:
+    """A sentence for each price whose name no line has, with the names that may be meant.
+
+    >>> unused_words(BuyingList("case", (), unasked={"edge band 0.5 mm": ("edge band 0.5 mm, for the case sheet",)}))
+    ['"edge band 0.5 mm": no line is called so; perhaps "edge band 0.5 mm, for the case sheet" is meant.']
+    """
+    return [f'"{name}": no line is called so; {_perhaps(meant)}.' for name, meant in wanted.unasked.items()]
+
+
+def _perhaps(meant: Iterable[str]) -> str:
+    names = " or ".join(f'"{item}"' for item in meant)
+    return f"perhaps {names} is meant" if names else "buying.csv has the names"
+
+
+def _summed(title: str, lines: Sequence[Line], currency: str) -> str:
+    """What the lines cost together, and how many of them it leaves out."""
+    without = sum(line.price is None for line in lines)
+    count = f"{len(lines)} {'line' if len(lines) == 1 else 'lines'}"
+    if without == len(lines):
+        return f"{title}: not known; no price is given for any of the {count}."
     if not without:
-        return f"Total: {wanted.total} {wanted.currency} for all {count}."
+        return f"{title}: {total(lines)} {currency} for all {count}."
     have = "has" if without == 1 else "have"
-    total = f"Total of what has a price: {wanted.total} {wanted.currency}"
-    return f"{total}; {without} of the {count} {have} none yet."
+    return f"{title} of what has a price: {total(lines)} {currency}; {without} of the {count} {have} none yet."
 
 
 def _bought(title: str, lines: Iterable[Line], wanted: BuyingList, width: int) -> list[str]:
@@ -133,6 +153,8 @@ def _bought(title: str, lines: Iterable[Line], wanted: BuyingList, width: int) -
         found += _wrapped(f"{_amount(line)} {line.item}: {_cost(line, wanted)}", "  [ ] ", width)
         for words in (_spare(line), line.uses):
             found += _wrapped(words, "        ", width) if words else []
+    if any(line.price for line in lines):
+        found += _wrapped(_summed("Together", lines, wanted.currency), "  ", width)
     return [*found, ""]
 
 
@@ -145,12 +167,17 @@ def _amount(line: Line) -> str:
 
 
 def _cost(line: Line, wanted: BuyingList) -> str:
+    """The sum, and of what: a price that was meant for another amount, a can say, must catch the eye."""
     if line.price is None:
         return NO_PRICE
+    one, several = line.price.amount, plain(line.price.pack)
+    cost = f"{line.cost} {wanted.currency}"
+    if line.unit not in ("each", "pair"):
+        per = f"per {line.unit}" if line.price.pack == 1 else f"for each {several} {line.unit}"
+        return f"{line.packs} x {one} {per} = {cost}"
     if line.price.pack == 1:
-        each = f"{line.packs} x {line.price.amount} = " if line.packs != line.quantity else ""
-        return f"{each}{line.cost} {wanted.currency}"
-    return f"{line.packs} packs of {plain(line.price.pack)}, {line.cost} {wanted.currency}".replace("1 packs", "1 pack")
+        return cost if line.packs == 1 else f"{line.packs} x {one} = {cost}"
+    return f"1 pack of {several}, {cost}" if line.packs == 1 else f"{line.packs} packs of {several} x {one} = {cost}"
 
 
 def _spare(line: Line) -> str:

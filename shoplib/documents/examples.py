@@ -5,6 +5,20 @@ from pathlib import Path
 PROJECTS = Path(__file__).resolve().parents[2] / "data" / "projects"
 
 
+def project_path(project: str | Path) -> Path:
+    """The file that is meant: as given from the working folder, else in the folder of the workbook, which pages do not
+    run in; a name without `.toml` is that of a shipped example.
+
+    >>> project_path("data/projects/rolling_stand.toml").stem, project_path("rolling_stand").suffix
+    ('rolling_stand', '.toml')
+    """
+    path = Path(project)
+    if path.suffix != ".toml":
+        return example(str(project))
+    in_folder = PROJECTS.parents[1] / path
+    return in_folder if not path.exists() and in_folder.exists() else path
+
+
 def example(name: str) -> Path:
     """The file of a shipped project, such as `example("under_bench_case")`.
 

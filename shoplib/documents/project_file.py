@@ -205,7 +205,9 @@ def _pack_price(value: Any, key: str) -> str:
     try:
         return _price(value, key)
     except ProjectFileError as error:
-        raise ProjectFileError(f'{error}; several together are "9.80 for 100"') from None
+        raise ProjectFileError(
+            f'{error}; several together, as in a box of 100 or a roll of 100 ft or m, are "9.80 for 100"'
+        ) from None
 
 
 def _share(value: Any, key: str) -> int:

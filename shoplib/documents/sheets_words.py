@@ -69,12 +69,17 @@ def sheets_words(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
         ("Boards, and fronts that keep the order of their grain", boards_told(found)),
         ("What can wait", list(_waits(found))),
     ]
-    return "\n".join(_section(title, lines) for title, lines in sections if lines)
+    return "\n".join(section(title, lines) for title, lines in sections if lines)
 
 
-def _section(title: str, lines: list[str]) -> str:
+def section(title: str, lines: Iterable[str]) -> str:
+    """A heading with its sentences, and an empty line; nothing where there are none.
+
+    >>> section("What can wait", ["The doors."]).splitlines()
+    ['What can wait', '  - The doors.']
+    """
     wrapped = [piece for line in lines for piece in _wrapped(line)]
-    return "\n".join([title, *wrapped, ""])
+    return "\n".join([title, *wrapped, ""]) if wrapped else ""
 
 
 def _wrapped(text: str) -> list[str]:

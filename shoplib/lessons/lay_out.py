@@ -7,7 +7,7 @@ from pathlib import Path
 from shoplib.buying.laid_out import LaidOut, laid_out
 from shoplib.buying.spare_parts import spares
 from shoplib.documents.cut_order_file import COLUMNS, joint_rows, order_rows
-from shoplib.documents.examples import example
+from shoplib.documents.examples import project_path
 from shoplib.documents.project_file import read_project
 from shoplib.documents.sheets_words import sheets_words, verdict
 from shoplib.draw.sheet_layout import sheet_layout
@@ -67,5 +67,4 @@ def lay_out(project: str | Path, seconds: float = 10.0) -> ShownLayouts:
     >>> print(str(lay_out("finger_jointed_drawers", 1)).splitlines()[0])
     Buy 1 x case sheet 1220 mm x 1220 mm, 1 x thin sheet 1220 mm x 610 mm; use 2
     """
-    path = Path(project) if Path(project).suffix == ".toml" else example(str(project))
-    return ShownLayouts(laid_out(solve(read_project(path)), seconds))
+    return ShownLayouts(laid_out(solve(read_project(project_path(project))), seconds))

@@ -112,6 +112,12 @@ def test_a_part_larger_than_every_sheet_is_told_in_shop_units_with_the_sheets_th
         assert said in text
 
 
+def test_pieces_in_the_shop_that_are_too_small_ask_for_what_can_be_bought():
+    only_small = {"length": None, "width": None, "sizes": (), "on_hand": (OnHand(300 * MM, 200 * MM),)}
+    text = refused(project(sheet="case sheet", **only_small))
+    assert "only pieces in the shop are given: give length and width of the sheet as it can be bought" in text
+
+
 def test_trim_counts_where_a_part_just_does_not_fit():
     """By hand: the bottom is 381.468 by 430 mm, so a board of 446 mm holds it trimmed by 8 mm, and by 8.01 not."""
     fitting = project(sheet="case sheet", length=600 * MM, width=446 * MM, sizes=(), trim=8 * MM)
@@ -123,6 +129,8 @@ def test_trim_counts_where_a_part_just_does_not_fit():
 def test_grain_decides_whether_a_part_may_turn():
     narrow = {"length": 400 * MM, "width": 2440 * MM, "sizes": (), "trim": 0}
     assert "with its grain along the sheet" in refused(project(sheet="case sheet", **narrow | {"length": 300 * MM}))
+    said = refused(project(sheet="case sheet", **narrow | {"length": 2440 * MM, "width": 400 * MM}))
+    assert said.endswith("only lie across the grain: see whether length (along the grain) and width are swapped")
     assert laid_out(solve(project(sheet="case sheet", **narrow | {"length": 400 * MM})), 0.2).sheets
     turning = project(sheet="case sheet", **narrow | {"length": 385 * MM, "grain": "none"})
     assert laid_out(solve(turning), 0.2).sheets

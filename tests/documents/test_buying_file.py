@@ -2,13 +2,14 @@
 
 import csv
 import io
+import re
 from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
 
 import pytest
 
-from shoplib.buying.line import Line, read_price
+from shoplib.buying.line import Line, Price, read_price
 from shoplib.buying.list import BuyingList, buying_list
 from shoplib.buying.stock_lines import Stocked
 from shoplib.documents.buying_file import COLUMNS, FIRST, LATER, MEASURED, NO_PRICE, NOW, buying_csv, buying_text
@@ -94,7 +95,28 @@ def test_money_in_the_table_adds_up_to_the_total_in_the_text():
     text = flat(buying_text(wanted))
     total = f"Total of what has a price: {wanted.total} CAD; {len(without)} of the {len(rows)} lines have none yet."
     assert total in text
-    assert "2 fl oz of wood glue: 1 pack of 16, 7.50 CAD" in text
+    assert "2 fl oz of wood glue: 1 x 7.50 for each 16 fl oz = 7.50 CAD" in text
+    assert "6.7 qt of clear finish: 7 x 21.90 per qt = 153.30 CAD" in text
+    assert "9 x pull, 3 in between its holes: 9 x 4.15 = 37.35 CAD" in text
+
+
+def test_each_part_of_the_list_is_summed():
+    """The shipped case by its own prices: one case sheet for 74 now, one box sheet for 46 when the case stands."""
+    plan = shipped("under_bench_case")
+    stock = [Stocked(name, stages, plan.sheets[name].length, plan.sheets[name].width)
+             for name, stages in (("case sheet", (1, 2)), ("box sheet", (2,)))]  # fmt: skip
+    text = flat(buying_text(buying_list(solve(plan), stock)))
+    now, later = text.index("Buy now, for the case"), text.index("Better not before the case stands")
+    assert text.count("Together of what has a price") == 2
+    assert now < text.index("Together of what has a price: 74.00 USD; ") < later
+    assert later < text.index("Together of what has a price: 46.00 USD; ")
+
+
+@pytest.mark.parametrize(("count", "said"), [(7, "1 pack of 10, 2.00"), (101, "11 packs of 10 x 2.00 = 22.00")])
+def test_packs_are_told_one_or_many(count, said):
+    """Eleven packs: their words end like those of one."""
+    line = Line("screw", "pocket screw", Decimal(count), "each", price=Price(Decimal("2.00"), Decimal(10)))
+    assert f"{count} x pocket screw: {said} USD" in flat(buying_text(BuyingList("case", (line,))))
 
 
 def test_every_price_given_makes_a_plain_total():
@@ -123,7 +145,15 @@ def test_what_cannot_be_replaced_stands_before_everything_that_is_bought():
 
 def test_a_price_that_no_line_asks_for_is_told():
     text = flat(buying_text(wanted_of(replace(stand(), buying=Buying(prices={"shelf paper": "5.00"})))))
-    assert 'Prices that were not used - "shelf paper": no line of the list is called so' in text
+    assert 'Prices that were not used - "shelf paper": no line is called so; buying.csv has the names.' in text
+
+
+def test_a_name_that_is_nearly_right_is_told_the_names_there_are():
+    """What a reader wrote: the band without its sheet, and a name with a slip in it."""
+    plan = replace(shipped("small_parts_wall_case"), buying=Buying(prices={"edge band": "9", "clear finnish": "30"}))
+    text = flat(buying_text(wanted_of(plan)))
+    assert '"edge band": no line is called so; perhaps "edge band 0.02 in, for the box sheet" is meant.' in text
+    assert '"clear finnish": no line is called so; perhaps "clear finish" is meant.' in text
 
 
 def test_prices_of_a_project_file_are_read_and_saved():
@@ -138,10 +168,10 @@ def test_prices_of_a_project_file_are_read_and_saved():
     assert project_from_text(project_text(plan)) == plan
 
 
-@pytest.mark.parametrize("price", ["9.80 for 0", "for 100", "9.80 for", "9.80 each", "9.80 for 10.5"])
+@pytest.mark.parametrize("price", ["9.80 for 0", "for 100", "9.80 for", "9.80 each", "9.80 for 10.5", "12 for 50 ft"])
 def test_a_price_that_is_none_is_refused_in_one_sentence(price):
     text = project_text(stand()) + f'\n[buying]\n[buying.prices]\n"wood glue" = "{price}"\n'
-    with pytest.raises(ProjectFileError, match=r'buying\.prices\."wood glue": a price is a number in quotes'):
+    with pytest.raises(ProjectFileError, match=r'buying\.prices\."wood glue": a price is a number .* a roll of 100'):
         project_from_text(text)
 
 
