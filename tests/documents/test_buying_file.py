@@ -2,7 +2,6 @@
 
 import csv
 import io
-import re
 from dataclasses import replace
 from decimal import Decimal
 from pathlib import Path
@@ -185,5 +184,5 @@ def test_what_is_sold_whole_says_how_many_of_it_are_paid_for():
     quarts = Line("finish", "clear finish", Decimal("6.7"), "qt", price=read_price("24.95"))
     pulls = Line("pull", "pull with one hole", Decimal(5), "each", price=read_price("7,3"))
     text = flat(buying_text(BuyingList("case", (quarts, pulls))))
-    assert "6.7 qt of clear finish: 7 x 24.95 = 174.65 USD" in text
-    assert "5 x pull with one hole: 36.50 USD" in text
+    assert "6.7 qt of clear finish: 7 x 24.95 per qt = 174.65 USD" in text
+    assert "5 x pull with one hole: 5 x 7.30 = 36.50 USD" in text
