@@ -126,7 +126,7 @@ _WISHED = {
     "largest offcut": "for the largest offcut",
     "fewest rips": "for the fewest rip settings",
     "fewest settings": "for the fewest fence settings",
-    "fewest stages": "for the fewest turns of the pieces",
+    "fewest turns": "for the fewest turns of the pieces",
     "light pieces": "for light pieces after the first cut",
     None: "for the fewest turns of the pieces",
 }

@@ -16,8 +16,8 @@ def refitted(
 ) -> tuple[Hand, tuple[str, ...]] | Refused:
     """The same parts laid again, step by step, with this kerf, or this trim on all edges of all stock.
 
-    None leaves it as it is. What does not fit any more goes back to the list, which a sentence says of each, and what
-    lay beside it moves up.
+    None leaves it as it is. What does not fit any more goes back to the list, which is said once for each kind of
+    part, and what lay beside it moves up.
 
     >>> from shoplib.layout.pieces import Job, Part, Stock
     >>> from shoplib.measure import INCH, INCH_STYLE
@@ -35,7 +35,7 @@ def refitted(
         job = replace(job, stock=tuple(replace(each, trim_ends=trim, trim_edges=trim) for each in job.stock))
     again = begin(job, hand.style)
     now: dict[Key, _Where] = {}  # where a place of before is by now
-    told = []
+    back: dict[int, list[str]] = {}
     for number, step in enumerate(hand.steps):
         where = now[step.where] if isinstance(step.where, tuple) else (number, step.where)
         moved = _made_again(again, step, where)
@@ -43,13 +43,16 @@ def refitted(
             # What lay beside it takes its place.
             now |= {(number, side): where for side in SIDES}
             if step.part is not None:
-                told.append(f"{moved.said} It is back in the list.")
+                back.setdefault(step.part, []).append(moved.said)
             continue
         new = len(again.steps)
         # Whatever else was to move up into the place that is used now, moves on beside what lies there.
         now |= {old: (new, old[1]) for old, there in now.items() if there == where}
         now |= {(number, side): (new, side) for side in SIDES}
         again = moved
+    told = (
+        f"{first} {f'{len(more) + 1} of them are' if more else 'It is'} back in the list." for first, *more in back.values()
+    )
     return replace(again, before=hand), tuple(told)
 
 

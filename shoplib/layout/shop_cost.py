@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from typing import Literal, get_args
 
-Wish = Literal["largest offcut", "fewest rips", "fewest settings", "fewest stages", "light pieces"]
+Wish = Literal["largest offcut", "fewest rips", "fewest settings", "fewest turns", "light pieces"]
 WISHES: tuple[Wish, ...] = get_args(Wish)
 
 
@@ -39,7 +39,7 @@ class ShopCost:
         (True, False)
         """
         by_wish = {
-            "fewest stages": self.stages,
+            "fewest turns": self.stages,
             "fewest settings": self.settings,
             "largest offcut": -self.offcut,
             "fewest rips": self.rips,

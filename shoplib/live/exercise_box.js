@@ -72,10 +72,16 @@ function render({ model, el }) {
     model.send(several.length ? { press: what, answers: typed } : { press: what, answer: typed[""] });
   }
 
-  function showSaid() {
+  /** The kernel has answered, though what is shown may be the same as before. */
+  function heard() {
     clearTimeout(waiting);
+    if (said.dataset.kind === "waiting") showSaid();
+  }
+
+  function showSaid() {
     const { kind, heading, parts, items } = get("said");
     said.replaceChildren();
+    delete said.dataset.kind;
     if (!kind) return;
     said.dataset.kind = kind;
     const first = element("p", {}, said);
@@ -96,15 +102,14 @@ function render({ model, el }) {
   }
 
   function showHints() {
-    clearTimeout(waiting);
     hint.textContent = get("hints_left");
     const shown = get("hints");
+    hint.setAttribute("aria-disabled", String(!get("more_hints"))); // it keeps the focus that it may have
     for (const text of shown.slice(hints.children.length)) element("li", {}, hints, text);
     hints.hidden = shown.length === 0;
   }
 
   function showWorking() {
-    clearTimeout(waiting);
     const text = get("working");
     lines.replaceChildren();
     lines.hidden = text.length === 0;
@@ -135,7 +140,9 @@ function render({ model, el }) {
     event.preventDefault();
     press("check");
   });
-  hint.addEventListener("click", () => press("hint"));
+  hint.addEventListener("click", () => {
+    if (get("more_hints")) press("hint");
+  });
   working.addEventListener("click", () => press("working"));
   // JupyterLab would take letters and Enter for itself; saving stays its own.
   box.addEventListener("keydown", (event) => {
@@ -148,9 +155,10 @@ function render({ model, el }) {
 
   const follow = [
     ["change:said", showSaid], ["change:hints", showHints], ["change:hints_left", showHints],
+    ["change:more_hints", showHints],
     ["change:working", showWorking], ["change:answer", showAnswer],
     ["change:answers", showAnswer], ["change:picture", showPicture],
-    ["change:standing", showStanding],
+    ["change:standing", showStanding], ["change:heard", heard],
   ];
   for (const [name, show] of follow) {
     model.on(name, show);

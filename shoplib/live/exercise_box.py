@@ -11,7 +11,7 @@ from typing import Protocol
 
 import anywidget
 from IPython.display import display
-from traitlets import Dict, List, Unicode
+from traitlets import Bool, Dict, Int, List, Unicode
 
 from shoplib.draw.letters import LARGE, ORDINARY, drawn_with
 from shoplib.live.large_type import LARGE_CSS
@@ -82,6 +82,8 @@ class _Face(anywidget.AnyWidget):
     picture = Dict().tag(sync=True)
     hints = List().tag(sync=True)
     hints_left = Unicode().tag(sync=True)
+    more_hints = Bool(True).tag(sync=True)
+    heard = Int(0).tag(sync=True)
     working = List().tag(sync=True)
     own_working = List().tag(sync=True)
 
@@ -138,6 +140,7 @@ class ExerciseBox:
         self._hints_shown = min(self._hints_shown + 1, len(self.posed.hints))
         self.face.hints = list(self.posed.hints[: self._hints_shown])
         self.face.hints_left = self._hints_left()
+        self.face.more_hints = self._hints_shown < len(self.posed.hints)
         return self.posed.hints[self._hints_shown - 1]
 
     def show_working(self) -> tuple[str, ...]:
@@ -177,6 +180,7 @@ class ExerciseBox:
             self.hint()
         elif pressed == "working":
             self.show_working()
+        self.face.heard += 1  # an answer changes nothing else where the same is pressed again
 
     def still_html(self) -> str:
         """The exercise as plain HTML, for a saved page that is read without a kernel."""

@@ -26,6 +26,7 @@ from shoplib.live.layout_says import (
     NEW,
     WAYS,
     came_of_it,
+    changed_sheet,
     checked,
     figures,
     fits,
@@ -41,12 +42,16 @@ from shoplib.live.settle import settle
 from shoplib.live.wake import left_behind
 from shoplib.live.whole_lengths import script
 from shoplib.measure import INCH_STYLE, MM_STYLE, LengthError, read_length, write_brief, write_length
+from shoplib.model.possible import no_such_kerf
 from shoplib.words.quoted import in_quotes
 
 FIELDS = {"kerf": "Kerf", "trim": "Trim, each edge"}
 """What can be typed of saw and sheet, by name."""
 
 _WAKE = "To lay parts out here: menu Run, then Run All Cells."
+
+LOOKED, SOON = 6.0, 1.0
+"""So many seconds the best layout is looked for; from the second on it is said that this takes a while."""
 
 PICTURE = (460.0, 300.0)
 """What the drawing of a sheet is fitted to, in its own units."""
@@ -85,7 +90,7 @@ class _Face(anywidget.AnyWidget):
 class LayoutPanel:
     """One job to lay out by hand. What is pressed on the page can be called from a cell too; each gives a sentence.
 
-    `seconds` is how long a better layout is searched for; `large` shows all in large type, `note` stands above.
+    `seconds` is how long a better layout is searched for at most; `large` shows all in large type, `note` stands above.
 
     >>> panel = layout_panel("in")
     >>> panel.lay()
@@ -94,7 +99,7 @@ class LayoutPanel:
     ('', '', 'runs along its 30 in and must run along the sheet.')
     """
 
-    def __init__(self, job: Job, unit: str, *, seconds: float = 0.5, large: bool = False, note: str = ""):
+    def __init__(self, job: Job, unit: str, *, seconds: float = LOOKED, large: bool = False, note: str = ""):
         if unit not in UNITS:
             raise ValueError(f'the unit is "in" or "mm", not {unit!r}')
         self._unit, self._seconds, self._letters = unit, seconds, LARGE if large else ORDINARY
@@ -163,7 +168,6 @@ class LayoutPanel:
         moved = cut_off(self.hand, self._where(), way, size)
         if isinstance(moved, Refused):
             return self._refused_strip(typed, moved.said)
-        self._show_strip("", "")
         return self._moved(moved)
 
     def take_back(self) -> str:
@@ -187,6 +191,8 @@ class LayoutPanel:
         if self.best is None:
             return self._say("No layout was found in which these parts fit on the sheets that there are.")
         self.face.best_shown = True
+        if self.best.searched is not None:
+            return self._say("This is the best layout: one of yours, for it buys less than what the search found.")
         return self._say("This is one of the best layouts, as the search found it. Yours is kept.")
 
     def back_to_mine(self) -> str:
@@ -201,6 +207,9 @@ class LayoutPanel:
             size = read_length(typed, what=FIELDS[name].lower(), unit=self._unit, zero=True)
         except LengthError as fault:
             return self._fault(name, _sentence(fault))
+        none = no_such_kerf(size, self.hand.style) if name == "kerf" else ""
+        if none:
+            return self._fault(name, _sentence(none + "."))
         moved = refitted(self.hand, **{name: size})
         if isinstance(moved, Refused):
             return self._fault(name, moved.said)
@@ -251,14 +260,21 @@ class LayoutPanel:
         """Another state: what is chosen must be there in it."""
         other = hand.job != self.hand.job
         self.hand = hand
+        self._show_strip("", "")
         if other:
             self._look_for_best()
             self._typed.clear()
             self._faults.clear()
+        self.best = self.best and self.best.or_by_hand(hand)
         self._choose_left()
 
     def _look_for_best(self) -> None:
-        self.best = best_found(self.hand.job, self.hand.style, self._seconds)
+        """Most are proven soon; where one is not, the page says so before it is looked for longer."""
+        job, style = self.hand.job, self.hand.style
+        self.best = best_found(job, style, min(SOON, self._seconds))
+        if self.best and not self.best.proven and self._seconds > SOON:
+            self._tell(f"Looking for the best layout of these parts; that takes {self._seconds:g} seconds at most.")
+            self.best = best_found(job, style, self._seconds)
 
     def _choose_left(self) -> None:
         """A part that is still to lay, the same as before where there are more of it, and a place for it."""
@@ -289,9 +305,7 @@ class LayoutPanel:
 
     def _say(self, *lines: str) -> str:
         """Show everything as it is now, and these sentences; they are said again even where they are the same."""
-        self._turn += 1
         face, hand = self.face, self.hand
-        said = [in_quotes(line) for line in lines]
         with face.hold_sync():
             face.parts = [part_row(hand, number) for number in range(len(hand.job.parts))]
             face.places = [list(one) for one in places_to_choose(hand, face.part, face.turned)]
@@ -299,8 +313,14 @@ class LayoutPanel:
             face.pictures = self._pictures()
             face.figures = figures(hand, self.best)
             face.result = came_of_it(hand, self.best)
-            face.said = {"lines": said, "turn": self._turn}
+            said = self._tell(*lines)
         return " ".join(said)
+
+    def _tell(self, *lines: str) -> list[str]:
+        self._turn += 1
+        said = [in_quotes(line) for line in lines]
+        self.face.said = {"lines": said, "turn": self._turn}
+        return said
 
     def _field(self, name: str) -> dict[str, str]:
         """Kerf or trim, as it stands and as it was typed last."""
@@ -310,13 +330,16 @@ class LayoutPanel:
                 "stands": f"stands at {write_brief(size, self.hand.style)}" if name in self._faults else ""}
 
     def _pictures(self) -> list[dict[str, str]]:
-        """The sheet with the chosen place first, then the others; of the best layout all, as they are numbered."""
+        """The sheet with the chosen place first, or the one that the last part went on, then the others; of the best
+        layout all, as they are numbered.
+        """
         with drawn_with(self._letters):
             if self.face.best_shown:
                 return [self._picture(sheet_by_hand(self.best.hand, n)) for n in range(len(self.best.hand.sheets))]
             hand, place = self.hand, self.hand.place(self.face.place)
-            first = [] if self.face.place.startswith(NEW) or not place else [place.sheet]
-            drawn = [self._picture(sheet_by_hand(hand, n, self.face.place, self._next(place.at))) for n in first]
+            first = [place.sheet] if place else [changed_sheet(hand.before, hand)] if hand.done and hand.before else []
+            part = self._next(place.at) if place else None
+            drawn = [self._picture(sheet_by_hand(hand, n, self.face.place, part)) for n in first]
             if self.face.place.startswith(NEW) and not hand.done:
                 stock = self._where()
                 drawn.append(self._picture(sheet_to_take(hand, stock, self._next(hand.job.stock[stock].usable))))
@@ -366,13 +389,13 @@ class LayoutPanel:
             self.cut_strip(content["way"], typed_line(content.get("text", "")))
 
 
-def _sentence(fault: Exception) -> str:
+def _sentence(fault: object) -> str:
     said = str(fault)
     return f"{said[:1].upper()}{said[1:]}"
 
 
 def layout_panel(
-    unit: str = "in", job: Job | None = None, *, seconds: float = 0.5, large: bool = False, note: str = "",
+    unit: str = "in", job: Job | None = None, *, seconds: float = LOOKED, large: bool = False, note: str = "",
 ) -> LayoutPanel:
     """A job to lay out by hand, in inches or millimetres; without one, a small case of the bicycle workshop.
 

@@ -119,9 +119,8 @@ def _holds_any(hand: Hand, place: Place) -> bool:
 def said_of_move(before: Hand, after: Hand, part: int) -> list[str]:
     """What a move did: what lies where now, by which cuts; and what came of it all once nothing is left to lay."""
     style, one = after.style, after.job.parts[part]
-    number, sheet = next(
-        (n, each) for n, each in enumerate(after.sheets) if n >= len(before.sheets) or each is not before.sheets[n]
-    )
+    number = changed_sheet(before, after)
+    sheet = after.sheets[number]
     old = before.sheets[number].cuts if number < len(before.sheets) else ()
     cuts = [f"a {cut.kind} at {write_brief(cut.fence, style)}" for cut in sheet.cuts[len(old):]]
     again = dict.fromkeys(cuts)
@@ -130,6 +129,12 @@ def said_of_move(before: Hand, after: Hand, part: int) -> list[str]:
     if not laid:
         return [f"Cut on sheet {number + 1}: {and_list(cuts)}."]
     return [f"Laid on sheet {number + 1}: {laid} x {one.name}{by}."]
+
+
+def changed_sheet(before: Hand, after: Hand) -> int:
+    """The number of the sheet that a move went on, from 0; the first where it changed several, or none."""
+    sheets = enumerate(after.sheets)
+    return next((n for n, each in sheets if n >= len(before.sheets) or each is not before.sheets[n]), 0)
 
 
 def came_of_it(hand: Hand, best: Best | None) -> dict[str, object]:
@@ -142,26 +147,31 @@ def came_of_it(hand: Hand, best: Best | None) -> dict[str, object]:
     if best is None:
         return {"good": True, "heading": "All parts lie.", "lines": ["The search found no layout to compare with."]}
     bought, least, found = _bought(hand), least_sheets(hand.job, best), _bought(best.hand)
-    lines = [f"All parts lie on {_sheets(len(hand.sheets))}."]
+    lines, heading = [f"All parts lie on {_sheets(len(hand.sheets))}."], "As few sheets as the best found."
     if bought > found:
         lines.append(f"The search found a layout that buys {_sheets(found)}, {bought - found} fewer.")
         return {"good": False, "heading": "It can be done with fewer sheets.", "lines": lines}
+    if best.searched is not None:
+        heading = "Fewer sheets than the search found."
+        searched = _sheets(_in_sheets(hand.job, best.searched))
+        lines.append(f"The search found none that buys fewer than {searched}: this is the best now.")
     if bought == least:
         lines.append("No layout can buy fewer.")
-    elif bought == found:
+    elif best.searched is None:
         lines.append(f"The search found none that buys fewer; that {_sheets(least)} would not do is not proven.")
-    else:
-        lines.append(f"That is {found - bought} fewer to buy than the search found.")
     mine, its = shop_cost_by_hand(hand), best.shop
     lines += _offcuts_compared(hand, best.hand)
-    lines.append(f"Your cuts take {mine.settings} fence settings in {_stages(mine)}, those of the best found "
-                 f"{its.settings} in {_stages(its)}.")
-    return {"good": True, "heading": "As few sheets as the best found.", "lines": lines}
+    if best.hand == hand:
+        lines.append(f"Your cuts take {_at_the_saw(mine)}.")
+    else:
+        lines.append(f"Your cuts take {_at_the_saw(mine)}; those of the best found take {_at_the_saw(its)}.")
+    return {"good": True, "heading": heading, "lines": lines}
 
 
 def _offcuts_compared(hand: Hand, best: Hand) -> list[str]:
+    """The largest offcuts; of more sheets, or of one layout, there is nothing to compare."""
     mine, its = hand.largest, best.largest
-    if mine is None or its is None:
+    if mine is None or its is None or hand == best or len(hand.sheets) != len(best.sheets):
         return []
     by = mine.at.area - its.at.area
     how = f"{area(abs(by), hand.style)} {'more' if by > 0 else 'less'} than" if by else "as much as"
@@ -182,14 +192,19 @@ def figures(hand: Hand, best: Best | None) -> dict[str, object]:
         if hand.done:
             mine = shop_cost_by_hand(hand)
             rows += [["Fence settings", str(mine.settings), str(best.shop.settings)],
-                     ["Stages", str(mine.stages), str(best.shop.stages)]]
+                     ["Times that pieces are turned", str(turns(mine)), str(turns(best.shop))]]
     return {"head": ["What is counted", "Laid so far", "Best found"], "rows": rows}
 
 
 def least_sheets(job: Job, best: Best) -> int:
     """How many sheets any layout must buy at least."""
-    cost = max(stock.cost for stock in job.stock)
-    return -(-best.least // cost) if cost else 0
+    return _in_sheets(job, best.least)
+
+
+def _in_sheets(job: Job, cost: int) -> int:
+    """How many sheets are bought for so much."""
+    each = max(stock.cost for stock in job.stock)
+    return -(-cost // each) if each else 0
 
 
 def _bought(hand: Hand) -> int:
@@ -213,5 +228,17 @@ def _sheets(many: int) -> str:
     return f"{many} sheet{'' if many == 1 else 's'}"
 
 
-def _stages(cost: ShopCost) -> str:
-    return f"{cost.stages} stage{'' if cost.stages == 1 else 's'}"
+def turns(cost: ShopCost) -> int:
+    """How often pieces are turned about, from ripping to crosscutting or back: once less than there are goes of cuts.
+
+    >>> turns(ShopCost(0, 2, 5, stages=3, heaviest=0))
+    2
+    """
+    return max(cost.stages - 1, 0)
+
+
+def _at_the_saw(cost: ShopCost) -> str:
+    """Fence settings and turns, one or many."""
+    many, turned = cost.settings, turns(cost)
+    settings, about = "setting" if many == 1 else "settings", "turn" if turned == 1 else "turns"
+    return f"{many} fence {settings} and {turned or 'no'} {about} of the pieces"

@@ -47,7 +47,7 @@ class Cutting(WholeTicks):
 
     kerf: Room = natural(INCH // 8, 3 * MM)
     lay_out: Literal["stage by stage", "all together"] = "stage by stage"
-    choose: Literal["largest offcut", "fewest rips", "fewest settings", "fewest stages", "light pieces"] = (
+    choose: Literal["largest offcut", "fewest rips", "fewest settings", "fewest turns", "light pieces"] = (
         "largest offcut"
     )
     one_lifts: Weight = natural("50 lb", "23 kg")

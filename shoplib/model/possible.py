@@ -1,6 +1,6 @@
 """What a project cannot ask for, seen before any board is placed."""
 
-from shoplib.measure import INCH, MM, write_brief
+from shoplib.measure import INCH, MM, Style, write_brief
 from shoplib.model.project import Base, Bay, Fronts, ImpossibleProject, InUse, Project, Size, Space
 from shoplib.model.species import refuse_unknown_species
 from shoplib.model.unused import refuse_unused
@@ -75,12 +75,22 @@ def _strips(project: Project) -> None:
 
 
 def _kerf(project: Project) -> None:
-    kerf, widest = project.cutting.kerf, _WIDEST_KERF[project.style.unit]
+    if said := no_such_kerf(project.cutting.kerf, project.style):
+        raise ImpossibleProject("cutting.kerf", said)
+
+
+def no_such_kerf(kerf: int, style: Style) -> str:
+    """Why no saw has this kerf; empty where one may.
+
+    >>> from shoplib.measure import INCH_STYLE
+    >>> no_such_kerf(INCH // 8, INCH_STYLE), no_such_kerf(0, INCH_STYLE)
+    ('', 'every saw takes some wood at a cut; give the width of a cut of yours')
+    """
+    widest = _WIDEST_KERF[style.unit]
     if kerf > widest:
-        said, most = (write_brief(size, project.style) for size in (kerf, widest))
-        raise ImpossibleProject(
-            "cutting.kerf", f"no saw takes {said} at a cut, and {most} is the most; give the width of a cut of yours"
-        )
+        said, most = (write_brief(size, style) for size in (kerf, widest))
+        return f"no saw takes {said} at a cut, and {most} is the most; give the width of a cut of yours"
+    return "" if kerf else "every saw takes some wood at a cut; give the width of a cut of yours"
 
 
 def _in_use(in_use: InUse, has_rail: bool) -> None:

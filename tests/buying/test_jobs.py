@@ -170,6 +170,8 @@ def test_a_kerf_that_no_saw_has_is_refused(name, unit, widest):
     usual = read_project(PROJECTS / f"{name}.toml")
     most = int(widest * unit)
     assert solve(replace(usual, cutting=replace(usual.cutting, kerf=most)))
+    with pytest.raises(ImpossibleProject, match=r"cutting.kerf.*every saw takes some wood at a cut"):
+        solve(replace(usual, cutting=replace(usual.cutting, kerf=0)))
     for kerf in (most + 1, 2000 * MM):
         with pytest.raises(ImpossibleProject, match=r"no saw takes .* at a cut, and .* is the most; give") as fault:
             solve(replace(usual, cutting=replace(usual.cutting, kerf=kerf)))

@@ -19,7 +19,7 @@ FIGURE = {
     "largest offcut": lambda shop: -shop.offcut,
     "fewest rips": lambda shop: shop.rips,
     "fewest settings": lambda shop: shop.settings,
-    "fewest stages": lambda shop: shop.stages,
+    "fewest turns": lambda shop: shop.stages,
     "light pieces": lambda shop: shop.heaviest,
 }
 
@@ -141,6 +141,6 @@ def test_a_choice_takes_no_longer_than_it_may():
     layouts = list(dict.fromkeys(turned_over(job, first, random) for _ in range(100)))
     assert len(layouts) > 20
     ticks = iter(range(1_000))
-    choice = best_for("fewest stages", job, layouts, ANY, seconds=9.5, clock=lambda: next(ticks))
+    choice = best_for("fewest turns", job, layouts, ANY, seconds=9.5, clock=lambda: next(ticks))
     assert FINALISTS <= choice.among <= FINALISTS + 10
     assert judged(job, choice.layout) == []

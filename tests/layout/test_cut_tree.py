@@ -104,7 +104,7 @@ def test_what_is_tidied_is_the_same_order_and_cuts_no_worse(loose, count):
         found = sawn(job, laid, wish, ANY)
         check(job, laid, found)
         before = one_sheet(sawn(job, layout.sheets[0], wish, ANY), ANY)
-        assert one_sheet(found, ANY).stages <= before.stages or wish not in (None, "fewest stages")
+        assert one_sheet(found, ANY).stages <= before.stages or wish not in (None, "fewest turns")
 
 
 def fewest_stages(items, kerf, axis):

@@ -83,7 +83,15 @@ def test_hints_come_one_at_a_time_and_end(box):
         assert box.face.hints == list(box.posed.hints[:number])
     assert box.face.hints_left == "No more hints"
     assert box.hint() == box.posed.hints[-1]
-    assert len(box.face.hints) == 3
+    assert len(box.face.hints) == 3 and not box.face.more_hints
+
+
+@pytest.mark.parametrize("what", ["hint", "working"])
+def test_a_press_that_changes_nothing_is_answered(box, what):
+    for _ in range(4):
+        heard = box.face.heard
+        press(box, what)
+        assert box.face.heard == heard + 1
 
 
 def test_nothing_of_the_answer_reaches_the_page_before_it_is_asked_for(box):
@@ -103,6 +111,7 @@ def test_strange_messages_do_nothing(box):
     before = sent(box)
     for content in ({}, {"press": "other"}, {"press": None}):
         box.face._handle_custom_msg(content, [])
+    box.face.heard = 0  # that they came is told
     assert sent(box) == before
 
 

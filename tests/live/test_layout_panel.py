@@ -7,9 +7,11 @@ from dataclasses import replace
 
 import pytest
 
+from shoplib.layout.best_found import Best, best_found
+from shoplib.layout.hand_sawn import shop_cost_by_hand
 from shoplib.layout.pieces import Job, LayoutError, Part, Stock
 from shoplib.live.layout_panel import FIELDS, LayoutPanel, layout_panel
-from shoplib.live.layout_says import KINDS, WAYS, least_sheets, starting_job
+from shoplib.live.layout_says import KINDS, WAYS, came_of_it, least_sheets, starting_job
 from shoplib.measure import INCH, write_length
 from tests.layout.test_by_hand import sums, whole
 
@@ -48,7 +50,8 @@ def test_a_whole_sheet_laid_out_by_what_is_pressed_with_its_figures_at_each_step
     assert said.endswith("All parts lie: what came of it stands below.") and panel.hand.done
     assert panel.face.result["good"] and panel.face.result["heading"] == "As few sheets as the best found."
     assert panel.face.result["lines"][:2] == ["All parts lie on 1 sheet.", "No layout can buy fewer."]
-    assert panel.face.places == [] and figure(panel, "Fence settings")[0] == "2" and figure(panel, "Stages")[0] == "2"
+    assert panel.face.places == [] and figure(panel, "Fence settings")[0] == "2"
+    assert figure(panel, "Times that pieces are turned")[0] == "1"  # ripped, turned about, crosscut
 
 
 def test_a_part_that_is_laid_out_leaves_the_choice_to_the_next_and_its_place():
@@ -118,6 +121,8 @@ def test_kerf_and_trim_are_typed_as_the_shop_writes_them(unit, kerf, stands):
 @pytest.mark.parametrize(("name", "text", "said"), [
     ("kerf", "thick", "Kerf: “thick” has no number"), ("kerf", "-1/8", "Kerf: “-1/8” is negative"),
     ("kerf", "", "Kerf: the text is empty"),
+    ("kerf", "6 in", "No saw takes 6 in at a cut, and 1/2 in is the most"),
+    ("kerf", "30 mm", "at a cut, and 1/2 in is the most"), ("kerf", "0", "Every saw takes some wood at a cut"),
     ("trim", "30 in", "A trim of 30 in on each edge leaves nothing of the plywood, 96 in x 48 in."),
 ])
 def test_what_cannot_be_set_stays_in_its_field_with_a_sentence(name, text, said):
@@ -142,15 +147,41 @@ def test_a_wider_trim_sends_back_what_does_not_fit_and_says_so():
     assert press(panel, press="back") == "The last move is taken back." and panel.hand.done
 
 
+def test_what_is_true_of_several_parts_is_said_once():
+    """15 shelves of 12 in, five in each of three strips of 61 in; a wider blade sends the last of each strip back."""
+    sheet = Stock("plywood", 61 * INCH, 30 * INCH, cost=1)
+    panel = layout_panel("in", Job((Part("shelf", 12 * INCH, 9 * INCH, 15),), (sheet,), INCH // 8))
+    while not panel.hand.done:
+        press(panel, press="along")
+    assert len(panel.hand.sheets) == 1
+    press(panel, press="enter", name="kerf", text="3/8 in")
+    told = panel.face.said["lines"]
+    assert panel.hand.to_lay == (3,) and len(told) == 2
+    assert told[1].endswith("3 of them are back in the list.")
+
+
+def test_the_sheet_that_the_last_part_went_on_stays_beside():
+    two = Job((Part("shelf", 60 * INCH, 28 * INCH, 2),), ONE_SHEET.stock, INCH // 8)
+    panel = layout_panel("in", two)
+    press(panel, press="lay")
+    press(panel, press="lay")
+    assert panel.hand.done and len(panel.hand.sheets) == 2
+    assert [each["alt"][:8] for each in panel.face.pictures] == ["Sheet 2,", "Sheet 1,"]
+
+
 def test_a_strip_cut_off_first():
     panel = layout_panel("in")
     assert press(panel, press="strip", way="rip", text="16 1/8 in") == "Cut on sheet 1: a rip at 16 1/8 in."
     assert panel.face.places[0][1] == "a: further along this strip, 95 1/2 in x 16 1/8 in"
     said = press(panel, press="strip", way="crosscut", text="100 in")
     assert said == "A crosscut at 100 in cuts nothing off offcut a, which is 95 1/2 in long."
-    assert panel.face.strip["typed"] == "100 in" and panel.face.strip["fault"] == said
+    refused = panel.face.strip
+    assert refused["typed"] == "100 in" and refused["fault"] == said
     press(panel, press="strip", way="crosscut", text="410 mm")
     assert panel.face.strip["typed"] == panel.face.strip["fault"] == ""
+    press(panel, press="strip", way="crosscut", text="100 in")
+    press(panel, press="again")
+    assert panel.face.strip["fault"] == ""  # what it was said of is no more
 
 
 @pytest.mark.parametrize("unit", ["in", "mm"])
@@ -163,6 +194,68 @@ def test_the_case_to_begin_with_goes_on_one_sheet_but_not_by_laying_it_in_order(
     assert len(panel.hand.sheets) == 2
     assert panel.face.result["heading"] == "It can be done with fewer sheets." and not panel.face.result["good"]
     assert panel.face.result["lines"][1] == "The search found a layout that buys 1 sheet, 1 fewer."
+
+
+def test_a_layout_by_hand_that_is_better_than_the_best_is_the_best():
+    panel = layout_panel("in", ONE_SHEET)
+    on_one = panel.best
+    panel.best = replace(on_one, cost=2)  # as a search finds it that is stopped early
+    while not panel.hand.done:
+        press(panel, press="along")
+    assert len(panel.hand.sheets) == 1 and on_one.proven
+    assert panel.face.result["heading"] == "Fewer sheets than the search found." and panel.face.result["good"]
+    told = panel.face.result["lines"]
+    assert told[:3] == [
+        "All parts lie on 1 sheet.", "The search found none that buys fewer than 2 sheets: this is the best now.",
+        "No layout can buy fewer.",
+    ]  # fmt: skip
+    assert "offcut" not in " ".join(told)  # neither of two sheets nor of itself
+    assert panel.best.hand is panel.hand and figure(panel, "Sheets in use") == ["1", "1 (any layout buys at least 1)"]
+    press(panel, press="again")
+    assert press(panel, press="best").startswith("This is the best layout: one of yours")
+    assert len(panel.face.pictures) == 1
+
+
+def test_offcuts_are_compared_only_where_as_many_sheets_are_in_use():
+    stock = (Stock("offcut", 31 * INCH, 25 * INCH, count=1), *ONE_SHEET.stock)
+    job = replace(ONE_SHEET, stock=stock, parts=(replace(SHELF, count=3),))
+
+    def laid(*where):
+        panel = layout_panel("in", job)
+        for place in where:
+            press(panel, press="place", place=place)
+            press(panel, press="lay")
+        while not panel.hand.done:
+            press(panel, press="lay")
+        return panel.hand
+
+    on_one, on_two = laid("new 1"), laid("new 0", "new 1")
+    assert [len(hand.sheets) for hand in (on_one, on_two)] == [1, 2]
+    compared = {
+        len(hand.sheets): [line for line in came_of_it(hand, Best(on_one, shop_cost_by_hand(on_one), 1, 1))["lines"]
+                           if "largest offcut" in line]
+        for hand in (replace(on_one, steps=()), on_two)
+    }  # fmt: skip
+    assert len(compared[1]) == 1 and compared[2] == []
+
+
+def test_a_search_that_ends_by_itself_is_given_time_and_one_that_takes_long_is_announced(monkeypatch):
+    given, told = [], []
+
+    def looked(job, style, seconds):
+        given.append(seconds)
+        found = best_found(job, style, 0.2)
+        return replace(found, least=0)
+
+    monkeypatch.setattr("shoplib.live.layout_panel.best_found", looked)
+    panel = layout_panel("in", ONE_SHEET)
+    assert given == [1.0, 6.0]
+    panel.face.observe(lambda change: told.append(change["new"]["lines"][0]), "said")
+    press(panel, press="enter", name="kerf", text="1/4")
+    assert told == ["Looking for the best layout of these parts; that takes 6 seconds at most.", "Kerf: 1/4 in."]
+    given.clear()
+    layout_panel("in", ONE_SHEET, seconds=0.3)
+    assert given == [0.3]
 
 
 def test_one_of_the_best_is_shown_and_ones_own_kept():
@@ -231,7 +324,7 @@ ODD = [{}, {"press": "dance"}, {"press": None}, {"press": ["lay"]}, {"press": "p
        {"press": "enter", "name": "kerf", "text": None}, {"press": "point"}, {"press": "point", "name": 3},
        {"press": "strip"}, {"press": "strip", "way": "", "text": "1"}, {"press": "strip", "way": "rip"}, "lay", None]
 TEXTS = ["1/8", "3 mm", "0", "-2", "deep", "", "9" * 300, "½ in", "23 5/8 in", "601 mm"]
-FEW = ["1/8", "3 mm", "0", "9 mm", "x"]  # each other kerf or trim is searched for its best once
+FEW = ["1/8", "3 mm", "0", "6 in", "9 mm", "x"]  # each other kerf or trim is searched for its best once
 
 
 def test_any_order_of_presses_raises_nothing_loses_nothing_and_shows_what_stands(count):
