@@ -23,6 +23,8 @@ from urllib.parse import quote, urlsplit
 
 import nbformat
 
+from tests.browser.settled import AT_REST, WATCH_FROM_THE_START
+
 ROOT = Path(__file__).resolve().parents[2]
 CHROMIUM = Path("/usr/bin/chromium")
 FLAGS = [
@@ -151,6 +153,7 @@ class Lab:
         self.outside: list[str] = []
         self.context = browser.new_context()  # one for all pages, which then read JupyterLab's scripts once
         self.context.on("request", self._note_outside)
+        self.context.add_init_script(f"({WATCH_FROM_THE_START})()")
 
     def copy(self, notebook: Path, name: str | None = None) -> str:
         """Put a throwaway copy of a notebook before JupyterLab; gives its path there."""
@@ -249,9 +252,7 @@ class Page:
 
     def settle(self) -> None:
         """Wait until messages on their way have been answered and drawn, on a slow machine too."""
-        self.page.wait_for_timeout(250)
-        self.page.locator("#jp-main-statusbar", has_text="| Idle").wait_for(timeout=20_000)
-        self.page.wait_for_timeout(50)
+        self.page.evaluate(AT_REST, 20_000)
 
     def key_to_pixels(self, slider, keys: list[str], pause_ms: int = 150) -> dict[str, float]:
         """Press keys on a slider one by one: median ms to the change of the drawing and to its frame.

@@ -66,6 +66,9 @@ def theme(opened, name: str) -> None:
     opened.page.locator(".lm-MenuBar-item", has_text="Settings").first.click()
     opened.page.locator(".lm-Menu-item", has_text="Theme").first.hover()
     opened.page.locator('.lm-Menu-item[data-command="apputils:change-theme"]', has_text=name).first.click()
+    opened.page.wait_for_function(
+        "name => document.body.dataset.jpThemeName === name && !document.getElementById('jupyterlab-splash')", arg=name
+    )
     opened.settle()
 
 

@@ -100,6 +100,6 @@ def test_the_line_above_the_picture_is_one_sentence_with_its_lengths_as_buttons(
     assert told.startswith(f"The box is {length} wide outside: ")
     button.focus()
     panel.page.keyboard.press("Enter")
-    panel.page.wait_for_timeout(400)
+    opened.settle()
     assert f"this length {length} = " in panel.locator(".shop-working").inner_text()
     opened.close()

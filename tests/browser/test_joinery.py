@@ -67,7 +67,6 @@ def test_three_joints_are_put_together(page):
         box.get_by_role("textbox", name=f"{label} in inches").fill(text)
     box.get_by_role("button", name="Check").click()
     page.settle()
-    page.page.wait_for_timeout(500)
     assert "Right." in box.get_by_role("status").inner_text()
     assert box.get_by_role("img").count() == 1
     assert page.complaints == []

@@ -169,8 +169,8 @@ def test_groups_unfold_by_keyboard(lab, notebook):
 
 def test_a_saved_page_shows_a_still_picture_until_it_is_run(lab, opened, notebook):
     assert not opened.page.locator(".shop-still").is_visible()
-    opened.menu("docmanager:save", "File")
-    opened.page.wait_for_timeout(1_000)
+    with opened.page.expect_response(lambda answer: answer.request.method == "PUT" and "/api/contents/" in answer.url):
+        opened.menu("docmanager:save", "File")
     saved = (lab.root / notebook).read_text(encoding="utf-8")
     untrusted = lab.work / "from_elsewhere.ipynb"
     untrusted.write_text(saved.replace("# Bench case", "# From elsewhere"))
@@ -193,8 +193,8 @@ def test_nothing_was_asked_of_the_network(lab, opened, panel):
 def test_a_panel_whose_kernel_is_gone_shows_its_still_picture_and_no_error(lab, opened, notebook):
     opened.menu("docmanager:save", "File")
     opened.menu("kernelmenu:restart", "Kernel")
-    opened.page.locator(".jp-Dialog button", has_text="Restart").click()
-    opened.page.wait_for_timeout(4_000)
+    with opened.page.expect_response(lambda answer: answer.url.partition("?")[0].endswith("/restart")):
+        opened.page.locator(".jp-Dialog button", has_text="Restart").click()
     again = lab.open(notebook)
     again.page.locator(".shop-still").wait_for(state="visible", timeout=20_000)
     lost = again.page.get_by_text("model not found")

@@ -1,0 +1,63 @@
+"""`settle` comes back when a page is at rest, and not before: shown with a slow kernel and with what comes late."""
+
+import nbformat
+import pytest
+from playwright.sync_api import Error
+
+from tests.browser.settled import AT_REST, WATCH_FROM_THE_START
+
+pytestmark = pytest.mark.browser
+
+LATE = {
+    "a timer": "setTimeout(() => { document.title = 'here'; }, 200)",
+    "a timer after another": "setTimeout(() => setTimeout(() => { document.title = 'here'; }, 150), 150)",
+    "a file": "fetch('http://127.0.0.1/late').then(() => { document.title = 'here'; })",
+    "a script": "(async () => {"
+    " const does = 'await fetch(\"http://127.0.0.1/late\")';"
+    " const name = URL.createObjectURL(new Blob([does], {type: 'text/javascript'}));"
+    " await import(name); URL.revokeObjectURL(name); document.title = 'here'; })()",
+    "a few frames": "(() => { let left = 30; const step = () => { document.body.id = `at${left}`;"
+    " if (left--) requestAnimationFrame(step); else document.title = 'here'; }; step(); })()",
+}
+
+
+@pytest.fixture
+def bare(browser):
+    context = browser.new_context()
+    context.add_init_script(f"({WATCH_FROM_THE_START})()")
+    page = context.new_page()
+    page.route("**/late", lambda route: (page.wait_for_timeout(300), route.fulfill(body="")))
+    page.route("**/page", lambda route: route.fulfill(body="<p>a page</p>", content_type="text/html"))
+    page.goto("http://127.0.0.1/page")
+    yield page
+    context.close()
+
+
+@pytest.mark.parametrize("what", LATE)
+def test_what_comes_late_is_waited_for(bare, what):
+    bare.evaluate("shopRest.heard = 1")
+    bare.evaluate(f"() => {{ {LATE[what]}; }}")
+    bare.evaluate(AT_REST, 5_000)
+    assert bare.title() == "here"
+
+
+def test_a_page_that_never_rests_or_has_no_kernel_is_told(bare):
+    with pytest.raises(Error, match="no kernel of this page was heard"):
+        bare.evaluate(AT_REST, 500)
+    bare.evaluate("shopRest.heard = 1")
+    bare.evaluate("() => { setInterval(() => { document.body.id += 'x'; }, 5); }")
+    with pytest.raises(Error, match="no rest in 500 ms: the page moves"):
+        bare.evaluate(AT_REST, 500)
+
+
+def test_a_slow_kernel_is_waited_for(lab):
+    cell = nbformat.v4.new_code_cell("import time\ntime.sleep(1)\nprint('rested')")
+    kernel = {"name": "python3", "display_name": "Python 3", "language": "python"}
+    nbformat.write(nbformat.v4.new_notebook(cells=[cell], metadata={"kernelspec": kernel}), lab.work / "slow.ipynb")
+    opened = lab.open(f"{lab.work.name}/slow.ipynb")
+    opened.run_all()
+    opened.page.locator(".jp-CodeCell").first.click()
+    opened.page.keyboard.press("Control+Enter")
+    opened.settle()
+    assert opened.page.locator(".jp-InputPrompt").first.text_content() == "[2]:"
+    opened.close()
