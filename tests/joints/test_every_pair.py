@@ -18,7 +18,7 @@ from tests.joints.volumes import FORMULAS, HOLES, SLANTED
 
 every_joint = pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
 RUN = settings(
-    max_examples=settings.default.max_examples // 5,
+    max_examples=8 if settings.default.max_examples <= 100 else 400,
     suppress_health_check=[HealthCheck.filter_too_much, HealthCheck.too_slow],
 )
 """Fewer than elsewhere: a try builds solids of many boards. More with --long."""

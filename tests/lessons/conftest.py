@@ -2,6 +2,7 @@ import pytest
 
 from shoplib.lessons import lesson_template
 from shoplib.lessons.course import lessons
+from tests.lessons.learners import LEARNERS
 
 ALL = [*(one for lesson in lessons() for one in lesson.exercises), *lesson_template.EXERCISES]
 EXERCISES = [one for one in ALL if not one.counted]
@@ -19,6 +20,18 @@ def pytest_generate_tests(metafunc):
         metafunc.parametrize("whole_set", SETS, ids=lambda exercise: exercise.id)
     if "unit" in metafunc.fixturenames:
         metafunc.parametrize("unit", ["in", "mm"])
+
+
+@pytest.fixture(scope="session")
+def learners(count):
+    """Those whose givens the sums by hand are held to."""
+    return LEARNERS[:count(40, 200)]
+
+
+@pytest.fixture(scope="session")
+def few(count):
+    """Those who answer with every slip there is."""
+    return LEARNERS[:count(5, 12)]
 
 
 @pytest.fixture

@@ -9,6 +9,7 @@ import ast
 import html
 import re
 from fractions import Fraction
+from functools import cache
 
 import nbformat
 import pytest
@@ -84,32 +85,37 @@ def figures(page, unit):
             yield f"{page.stem[:2]} {call.partition('(')[0]}", shown
 
 
-@pytest.fixture
-def scenes(monkeypatch):
-    """The scenes that were drawn, as they come."""
-    found, page = [], pen._page
-    monkeypatch.setattr(pen, "_page", lambda scene, *rest, **how: found.append(scene) or page(scene, *rest, **how))
-    return found
-
-
-@pytest.fixture
-def asked(monkeypatch):
-    """The sizes whose working was told, each after the text that it was told of."""
-    found, told = [], each_size.working_of
-    monkeypatch.setattr(
-        each_size, "working_of",
-        lambda size, shown, style: found.append((shown, size)) or told(size, shown, style),
-    )
-    return found
-
-
-@pytest.fixture
-def in_unit(unit, own_folder, monkeypatch):
+def noted(monkeypatch, unit):
+    """From now on the pages show this unit: gives the scenes that are drawn and the sizes whose working is told, each
+    after the text that it is told of, as they come."""
     shown = (page_01, page_02, page_03, wrong_box, fronts_shown, hardware_shown, hold_shown, joint_page, practice_shown,
              sheets_shown, trial_shown)
     for module in shown:
         monkeypatch.setattr(module, "unit_in_use", lambda: unit)
-    return unit
+    scenes, page, asked, told = [], pen._page, [], each_size.working_of
+    monkeypatch.setattr(pen, "_page", lambda scene, *rest, **how: scenes.append(scene) or page(scene, *rest, **how))
+    monkeypatch.setattr(
+        each_size, "working_of",
+        lambda size, shown, style: asked.append((shown, size)) or told(size, shown, style),
+    )
+    return scenes, asked
+
+
+@pytest.fixture(scope="module")
+def all_in(tmp_path_factory):
+    """In a unit: every compared figure with its scene, and every size whose working was told. They are made once."""
+    @cache
+    def found(unit):
+        with pytest.MonkeyPatch.context() as monkeypatch:
+            monkeypatch.setenv("SHOPLIB_WORKBOOK", str(tmp_path_factory.mktemp("kept")))
+            scenes, asked = noted(monkeypatch, unit)
+            made = [
+                (name, shown, scenes.pop() if scenes else None)
+                for page in PAGES for name, shown in figures(page, unit)
+            ]
+        return made, asked
+
+    return found
 
 
 def read(text):
@@ -174,34 +180,30 @@ def untold(name, shown, scene, unit):
     return missing + [text for text in results if read(text)[0] and not near(read(text), heads)]
 
 
-def test_no_size_of_a_figure_is_without_its_working(in_unit, scenes):
-    without, count = {}, 0
-    for page in PAGES:
-        for name, shown in figures(page, in_unit):
-            count += 1
-            missing = untold(name, shown, scenes.pop() if scenes else None, in_unit)
-            if missing and not name.endswith(OF_CHANCE):
-                without.setdefault(name, []).extend(missing)
-    assert count > 60
+def test_no_size_of_a_figure_is_without_its_working(unit, all_in):
+    without, (made, _) = {}, all_in(unit)
+    for name, shown, scene in made:
+        missing = untold(name, shown, scene, unit)
+        if missing and not name.endswith(OF_CHANCE):
+            without.setdefault(name, []).extend(missing)
+    assert len(made) > 60
     assert without.keys() == TOLD_ELSEWHERE.keys(), {
         name: found for name, found in without.items() if name not in TOLD_ELSEWHERE
     }
 
 
-def test_each_working_stands_beside_the_size_that_is_shown(in_unit, asked):
-    for page in PAGES:
-        list(figures(page, in_unit))
+def test_each_working_stands_beside_the_size_that_is_shown(unit, all_in):
+    _, asked = all_in(unit)
     assert len(asked) > 250
-    mark = INCH // 128 if in_unit == "in" else MM // 20  # what is too much or too little is told to the nearest mark
+    mark = INCH // 128 if unit == "in" else MM // 20  # what is too much or too little is told to the nearest mark
     for shown, size in asked:
         ticks, off = lengths(shown)[-1]
         assert abs(ticks - abs(size)) <= max(off, mark), (shown, size)
 
 
-def test_every_number_of_a_working_has_a_name(in_unit, asked):
+def test_every_number_of_a_working_has_a_name(unit, all_in):
     """No bare number is left in a sum, and what it ends in says where it comes from."""
-    for page in PAGES:
-        list(figures(page, in_unit))
+    _, asked = all_in(unit)
     for shown, size in asked:
         waiting = [sum_of(size)]
         while waiting:
@@ -213,15 +215,16 @@ def test_every_number_of_a_working_has_a_name(in_unit, asked):
         assert all(one.name and one.kind in ("chosen", "measured", "table") for one in leaves(size)), shown
 
 
-def test_the_lines_under_a_joint_are_told_by_the_names_of_their_sizes(in_unit):
+def test_the_lines_under_a_joint_are_told_by_the_names_of_their_sizes(unit, own_folder, monkeypatch):
     """They stand alone in the fold: a clearance is no dimension of the drawing, and nothing else would tell of it."""
+    noted(monkeypatch, unit)
     heads = [line.partition(" = ")[0] for line in page_03.loose().why]
     assert heads[-4:] == {
         "in": ["width of the cut 3/4 in", "depth of the cut 1/4 in", "clearance across the cut 0.046 in",
                "shelf gains 1/4 in"],
         "mm": ["width of the cut 18 mm", "depth of the cut 6 mm", "clearance across the cut 0.5 mm",
                "shelf gains 6 mm"],
-    }[in_unit]
+    }[unit]
     assert page_01.strip_without_kerfs().why[-1].startswith("each kerf ")
 
 
@@ -248,9 +251,10 @@ def test_it_is_folded_and_read_without_a_kernel():
         assert not any("<details open" in each for each in kept)
 
 
-def test_a_number_that_is_put_in_bare_is_found(asked):
+def test_a_number_that_is_put_in_bare_is_found(monkeypatch):
     from shoplib.measure.traced import leaf
 
+    _, asked = noted(monkeypatch, "in")
     each_size.why_each([("side", leaf(9 * INCH, "width") - INCH)], INCH_STYLE)
     ((_, size),) = asked
     assert sum_of(size).terms and sum_of(size).bare

@@ -13,9 +13,7 @@ from shoplib.measure import MM, to_quantity, ureg, write_mm
 from shoplib.measure.traced import Traced
 from shoplib.words.working import leaves
 from tests.lessons.answers import by_hand, millimetres
-
-LEARNERS = [f"learner {number}" for number in range(200)]
-FEW = LEARNERS[:12]
+from tests.lessons.learners import ONE
 
 
 def typed(ticks: int) -> str:
@@ -76,9 +74,9 @@ def posed_to():
     return posed
 
 
-def test_answer_and_slips_agree_with_sums_by_hand_and_stand_apart(exercise, unit, posed_to):
+def test_answer_and_slips_agree_with_sums_by_hand_and_stand_apart(exercise, unit, posed_to, learners):
     allowed = Fraction(exercise.tolerance.of(unit), MM)
-    for learner in LEARNERS:
+    for learner in learners:
         posed = posed_to(exercise, learner, unit)
         right, slips = by_hand(exercise.id, read_on_page(posed.givens))
         tick = Fraction(1, MM)
@@ -90,13 +88,13 @@ def test_answer_and_slips_agree_with_sums_by_hand_and_stand_apart(exercise, unit
         assert all(above - below > 3 * allowed for below, above in pairwise(values)), (learner, values)
 
 
-def test_numbers_differ_from_learner_to_learner(exercise, unit, posed_to):
-    questions = {posed_to(exercise, learner, unit).question for learner in LEARNERS}
-    assert len(questions) > (10 if exercise.caliper else 100)  # a sheet has few thicknesses
+def test_numbers_differ_from_learner_to_learner(exercise, unit, posed_to, learners):
+    questions = {posed_to(exercise, learner, unit).question for learner in learners}
+    assert len(questions) > (10 if exercise.caliper else len(learners) // 2)  # a sheet has few thicknesses
 
 
-def test_right_answers(exercise, unit, posed_to):
-    for learner in FEW:
+def test_right_answers(exercise, unit, posed_to, few):
+    for learner in few:
         posed = posed_to(exercise, learner, unit)
         right, near = exercise.right(posed.givens), exercise.tolerance.of(unit)
         edges = [typed(right - near), typed(right + near)]
@@ -108,10 +106,10 @@ def test_right_answers(exercise, unit, posed_to):
         assert not posed.check(typed(right - near - MM // 100)).right
 
 
-def test_each_slip_has_its_own_feedback(exercise, unit, posed_to):
+def test_each_slip_has_its_own_feedback(exercise, unit, posed_to, few):
     assert len(exercise.misconceptions) >= 3
     assert len({slip.id for slip in exercise.misconceptions}) == len(exercise.misconceptions)
-    for learner in FEW:
+    for learner in few:
         posed = posed_to(exercise, learner, unit)
         said = set()
         for slip in exercise.misconceptions:
@@ -123,9 +121,9 @@ def test_each_slip_has_its_own_feedback(exercise, unit, posed_to):
         assert len(said) == len(exercise.misconceptions)
 
 
-def test_what_a_slip_does_in_the_shop_holds_the_actual_amount(exercise, unit, posed_to):
+def test_what_a_slip_does_in_the_shop_holds_the_actual_amount(exercise, unit, posed_to, few):
     step = Fraction(254, 640) if unit == "in" else Fraction(1, 10)
-    for learner in FEW:
+    for learner in few:
         posed = posed_to(exercise, learner, unit)
         right, slips = by_hand(exercise.id, read_on_page(posed.givens))
         for slip in exercise.misconceptions:
@@ -140,8 +138,8 @@ def test_what_a_slip_does_in_the_shop_holds_the_actual_amount(exercise, unit, po
                 assert ("too large" if slips["kept"] > right else "too small") in does
 
 
-def test_a_number_out_of_the_air_is_told_without_its_exact_difference(exercise, unit, posed_to):
-    for learner in FEW:
+def test_a_number_out_of_the_air_is_told_without_its_exact_difference(exercise, unit, posed_to, few):
+    for learner in few:
         posed = posed_to(exercise, learner, unit)
         feedback = posed.check("2 m")
         assert (feedback.kind, feedback.name) == ("other", "other")
@@ -150,7 +148,7 @@ def test_a_number_out_of_the_air_is_told_without_its_exact_difference(exercise, 
 
 
 def test_a_number_near_the_answer_is_told_by_how_much_it_is_off(exercise, unit, posed_to):
-    posed = posed_to(exercise, FEW[0], unit)
+    posed = posed_to(exercise, ONE, unit)
     off = 2 * exercise.tolerance.of(unit)
     feedback = posed.check(typed(exercise.right(posed.givens) + off))
     assert feedback.kind == "other"
@@ -159,7 +157,7 @@ def test_a_number_near_the_answer_is_told_by_how_much_it_is_off(exercise, unit, 
 
 
 def test_malformed_answers(exercise, unit, posed_to):
-    posed = posed_to(exercise, FEW[0], unit)
+    posed = posed_to(exercise, ONE, unit)
     for answer, kind in MALFORMED.items():
         feedback = posed.check(answer)
         if answer == "0 mm" and exercise.zero:  # there it is a slip with a name
@@ -193,7 +191,7 @@ WRONG_TYPE = [
 
 
 def test_answers_of_the_wrong_type(exercise, unit, posed_to):
-    posed = posed_to(exercise, FEW[0], unit)
+    posed = posed_to(exercise, ONE, unit)
     for number, (answer, kind) in enumerate(WRONG_TYPE):  # some of them are too long to be shown
         feedback = posed.check(answer)
         assert feedback.kind == kind, number
@@ -201,7 +199,7 @@ def test_answers_of_the_wrong_type(exercise, unit, posed_to):
 
 
 def test_the_unit_beside_the_field_applies_only_where_none_is_typed(exercise, unit, posed_to):
-    posed = posed_to(exercise, FEW[0], unit)
+    posed = posed_to(exercise, ONE, unit)
     number = typed(exercise.right(posed.givens)).removesuffix(" mm")
     assert posed.check(number, "mm").right
     assert posed.check(number).kind == "no unit"
@@ -209,7 +207,7 @@ def test_the_unit_beside_the_field_applies_only_where_none_is_typed(exercise, un
 
 
 def test_the_right_figure_in_the_other_unit_is_told(unit, posed_to):
-    posed = posed_to(THICKNESS, FEW[0], unit)
+    posed = posed_to(THICKNESS, ONE, unit)
     other = {"in": "mm", "mm": "in"}[unit]
     figure = posed.answer.removesuffix(f" {unit}")
     feedback = posed.check(f"{figure} {other}")
@@ -217,8 +215,8 @@ def test_the_right_figure_in_the_other_unit_is_told(unit, posed_to):
     assert {"in": "inches", "mm": "millimetres"}[unit] in feedback.look
 
 
-def test_the_answer_stands_in_no_feedback_and_no_hint(exercise, unit, posed_to):
-    for learner in FEW:
+def test_the_answer_stands_in_no_feedback_and_no_hint(exercise, unit, posed_to, few):
+    for learner in few:
         posed = posed_to(exercise, learner, unit)
         plain = posed.answer.split(" (")[0]
         whole = re.compile(rf"(?<![\d./]){re.escape(plain.rsplit(' ', 1)[0])}(?![\d/.])")
@@ -232,8 +230,8 @@ def test_the_answer_stands_in_no_feedback_and_no_hint(exercise, unit, posed_to):
             assert not whole.search(posed.question)
 
 
-def test_working_shows_the_numbers_and_ends_in_the_answer(exercise, unit, posed_to):
-    for learner in FEW:
+def test_working_shows_the_numbers_and_ends_in_the_answer(exercise, unit, posed_to, few):
+    for learner in few:
         posed = posed_to(exercise, learner, unit)
         working = "\n".join([*posed.working, *posed.own_working])
         assert posed.answer.split(" (")[0] in working
@@ -245,11 +243,11 @@ NO_SUM = {"02-thickness", "00-bottom-follows", "j01-through", "j03-shoulder"}
 """Their working says which reading is the answer."""
 
 
-def test_sums_in_the_working_are_true(exercise, unit, posed_to):
+def test_sums_in_the_working_are_true(exercise, unit, posed_to, few):
     """Each `a = b` of the working that holds only numbers, worked out anew in exact fractions."""
     step = Fraction(254, 64 * 10) if unit == "in" else Fraction(1, 10)
     checked = 0
-    for learner in FEW:
+    for learner in few:
         for line in posed_to(exercise, learner, unit).working:
             said = re.split(r" = |; [A-Z][a-z]+", line)
             assert all(a != b for a, b in pairwise(said)), line
@@ -272,16 +270,16 @@ def worked_out(side: str) -> Fraction | None:
 
 
 def test_questions_and_help_have_no_holes(exercise, unit, posed_to):
-    posed = posed_to(exercise, FEW[0], unit)
+    posed = posed_to(exercise, ONE, unit)
     text = [posed.question, posed.title, *posed.hints, *posed.working, *(str(each) for each in judged(posed))]
     text.append(str(posed.check(posed.answer)))
     assert not [line for line in text if re.search(r"[{}]|None|Fraction|  |\btick", line)]
     assert all(posed.unit in value for what, value in posed.facts if what not in ("bays", "strips", "fronts"))
 
 
-def test_the_working_comes_from_the_functions_that_gave_the_answer(exercise, unit):
-    for seed in range(20):
-        posed = pose(exercise, f"learner {seed}", unit)
+def test_the_working_comes_from_the_functions_that_gave_the_answer(exercise, unit, posed_to, learners):
+    for learner in learners[::8]:
+        posed = posed_to(exercise, learner, unit)
         right = exercise.right(posed.givens.traced())
         assert right == exercise.right(posed.givens)
         assert isinstance(right, Traced)

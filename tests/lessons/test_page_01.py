@@ -32,7 +32,8 @@ from shoplib.lessons.posed_set import pose_set
 from shoplib.live.saw_panel import saw_panel
 from shoplib.live.sheet_panel import sheet_panel
 from tests.lessons.answers import millimetres
-from tests.lessons.test_exercises import LEARNERS, worked_out
+from tests.lessons.learners import LEARNERS
+from tests.lessons.test_exercises import worked_out
 from tests.lessons.test_pages import amounts
 from tests.notebook_checks import EXPECTED
 from tests.test_notebooks import ROOT

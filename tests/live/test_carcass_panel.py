@@ -64,7 +64,7 @@ def test_both_ends_of_every_control(panel):
 
 def test_random_settings(panel, count):
     draw, built = random.Random(7), 0
-    tries = count(80, 400)
+    tries = count(30, 400)
     while panel.opened != tuple(group.title for group in panel.groups):
         panel.unfold()
     for _ in range(tries):

@@ -155,7 +155,7 @@ def set_at_random(panel, draw):
 @pytest.mark.parametrize("large", [False, True], ids=["", "large type"])
 @pytest.mark.parametrize("unit", ["in", "mm"])
 @pytest.mark.parametrize("name", PANELS)
-def test_every_length_of_a_drawing_can_be_picked_and_is_told(name, unit, large):
+def test_every_length_of_a_drawing_can_be_picked_and_is_told(name, unit, large, count):
     panel, draw = PANELS[name](unit), random.Random(23)
     if large:
         panel.enlarge()
@@ -164,7 +164,7 @@ def test_every_length_of_a_drawing_can_be_picked_and_is_told(name, unit, large):
         assert not not_told(panel, unit, 30 if len(panel.opened) == 1 else 6)
         panel.unfold()
     built = 0
-    while built < 3:  # about two thirds of the settings of some panels cannot be built
+    while built < count(1, 3):  # about two thirds of the settings of some panels cannot be built
         set_at_random(panel, draw)
         if not panel.stale:
             built += 1
