@@ -84,10 +84,10 @@ def test_a_gap_is_drawn_larger_and_what_touches_still_touches():
 
 
 @EACH
-def test_what_cannot_be_cut_says_why_and_what_it_says_mends_it(name):
+def test_what_cannot_be_cut_says_why_and_what_it_says_mends_it(name, count):
     draw, refused = random.Random(7), 0
     panel = opened(name, "mm")
-    for _ in range(60):
+    for _ in range(count(25, 60)):
         control = draw.choice([one for one in panel.controls.values() if isinstance(one, LengthControl)])
         before = control.ticks
         control.ticks = draw.choice([control.low, control.high])

@@ -161,7 +161,7 @@ def test_every_length_of_a_drawing_can_be_picked_and_is_told(name, unit, large, 
         panel.enlarge()
     for _ in panel.groups:  # as it unfolds
         assert not unasked(panel)
-        assert not not_told(panel, unit, 30 if len(panel.opened) == 1 else 6)
+        assert not not_told(panel, unit, count(10, 30) if len(panel.opened) == 1 else count(3, 6))
         panel.unfold()
     built = 0
     while built < count(1, 3):  # about two thirds of the settings of some panels cannot be built

@@ -91,9 +91,10 @@ def test_both_ends_of_every_control(unit):
 
 
 @UNITS
-def test_random_settings(unit):
+def test_random_settings(unit, count):
     panel, draw, built = opened(unit), random.Random(6), 0
-    for _ in range(200):
+    tries = count(50, 200)
+    for _ in range(tries):
         for name in draw.sample(sorted(panel.controls), 2):
             control = panel.controls[name]
             if isinstance(control, LengthControl):
@@ -103,7 +104,7 @@ def test_random_settings(unit):
                 put(control, draw.choice(values(control, unit)))
         assert is_told(panel), panel.message
         built += not panel.stale
-    assert built > 40
+    assert built > tries // 5
 
 
 @UNITS
