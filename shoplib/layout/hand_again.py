@@ -50,9 +50,10 @@ def refitted(
         now |= {old: (new, old[1]) for old, there in now.items() if there == where}
         now |= {(number, side): (new, side) for side in SIDES}
         again = moved
-    told = (
-        f"{first} {f'{len(more) + 1} of them are' if more else 'It is'} back in the list." for first, *more in back.values()
-    )
+    told = []
+    for first, *more in back.values():
+        what = f"{len(more) + 1} of them are" if more else "It is"
+        told.append(f"{first} {what} back in the list.")
     return replace(again, before=hand), tuple(told)
 
 

@@ -23,7 +23,6 @@ NUMBERS = (WRONG_UNIT, SLIP, OTHER, RIGHT)
 
 _PLACEHOLDERS = ("", "?", "...", "…")
 _EXAMPLE = {"in": "2 3/8 in", "mm": "60 mm"}
-_EXAMPLE_COUNT = 60
 """More than any exercise asks for, so that no answer is given away."""
 
 _NOT_ON_A_RULE = "A board is cut to a length, and this is none that can be found on a rule."
@@ -119,7 +118,7 @@ def read_answer(answer: object, unit: str, assumed: str | None = None, zero: boo
 
 def read_count(answer: object, counted: Counted) -> Read | Feedback:
     """The whole number of things that was given, or what to say where it is none."""
-    look = f"Type a whole number of {counted.many}, such as {_EXAMPLE_COUNT}."
+    look = f"Type a whole number of {counted.many}, in digits alone."
     if _is_not_tried(answer):
         return Feedback(NOT_TRIED, NOT_TRIED, "There is no answer yet.", "", look)
     whole = isinstance(answer, int) and not isinstance(answer, bool)

@@ -18,12 +18,15 @@ RULE = Twin(INCH // 64, MM // 5)
 
 
 def _line(draw: Draw) -> list[Given]:
-    whole = draw.tape("f", "finished length", inch=("31 1/8 in", "42 in", "1/8 in"), mm=("761 mm", "1060 mm", "1 mm"))
+    whole = draw.tape("f", "first size behind \"finished\"", inch=("31 1/8 in", "42 in", "1/8 in"),
+                      mm=("761 mm", "1060 mm", "1 mm"))
     strip = band(draw)
     return [
-        whole, draw.derived("c", "length at the saw", whole.value - 2 * strip.value),
-        draw.tape("w", "width", inch=("10 1/8 in", "14 in", "1/8 in"), mm=("251 mm", "350 mm", "1 mm")),
-        draw.reading("t", "thickness", inch=("0.695 in", "0.712 in", "0.001 in"), mm=("17.3 mm", "17.8 mm", "0.05 mm")),
+        draw.derived("c", "first size of the line", whole.value - 2 * strip.value),
+        draw.tape("w", "second size", inch=("10 1/8 in", "14 in", "1/8 in"), mm=("251 mm", "350 mm", "1 mm")),
+        draw.reading("t", "third size", inch=("0.695 in", "0.712 in", "0.001 in"),
+                     mm=("17.3 mm", "17.8 mm", "0.05 mm")),
+        whole,
     ]
 
 
@@ -185,6 +188,11 @@ FRONTS = Exercise(
         Misconception(
             "one-end", lambda g: run_of(g["L"] + g["x"], g["k"], 0, g["n"]) + g["e"],
             "That trims one end.", "A board has two ends, and both dry first.",
+        ),
+        Misconception(
+            "kerf-for-each", lambda g: run_of(g["L"] + g["x"], g["k"], g["e"], g["n"]) + g["k"],
+            "That counts a kerf for each front.",
+            "How many cuts lie between the fronts? Those at the ends are in the trim.",
         ),
     ),
     effect=board_off,

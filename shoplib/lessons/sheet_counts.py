@@ -28,10 +28,10 @@ def times(count: int) -> str:
 def _offcut(draw: Draw) -> list[Given]:
     blade = kerf(draw)
     wide = draw.tape("w", "strips, width", inch=("7/8 in", "1 1/8 in", "1/32 in"), mm=("22 mm", "30 mm", "0.5 mm"))
-    edge = draw.pick("e", "trim, each long edge, blade included", inch=("3/4 in", "7/8 in", "1 in"),
-                     mm=("21 mm", "23 mm", "25 mm"))
+    # Both edges together take two strips with their kerfs, and the last strip just comes out of the rest, as it would
+    # of the whole width: there all the slips tell, that of the kerf which the last strip does not need as well.
+    edge = draw.derived("e", "trim, each long edge, blade included", wide.value + blade.value)
     many = draw.count("q", "", 11, 19)
-    # The last strip would just come out of the whole width: there all the slips tell.
     over = draw.count("over", "", 0, 2).value * LITTLE.of(draw.unit)
     across = many.value * (wide.value + blade.value) + wide.value + over
     return [draw.derived("S", "offcut, width", across), edge, wide, blade]
@@ -58,6 +58,10 @@ STRIPS = Exercise(
     givens=_offcut,
     right=lambda g: strips(g["S"], g["w"], g["k"], g["e"]),
     misconceptions=(
+        Misconception(
+            "kerf-not-added", lambda g: (g["S"] - 2 * g["e"]) // (g["w"] + g["k"]),
+            "That gives every strip a kerf, the last one too.", "Does the last strip need a cut on its far side?",
+        ),
         Misconception(
             "no-kerf", lambda g: g["S"] // g["w"],
             "That divides the whole width by the strip alone.", "What does the blade take beside each strip?",

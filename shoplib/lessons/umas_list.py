@@ -77,9 +77,9 @@ UMAS_LIST = Exercise(
     rung="find the slip in another's list",
     question=(
         "Uma typed the list of a case {W} wide, of a sheet that measures {t}, board against board. The bottom lies "
-        "between the sides, a divider makes two equal bays with a shelf in each, and on all of it lies a loose top, as "
-        "long as the case is wide with a band {b} thick at each end. She has: bottom {line 0}; shelves {line 1}; loose "
-        "top at the saw {line 2}. One line is wrong. What should that line say?"
+        "between the sides, a divider makes two equal bays with a shelf in each, and on all of it lies a loose top: "
+        "with a band {b} thick glued on at each end it is just as long as the case is wide. She has: bottom "
+        "{line 0}; shelves {line 1}; loose top at the saw {line 2}. One line is wrong. What should that line say?"
     ),
     givens=_givens,
     right=_right,

@@ -6,24 +6,23 @@ from shoplib.lessons.exercise import Given, Givens, Misconception
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.set_exercise import Asked, SetExercise
 from shoplib.lessons.usual_givens import case_width, sheet_as_measured, sheet_as_sold
-from shoplib.measure import INCH, INCH_STYLE, share
+from shoplib.measure import INCH_STYLE, share
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Bay, Carcass, Project, Shelves, Size
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
 
-DEEP = 12 * INCH
-
 
 def _givens(draw: Draw) -> list[Given]:
     ranges = {"inch": ("22 1/8 in", "34 in", "1/4 in"), "mm": ("561 mm", "860 mm", "1 mm")}
     high = draw.tape("H", "case, outside height", **ranges)
-    return [case_width(draw), high, sheet_as_sold(draw), sheet_as_measured(draw)]
+    deep = draw.pick("D", "case, outside depth", inch=("12 in",), mm=("300 mm",))
+    return [case_width(draw), high, deep, sheet_as_sold(draw), sheet_as_measured(draw)]
 
 
 def _case(g: Givens) -> Cabinet:
     sheets, bays = {"case": Sheet("case", "plywood", g["t"])}, (Bay("shelves", shelves=Shelves(fixed=1)),) * 2
-    size = Size("outside", g["W"], g["H"], DEEP)
+    size = Size("outside", g["W"], g["H"], g["D"])
     return solve(Project("case of two bays", INCH_STYLE, sheets, size, Carcass("case"), bays=bays, rounding=1))
 
 
@@ -103,10 +102,10 @@ WHOLE_LIST = SetExercise(
     id="08-whole-list",
     title="Assemble what you cut: the whole list",
     question=(
-        "Write the list of a case {W} wide and {H} high outside, of plywood sold as {T}; the calipers give {t}. The "
-        "sides run through; bottom and top lie between them, a divider stands between bottom and top and makes two "
-        "equal bays, and each bay has a shelf. Every joint is a plain one, board against board, and no edge is banded. "
-        "What you give is put together dry."
+        "Write the list of a case {W} wide, {H} high and {D} deep outside, of plywood sold as {T}; the calipers give "
+        "{t}. The sides run through; bottom and top lie between them, a divider stands between bottom and top and makes "
+        "two equal bays, and each bay has a shelf. Every joint is a plain one, board against board, and no edge is "
+        "banded. What you give is put together dry."
     ),
     givens=_givens,
     case=_case,

@@ -19,6 +19,7 @@ def by_hand_08(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[st
             return g["L"] - two, {"no-bands": g["L"], "one-band": g["L"] - g["b"], "added": g["L"] + two}
         case "08-strips":
             return side_by_side(g["S"] - 2 * g["e"], g["w"], g["k"]), {
+                "kerf-not-added": floor((g["S"] - g["e"] - g["e"]) / (g["w"] + g["k"])),
                 "no-kerf": floor(g["S"] / g["w"]), "trim-left-out": side_by_side(g["S"], g["w"], g["k"]),
                 "whole-width": floor(g["S"] / (g["w"] + g["k"])),
             }
@@ -49,7 +50,7 @@ def by_hand_08(exercise: str, g: dict[str, Fraction]) -> tuple[Fraction, dict[st
             right = g["n"] * g["L"] + g["n"] * g["x"] + cuts + 2 * g["e"]
             return right, {
                 "finished": right - g["n"] * g["x"], "no-kerf": right - cuts, "no-trim": right - 2 * g["e"],
-                "one-end": right - g["e"],
+                "one-end": right - g["e"], "kerf-for-each": right + g["k"],
             }
         case "08-umas-list":
             return _umas_list(g)

@@ -64,7 +64,8 @@ def test_a_count_is_right_however_it_is_given(counting, unit, posed_to, few):
     for learner in few:
         posed = posed_to(counting, learner, unit)
         right = counting.right(posed.givens)
-        for answer in (right, str(right), f" {right} ", posed.answer, f"{right} {counting.counted.many}"):
+        for answer in (right, str(right), f" {right} ", posed.answer, f"{right} {counting.counted.many}", f"{right}.0",
+                       f"{right},0"):
             said = posed.check(answer, posed.beside)
             assert said.right and said.kind == said.name == "right", (answer, said)
         assert posed.beside == posed.unit_word == counting.counted.many
