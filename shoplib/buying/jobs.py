@@ -166,7 +166,7 @@ def all_stock(sheet: Sheet, held: Iterable[Held], style: Style) -> list[tuple[St
     for one in held:
         alike.setdefault((one.length, one.width, one.trim_ends, one.trim_edges), []).append(one)
     for (length, width, *trims), same in alike.items():
-        found.append((Stock(f"{sheet.name}, offcut", length, width, len(same), 0, *trims), tuple(same)))
+        found.append((Stock(f"{sheet.name} on hand", length, width, len(same), 0, *trims), tuple(same)))
     for length, width, price in sizes:
         cost = coins(price) if priced else length * width // MM**2
         found.append((Stock(sheet.name, length, width, None, cost, ends, edges), ()))

@@ -18,7 +18,7 @@ from shoplib.layout.choose import best_for
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.grain_run import apart, joined
 from shoplib.layout.offcuts import Least, worth_keeping
-from shoplib.layout.order import Step, cut_order
+from shoplib.layout.order import SCRAP, Step, cut_order
 from shoplib.layout.pieces import Job, Laid, Layout, LayoutError, Placed, Rect, Stock
 from shoplib.layout.sawn import Sawn
 from shoplib.layout.search import layouts, pool
@@ -78,6 +78,12 @@ class LaidSheet:
     def kept(self) -> dict[Rect, str]:
         """The offcuts worth keeping, the largest first, each with its small letter."""
         return lettered(self.sawn.offcuts, least_kept(self.sheet))
+
+    @property
+    def left(self) -> dict[Rect, str]:
+        """What is written on all that is left: an offcut has its letter, what is too small to keep is scrap."""
+        kept = self.kept
+        return {rest: offcut_name(self.name, kept[rest]) if rest in kept else SCRAP for rest in self.sawn.offcuts}
 
 
 @dataclass(frozen=True, slots=True)
@@ -263,7 +269,8 @@ def _laid(asked: _Asked, found: list[Layout], done: Sequence[LaidJob]) -> LaidJo
             LaidSheet(names(held), ask.sheet, ask.stages, stock, thick, held, ask.kerf, laid, pieces, found_cuts)
         )
     lifts = one_lifts(ask.sheet, cutting.one_lifts, thick)
-    steps = cut_order(job, layout.sheets, cuts, lifts, [sheet.name for sheet in sheets])
+    called = [sheet.name for sheet in sheets]
+    steps = cut_order(job, layout.sheets, cuts, lifts, called, [sheet.left for sheet in sheets])
     return LaidJob(ask, asked.held, asked.on, job, layout, tuple(sheets), steps, () if asked.runs else tuple(found))
 
 
@@ -306,13 +313,13 @@ def _in_turn(ask: Ask, runs: Sequence[Sequence[Board]], layout: Layout) -> Itera
 
 
 def _names(ask: Ask, done: Sequence[LaidJob]) -> Callable[[Held | None], str]:
-    """What is written on each: bought sheets are counted, and so are offcuts in the shop."""
+    """What is written on each: bought sheets are counted, and so are pieces on hand."""
     taken = {sheet.name for job in done for sheet in job.sheets}
 
     def name(held: Held | None) -> str:
         if held and held.name:
             return held.name
-        what = ask.sheet.name if held is None else f"{ask.sheet.name}, offcut"
+        what = ask.sheet.name if held is None else f"{ask.sheet.name} on hand"
         found = next(called for number in count(1) if (called := f"{what} {number}") not in taken)
         taken.add(found)
         return found
@@ -330,7 +337,7 @@ def left_after(
 
     >>> from shoplib.layout.offcuts import LEAST
     >>> one, other = Held(60, 30), Held(40, 30)
-    >>> left_after([one, other], [(one, "ply, offcut 1", [Rect(0, 0, 20, 30)])], LEAST)[0] == other
+    >>> left_after([one, other], [(one, "ply on hand 1", [Rect(0, 0, 20, 30)])], LEAST)[0] == other
     True
     """
     left = list(held)
@@ -339,10 +346,19 @@ def left_after(
             left.remove(was)
         letters = lettered(offcuts, least)
         left += [
-            Held(rest.w, rest.h, left_of=name, name=f"{name}, offcut {letters[rest]}" if rest in letters else "")
+            Held(rest.w, rest.h, left_of=name, name=offcut_name(name, letters[rest]) if rest in letters else "")
             for rest in offcuts
         ]
     return tuple(left)
+
+
+def offcut_name(sheet: str, called: str) -> str:
+    """What is written on an offcut that is kept.
+
+    >>> offcut_name("ply 1", "a")
+    'ply 1, offcut a'
+    """
+    return f"{sheet}, offcut {called}"
 
 
 def lettered(offcuts: Iterable[Rect], least: Least) -> dict[Rect, str]:

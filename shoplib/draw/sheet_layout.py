@@ -140,7 +140,7 @@ def _rest_told(sheet: LaidSheet, kept: dict[Rect, str], sizes: PieceSizes, style
         told = [f"{called} {sizes.size(rest, TIMES)}" for rest, called in kept.items()]
         yield f"Left, worth keeping: {'; '.join(told)}."
     if len(kept) < len(sheet.sawn.offcuts):
-        yield "Hatched without a letter: too small to keep."
+        yield "Hatched without a letter: scrap, too small to keep."
     if sheet.stock.trim_ends or sheet.stock.trim_edges:
         stock = sheet.stock
         ends, edges = _bare(stock.trim_ends, style), _bare(stock.trim_edges, style)

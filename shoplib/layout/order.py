@@ -5,7 +5,7 @@ settings that need not come again heavy pieces and trims come first, then earlie
 """
 
 from collections import Counter
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from shoplib.layout.pieces import Job, Laid, Rect
@@ -18,9 +18,9 @@ from shoplib.layout.set_once import set_once
 class Piece:
     """Something that lies on the saw or comes off it, and what it is called.
 
-    `mark` is the name of a part, "offcut", or what is written on a piece that is cut further: "sheet 2", "sheet 2,
-    piece 1" and so on for pieces that come off it, "rest of sheet 2" for what is left of one. `part` counts in the
-    parts of the job, and is None for what is no part.
+    `mark` is the name of a part, that of an offcut, "scrap", or what is written on a piece that is cut further: "sheet
+    2", "sheet 2, piece 1" and so on for pieces that come off it, "rest of sheet 2" for what is left of one. `part`
+    counts in the parts of the job, and is None for what is no part.
     """
 
     mark: str
@@ -66,6 +66,9 @@ class Step:
         return tuple(piece.part for piece in made if piece.part is not None)
 
 
+SCRAP = "scrap"
+"""What is left and too small to keep."""
+
 _Setting = tuple[bool, SetBy, int]
 """Whether it trims, what it is set by, and how far from the blade: rip and crosscut at one distance may share it."""
 
@@ -74,12 +77,14 @@ _Ready = dict[tuple[int, Rect], SawCut]
 
 
 def cut_order(
-    job: Job, sheets: Sequence[Laid], sawn: Sequence[Sawn], lifts: int | None = None, names: Sequence[str] = ()
+    job: Job, sheets: Sequence[Laid], sawn: Sequence[Sawn], lifts: int | None = None, names: Sequence[str] = (),
+    left: Sequence[Mapping[Rect, str]] = (),
 ) -> tuple[Step, ...]:
     """The steps that cut all sheets, in their order.
 
     `lifts`: square ticks of the largest piece that one person lifts; larger ones are cut down before all else. `names`
-    of the sheets are their marks, where "sheet 1" and so on will not do.
+    of the sheets are their marks, where "sheet 1" and so on will not do; `left` has those of what is left of each,
+    where "offcut" will not do.
 
     >>> from shoplib.layout.cut_tree import sawn
     >>> from shoplib.layout.pieces import Part, Placed, Stock
@@ -96,7 +101,7 @@ def cut_order(
     2 sheet 2, piece 1: crosscut 40, off shelf
     2 rest of sheet 2: crosscut 40, off shelf
     """
-    return tuple(_Saw(job, sheets, sawn, lifts, names).steps())
+    return tuple(_Saw(job, sheets, sawn, lifts, names, left).steps())
 
 
 def set_ups(steps: Sequence[Step]) -> tuple[int, int]:
@@ -145,13 +150,15 @@ class _Saw:
     """The pieces there are and the cuts still to make, while the order is worked out."""
 
     def __init__(
-        self, job: Job, sheets: Sequence[Laid], sawn: Sequence[Sawn], lifts: int | None, names: Sequence[str]
+        self, job: Job, sheets: Sequence[Laid], sawn: Sequence[Sawn], lifts: int | None, names: Sequence[str],
+        left: Sequence[Mapping[Rect, str]],
     ) -> None:
         self.job, self.lifts = job, lifts
         self.called = names or [f"sheet {n}" for n in range(1, len(sheets) + 1)]
         self.cuts: _Ready = {(n, cut.piece): cut for n, found in enumerate(sawn) for cut in found.cuts}
         self.parts = {(n, one.at): one.part for n, laid in enumerate(sheets) for one in laid.placed}
         self.placed = [laid.placed for laid in sheets]
+        self.left = left or [{}] * len(sheets)
         self.names = [part.name for part in job.parts]
         self.pieces = [0] * len(sheets)
         self.marks: dict[tuple[int, Rect], str] = {}
@@ -218,7 +225,7 @@ class _Saw:
         if part is not None:
             return Piece(self.names[part], at, part)
         if (sheet, at) not in self.cuts:
-            return Piece("offcut", at)
+            return Piece(self.left[sheet].get(at, "offcut"), at)
         if not mark:
             self.pieces[sheet] += 1
             mark = f"{self.called[sheet]}, piece {self.pieces[sheet]}"

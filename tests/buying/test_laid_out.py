@@ -125,13 +125,13 @@ def test_of_what_lies_in_the_shop_the_least_is_taken():
 def test_what_lies_in_the_shop_when_pieces_are_cut():
     one, other = Held(60, 30, 1, 1), Held(40, 30)
     kept = Rect(5, 5, 20 * INCH, 5 * INCH)
-    left = left_after([one, other], [(other, "ply, offcut 1", [kept]), (None, "ply 1", [Rect(0, 0, 7, 6)])], LEAST)
+    left = left_after([one, other], [(other, "ply on hand 1", [kept]), (None, "ply 1", [Rect(0, 0, 7, 6)])], LEAST)
     assert left == (
-        one, Held(20 * INCH, 5 * INCH, left_of="ply, offcut 1", name="ply, offcut 1, offcut a"),
+        one, Held(20 * INCH, 5 * INCH, left_of="ply on hand 1", name="ply on hand 1, offcut a"),
         Held(7, 6, left_of="ply 1"),
     )  # fmt: skip
     again = left_after(left, [(left[1], left[1].name, [Rect(0, 0, 13 * INCH, 5 * INCH)])], LEAST)
-    assert again[-1].name == "ply, offcut 1, offcut a, offcut a" and left[1] not in again
+    assert again[-1].name == "ply on hand 1, offcut a, offcut a" and left[1] not in again
 
 
 def test_what_is_left_and_too_small_to_keep_is_not_cut_up_later():

@@ -63,7 +63,7 @@ def test_the_offcut_behind_the_door_is_used_for_the_case_under_the_bench():
     """By hand: a side, 33 1/2 x 22 1/2 in, is the largest part that comes out of 48 x 30 in with its edges trimmed."""
     case = [sheet for sheet in laid("under_bench_case").sheets if sheet.sheet.name == "case sheet"]
     offcut = next(sheet for sheet in case if not sheet.bought and not sheet.held.left_of)
-    assert (offcut.name, offcut.pieces[0].board.role) == ("case sheet, offcut 1", "side")
+    assert (offcut.name, offcut.pieces[0].board.role) == ("case sheet on hand 1", "side")
     assert sum(sheet.bought for sheet in case) == 2
 
 

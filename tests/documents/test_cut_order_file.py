@@ -54,6 +54,28 @@ def test_the_table_says_what_sheets_json_says(name):
 
 
 @EACH
+def test_what_is_kept_is_told_by_its_letter_where_it_is_left(name):
+    """A later step asks for it by the same words; what has no letter on the drawing is scrap, not an offcut."""
+    table = rows(name)
+    left = " ; ".join(f"; {row['comes_off']}; {row['is_left']}" for row in table)
+    begun = {}
+    for row in table:
+        begun.setdefault(row["piece"], int(row["step"]))
+    for sheet in laid(name).sheets:
+        for called in sheet.kept.values():
+            offcut = f"{sheet.name}, offcut {called}"
+            where = re.compile(rf"(^|; ){offcut}, [0-9]")
+            [row] = [row for row in table if where.search(row["comes_off"]) or where.search(row["is_left"])]
+            assert begun.get(offcut, int(row["step"]) + 1) > int(row["step"])
+        if sheet.held and not sheet.held.left_of:
+            assert "offcut" not in sheet.name
+    assert not re.search(r"; (\d+ x )?offcut, ", left)
+    scrap = sum(len(sheet.sawn.offcuts) - len(sheet.kept) for sheet in laid(name).sheets)
+    told = sum(int(count or 1) for count in re.findall(r"; (?:(\d+) x )?scrap, ", left))
+    assert told == scrap > 0
+
+
+@EACH
 def test_every_board_is_finished_once(name):
     """A part that is as large as its sheet needs no cut; no shipped project has one."""
     found = laid(name)
@@ -81,7 +103,8 @@ def test_what_comes_off_at_the_fence_has_the_size_that_the_fence_is_set_to(name)
     """And a part has that of the cut list, in the order and on the drawing of its sheet."""
     found, style = laid(name), laid(name).cabinet.style
     for row in rows(name):
-        if row["cut"] in ("rip", "crosscut") and "," in row["comes_off"] and "offcut, " not in row["comes_off"]:
+        left_over = re.search("offcut [a-z]+, [0-9]|scrap, ", row["comes_off"])
+        if row["cut"] in ("rip", "crosscut") and "," in row["comes_off"] and not left_over:
             length, width = row["comes_off"].rsplit(", ", 1)[1].split(" x ")
             assert row["fence"] == (width if row["cut"] == "rip" else length)
     for sheet in found.sheets:

@@ -113,8 +113,8 @@ def test_offcuts_worth_keeping_have_letters_and_what_is_surely_there_of_them():
     """Common practice, no source: 12 by 4 in is kept. By hand: a 900 x 240 mm offcut trimmed by 8 mm leaves
     224 - 2 x (100 + 3) = 18 mm, too narrow, and beside the sides 884 - 2 x (350 + 3) = 178 mm, too short."""
     sheets = {sheet.name: scene for sheet, scene in scenes("finger_jointed_drawers")}
-    small = sheets["box sheet, offcut 1"]
-    assert "Hatched without a letter: too small to keep." in small.legend
+    small = sheets["box sheet on hand 1"]
+    assert "Hatched without a letter: scrap, too small to keep." in small.legend
     assert not any("worth keeping" in line for line in small.legend)
     large = sheets["case sheet 1"]
     assert any(line.startswith("Left, worth keeping: a ") for line in large.legend)
