@@ -31,7 +31,7 @@ class ShopCost:
     def ranked(self, wish: Wish | None = None) -> tuple[int, ...]:
         """Less is better: first in short pieces at the fence, for they are thrown back, then in what is wished.
 
-        That is fewest stages where nothing is. After it come skims, parts left to size,
+        That is fewest turns where nothing is. After it come skims, parts left to size,
         stages, settings, offcut, rips, cuts, and weight.
 
         >>> plain, roomy = ShopCost(40, 2, 5, 2, 90), ShopCost(60, 2, 6, 3, 90)
@@ -46,4 +46,4 @@ class ShopCost:
             "": self.cuts,
             "light pieces": self.heaviest,
         }
-        return (self.short, by_wish[wish or "fewest stages"], self.skims, self.left_to_size, *by_wish.values())
+        return (self.short, by_wish[wish or "fewest turns"], self.skims, self.left_to_size, *by_wish.values())
