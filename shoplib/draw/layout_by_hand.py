@@ -3,13 +3,15 @@ the next part would lie.
 """
 
 from shoplib.buying.jobs import letter
-from shoplib.draw.chains import bare, unit_note
+from shoplib.draw.chains import unit_note
 from shoplib.draw.scene import Chain, Item, Label, Line, Scene, Shape
 from shoplib.draw.sheet_layout import LEFT, SAW_CUT
 from shoplib.layout.hand import Hand, Place
 from shoplib.layout.pieces import Rect, Stock
 from shoplib.layout.sawn import SawCut
+from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_brief
+from shoplib.words.amounts import surely
 from shoplib.words.naming import and_list
 
 CHOSEN, NEXT = "box", "air"
@@ -38,13 +40,13 @@ def sheet_by_hand(hand: Hand, number: int, chosen: str = "", next_part: Rect | N
     for place in free:
         items.append(Shape((_corners(place.at),), CHOSEN if place.letter == chosen else LEFT, offcut(place)))
         if min(place.at.w, place.at.h) * _LETTER > stock.length:
-            size = f"{bare(place.at.w, style)} × {bare(place.at.h, style)}"
+            size = f"{_bare(surely(place.at.w, style), style)} × {_bare(surely(place.at.h, style), style)}"
             texts = (f"{place.letter}\n{size}", place.letter)
             rooms = _beside(place.at, next_part) if next_part and place.letter == chosen else [_corners(place.at)]
             items.append(Label(rooms[0], texts, rooms=tuple(rooms[1:])))
     for placed in sheet.placed:
         part = hand.job.parts[placed.part]
-        size = f"{bare(part.length, style)} × {bare(part.width, style)}"
+        size = " × ".join(_bare(side, style) for side in (placed.at.w, placed.at.h))
         turned = "\nturned" if placed.turned else ""
         tag = letter(placed.part)
         items.append(Shape((_corners(placed.at),), "case", part.name))
@@ -54,7 +56,7 @@ def sheet_by_hand(hand: Hand, number: int, chosen: str = "", next_part: Rect | N
         items.append(Shape((_corners(next_part),), NEXT, "where the next part would lie"))
     return Scene(
         f"Sheet {number + 1}: {stock.name}",
-        unit_note(style, "The grain runs from left to right."),
+        unit_note(style, "The grain runs from left to right. Sizes are along it × across it."),
         f"Sheet {number + 1}, {_stock(stock, style)}, its grain from left to right. {_lying(hand, number)} "
         f"{_free(free, style)} {_lost(stock, kerf, style)}",
         (0, 0, stock.length, stock.width),
@@ -95,9 +97,14 @@ def _bare_sheet(stock: Stock, style: Style) -> list[Item]:
     whole = (0, 0, stock.length, stock.width)
     return [
         Shape((whole,), LEFT, "trimmed off", "\\" if stock.trim_ends or stock.trim_edges else ""),
-        Chain("below", 0, (0, stock.length), (bare(stock.length, style),), 0),
-        Chain("left", 0, (0, stock.width), (bare(stock.width, style),), 0),
+        Chain("below", 0, (0, stock.length), (_bare(stock.length, style),), 0),
+        Chain("left", 0, (0, stock.width), (_bare(stock.width, style),), 0),
     ]
+
+
+def _bare(ticks: int, style: Style) -> str:
+    """A size as the cut list writes it; the drawing states the unit."""
+    return Writing(style, units=False).length(ticks)
 
 
 def _corners(at: Rect) -> tuple[int, int, int, int]:
@@ -141,7 +148,10 @@ def _lying(hand: Hand, number: int) -> str:
 
 
 def _free(free: list[Place], style: Style) -> str:
-    told = [f"{offcut(one)}, {write_brief(one.at.w, style)} x {write_brief(one.at.h, style)}" for one in free]
+    told = []
+    for one in free:
+        size = " x ".join(write_brief(surely(side, style), style) for side in (one.at.w, one.at.h))
+        told.append(f"{offcut(one)}, {size}")
     if not told:
         return "Nothing of it is free."
     *first, last = told

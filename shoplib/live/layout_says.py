@@ -7,6 +7,7 @@ from shoplib.layout.hand_sawn import shop_cost_by_hand
 from shoplib.layout.pieces import Job, LayoutError, Part, Stock
 from shoplib.layout.shop_cost import ShopCost
 from shoplib.measure import INCH, MM, Style, write_brief
+from shoplib.words.amounts import surely
 from shoplib.words.areas import area
 from shoplib.words.naming import and_list
 
@@ -212,7 +213,8 @@ def _bought(hand: Hand) -> int:
 
 
 def _sizes(hand: Hand, place: Place) -> str:
-    return f"{write_brief(place.at.w, hand.style)} x {write_brief(place.at.h, hand.style)}"
+    sides = (write_brief(surely(side, hand.style), hand.style) for side in (place.at.w, place.at.h))
+    return " x ".join(sides)
 
 
 def _stock(stock: Stock, style: Style) -> str:
