@@ -89,7 +89,7 @@ class LaidSheet:
 @dataclass(frozen=True, slots=True)
 class LaidJob:
     """What was laid out together: what was asked, what lay in the shop before it, and what is offered for it; the
-    layout that was chosen, its sheets, and the steps that free their parts, fence setting by fence setting. `others`
+    layout that was chosen, its sheets, and the steps that free their parts, setting by setting. `others`
     are layouts that cost the same, among which it was chosen.
     """
 

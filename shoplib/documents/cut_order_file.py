@@ -1,7 +1,8 @@
-"""cut_order.csv: all saw cuts in their order, fence setting by fence setting, for a spreadsheet.
+"""cut_order.csv: all saw cuts in their order, setting by setting, for a spreadsheet.
 
-At its end stand the joint cuts that must match, stop by stop: dadoes, grooves and rabbets that more than one board, or
-more than one place of a board, has at the same distance from the same side.
+First stand the cautions. At its end stand the joint cuts that must match, stop by stop: dadoes, grooves and rabbets
+that more than one board, or more than one place of a board, has at the same distance from the same side; and the mates
+that no one stop serves.
 """
 
 import csv
@@ -15,23 +16,29 @@ from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.rough import second_rip
 from shoplib.documents.cut_list_file import safe_cell
+from shoplib.documents.cut_order_words import minded, saw_cautions
 from shoplib.layout.order import Piece, Step
-from shoplib.lists.dado_stops import dado_stops, place_words, size_words
+from shoplib.lists.dado_stops import dado_stops, place_words, size_words, two_apart, two_stops, two_walls
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_mm
 from shoplib.words.naming import boards_in_short
 
 COLUMNS = (
-    "step", "setting", "stage", "sheet", "piece", "piece_length", "piece_width", "cut", "fence", "cuts",
-    "comes_off", "is_left", "then", "finishes", "weighs", "lift",
+    "step", "setting", "stage", "sheet", "piece", "piece_length", "piece_width", "cut", "set_by", "fence",
+    "cuts", "comes_off", "is_left", "mind", "then", "finishes", "weighs", "lift",
     "piece_length_mm", "piece_width_mm", "fence_mm",
 )  # fmt: skip
-"""The columns of cut_order.csv, in order. `fence` is the size between fence and blade of what comes off, of a joint
-cut the side that it is set from, and how far; rows with the same `setting` follow one another, and the fence stays.
-`then` is what must be done to a strip before its next cut. Lengths run along the grain of the sheet, widths across it;
-they are written as a shop sets them, what is left rounded down, and in the columns in mm exactly."""
+"""The columns of cut_order.csv, in order. `set_by` is the fence, a stop on a sled or mitre gauge, or a line that a
+guided saw follows; `fence` is the size of what comes off between that and the blade, of a joint cut the side that it
+is set from, and how far. Rows with the same `setting` follow one another, and what is set stays. `mind` says what asks
+for care, and the cautions stand there too, in rows of their own before all others. `then` is what must be done to a
+strip before its next cut. Lengths run along the grain of the sheet, widths across it; they are written as a shop sets
+them, what is left rounded down, and in the columns in mm exactly."""
 
 TWO, ONE = "two people", "one person"
+
+CAUTION = "caution"
+"""Stands for a cut in the rows that are cautions."""
 
 
 def cut_order_csv(found: LaidOut) -> str:
@@ -42,9 +49,16 @@ def cut_order_csv(found: LaidOut) -> str:
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\n")
     writer.writerow(COLUMNS)
-    for cells in (*order_rows(found), *joint_rows(found)):
+    for cells in (*caution_rows(), *order_rows(found), *joint_rows(found)):
         writer.writerow([safe_cell(cell) for cell in cells])
     return out.getvalue()
+
+
+def caution_rows() -> Iterator[list[str]]:
+    """The cautions, each in a row of its own under `mind`."""
+    for caution in saw_cautions():
+        row = dict.fromkeys(COLUMNS, "") | {"cut": CAUTION, "mind": caution}
+        yield [row[column] for column in COLUMNS]
 
 
 def order_rows(found: LaidOut) -> Iterator[list[str]]:
@@ -59,11 +73,15 @@ def order_rows(found: LaidOut) -> Iterator[list[str]]:
 
 
 def joint_rows(found: LaidOut) -> Iterator[list[str]]:
-    """The joint cuts that must match, numbered on from the saw cuts: each row is one setting, for all its boards."""
+    """The joint cuts that must match, numbered on from the saw cuts: each row is one setting, for all its boards.
+
+    After them the mates that no one stop serves; they are settings of rows before, or of cuts that nothing must match.
+    """
     writing = Writing(found.cabinet.style)
     last = [job.steps[-1] for job in found.jobs if job.steps]
     steps, settings = sum(step.number for step in last), sum(step.setting for step in last)
-    for number, stop in enumerate(dado_stops(found.cabinet), start=1):
+    stops = dado_stops(found.cabinet)
+    for number, stop in enumerate(stops, start=1):
         row = dict.fromkeys(COLUMNS, "")
         row |= {
             "step": str(steps + number),
@@ -76,6 +94,17 @@ def joint_rows(found: LaidOut) -> Iterator[list[str]]:
             "cuts": str(len(stop.cuts)),
             "comes_off": size_words(stop, writing),
             "fence_mm": write_mm(stop.wall),
+        }
+        yield [row[column] for column in COLUMNS]
+    for number, two in enumerate(two_stops(found.cabinet), start=len(stops) + 1):
+        row = dict.fromkeys(COLUMNS, "")
+        row |= {
+            "step": str(steps + number),
+            "stage": ", ".join(map(str, sorted({board.stage for board in two.boards}))),
+            "piece": f"mates of {boards_in_short(two.boards)}",
+            "cut": "dado",
+            "fence": two_walls(two, writing),
+            "mind": two_apart(two, writing),
         }
         yield [row[column] for column in COLUMNS]
 
@@ -97,10 +126,12 @@ def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[s
         sizes.length(at),
         sizes.width(at),
         step.kind,
+        step.set_by,
         writing.length(step.fence),
         str(len(step.cuts)),
         "; ".join(off),
         "; ".join(left),
+        minded(step, job.ask.letters, writing.length),
         "; ".join(_then(made, on, writing.style)) if step.kind == "rip" else "",
         "; ".join(board_of(piece, on) for piece in made if piece.part is not None),
         weight.told(found.cabinet.style.unit) if weight else "not known",

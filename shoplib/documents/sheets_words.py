@@ -11,6 +11,7 @@ from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.spare_parts import SheetSpare
 from shoplib.buying.stock_lines import size_words
+from shoplib.documents.cut_order_words import saw_cautions, to_mind
 from shoplib.documents.plan_words import STAGES
 from shoplib.layout.choose import why
 from shoplib.layout.order import set_ups
@@ -62,6 +63,7 @@ def sheets_words(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
     lost = [one for one in spares if one.found.lost]
     sections = [
         ("Before you buy: what could not be made again from what is left", [_spare(one, style) for one in lost]),
+        ("Before you saw", [*saw_cautions(), *to_mind(found)]),
         ("Sheets", [line for job in found.jobs for line in _job(job, found)]),
         ("What is left for parts that are spoiled", [_spare(one, style) for one in spares if not one.found.lost]),
         ("Joint cuts that must match: one stop for each line, the same side against it", list(_stops(found))),
@@ -105,10 +107,11 @@ def _job(job: LaidJob, found: LaidOut) -> Iterator[str]:
     kept = [rest for sheet in job.sheets for rest in sheet.kept]
     largest = max(kept, key=lambda rest: rest.area, default=None)
     left = f"largest offcut {_size(largest.w, largest.h, style)}" if largest else "no offcut worth keeping"
+    chosen = why(found.cabinet.project.cutting.choose, len(set(job.others)))
     yield (
         f"{job.ask.sheet.name}, {stages}: {parts} part{'s' * (parts > 1)} on {_stock(job, style)}. "
-        f"{bound_words(job, found)} {left[0].upper()}{left[1:]}; {settings} fence setting{'s' * (settings != 1)}, "
-        f"{rips} of them for rips. {why(found.cabinet.project.cutting.choose, len(set(job.others)))}".rstrip()
+        f"{bound_words(job, found)} {left[0].upper()}{left[1:]}; {settings} setting{'s' * (settings != 1)} of fence, "
+        f"stop or line, {rips} of them for rips. {chosen}".rstrip()
     )
 
 

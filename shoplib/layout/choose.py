@@ -125,7 +125,7 @@ def _at_a_glance(cuts: list[Sawn], least: Least) -> ShopCost:
 _WISHED = {
     "largest offcut": "for the largest offcut",
     "fewest rips": "for the fewest rip settings",
-    "fewest settings": "for the fewest fence settings",
+    "fewest settings": "for the fewest settings",
     "fewest turns": "for the fewest turns of the pieces",
     "light pieces": "for light pieces after the first cut",
     None: "for the fewest turns of the pieces",

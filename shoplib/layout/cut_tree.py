@@ -28,7 +28,7 @@ _OFFCUTS_TRIED = 3
 def sawn(job: Job, laid: Laid, wish: Wish | None = None, least: Least = LEAST) -> Sawn:
     """The cuts that free the parts of one sheet, and what is left of it.
 
-    Of the ways to cut, the one with the fewest stages is taken, then with the fewest fence settings, then with the
+    Of the ways to cut, the one with the fewest stages is taken, then with the fewest settings, then with the
     largest offcut of at least the size `least`; or first of all the one that does best in what is wished. Raises
     LayoutError where parts lie over one another or over the trim, or where no cuts from edge to edge free them all.
 

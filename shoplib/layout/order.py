@@ -12,6 +12,7 @@ from shoplib.layout.pieces import Job, Laid, Rect
 from shoplib.layout.sawn import SawCut, Sawn
 from shoplib.layout.set_by import SetBy, edge, left_to_size, set_by, short, skims
 from shoplib.layout.set_once import set_once
+from shoplib.layout.slabs import span
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,8 +39,8 @@ class Step:
 
     `set_by`: fence, stop or line; `edge` is how long the cuts are. `short`: they run along the grain of a piece too
     short for the fence. `skim` is what the last one takes off where that is less than the blade is thick, else 0.
-    `again`: the same was set before, and cuts in between made this piece. `to_size` are parts, counted in the job,
-    whose size is only what remains, so that it is measured.
+    `again`: the same was set before, and cuts in between made this piece; `gauge` are parts, counted in the job, that
+    were cut to this size then. `to_size` are those whose size is only what remains, so that it is measured.
     """
 
     number: int
@@ -57,6 +58,7 @@ class Step:
     short: bool = False
     skim: int = 0
     again: bool = False
+    gauge: tuple[int, ...] = ()
     to_size: tuple[int, ...] = ()
 
     @property
@@ -161,6 +163,9 @@ class _Saw:
         self.left = left or [{}] * len(sheets)
         self.names = [part.name for part in job.parts]
         self.pieces = [0] * len(sheets)
+        self.seen: set[_Setting] = set()
+        self.sized: dict[int, dict[int, None]] = {}
+        self.earlier: dict[int, dict[int, None]] = {}
         self.marks: dict[tuple[int, Rect], str] = {}
         for n, laid in enumerate(sheets):
             stock = job.stock[laid.stock]
@@ -168,13 +173,14 @@ class _Saw:
         self.ready: _Ready = {key: cut for key, cut in self.cuts.items() if key in self.marks}
 
     def steps(self) -> Iterator[Step]:
-        number, seen = 0, set()
+        number = 0
         for setting, chosen in enumerate(self._settings(), start=1):
+            self.earlier = {size: dict(parts) for size, parts in self.sized.items()}
             while mine := [key for key, cut in self.ready.items() if self._setting(cut) == chosen]:
                 for sheet, at in sorted(mine):
                     number += 1
-                    yield self._step(number, setting, sheet, at, chosen in seen)
-            seen.add(chosen)
+                    yield self._step(number, setting, sheet, at)
+            self.seen.add(chosen)
 
     def _setting(self, cut: SawCut) -> _Setting:
         return cut.kind != "trim", set_by(self.job, cut), cut.fence
@@ -194,7 +200,7 @@ class _Saw:
 
         return set_once([self._setting(cut) for cut in cuts], [made_by.get(key) for key in keys], rank)
 
-    def _step(self, number: int, setting: int, sheet: int, at: Rect, again: bool) -> Step:
+    def _step(self, number: int, setting: int, sheet: int, at: Rect) -> Step:
         first = self.ready[sheet, at]
         piece, cuts, off = Piece(self.marks[sheet, at], at), [], []
         rest = piece.mark if piece.mark.startswith("rest") else f"rest of {piece.mark}"
@@ -207,11 +213,35 @@ class _Saw:
             following = self.ready.get((sheet, at))
             if following is None or (following.kind, self._setting(following)) != (cut.kind, self._setting(first)):
                 break
+            if skims(self.job, following):  # a step of its own says what it takes off
+                break
+        again, gauge = self._again(first, self._sized(sheet, cuts))
         return Step(
             number, setting, first.kind, first.fence, sheet, piece, tuple(cuts), tuple(off), left,
             self._heavy(first.piece), set_by(self.job, first), edge(first), short(self.job, first),
-            skims(self.job, cut), again, self._to_size(sheet, cut),
+            skims(self.job, cut), again, gauge, self._to_size(sheet, cut),
         )  # fmt: skip
+
+    def _again(self, cut: SawCut, sized: tuple[int, ...]) -> tuple[bool, tuple[int, ...]]:
+        """Whether this was set before, or something else for equal parts, and what was cut to this size then."""
+        if cut.kind == "trim":
+            return False, ()
+        earlier = self.earlier.get(cut.fence, {})
+        self.sized.setdefault(cut.fence, {}).update(dict.fromkeys(sized))
+        alike = tuple(part for part in sized if part in earlier)
+        if alike or self._setting(cut) in self.seen:
+            return True, alike or tuple(earlier)
+        return False, ()
+
+    def _sized(self, sheet: int, cuts: Sequence[SawCut]) -> tuple[int, ...]:
+        """The kinds of parts that get their size from these cuts, at once or when what comes off is cut further."""
+        axis = 0 if cuts[0].off.w != cuts[0].piece.w else 1
+        inside = (
+            one.part for cut in cuts for one in self.placed[sheet]
+            if span(one.at, axis) == span(cut.off, axis)
+            and span(cut.off, 1 - axis)[0] <= one.at[1 - axis] < span(cut.off, 1 - axis)[1]
+        )
+        return tuple(dict.fromkeys(inside))
 
     def _to_size(self, sheet: int, cut: SawCut) -> tuple[int, ...]:
         """The kinds of parts that are left to size by the last cut of a step."""

@@ -16,7 +16,7 @@ from shoplib.lessons.large_type import sized
 from shoplib.lessons.worked import unbroken
 from shoplib.model.cabinet import solve
 
-SHOWN = ("step", "setting", "piece", "cut", "fence", "cuts", "comes_off", "is_left", "lift")
+SHOWN = ("step", "setting", "piece", "cut", "set_by", "fence", "cuts", "comes_off", "is_left", "mind", "lift")
 """Of the columns of cut_order.csv those that stand on the page."""
 
 PICTURE = (620.0, 460.0)

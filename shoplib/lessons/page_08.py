@@ -132,7 +132,7 @@ def sheets_worked(unit: str) -> Worked:
 
 
 def order_worked(unit: str) -> Worked:
-    """All cuts once the edges are trimmed, fence setting by fence setting."""
+    """All cuts once the edges are trimmed, setting by setting."""
     say, job = Say(unit), case_sheets(unit)
     found = steps(job)
     settings = dict.fromkeys(step.setting for step in found)
@@ -140,10 +140,10 @@ def order_worked(unit: str) -> Worked:
     for number, setting in enumerate(settings, 1):
         mine = [step for step in found if step.setting == setting]
         done = "; ".join(_done(step, job.ask.letters) for step in mine)
-        lines.append((f"{number}.\u00a0{mine[0].kind}", done, f"fence {say.exact(mine[0].fence)}"))
+        lines.append((f"{number}.\u00a0{mine[0].kind}", done, f"{mine[0].set_by} {say.exact(mine[0].fence)}"))
     sizes = [(f"setting {number}", next(step.fence for step in found if step.setting == setting))
              for number, setting in enumerate(settings, 1)]
-    return Worked("The cuts of both half sheets, one fence setting a line", lines, why_each(sizes, say.style))
+    return Worked("The cuts of both half sheets, one setting a line", lines, why_each(sizes, say.style))
 
 
 def _done(step: Step, letters: Sequence[str]) -> str:

@@ -24,9 +24,10 @@ class DadoStop:
     """Dadoes, grooves or rabbets of one set-up, in ticks.
 
     `wall` is how far the near wall is from the `reference` (such as "bottom end") of the finished board; 0 for
-    rabbets, which run along theirs ("bottom end and top end"). `cuts` are the boards with what is cut in each; a
-    board with a dado in either face stands there twice. `fitted`: a board enters, so that the width is one that was
-    measured.
+    rabbets, which run along theirs ("bottom end and top end"). Where one cut lies as far from one end as its like from
+    the other, one stop serves both, and the reference names both ("front end and back end"). `cuts` are the boards with
+    what is cut in each; a board with a dado in either face stands there twice. `fitted`: a board enters, so that the
+    width is one that was measured.
     """
 
     stage: int
@@ -66,6 +67,7 @@ def dado_stops(cabinet: Cabinet) -> tuple[DadoStop, ...]:
             if not any(board is other and _same_place(board, cut, made) for other, made in mine):
                 mine.append((board, cut))
             named.setdefault(setup, {})[reference] = None
+    _turned_end_for_end(found, named)
     stops = [
         DadoStop(stage, kind, and_list(sorted(named[setup])), wall, width, depth, fitted, tuple(found[setup]))
         for setup in found
@@ -73,6 +75,30 @@ def dado_stops(cabinet: Cabinet) -> tuple[DadoStop, ...]:
         if len(found[setup]) > 1
     ]
     return tuple(sorted(stops, key=lambda stop: (stop.stage, KINDS.index(stop.kind), stop.reference, stop.wall)))
+
+
+def _turned_end_for_end(
+    found: dict[_SetUp, list[tuple[Board, BoxCut]]], named: dict[_SetUp, dict[str, None]]
+) -> None:
+    """Take set-ups together where one is the other with the board turned end for end, or edge for edge."""
+    for setup in sorted(found, key=lambda setup: -setup[3]):  # what is far from its own side may be near to the other
+        stage, kind, side, wall, *sizes = setup
+        others = {_from_the_other_side(board, cut) for board, cut in found[setup]}
+        boards = {board.name for board, _ in found[setup]}
+        if not wall or len(others) > 1:
+            continue
+        [(name, near)] = others
+        like = (stage, kind, side, near, *sizes)
+        if near < wall and like in found and boards <= {board.name for board, _ in found[like]}:
+            found[like] += found.pop(setup)
+            named[like][name] = None
+
+
+def _from_the_other_side(board: Board, cut: BoxCut) -> tuple[str, int]:
+    """The side opposite to the one that a cut is set by, and how far the wall nearer to it is from there."""
+    wide = channel_ways(cut, board)[1]
+    side = -datum_side(board, wide)
+    return side_name(board, wide, side), cut.low[wide] if side < 0 else board.size[wide] - cut.high[wide]
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,9 +182,12 @@ def size_words(stop: DadoStop, writing: Writing) -> str:
 
 
 def place_words(stop: DadoStop, writing: Writing) -> str:
-    """Where the stop stands."""
-    where = f"the near wall {writing.length(stop.wall)} from" if stop.wall else "along"
-    return f"{where} the {stop.reference}"
+    """Where the stop stands, and that the board is turned where it serves both of its ends or edges."""
+    if not stop.wall:
+        return f"along the {stop.reference}"
+    one, _, other = stop.reference.partition(" and ")
+    from_both = f" and, turned end for end at the same stop, from the {other}" if other else ""
+    return f"the near wall {writing.length(stop.wall)} from the {one}{from_both}"
 
 
 def two_stops_words(found: TwoStops, writing: Writing) -> str:
@@ -170,9 +199,16 @@ def two_stops_words(found: TwoStops, writing: Writing) -> str:
     >>> two_stops_words(TwoStops((shelf,), "bottom end", (291 * MM, 300 * MM)), Writing(MM_STYLE))
     'fixed shelf: near walls 291 mm and 300 mm from the bottom end, on unlike boards; the stops differ by 9 mm'
     """
-    walls = and_list([writing.length(wall) for wall in found.walls])
+    where = f"{boards_in_short(found.boards)}: {two_walls(found, writing)}"
+    return f"{where}, on unlike boards; {two_apart(found, writing)}"
+
+
+def two_walls(found: TwoStops, writing: Writing) -> str:
+    """Where the stops stand."""
+    return f"near walls {and_list([writing.length(wall) for wall in found.walls])} from the {found.reference}"
+
+
+def two_apart(found: TwoStops, writing: Writing) -> str:
+    """How far the stops are apart."""
     apart = [writing.length(high - low) for low, high in pairwise(found.walls)]
-    return (
-        f"{boards_in_short(found.boards)}: near walls {walls} from the {found.reference}, on unlike boards; "
-        f"the stops differ by {and_list(apart)}"
-    )
+    return f"the stops differ by {and_list(apart)}"

@@ -47,7 +47,7 @@ def test_a_shipped_project_is_laid_out(project, tmp_path, capsys):
     counted = sum(int(number) for number in re.findall(r"(\d+) x [a-z]", words.partition(";")[0]))
     assert words.startswith("Buy ") and counted == len(bought)
     assert lines[1] in lines[-4:]
-    for what in ("Sheets", "fence setting", "Written into", "cut_order.csv", "What can wait"):
+    for what in ("Sheets", "settings of fence, ", "Written into", "cut_order.csv", "What can wait"):
         assert what in said.out
     assert said.err.startswith("Laying out, 1 seconds at most; Ctrl+C takes the best so far.")
     assert all(job["sheet"] in said.err for job in file["jobs"])

@@ -10,8 +10,9 @@ import pytest
 
 from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.documents.cut_list_file import FORMULA_SIGNS
-from shoplib.documents.cut_order_file import COLUMNS, ONE, TWO, cut_order_csv
+from shoplib.documents.cut_order_file import CAUTION, COLUMNS, ONE, TWO, cut_order_csv
 from shoplib.documents.sheets_file import sheets_text
+from shoplib.documents.sheets_words import sheets_words
 from shoplib.draw.scene import Shape
 from shoplib.draw.sheet_layout import sheet_layout
 from shoplib.lists.writing import Writing
@@ -19,6 +20,7 @@ from shoplib.measure import read_length, to_step, write_brief
 from tests.buying.laid import NAMES, laid
 
 EACH = pytest.mark.parametrize("name", NAMES)
+MINDED = {"again": "set again", "short": "short, ", "skim": "trimming", "left_to_size": "left to size"}
 LENGTHS = ("piece_length", "piece_width", "fence")
 
 
@@ -48,6 +50,9 @@ def test_the_table_says_what_sheets_json_says(name):
         assert [float(row[f"{what}_mm"]) for what in LENGTHS] == pytest.approx(
             [step["piece"]["w"], step["piece"]["h"], step["fence"]], abs=1e-6
         )
+        assert row["set_by"] == step["set_by"]
+        for what, words in MINDED.items():
+            assert bool(step[what]) == (words in row["mind"])
         parts = [one["mark"] for one in (*step["off"], *([step["left"]] if step["left"] else [])) if one["part"]]
         assert row["finishes"] == "; ".join(parts)
         assert row["lift"] == (TWO if step["heavy"] else ONE)
@@ -152,3 +157,29 @@ def test_a_board_whose_name_is_a_formula_stays_text():
     changed = replace(found, jobs=(replace(job, sheets=(replace(sheet, pieces=pieces), *job.sheets[1:])),))
     finishes = {row["finishes"] for row in rows("", cut_order_csv(changed))}
     assert "'=1+1" in finishes and not any(cell.startswith("=") for cell in finishes)
+
+
+@EACH
+def test_cautions_come_before_all_cuts(name):
+    """What a workshop teacher says before a sheet is cut; common practice, no source."""
+    table = list(csv.DictReader(io.StringIO(cut_order_csv(laid(name)))))
+    cautions = [row["cut"] == CAUTION for row in table]
+    assert cautions == sorted(cautions, reverse=True)
+    text = " ".join(row["mind"] for row in table if row["cut"] == CAUTION).lower()
+    for word in ("manual", "kickback", "riving knife", "mitre gauge", "sled", "support", "long offcuts", "by two"):
+        assert word in text
+    said = " ".join(sheets_words(laid(name), ()).split())
+    assert all(row["mind"] in said for row in table if row["cut"] == CAUTION)
+
+
+@EACH
+def test_no_crosscut_along_a_grain_stands_at_the_fence(name):
+    """A crosscut has a stop or a line; a fence has an edge on it no shorter than it is away (common practice)."""
+    for job in laid(name).jobs:
+        for step in job.steps:
+            if step.set_by == "fence":
+                assert step.edge >= step.fence
+                assert step.kind == "rip" or not job.job.grained or step.piece.at.w == step.off[0].at.w
+            if step.kind == "rip" and job.job.grained:
+                assert step.short == (step.edge < job.job.shortest)
+                assert not (step.short and step.set_by == "fence")

@@ -8,8 +8,10 @@ from shoplib.lists.cut_words import cut_words
 from shoplib.lists.dado_stops import KINDS, dado_stops, stop_words, two_stops, two_stops_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, MM, MM_STYLE
-from shoplib.model.board import BoxCut
+from shoplib.model.board import Board, BoxCut
 from shoplib.model.cabinet import solve
+from shoplib.model.placement import Placement
+from shoplib.model.solved import Cabinet
 from tests.lists.projects import chest, stand
 
 WAYS = {"left": (0, 0), "right": (0, 1), "front": (1, 0), "back": (1, 1), "bottom": (2, 0), "top": (2, 1)}
@@ -36,6 +38,7 @@ def test_each_cut_of_a_stop_is_where_it_says(cabinet):
     for stop in stops:
         assert len(stop.cuts) > 1
         ways = [words.split()[0] for words in stop.reference.split(" and ")]
+        assert len(ways) == 1 or stop.kind == "rabbet" or stop.wall  # one stop from both ends
         for board, cut in stop.cuts:
             assert board.stage == stop.stage and cut.kind == stop.kind
             assert any(max(in_the_world(board, cut, way), 0) == stop.wall for way in ways)
@@ -87,6 +90,25 @@ def test_the_rabbets_of_a_chest_by_hand():
     assert (stop.kind, stop.reference, stop.wall, len(stop.cuts)) == ("rabbet", "bottom end and top end", 0, 4)
     assert (stop.width, stop.depth) == (705 * INCH // 1000, 352 * INCH // 1000)
     assert [board.name for board in stop.boards] == ["left side", "right side"]
+
+
+def test_one_stop_serves_cuts_that_mirror_each_other():
+    """By hand: on a board of 550 mm dadoes of 6 mm begin 10 mm and 534 mm from the left end. 550 - 534 - 6 = 10, so the
+    second is as far from the right end; one that is a tick off is not."""
+    def board(far):
+        cuts = tuple(BoxCut("dado", (at, 0, 0), (at + 6 * MM, 90 * MM, 3 * MM), "") for at in (10 * MM, far))
+        return Board("rail", "case", 1, "s", 550 * MM, 90 * MM, 18 * MM, Placement((0, 0, 0), ("+x", "+y", "+z")), cuts)
+
+    def stops(far):
+        return dado_stops(Cabinet("rail", (board(far),), {}))
+
+    (stop,) = stops(534 * MM)
+    assert (stop.wall, len(stop.cuts), stop.reference) == (10 * MM, 2, "left end and right end")
+    assert stop_words(stop, Writing(MM_STYLE)) == (
+        "2 dadoes, 6 mm wide, 3 mm deep, the near wall 10 mm from the left end and, turned end for end at the same "
+        "stop, from the right end: rail"
+    )
+    assert stops(534 * MM + 1) == ()
 
 
 def test_a_divider_does_not_stand_where_a_side_does():

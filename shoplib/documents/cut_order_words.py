@@ -1,0 +1,63 @@
+"""What to mind at a step of the cut order, and the cautions that come before all of them."""
+
+from collections.abc import Callable, Iterator
+
+from shoplib.buying.laid_out import LaidOut
+from shoplib.layout.order import Step
+from shoplib.tables.setups import cautions
+from shoplib.words.naming import and_list
+
+AT_THE_SAW = "sheet at the saw"
+"""What the cautions for cutting sheets and boards up stand under in `data/cautions.toml`."""
+
+
+def saw_cautions() -> tuple[str, ...]:
+    """The cautions for cutting sheets and boards up, after those of every tool.
+
+    >>> saw_cautions()[0]
+    'The manual of your own tool comes before anything on this page.'
+    """
+    return tuple(caution.claim.say for caution in cautions().of([AT_THE_SAW]))
+
+
+def minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str]) -> str:
+    """What to mind at one step, nothing where nothing is; `letters` are those of the parts, `say` writes a length.
+
+    >>> from shoplib.layout.order import Piece
+    >>> from shoplib.layout.pieces import Rect
+    >>> step = Step(5, 3, "rip", 20, 0, Piece("sheet 1", Rect(0, 0, 9, 40)), (None,), (), None, edge=9, short=True,
+    ...             again=True, gauge=(0,), to_size=(1,))
+    >>> for sentence in minded(step, ("A", "B"), str).split("; "):
+    ...     print(sentence)
+    set again to 20: use a finished A as the gauge
+    short, 9 along the cut: use a sled and push blocks, or cut by hand or with a guided saw
+    B is left to size: measure it
+    """
+    return "; ".join(_minded(step, letters, say))
+
+
+def _minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str]) -> Iterator[str]:
+    if step.again:
+        gauge = and_list([letters[part] for part in step.gauge])
+        yield f"set again to {say(step.fence)}" + (f": use a finished {gauge} as the gauge" if gauge else "")
+    if step.short:
+        yield f"short, {say(step.edge)} along the cut: use a sled and push blocks, or cut by hand or with a guided saw"
+    if step.skim:
+        yield f"trimming: it takes off {say(step.skim)}, less than the blade"
+    if step.to_size:
+        parts = [letters[part] for part in step.to_size]
+        are, them = ("is", "it") if len(parts) == 1 else ("are", "them")
+        yield f"{and_list(parts)} {are} left to size: measure {them}"
+
+
+def to_mind(found: LaidOut) -> Iterator[str]:
+    """How many steps ask for care, in one sentence; none where none does."""
+    steps = [step for job in found.jobs for step in job.steps]
+    counted = (
+        (sum(step.short for step in steps), "on pieces too short for the fence"),
+        (len({(n, step.setting) for n, job in enumerate(found.jobs) for step in job.steps if step.again}), "set again"),
+        (sum(bool(step.to_size) for step in steps), "that leave a part to size"),
+    )
+    told = [f"{count} {words}" for count, words in counted if count]
+    if told:
+        yield f"Steps to mind: {and_list(told)}; cut_order.csv says which, under mind."
