@@ -80,7 +80,14 @@ def dado_stops(cabinet: Cabinet) -> tuple[DadoStop, ...]:
 def _turned_end_for_end(
     found: dict[_SetUp, list[tuple[Board, BoxCut]]], named: dict[_SetUp, dict[str, None]]
 ) -> None:
-    """Take set-ups together where one is the other with the board turned end for end, or edge for edge."""
+    """Take set-ups together where one is the other with the board turned end for end, or edge for edge.
+
+    Not where what enters has a mate in yet another set-up: all its mates are set from one side, or it is not level.
+    """
+    mates: dict[str, set[_SetUp]] = {}
+    for setup, cuts in found.items():
+        for _, cut in cuts:
+            mates.setdefault(cut.for_board, set()).add(setup)
     for setup in sorted(found, key=lambda setup: -setup[3]):  # what is far from its own side may be near to the other
         stage, kind, side, wall, *sizes = setup
         others = {_from_the_other_side(board, cut) for board, cut in found[setup]}
@@ -89,7 +96,10 @@ def _turned_end_for_end(
             continue
         [(name, near)] = others
         like = (stage, kind, side, near, *sizes)
-        if near < wall and like in found and boards <= {board.name for board, _ in found[like]}:
+        entering = {cut.for_board for _, cut in found[setup]} - {""}
+        if near >= wall or like not in found or any(mates[name] - {setup, like} for name in entering):
+            continue
+        if boards <= {board.name for board, _ in found[like]}:
             found[like] += found.pop(setup)
             named[like][name] = None
 
