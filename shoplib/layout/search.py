@@ -3,8 +3,10 @@
 import time
 from collections import Counter
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from itertools import count, cycle
 
+from shoplib.layout.alike import alike
 from shoplib.layout.beam import Beam
 from shoplib.layout.bounds import enough, least_cost
 from shoplib.layout.columns import Columns
@@ -130,17 +132,16 @@ def _whole(grown: Grown, sheets: list[Sheet]) -> bool:
 
 
 def pool(job: Job, cost: int, seconds: float, clock: Callable[[], float] = time.monotonic) -> Iterator[Layout]:
-    """Many different layouts of the job that cost no more than `cost`, for a choice among them."""
+    """Many different layouts of the job that cost no more than `cost`, for a choice among them.
+
+    Some are found with the worth of the parts shaken, some with equal widths in rows, and some leave one piece whole
+    that is as large as can be.
+    """
     until = clock() + seconds
-    g = grown(job)
-    bound, beam = least_cost(g), Beam(g)
-    seen: set[frozenset] = set()
-    for shaken in range(POOL_PASSES):
-        beam.shake(shaken)
-        for sheets in beam.run(16 * 2 ** (shaken % 4), GUIDES[shaken % len(GUIDES)], cost, lambda: clock() > until):
-            kinds = frozenset(Counter((on.stock, on.lies) for on in sheets).items())
-            if kinds not in seen and _whole(g, sheets):
-                seen.add(kinds)
-                yield g.layout(sheets, bound)
-        if clock() > until:
-            return
+    bound = least_cost(grown(job))
+    seen: set = set()
+    for layout in alike(job, cost, until - clock(), clock):
+        key = frozenset(Counter((laid.stock, frozenset(laid.placed)) for laid in layout.sheets).items())
+        if key not in seen:
+            seen.add(key)
+            yield replace(layout, bound=bound)
