@@ -140,7 +140,8 @@ def order_worked(unit: str) -> Worked:
     for number, setting in enumerate(settings, 1):
         mine = [step for step in found if step.setting == setting]
         done = "; ".join(_done(step, job.ask.letters) for step in mine)
-        lines.append((f"{number}.\u00a0{mine[0].kind}", done, f"{mine[0].set_by} {say.exact(mine[0].fence)}"))
+        again = " again" if any(step.again for step in mine) else ""
+        lines.append((f"{number}.\u00a0{mine[0].kind}", done, f"{mine[0].set_by} {say.exact(mine[0].fence)}{again}"))
     sizes = [(f"setting {number}", next(step.fence for step in found if step.setting == setting))
              for number, setting in enumerate(settings, 1)]
     return Worked("The cuts of both half sheets, one setting a line", lines, why_each(sizes, say.style))
