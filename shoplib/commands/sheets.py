@@ -8,6 +8,7 @@ from pathlib import Path
 from shoplib.buying.jobs import Ask, Offered
 from shoplib.buying.laid_out import LaidOut, laid_out
 from shoplib.buying.list import BuyingList, buying_list
+from shoplib.buying.numbering import numbered_steps
 from shoplib.buying.seams import seam_area
 from shoplib.buying.spare_parts import SheetSpare, spares
 from shoplib.buying.stock_lines import stocked
@@ -81,8 +82,9 @@ def sheet_files(found: LaidOut, left: tuple[SheetSpare, ...]) -> dict[str, bytes
         "buying.csv": buying_csv(wanted).encode(),
     }
     taken: set[str] = set()
+    steps = numbered_steps(found)
     for sheet in found.sheets:
-        scene = sheet_layout(sheet, found.cabinet.style)
+        scene = sheet_layout(sheet, found.cabinet.style, steps[sheet.name])
         files[f"{file_name(f'sheet {sheet.name}', taken)}.svg"] = draw(scene).encode()
     return files
 

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from html import escape
 
 from shoplib.draw.asking import name_of_line
-from shoplib.draw.labels import alike, fitting, spilled_out, write_label
+from shoplib.draw.labels import Fit, alike, fitting, spilled_out, write_label
 from shoplib.draw.lanes import Lanes
 from shoplib.draw.lettering import wrapped
 from shoplib.draw.letters import ORDINARY, letters
@@ -37,7 +37,9 @@ from shoplib.draw.scene import (
     Scene,
     Shape,
     Slanted,
+    Tag,
 )
+from shoplib.draw.tags import words_box, write_tags
 from shoplib.measure import MM
 
 UNIT_MM = 0.25
@@ -110,6 +112,8 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
     asks: dict[str, list[str]] = {}
     rows: list[tuple[int, Chain | Running]] = []
     spilled: list[Label] = []
+    tags: list[Tag] = []
+    named: list[tuple[Label, Fit]] = []
     fits = alike(scene, scale)
     for number, item in enumerate(scene.items):
         kind = type(item)
@@ -128,6 +132,10 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
             fit = fits[number] if item.sizes else fitting(item, scale)
             if not write_label(item, left, top, scale, words, ask, fit):
                 spilled.append(item)
+            elif fit:
+                named.append((item, fit))
+        elif kind is Tag:
+            tags.append(item)
         elif kind is EdgeText:
             _edge_text(item, left, top, scale, lanes)
         elif kind is Leader:
@@ -135,6 +143,10 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
             asks.setdefault(item.side, []).append(f"{number}.0" if asked and item.size else "")
         else:
             rows.append((number, item))
+    if tags:
+        taken = [words_box(item, fit, left, top, scale) for item, fit in named]
+        beside = write_tags(tags, taken, left, top, scale, words)
+        spilled += [Label((*tag.start, *tag.end), (tag.text,)) for tag in beside]
     points = {
         side: [((i.point[0] - left) * scale, (top - i.point[1]) * scale) for i in items]
         for side, items in leaders.items()

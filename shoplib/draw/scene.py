@@ -157,6 +157,19 @@ class Leader:
 
 
 @dataclass(frozen=True, slots=True)
+class Tag:
+    """A short text in a small box on a line, anywhere along it where it lies on no words, inside `within`.
+
+    Where there is no such place, it stands beside the drawing with a leader.
+    """
+
+    start: Point
+    end: Point
+    text: str
+    within: Rect
+
+
+@dataclass(frozen=True, slots=True)
 class Told:
     """A line of words round a drawing, its title, its note or one of its legend, that tells `sizes`.
 
@@ -167,7 +180,7 @@ class Told:
     sizes: tuple[tuple[str, int], ...]
 
 
-Item = Shape | Slanted | Region | Disc | Line | Label | EdgeText | Chain | Running | Leader
+Item = Shape | Slanted | Region | Disc | Line | Label | EdgeText | Chain | Running | Leader | Tag
 
 
 @dataclass(frozen=True)

@@ -1,15 +1,17 @@
 """A sheet with the parts that are cut from it: where each lies, the trim, the saw cuts, and what is left."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from shoplib.buying.laid_out import LaidSheet, Piece
 from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.thickness import rough_words
 from shoplib.draw.chains import unit_note
 from shoplib.draw.look import fill_of
-from shoplib.draw.scene import Chain, EdgeText, Item, Label, Line, Scene, Shape
+from shoplib.draw.scene import Chain, EdgeText, Item, Label, Line, Scene, Shape, Tag
 from shoplib.draw.scene import Rect as Flat
+from shoplib.layout.order import Step
 from shoplib.layout.pieces import Rect
+from shoplib.layout.sawn import SawCut
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_brief
 from shoplib.words.amounts import setting
@@ -25,13 +27,15 @@ _NARROW = 6
 """What is longer than so many times its width is drawn so low that its letters stand round it."""
 
 
-def sheet_layout(sheet: LaidSheet, style: Style) -> Scene:
+def sheet_layout(sheet: LaidSheet, style: Style, steps: Sequence[tuple[int, Step]] = ()) -> Scene:
     """The sheet as it lies on the bench: its length, which is the way of its grain, from left to right.
 
     Each part has the letter of its kind, and its name and size where they have room, as it lies: along the sheet, then
     across it. The legend has all of them, with the sizes of the cut list. Where the sheet has grain, an arrow shows it;
     a narrow one says it in words, for letters that have no room on their parts stand round it. Offcuts worth keeping
-    have small letters. What no part, offcut or trimmed edge covers is what the saw takes.
+    have small letters. What no part, offcut or trimmed edge covers is what the saw takes. `steps` of the cut order, each
+    with its number there, put that number on each of their cuts, and tell at which the pieces come off that are cut
+    further.
     """
     stock = sheet.stock
     whole = (0, 0, stock.length, stock.width)
@@ -50,7 +54,8 @@ def sheet_layout(sheet: LaidSheet, style: Style) -> Scene:
     ]
     if arrow:
         items += _grain(sheet, band)
-    legend = (*_parts_told(sheet, sizes, style), *_rest_told(sheet, kept, sizes, style))
+    items += [tag for number, step in steps for cut in step.cuts for tag in [_numbered(cut, number, sheet)]]
+    legend = (*_parts_told(sheet, sizes, style), *_rest_told(sheet, kept, sizes, style), *_steps_told(sheet, steps))
     return Scene(
         f"{sheet.name}: {sizes.size(sizes.stock, TIMES)}, {_thick(sheet, style)}",
         unit_note(style, f"{_way(sheet, arrow)} Saw cuts of {_bare(sheet.kerf, style)} are dark."),
@@ -97,9 +102,34 @@ def _part(piece: Piece, sizes: PieceSizes) -> Iterator[Item]:
     if board.group != "case":
         full += [f"{piece.letter}  {board.group}\n{name}\n{size}"]
     yield Label(
-        _flat(at), (*full, f"{piece.letter}  {name}\n{size}", f"{piece.letter}\n{size}", f"{piece.letter}  {size}",
+        _flat(at), (*full, f"{piece.letter}\n{size}", f"{piece.letter}  {size}",
                     f"{piece.letter}\n{stacked}", piece.letter), fullest=True,
     )  # fmt: skip
+
+
+def _numbered(cut: SawCut, number: int, sheet: LaidSheet) -> Tag:
+    """The number of a step, somewhere along one of its cuts."""
+    x, y, w, h = cut.piece
+    within = _flat(Rect(0, 0, sheet.stock.length, sheet.stock.width))
+    if cut.off.w != w:
+        at = cut.off.x + cut.off.w if cut.off.x == x else cut.off.x
+        return Tag((at, y), (at, y + h), str(number), within)
+    at = cut.off.y + cut.off.h if cut.off.y == y else cut.off.y
+    return Tag((x, at), (x + w, at), str(number), within)
+
+
+def _steps_told(sheet: LaidSheet, steps: Sequence[tuple[int, Step]]) -> Iterator[str]:
+    if not steps:
+        return
+    yield "Numbers in boxes: the steps of cut_order.csv, each on its cut."
+    first = f"{sheet.name}, "
+    off = [
+        f"{piece.mark.removeprefix(first)} at step {number}"
+        for number, step in steps for piece in step.off
+        if step.kind != "trim" and piece.part is None and piece.mark.startswith(f"{first}piece ")
+    ]
+    if off:
+        yield f"Pieces that are cut further come off: {', '.join(off)}."
 
 
 def _way(sheet: LaidSheet, arrow: bool) -> str:
@@ -155,7 +185,9 @@ def _said(sheet: LaidSheet, style: Style) -> str:
     """What the drawing shows, for those who do not see it."""
     sizes = PieceSizes(sheet, Writing(style))
     size = f"{sizes.length(sizes.stock)} long and {sizes.width(sizes.stock)} wide"
-    return f"{sheet.name}, {size}, seen flat, with {len(sheet.pieces)} parts where they are cut."
+    count = len(sheet.pieces)
+    parts = "1 part where it is" if count == 1 else f"{count} parts where they are"
+    return f"{sheet.name}, {size}, seen flat, with {parts} cut."
 
 
 def _bare(ticks: int, style: Style) -> str:

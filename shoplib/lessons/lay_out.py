@@ -5,6 +5,7 @@ from html import escape
 from pathlib import Path
 
 from shoplib.buying.laid_out import LaidOut, laid_out
+from shoplib.buying.numbering import numbered_steps
 from shoplib.buying.spare_parts import spares
 from shoplib.documents.cut_order_file import COLUMNS, joint_rows, order_rows
 from shoplib.documents.examples import project_path
@@ -37,8 +38,9 @@ class ShownLayouts:
     @property
     def figures(self) -> tuple[Figure, ...]:
         """A drawing of each sheet, board or piece."""
-        style = self.found.cabinet.style
-        return tuple(Figure.of(sheet_layout(sheet, style), PICTURE, (), style) for sheet in self.found.sheets)
+        style, steps = self.found.cabinet.style, numbered_steps(self.found)
+        scenes = (sheet_layout(sheet, style, steps[sheet.name]) for sheet in self.found.sheets)
+        return tuple(Figure.of(scene, PICTURE, (), style) for scene in scenes)
 
     def __repr__(self) -> str:
         return self.words
