@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from shoplib.lists.alike import told_of_each
+from shoplib.model.board import CASE
 from shoplib.model.solved import Cabinet
 from shoplib.words.naming import and_list
 
@@ -23,6 +24,19 @@ def stage_waits(stages: Iterable[int], cabinet: Cabinet) -> str:
     """All that the boards of these stages wait for; empty where nothing is left to measure."""
     stages = set(stages)
     return told([text for stage, text in cabinet.waiting if stage in stages])
+
+
+def not_before(stages: Iterable[int], cabinet: Cabinet) -> str:
+    """What must have been done before anything of these stages is cut; nothing where the case itself is among them.
+
+    >>> case = Cabinet("case", (), {}, waiting=((2, "the depth of bay 1, from its front edge"),))
+    >>> not_before([2, 3], case), not_before([3], case), not_before([1, 2], case)
+    ('the case stands and is measured', '', '')
+    """
+    stages = set(stages)
+    if CASE in stages or not stages & {stage for stage, _ in cabinet.waiting}:
+        return ""
+    return "the case stands and is measured"
 
 
 def told(texts: Iterable[str]) -> str:

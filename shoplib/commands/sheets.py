@@ -8,7 +8,6 @@ from pathlib import Path
 from shoplib.buying.jobs import Ask, Offered
 from shoplib.buying.laid_out import LaidOut, laid_out
 from shoplib.buying.list import BuyingList, buying_list
-from shoplib.buying.numbering import numbered_steps
 from shoplib.buying.seams import seam_area
 from shoplib.buying.spare_parts import SheetSpare, spares
 from shoplib.buying.stock_lines import stocked
@@ -23,7 +22,7 @@ from shoplib.documents.project_file import ProjectFileError, read_project
 from shoplib.documents.sheets_file import sheets_text
 from shoplib.documents.sheets_words import lost_parts, money, section, sheets_words, verdict
 from shoplib.draw.pen import draw
-from shoplib.draw.sheet_layout import sheet_layout
+from shoplib.draw.sheet_layout import sheet_scenes
 from shoplib.layout.pieces import Layout, LayoutError
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
@@ -82,9 +81,7 @@ def sheet_files(found: LaidOut, left: tuple[SheetSpare, ...]) -> dict[str, bytes
         "buying.csv": buying_csv(wanted).encode(),
     }
     taken: set[str] = set()
-    steps = numbered_steps(found)
-    for sheet in found.sheets:
-        scene = sheet_layout(sheet, found.cabinet.style, steps[sheet.name])
+    for sheet, scene in sheet_scenes(found):
         files[f"{file_name(f'sheet {sheet.name}', taken)}.svg"] = draw(scene).encode()
     return files
 

@@ -1,8 +1,8 @@
 """cut_order.csv: all saw cuts in their order, setting by setting, for a spreadsheet.
 
-First stand the cautions. At its end stand the joint cuts that must match, stop by stop: dadoes, grooves and rabbets
-that more than one board, or more than one place of a board, has at the same distance from the same side; and the mates
-that no one stop serves.
+First stand the cautions. After the saw cuts of a stage stand its joint cuts that must match, stop by stop: dadoes,
+grooves and rabbets that more than one board, or more than one place of a board, has at the same distance from the same
+side; and the mates that no one stop serves.
 """
 
 import csv
@@ -13,27 +13,29 @@ from collections.abc import Iterator
 from shoplib.buying.board_words import then_ripped
 from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet
 from shoplib.buying.lifts import needs_two, weight_of
+from shoplib.buying.numbering import Turn, turns
 from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.rough import second_rip
+from shoplib.buying.waiting import not_before
 from shoplib.documents.cut_list_file import safe_cell
 from shoplib.documents.cut_order_words import minded, saw_cautions
 from shoplib.layout.order import Piece, Step
-from shoplib.lists.dado_stops import dado_stops, place_words, size_words, two_apart, two_stops, two_walls
+from shoplib.lists.dado_stops import place_words, size_words, two_apart, two_walls
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_mm
 from shoplib.words.naming import boards_in_short
 
 COLUMNS = (
     "step", "setting", "stage", "sheet", "piece", "piece_length", "piece_width", "cut", "set_by", "fence",
-    "cuts", "comes_off", "is_left", "mind", "then", "finishes", "weighs", "lift",
+    "cuts", "comes_off", "is_left", "mind", "not_before", "then", "finishes", "weighs", "lift",
     "piece_length_mm", "piece_width_mm", "fence_mm",
 )  # fmt: skip
 """The columns of cut_order.csv, in order. `set_by` is the fence, a stop on a sled or mitre gauge, or a line that a
 guided saw follows; `fence` is the size of what comes off between that and the blade, of a joint cut the side that it
 is set from, and how far. Rows with the same `setting` follow one another, and what is set stays. `mind` says what asks
-for care, and the cautions stand there too, in rows of their own before all others. `then` is what must be done to a
-strip before its next cut. Lengths run along the grain of the sheet, widths across it; they are written as a shop sets
-them, what is left rounded down, and in the columns in mm exactly."""
+for care, and the cautions stand there too, in rows of their own before all others. `not_before` says what must have
+been done first, `then` what must be done to a strip before its next cut. Lengths run along the grain of the sheet,
+widths across it; they are written as a shop sets them, what is left rounded down, and in the columns in mm exactly."""
 
 TWO, ONE = "two people", "one person"
 
@@ -49,7 +51,7 @@ def cut_order_csv(found: LaidOut) -> str:
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\n")
     writer.writerow(COLUMNS)
-    for cells in (*caution_rows(), *order_rows(found), *joint_rows(found)):
+    for cells in (*caution_rows(), *order_rows(found)):
         writer.writerow([safe_cell(cell) for cell in cells])
     return out.getvalue()
 
@@ -62,26 +64,23 @@ def caution_rows() -> Iterator[list[str]]:
 
 
 def order_rows(found: LaidOut) -> Iterator[list[str]]:
-    """The saw cuts, cells in the order of `COLUMNS`; steps and settings are numbered on from job to job."""
-    writing = Writing(found.cabinet.style)
-    steps = settings = 0
-    for job in found.jobs:
-        for step in job.steps:
-            yield [str(steps + step.number), str(settings + step.setting), *_cells(step, job, found, writing)]
-        if job.steps:
-            steps, settings = steps + job.steps[-1].number, settings + job.steps[-1].setting
+    """All cuts in their order, cells in the order of `COLUMNS`: saw cuts, after those of a stage its joint cuts.
 
-
-def joint_rows(found: LaidOut) -> Iterator[list[str]]:
-    """The joint cuts that must match, numbered on from the saw cuts: each row is one setting, for all its boards.
-
-    After them the mates that no one stop serves; they are settings of rows before, or of cuts that nothing must match.
+    Steps and settings are numbered on from job to job. A joint cut that must match others is one setting, for all its
+    boards. After them come the mates that no one stop serves; they are settings of rows before, or of cuts that nothing
+    must match.
     """
     writing = Writing(found.cabinet.style)
-    last = [job.steps[-1] for job in found.jobs if job.steps]
-    steps, settings = sum(step.number for step in last), sum(step.setting for step in last)
-    stops = dado_stops(found.cabinet)
-    for number, stop in enumerate(stops, start=1):
+    for turn in turns(found):
+        for step in turn.job.steps:
+            number = str(turn.steps + step.number), str(turn.settings + step.setting)
+            yield [*number, *_cells(step, turn.job, found, writing)]
+        yield from _joint_rows(turn, found, writing)
+
+
+def _joint_rows(turn: Turn, found: LaidOut, writing: Writing) -> Iterator[list[str]]:
+    steps, settings = turn.before_joints
+    for number, stop in enumerate(turn.stops, start=1):
         row = dict.fromkeys(COLUMNS, "")
         row |= {
             "step": str(steps + number),
@@ -93,18 +92,21 @@ def joint_rows(found: LaidOut) -> Iterator[list[str]]:
             "fence": place_words(stop, writing),
             "cuts": str(len(stop.cuts)),
             "comes_off": size_words(stop, writing),
+            "not_before": not_before([stop.stage], found.cabinet),
             "fence_mm": write_mm(stop.wall),
         }
         yield [row[column] for column in COLUMNS]
-    for number, two in enumerate(two_stops(found.cabinet), start=len(stops) + 1):
+    for number, two in enumerate(turn.mates, start=len(turn.stops) + 1):
+        stages = sorted({board.stage for board in two.boards})
         row = dict.fromkeys(COLUMNS, "")
         row |= {
             "step": str(steps + number),
-            "stage": ", ".join(map(str, sorted({board.stage for board in two.boards}))),
+            "stage": ", ".join(map(str, stages)),
             "piece": f"mates of {boards_in_short(two.boards)}",
             "cut": "dado",
             "fence": two_walls(two, writing),
             "mind": two_apart(two, writing),
+            "not_before": not_before(stages, found.cabinet),
         }
         yield [row[column] for column in COLUMNS]
 
@@ -132,6 +134,7 @@ def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[s
         "; ".join(off),
         "; ".join(left),
         minded(step, job.ask.letters, writing.length),
+        not_before(job.ask.stages, found.cabinet),
         "; ".join(_then(made, on, writing.style)) if step.kind == "rip" else "",
         "; ".join(board_of(piece, on) for piece in made if piece.part is not None),
         weight.told(found.cabinet.style.unit) if weight else "not known",

@@ -5,6 +5,7 @@ import json
 from shoplib.buying.board_measure import Wood, board_feet, cubic_metres
 from shoplib.buying.board_words import boards_told
 from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet, Piece
+from shoplib.buying.numbering import Turn, turns
 from shoplib.buying.wood_used import wood_used
 from shoplib.documents.cut_order_file import board_of
 from shoplib.layout.order import Piece as OnSaw
@@ -103,20 +104,16 @@ def _rect(at: Rect) -> dict:
 
 
 def _order(found: LaidOut) -> list[dict]:
-    """All cuts, step by step, numbered as in cut_order.csv."""
-    order, steps, settings = [], 0, 0
-    for job in found.jobs:
-        order += [_step(step, job, steps, settings) for step in job.steps]
-        if job.steps:
-            steps, settings = steps + job.steps[-1].number, settings + job.steps[-1].setting
-    return order
+    """All saw cuts, step by step, numbered as in cut_order.csv, where joint cuts stand between them."""
+    return [_step(step, turn) for turn in turns(found) for step in turn.job.steps]
 
 
-def _step(step: Step, job: LaidJob, steps: int, settings: int) -> dict:
+def _step(step: Step, turn: Turn) -> dict:
+    job = turn.job
     on = job.sheets[step.sheet]
     return {
-        "step": steps + step.number,
-        "setting": settings + step.setting,
+        "step": turn.steps + step.number,
+        "setting": turn.settings + step.setting,
         "sheet": on.name,
         "kind": step.kind,
         "set_by": step.set_by,

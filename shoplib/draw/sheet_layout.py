@@ -2,9 +2,11 @@
 
 from collections.abc import Iterator, Sequence
 
-from shoplib.buying.laid_out import LaidSheet, Piece
+from shoplib.buying.laid_out import LaidOut, LaidSheet, Piece
+from shoplib.buying.numbering import numbered_steps
 from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.thickness import rough_words
+from shoplib.buying.waiting import not_before
 from shoplib.draw.chains import unit_note
 from shoplib.draw.look import fill_of
 from shoplib.draw.scene import Chain, EdgeText, Item, Label, Line, Scene, Shape, Tag
@@ -15,7 +17,7 @@ from shoplib.layout.sawn import SawCut
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_brief
 from shoplib.words.amounts import setting
-from shoplib.words.naming import boards_in_short
+from shoplib.words.naming import and_list, boards_in_short
 
 SAW_CUT, LEFT = "hardware", "back"
 """Fills: what the blade takes shows as the ground between all that is drawn on it; what is left is hatched."""
@@ -27,15 +29,25 @@ _NARROW = 6
 """What is longer than so many times its width is drawn so low that its letters stand round it."""
 
 
+def sheet_scenes(found: LaidOut) -> Iterator[tuple[LaidSheet, Scene]]:
+    """All sheets in the order in which they are cut, each with the numbers of its steps, and what must come first."""
+    style, steps = found.cabinet.style, numbered_steps(found)
+    for sheet in found.sheets:
+        scene, first = sheet_layout(sheet, style, steps[sheet.name]), not_before(sheet.stages, found.cabinet)
+        alarm = f"Do not cut this before {first}: its parts have planned sizes."
+        yield sheet, scene.with_alarms((alarm,)) if first else scene
+
+
 def sheet_layout(sheet: LaidSheet, style: Style, steps: Sequence[tuple[int, Step]] = ()) -> Scene:
     """The sheet as it lies on the bench: its length, which is the way of its grain, from left to right.
 
     Each part has the letter of its kind, and its name and size where they have room, as it lies: along the sheet, then
     across it. The legend has all of them, with the sizes of the cut list. Where the sheet has grain, an arrow shows it;
     a narrow one says it in words, for letters that have no room on their parts stand round it. Offcuts worth keeping
-    have small letters. What no part, offcut or trimmed edge covers is what the saw takes. `steps` of the cut order, each
-    with its number there, put that number on each of their cuts, and tell at which the pieces come off that are cut
-    further.
+    have small letters. What no part, offcut or trimmed edge covers is what the saw takes.
+
+    `steps` of the cut order, each with its number there, put that number on each of their cuts, and the legend says at
+    which of them the pieces come off that are cut further.
     """
     stock = sheet.stock
     whole = (0, 0, stock.length, stock.width)
@@ -123,13 +135,14 @@ def _steps_told(sheet: LaidSheet, steps: Sequence[tuple[int, Step]]) -> Iterator
         return
     yield "Numbers in boxes: the steps of cut_order.csv, each on its cut."
     first = f"{sheet.name}, "
-    off = [
-        f"{piece.mark.removeprefix(first)} at step {number}"
-        for number, step in steps for piece in step.off
-        if step.kind != "trim" and piece.part is None and piece.mark.startswith(f"{first}piece ")
-    ]
+    off: dict[int, list[str]] = {}
+    for number, step in steps:
+        for piece in step.off:
+            if piece.part is None and piece.mark.startswith(f"{first}piece "):
+                off.setdefault(number, []).append(piece.mark.removeprefix(f"{first}piece "))
     if off:
-        yield f"Pieces that are cut further come off: {', '.join(off)}."
+        told = [f"{and_list(names)} at step {number}" for number, names in off.items()]
+        yield f"Pieces that are cut further, and where they come off: {'; '.join(told)}."
 
 
 def _way(sheet: LaidSheet, arrow: bool) -> str:

@@ -40,7 +40,8 @@ def write_tags(
     for tag in sorted(tags, key=_long):
         a, b, c, d = tag.within
         space = (a - left) * scale, (top - d) * scale, (c - left) * scale, (top - b) * scale
-        box = next((box for box in _places(tag, left, top, scale, space) if not any(_meet(box, o) for o in there)), None)
+        places = _places(tag, left, top, scale, space)
+        box = next((box for box in places if not any(_meet(box, other) for other in there)), None)
         if box is None:
             outside.append(tag)
             continue

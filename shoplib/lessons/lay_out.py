@@ -5,13 +5,12 @@ from html import escape
 from pathlib import Path
 
 from shoplib.buying.laid_out import LaidOut, laid_out
-from shoplib.buying.numbering import numbered_steps
 from shoplib.buying.spare_parts import spares
-from shoplib.documents.cut_order_file import COLUMNS, joint_rows, order_rows
+from shoplib.documents.cut_order_file import COLUMNS, order_rows
 from shoplib.documents.examples import project_path
 from shoplib.documents.project_file import read_project
 from shoplib.documents.sheets_words import sheets_words, verdict
-from shoplib.draw.sheet_layout import sheet_layout
+from shoplib.draw.sheet_layout import sheet_scenes
 from shoplib.lessons.figure import Figure
 from shoplib.lessons.large_type import sized
 from shoplib.lessons.worked import unbroken
@@ -38,9 +37,8 @@ class ShownLayouts:
     @property
     def figures(self) -> tuple[Figure, ...]:
         """A drawing of each sheet, board or piece."""
-        style, steps = self.found.cabinet.style, numbered_steps(self.found)
-        scenes = (sheet_layout(sheet, style, steps[sheet.name]) for sheet in self.found.sheets)
-        return tuple(Figure.of(scene, PICTURE, (), style) for scene in scenes)
+        style = self.found.cabinet.style
+        return tuple(Figure.of(scene, PICTURE, (), style) for _, scene in sheet_scenes(self.found))
 
     def __repr__(self) -> str:
         return self.words
@@ -54,7 +52,7 @@ class ShownLayouts:
         head = "".join(f'<th scope="col">{escape(name.replace("_", " "))}</th>' for name in SHOWN)
         rows = "".join(
             "<tr>" + "".join(f"<td>{escape(unbroken(row[column]))}</td>" for column in columns) + "</tr>"
-            for row in (*order_rows(self.found), *joint_rows(self.found))
+            for row in order_rows(self.found)
         )
         caption = '<caption style="text-align: left; font-weight: 600">The cuts in their order</caption>'
         return f'<table style="font-size: inherit">{caption}<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>'

@@ -1,16 +1,22 @@
 """Drawings of sheets: each part is there and named, nothing is written over or off the page, no sign is colour."""
 
+import csv
+import io
+import json
 import re
+from collections import Counter
 from dataclasses import replace
 from xml.etree import ElementTree as ET
 
 import pytest
 
+from shoplib.documents.cut_order_file import cut_order_csv
+from shoplib.documents.sheets_file import sheets_text
 from shoplib.draw.letters import LARGE, drawn_with
 from shoplib.draw.pen import draw
-from shoplib.draw.scene import Chain, Label, Line, Shape
-from shoplib.draw.sheet_layout import SAW_CUT, sheet_layout
-from shoplib.measure import write_brief
+from shoplib.draw.scene import Chain, Label, Line, Scene, Shape, Tag
+from shoplib.draw.sheet_layout import SAW_CUT, sheet_layout, sheet_scenes
+from shoplib.measure import MM, write_brief
 from tests.buying.laid import NAMES, laid
 from tests.draw.test_pen import outside, overlaps, text_boxes
 
@@ -18,8 +24,7 @@ EACH = pytest.mark.parametrize("name", NAMES)
 
 
 def scenes(name):
-    found = laid(name)
-    return [(sheet, sheet_layout(sheet, found.cabinet.style)) for sheet in found.sheets]
+    return list(sheet_scenes(laid(name)))
 
 
 def box(at):
@@ -78,7 +83,10 @@ def test_words_on_a_part_stay_on_it(name):
                 x0, y0, x1, y1, _ = numbers
                 boxes.append((min(x0, x1), min(y0, y1), max(x0, x1), max(y0, y1)))
         sheet, *parts = boxes
+        numbers = {item.text for item in scene.items if isinstance(item, Tag)}
         for text, (x0, y0, x1, y1) in text_boxes(svg):
+            if text in numbers:
+                continue
             middle = ((x0 + x1) / 2, (y0 + y1) / 2)
             if not (sheet[0] < middle[0] < sheet[2] and sheet[1] < middle[1] < sheet[3]):
                 continue
@@ -94,7 +102,8 @@ def test_title_units_grain_sizes_and_words_for_those_who_do_not_see_it(name):
         unit = laid(name).cabinet.style.unit
         assert scene.title.startswith(f"{sheet.name}: ")
         assert ("inches" if unit == "in" else "millimetres") in scene.note
-        assert f"{len(sheet.pieces)} part" in scene.alt
+        one = len(sheet.pieces) == 1
+        assert f" with {len(sheet.pieces)} {'part where it is' if one else 'parts where they are'} cut." in scene.alt
         assert all(line in scene.alt for line in scene.legend)
         arrows = [item for item in scene.items if isinstance(item, Line) and item.kind == "grain"]
         grain, narrow = sheet.sheet.grain == "length", sheet.stock.width * 6 <= sheet.stock.length
@@ -150,3 +159,70 @@ def test_a_letter_in_a_long_narrow_part_stands_level():
                 assert piece.placed.at.w > 9 * piece.placed.at.h
                 turned = re.findall(r"rotate\(-90\)[^>]*>([^<]*)<", draw(scene))
                 assert not any(text.startswith(piece.letter) for text in turned)
+
+
+@EACH
+def test_each_cut_carries_the_number_of_its_step_in_the_table(name):
+    """Read off cut_order.csv: the pieces that a step is made in lie where its number stands."""
+    order = json.loads(sheets_text(laid(name)))["order"]
+    table = {int(row["step"]): row for row in csv.DictReader(io.StringIO(cut_order_csv(laid(name)))) if row["step"]}
+    for sheet, scene in scenes(name):
+        steps = [step for step in order if step["sheet"] == sheet.name]
+        tags = [item for item in scene.items if isinstance(item, Tag)]
+        told = Counter(text for text, _ in text_boxes(draw(scene)))
+        assert len(tags) == sum(len(step["cuts"]) for step in steps) == len(sheet.sawn.cuts)
+        for step in steps:
+            here = [tag for tag in tags if tag.text == str(step["step"])]
+            assert len(here) == int(table[step["step"]]["cuts"]) <= told[str(step["step"])]
+            for tag, cut in zip(here, step["cuts"], strict=True):
+                x, y, w, h = (round(cut["piece"][side] * MM) for side in "xywh")
+                ends = [side[1] - side[0] for side in zip(tag.start, tag.end, strict=True)]
+                assert sorted(ends) == [0, w if cut["off"]["w"] == cut["piece"]["w"] else h]
+                assert x <= tag.start[0] <= tag.end[0] <= x + w and y <= tag.start[1] <= tag.end[1] <= y + h
+
+
+@EACH
+def test_every_piece_that_is_cut_further_is_named_in_the_legend_with_its_step(name):
+    table = list(csv.DictReader(io.StringIO(cut_order_csv(laid(name)))))
+    for sheet, scene in scenes(name):
+        told = next((line for line in scene.legend if line.startswith("Pieces that are cut further")), "")
+        named = {
+            (piece, step) for pieces, step in re.findall(r"([0-9, and]+) at step ([0-9]+)", told)
+            for piece in re.findall("[0-9]+", pieces)
+        }
+        assert named == {
+            (piece, row["step"]) for row in table if row["comes_off"]
+            for piece in re.findall(rf"(?:^|; ){sheet.name}, piece ([0-9]+), [0-9]", row["comes_off"])
+        }
+
+
+def test_numbers_stand_clear_of_words_or_beside_the_drawing():
+    """Three cuts through a sheet: two have room, on one the words go from edge to edge and leave none."""
+    whole = (0, 0, 100 * MM, 100 * MM)
+    label = Label((0, 40 * MM, 100 * MM, 60 * MM), ("m" * 38,))
+    tags = tuple(Tag((0, y * MM), (100 * MM, y * MM), str(y), whole) for y in (20, 50, 80))
+    svg = draw(Scene("Sheet", "mm", "A sheet.", whole, (Shape((whole,), "case"), label, *tags)))
+    assert overlaps(svg) == [] and outside(svg) == []
+    boxes = dict(text_boxes(svg))
+    edges = [float(number) for number in re.search(r'd="M([-0-9.]+) ([-0-9.]+)H([-0-9.]+)', svg).groups()]
+    assert [edges[0] < boxes[text][0] < edges[2] for text in ("20", "50", "80")] == [True, False, True]
+
+
+def test_a_later_stage_is_not_cut_before_the_case_is_measured():
+    for sheet, scene in scenes("under_bench_case"):
+        waits = 1 not in sheet.stages
+        assert scene.alarms == (
+            ("Do not cut this before the case stands and is measured: its parts have planned sizes.",) if waits else ()
+        )
+    assert {1 in sheet.stages for sheet, _ in scenes("under_bench_case")} == {True, False}
+
+
+@EACH
+def test_no_part_is_called_by_half_its_name(name):
+    """A side without its drawer could be that of any; its letter alone is looked up in the legend."""
+    for sheet, scene in scenes(name):
+        labels = [item for item in scene.items if isinstance(item, Label) and not item.plate]
+        for piece, label in zip(sheet.pieces, labels, strict=True):
+            for text in label.texts:
+                words = " ".join(text.split())
+                assert piece.name in words.replace(",", "") or piece.name in words or "side" not in words
