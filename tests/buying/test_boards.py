@@ -110,6 +110,13 @@ def test_a_wide_board_in_the_shop_counts_where_it_has_room_for_all_of_them():
     assert made(wide((30, 11, 3)), shop, board(96, 6)) == [(6, Fraction("5.625"))]
 
 
+@pytest.mark.parametrize(("shop", "count"), [(board(30, 19, 1), 3), (board(60, 6, 1), 2)])
+def test_the_blade_takes_its_part_between_pieces(shop, count):
+    """Three of 30 x 6 in lie abreast on 19 in, and two one behind another on 60 in, but not with 1 in between them."""
+    for kerf, expected in ((0, [(count, 6)]), (INCH, [(2 * count, Fraction("3.125"))])):
+        assert made(replace(wide((30, 6, count)), kerf=kerf), shop, board(96, 4)) == expected
+
+
 def test_one_wide_board_is_not_counted_for_two_parts():
     """Either pair would come out of 62 in of the wide board, but not both: the narrower one is glued up."""
     tops = wide((30, 10, 2), (30, 11, 2))

@@ -12,7 +12,7 @@ import pytest
 from shoplib.buying.laid_out import laid_out
 from shoplib.buying.line import Line, Price, read_price
 from shoplib.buying.list import BuyingList, buying_list
-from shoplib.buying.screws import estimated, planned
+from shoplib.buying.screws import estimated, meetings, planned
 from shoplib.buying.stock_lines import Stocked, stock_lines, stocked
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.project_file import read_project
@@ -68,6 +68,21 @@ def test_every_screw_of_the_plan_is_bought_once_and_none_besides(path):
     driven = [line for line in items(wanted, "screw").values() if not line.item.startswith("pull screw")]
     assert sum(line.needed for line in driven) == sum(screws(plan).values()) + guessed
     assert guessed == sum(int(line.estimate.split()[0]) for line in driven if line.estimate)
+
+
+@pytest.mark.parametrize(("sheet", "told", "pair"), [
+    ("case sheet", "The screws of the rails on left side and right side", ("rail 1", "left side")),
+    ("box sheet", "The screws of the fronts on bay 1 drawer 1 box front",
+     ("bay 1 drawer 1 front", "bay 1 drawer 1 box front")),
+])  # fmt: skip
+def test_what_the_plan_holds_by_screws_that_are_not_sold_is_told_and_not_estimated_too(sheet, told, pair):
+    """In plywood of 1/4 in no screw of the table is short enough for rails, or long enough for fronts and no longer."""
+    plan = shipped("small_parts_wall_case").project
+    thin = replace(plan.sheets[sheet], nominal=INCH // 4, readings=())
+    cabinet = solve(replace(plan, sheets=plan.sheets | {sheet: thin}))
+    assert any(line.startswith(told) for line in buying_list(cabinet).missing)
+    assert pair in {(joint.enters, joint.receives) for joint in cabinet.joints}
+    assert set(pair) not in [{meeting.passed.name, meeting.into.name} for meeting in meetings(cabinet)]
 
 
 @SHIPPED
