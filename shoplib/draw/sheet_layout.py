@@ -55,7 +55,7 @@ def sheet_layout(sheet: LaidSheet, style: Style, steps: Sequence[tuple[int, Step
     band = max(stock.length, stock.width) // 24 if arrow else 0
     kept, sizes = sheet.kept, PieceSizes(sheet, Writing(style, units=False))
     items: list[Item] = [Shape((whole,), SAW_CUT, "what the saw takes")]
-    if trim := _trim(sheet):
+    if trim := trim_of(sheet):
         items.append(Shape(trim, LEFT, "trimmed off", "\\"))
     items += _left(sheet, kept, sizes)
     for piece in sheet.pieces:
@@ -66,7 +66,7 @@ def sheet_layout(sheet: LaidSheet, style: Style, steps: Sequence[tuple[int, Step
     ]
     if arrow:
         items += _grain(sheet, band)
-    items += [tag for number, step in steps for cut in step.cuts for tag in [_numbered(cut, number, sheet)]]
+    items += [tag for number, step in steps for cut in step.cuts for tag in [numbered(cut, number, sheet)]]
     legend = (*_parts_told(sheet, sizes, style), *_rest_told(sheet, kept, sizes, style), *_steps_told(sheet, steps))
     return Scene(
         f"{sheet.name}: {sizes.size(sizes.stock, TIMES)}, {_thick(sheet, style)}",
@@ -78,11 +78,16 @@ def sheet_layout(sheet: LaidSheet, style: Style, steps: Sequence[tuple[int, Step
     )
 
 
-def _flat(at: Rect) -> Flat:
+def flat(at: Rect) -> Flat:
+    """Left, bottom, right and top of a place.
+
+    >>> flat(Rect(1, 2, 30, 40))
+    (1, 2, 31, 42)
+    """
     return at.x, at.y, at.x + at.w, at.y + at.h
 
 
-def _trim(sheet: LaidSheet) -> tuple[Flat, ...]:
+def trim_of(sheet: LaidSheet) -> tuple[Flat, ...]:
     """The strips that are trimmed off, ends first."""
     stock, usable = sheet.stock, sheet.stock.usable
     ends = [(0, 0, usable.x, stock.width), (usable.x + usable.w, 0, stock.length, stock.width)]
@@ -96,11 +101,11 @@ def _trim(sheet: LaidSheet) -> tuple[Flat, ...]:
 def _left(sheet: LaidSheet, kept: dict[Rect, str], sizes: PieceSizes) -> Iterator[Item]:
     for rest in sheet.sawn.offcuts:
         size = sizes.size(rest, TIMES)
-        yield Shape((_flat(rest),), LEFT, f"left: {size}", "/")
+        yield Shape((flat(rest),), LEFT, f"left: {size}", "/")
         if rest in kept:
             called = f"{kept[rest]} left"
             yield Label(
-                _flat(rest), (f"{called}\n{size}", f"{called}: {size}", kept[rest]), plate=True, fullest=True
+                flat(rest), (f"{called}\n{size}", f"{called}: {size}", kept[rest]), plate=True, fullest=True
             )
 
 
@@ -109,20 +114,20 @@ def _part(piece: Piece, sizes: PieceSizes) -> Iterator[Item]:
     size = sizes.size(at, TIMES)
     stacked = size.replace(TIMES, f"\n{TIMES.lstrip()}")
     name = piece.name.removeprefix(f"{board.group} ")
-    yield Shape((_flat(at),), fill_of(board), f"{piece.letter}: {piece.name}, {size}")
+    yield Shape((flat(at),), fill_of(board), f"{piece.letter}: {piece.name}, {size}")
     full = [f"{piece.letter}  {piece.name}\n{size}", f"{piece.letter}  {piece.name}, {size}"]
     if board.group != "case":
         full += [f"{piece.letter}  {board.group}\n{name}\n{size}"]
     yield Label(
-        _flat(at), (*full, f"{piece.letter}\n{size}", f"{piece.letter}  {size}",
+        flat(at), (*full, f"{piece.letter}\n{size}", f"{piece.letter}  {size}",
                     f"{piece.letter}\n{stacked}", piece.letter), fullest=True,
     )  # fmt: skip
 
 
-def _numbered(cut: SawCut, number: int, sheet: LaidSheet) -> Tag:
+def numbered(cut: SawCut, number: int, sheet: LaidSheet) -> Tag:
     """The number of a step, somewhere along one of its cuts."""
     x, y, w, h = cut.piece
-    within = _flat(Rect(0, 0, sheet.stock.length, sheet.stock.width))
+    within = flat(Rect(0, 0, sheet.stock.length, sheet.stock.width))
     if cut.off.w != w:
         at = cut.off.x + cut.off.w if cut.off.x == x else cut.off.x
         return Tag((at, y), (at, y + h), str(number), within)

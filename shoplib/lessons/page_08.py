@@ -1,6 +1,7 @@
 """What the page from the cut list to the yard shows beside its exercises: worked sums, cuts in order, what to buy."""
 
 from collections.abc import Sequence
+from itertools import groupby
 
 from shoplib.buying.board_measure import write_volume
 from shoplib.buying.line import Line
@@ -52,7 +53,8 @@ def sums_worked(unit: str) -> Worked:
     side, back = case.by_name["left side"], case.by_name["back"]
     width, strip = side.cut_size[1], side.edging[0][1].thickness
     lines = [(
-        "boards, counted in the drawing", " + ".join(str(row.count) for row in rows(unit)), str(len(case.boards)),
+        "boards, counted in the drawing and at the back", " + ".join(str(row.count) for row in rows(unit)),
+        str(len(case.boards)),
     )]
     sizes = []
     chains = [(tuple(what for what, _ in chain.terms), [ticks for _, ticks in chain.terms], chain.total[1])
@@ -72,7 +74,8 @@ def typed_worked(unit: str) -> Worked:
         for number, (row, length) in enumerate(typed(unit), 2)
     ]
     sizes = [size for row, length in typed(unit) for size in ((called(row), length), (called(row), row.cut[1]))]
-    return Worked("Noor's list, as typed: part, count, length and width at the saw", lines, why_each(sizes, say.style))
+    lines = [("line 1: part", "count", "length x width at the saw"), *lines]
+    return Worked("Noor's list, as typed", lines, why_each(sizes, say.style))
 
 
 def slip_worked(unit: str) -> Worked:
@@ -97,6 +100,7 @@ def strips_worked(unit: str) -> Worked:
     rest = left_beside(sheet.width, strip, kerf, sheet.trim, count)
     wide, thin = say.exact(strip), say.exact(kerf)
     lines = [
+        ("half sheet", "a full sheet, cut across in two", f"{say.length(sheet.length)} x {say.length(sheet.width)}"),
         ("without blade and trim", f"{say.length(sheet.width)} / {wide}", f"{sheet.width // strip} strips"),
         ("both edges trimmed", f"{say.length(sheet.width)} - 2 x {say.exact(sheet.trim)}", say.exact(room)),
         ("strip and blade", f"{wide} + {thin}", say.exact(each)),
@@ -117,7 +121,8 @@ def sheets_worked(unit: str) -> Worked:
     largest = max(found.job.parts, key=lambda part: part.length * part.width)
     again = strips(left.w, largest.length, found.job.kerf) * strips(left.h, largest.width, found.job.kerf)
     lines = [
-        ("by area", "area of all parts / area of a half sheet", f"{parts / (stock.length * stock.width):.2f}"),
+        ("by area, without the back", "area of all parts / area of a half sheet",
+         f"{parts / (stock.length * stock.width):.2f}"),
         ("by layout", f"{len(first.pieces)} parts, then {len(last.pieces)}", f"{len(found.sheets)} half sheets"),
         ("largest offcut", f"of {last.name}, grain along its length", f"{say.exact(left.w)} x {say.exact(left.h)}"),
         ("from it, once more", f"{largest.name}, {say.exact(largest.length)} x {say.exact(largest.width)}",
@@ -132,23 +137,23 @@ def sheets_worked(unit: str) -> Worked:
 
 
 def order_worked(unit: str) -> Worked:
-    """All cuts once the edges are trimmed, setting by setting."""
+    """All cuts, setting by setting: what is set, and how far from the blade."""
     say, job = Say(unit), case_sheets(unit)
     found = steps(job)
-    settings = dict.fromkeys(step.setting for step in found)
-    lines = []
-    for number, setting in enumerate(settings, 1):
-        mine = [step for step in found if step.setting == setting]
+    lines, sizes = [], []
+    for setting, mine in ((number, tuple(each)) for number, each in groupby(found, lambda step: step.setting)):
         done = "; ".join(_done(step, job.ask.letters) for step in mine)
         again = " again" if any(step.again for step in mine) else ""
-        lines.append((f"{number}.\u00a0{mine[0].kind}", done, f"{mine[0].set_by} {say.exact(mine[0].fence)}{again}"))
-    sizes = [(f"setting {number}", next(step.fence for step in found if step.setting == setting))
-             for number, setting in enumerate(settings, 1)]
+        lines.append((f"{setting}.\u00a0{mine[0].kind}", done, f"{mine[0].set_by} {say.exact(mine[0].fence)}{again}"))
+        sizes.append((f"setting {setting}", mine[0].fence))
     return Worked("The cuts of both half sheets, one setting a line", lines, why_each(sizes, say.style))
 
 
 def _done(step: Step, letters: Sequence[str]) -> str:
     """What comes off at one setting, parts by the letters of the drawing: "from sheet 1, piece 2: C"."""
+    if step.kind == "trim":
+        [kept] = step.off
+        return f"{step.piece.mark}, {'an end' if kept.at.w < step.piece.at.w else 'a long edge'}"
     sheet = f"sheet {step.sheet + 1}, "
     off = (piece.mark.removeprefix(sheet) if piece.part is None else letters[piece.part] for piece in step.off)
     return f"from {step.piece.mark}: {', '.join(off)}"

@@ -3,6 +3,8 @@
 from shoplib.buying.laid_out import LaidJob, LaidOut, laid_out
 from shoplib.checks import check
 from shoplib.documents.hand_list import parse_hand_list
+from shoplib.draw.cuts_drawn import cuts_drawn
+from shoplib.draw.elevation import front_elevation
 from shoplib.draw.sheet_layout import sheet_layout
 from shoplib.layout.order import Step, cut_order
 from shoplib.lessons.choice import unit_in_use
@@ -105,9 +107,18 @@ def case_sheets(unit: str) -> LaidJob:
 
 
 def steps(found: LaidJob) -> tuple[Step, ...]:
-    """The cuts of its sheets in their order, once the edges are trimmed."""
-    order = cut_order(found.job, [sheet.laid for sheet in found.sheets], [sheet.sawn for sheet in found.sheets])
-    return tuple(step for step in order if step.kind != "trim")
+    """The cuts of its sheets in their order; the sheets are "sheet 1" and so on."""
+    return cut_order(found.job, [sheet.laid for sheet in found.sheets], [sheet.sawn for sheet in found.sheets])
+
+
+def case_drawn() -> Figure:
+    """The case from the front, with the sizes that it is to have outside."""
+    unit = unit_in_use()
+    say, case = Say(unit), hub_case(unit)
+    wide, deep, high = case.outside.size
+    known = f"Outside: {say.length(wide)} wide, {say.length(high)} high, {say.length(deep)} deep."
+    sizes = [("outside width", wide), ("outside height", high), ("outside depth", deep)]
+    return Figure.of(front_elevation(case, say.style), PICTURE, [known], say.style, sizes)
 
 
 def first_sheet() -> Figure:
@@ -118,6 +129,23 @@ def first_sheet() -> Figure:
 def second_sheet() -> Figure:
     """The second one, most of which is left."""
     return _sheet(1)
+
+
+def first_cuts() -> Figure:
+    """The cuts of the first half sheet, numbered as in their order."""
+    return _cuts(0)
+
+
+def second_cuts() -> Figure:
+    """Those of the second one."""
+    return _cuts(1)
+
+
+def _cuts(number: int) -> Figure:
+    unit = unit_in_use()
+    style, job = Say(unit).style, case_sheets(unit)
+    mine = [step for step in steps(job) if step.sheet == number]
+    return Figure.of(cuts_drawn(job.sheets[number], mine, style, f"sheet {number + 1}"), PICTURE, [], style)
 
 
 def _sheet(number: int) -> Figure:

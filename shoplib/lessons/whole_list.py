@@ -103,8 +103,8 @@ WHOLE_LIST = SetExercise(
     title="Assemble what you cut: the whole list",
     question=(
         "Write the list of a case {W} wide, {H} high and {D} deep outside, of plywood sold as {T}; the calipers give "
-        "{t}. The sides run through; bottom and top lie between them, a divider stands between bottom and top and makes "
-        "two equal bays, and each bay has a shelf. Every joint is a plain one, board against board, and no edge is "
+        "{t}. The sides run through; bottom and top lie between them, a divider stands between bottom and top and "
+        "makes two equal bays, and each bay has a shelf. Every joint is a plain one, board against board, and no edge is "
         "banded. What you give is put together dry."
     ),
     givens=_givens,
