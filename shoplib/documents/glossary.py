@@ -30,13 +30,16 @@ TOOL_WORDS = {
     "fence": "the straight guide that the work slides along, set so far from the cutter",
     "gullet": "the hollow before each tooth of a blade, which carries the chips away",
     "insert": "the plate in the table round the blade; its slot lets the blade through and holds up the wood",
+    "kickback": "the blade throwing the work back at the one who feeds it, when it turns or binds at the fence",
     "mitre gauge": "a head that slides in a slot of the saw table and pushes a board across, square or at an angle",
     "offcut": "a piece that is left over; one of the same sheet is as thick as the work and serves for test cuts",
     "push block": "a block with a handle and a grip below that moves the work past the cutter in place of the hand",
     "racking": "being pushed out of square, as a case or frame without a back leans over to one side",
     "riving knife": "a plate behind the blade, up and down with it, that keeps the cut from closing on the blade",
     "shank": "the plain round part of a bit that the machine holds, or of a screw between head and thread",
+    "sled": "a board on runners in the slots of the saw table that carries a piece square past the blade",
     "spreader": "a fixed plate behind the blade that keeps the cut open, and often carries the guard",
+    "stop block": "a block clamped where the end of each piece comes to lie, so that all come out equally long",
     "tear-out": "splinters that a cutter breaks out of the wood where it leaves it",
 }
 """Words of the cautions and set-ups that keep fingers on, which no lesson teaches: common practice, no source."""

@@ -104,8 +104,8 @@ WHOLE_LIST = SetExercise(
     question=(
         "Write the list of a case {W} wide, {H} high and {D} deep outside, of plywood sold as {T}; the calipers give "
         "{t}. The sides run through; bottom and top lie between them, a divider stands between bottom and top and "
-        "makes two equal bays, and each bay has a shelf. Every joint is a plain one, board against board, and no edge is "
-        "banded. What you give is put together dry."
+        "makes two equal bays, and each bay has a shelf. Every joint is a plain one, board against board, and no edge "
+        "is banded. What you give is put together dry."
     ),
     givens=_givens,
     case=_case,

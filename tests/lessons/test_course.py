@@ -101,11 +101,13 @@ def test_a_word_leads_to_the_lesson_where_it_first_stands(own_folder):
 def test_the_words_that_keep_fingers_on_are_explained():
     """Those a newcomer asked after in the cautions; and each word of that list stands in what is said of tools."""
     asked = {"spreader", "insert", "gullet", "mitre gauge", "featherboard", "push block", "collet", "shank",
-             "bench hook", "racking", "tear-out", "offcut", "riving knife", "fence", "arbor", "chipper"}
+             "bench hook", "racking", "tear-out", "offcut", "riving knife", "fence", "arbor", "chipper", "kickback",
+             "sled", "stop block"}
     assert asked <= {each.word.name for each in entries()}
     data = Path(__file__).parents[2] / "data"
     files = (data / "cautions.toml", *(data / "setups").glob("*.toml"), *(data / "joints").glob("*.toml"))
     said = "\n".join(path.read_text() for path in files).casefold() + "tear_out"
+    said += text_of(NOTEBOOKS / "08_cut_list_and_sheets.ipynb").casefold()  # its cautions are its own
     for name in glossary.TOOL_WORDS:
         assert name in said.replace("tear_out", "tear-out"), name
     assert "fence: The straight guide" in repr(shown("f", "f")) and "(in cautions and set-ups)" in repr(shown("f", "f"))

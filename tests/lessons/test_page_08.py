@@ -4,11 +4,14 @@ Strips, kerf and trim: common practice, no source; 144 cubic inches a board foot
 """
 
 import re
+from collections import Counter
 from fractions import Fraction
 
-from shoplib.lessons import page_08
+from shoplib.lessons import page_08, sheets_shown
 from shoplib.lessons.lesson_08 import EXERCISES, SETS
 from shoplib.lessons.sheets_shown import case_sheets
+from shoplib.live.layout_panel import layout_panel
+from shoplib.measure import write_length
 from tests.lessons.answers import millimetres
 
 GIVEN = {
@@ -51,7 +54,8 @@ def test_noor_halved_the_bottom_and_the_check_says_by_how_much(unit):
 
 def test_strips_are_counted_and_what_is_left_is_measured(unit):
     hand = by_hand(unit)
-    bare, room, each, count, left = (line[2] for line in page_08.strips_worked(unit).lines)
+    half, bare, room, each, count, left = (line[2] for line in page_08.strips_worked(unit).lines)
+    assert amounts(half) == [millimetres(GIVEN[unit][6])] * 2
     whole = (hand["room"] + hand["kerf"]) // (hand["saw"] + hand["kerf"])
     assert (bare, count) == ("4 strips", f"{whole} strips") and whole == 3
     assert amounts(room) == [hand["room"]] and amounts(each) == [hand["saw"] + hand["kerf"]]
@@ -74,8 +78,57 @@ def test_each_cut_of_the_order_stands_once(unit):
     assert sorted(letters) == ["A"] * 2 + ["B"] + ["C"] * 2 + ["D"] * 4
     assert sum(len(sheet.pieces) for sheet in found.sheets) == len(letters)
     hand = by_hand(unit)
-    fences = {amounts(fence)[0] for _, _, fence in lines}
+    sheet, trim = (millimetres(GIVEN[unit][n]) for n in (6, 7))
+    trims = [(how, amounts(fence)[0]) for what, how, fence in lines if "trim" in what]
+    assert sorted({fence for _, fence in trims}) == [sheet - 2 * trim, sheet - trim]
+    each = Counter(one for how, _ in trims for one in how.split("; "))
+    assert each == {f"sheet {number}, {edge}": 2 for number in (1, 2) for edge in ("an end", "a long edge")}
+    assert [int(what.split(".")[0]) for what, _, _ in lines] == list(range(1, len(lines) + 1))
+    fences = {amounts(fence)[0] for what, _, fence in lines if "trim" not in what}
     assert fences == {hand["saw"], hand["bottom"], hand["left side"], hand["divider"], hand["shelves"]}
+
+
+def test_the_drawings_of_the_cuts_say_what_the_table_says(unit, monkeypatch):
+    """Each cut of the table has its number on the drawing, and each piece its name."""
+    monkeypatch.setattr(sheets_shown, "unit_in_use", lambda: unit)
+    lines = [line for line in page_08.order_worked(unit).lines if "trim" not in line[0]]
+    for number, figure in enumerate((sheets_shown.first_cuts(), sheets_shown.second_cuts()), 1):
+        mine = [(what.split(".")[0], found) for what, how, _ in lines
+                for found in re.findall(rf"from (?:rest of )?sheet {number}\b[^:]*: ([^;]+)", how)]
+        drawn = re.findall(r"<text[^>]*>([^<]+)", figure.svg)
+        cuts = Counter(setting for setting, off in mine for _ in off.split(", "))
+        assert cuts == Counter(text for text in drawn if text.isdigit())
+        pieces = sorted(off for _, found in mine for off in found.split(", ") if off.startswith("piece"))
+        assert pieces and pieces == sorted(text for text in drawn if text.startswith("piece"))
+        assert all(f"{setting}, " in figure.alt for setting, _ in mine)
+
+
+def test_the_case_is_drawn_with_its_outside_sizes_and_the_sums_come_to_them(unit, monkeypatch):
+    monkeypatch.setattr(sheets_shown, "unit_in_use", lambda: unit)
+    wide, high, deep = (millimetres(text) for text in GIVEN[unit][:3])
+    [known] = sheets_shown.case_drawn().words
+    assert amounts(known) == [wide, high, deep]
+    _, *sums = (line[2] for line in page_08.sums_worked(unit).lines)
+    assert [amounts(total) for total in sums] == [[wide], [high], [deep]]
+
+
+def test_the_panel_of_the_page_is_done_on_one_sheet_as_its_text_says(unit):
+    """A crosscut as long as a shelf, shelves and one rail there, all else beside it, each size in strips of its own."""
+    panel = layout_panel(unit)
+    side, top, shelf, divider, bottom, rail = range(6)
+    panel.cut_strip("crosscut", write_length(panel.hand.job.parts[shelf].length, panel.hand.style))
+    strip, beside = panel.face.places[0][0], panel.face.places[1][0]
+    for part in (shelf, rail):
+        panel.choose_part(part)
+        panel.choose_place(strip)
+        (panel.lay if part == rail else panel.lay_along)()
+        strip = panel.face.places[0][0]
+    panel.choose_place(beside)
+    for part in (side, top, divider, bottom, rail):
+        panel.choose_part(part)
+        panel.lay_along()
+    assert panel.hand.done and len(panel.hand.sheets) == 1
+    assert panel.face.result["heading"] == "As few sheets as the best found."
 
 
 def test_a_board_for_three_fronts(unit):
