@@ -14,7 +14,7 @@ from shoplib.layout.sawn import SawCut
 from shoplib.measure import Style
 from shoplib.words.naming import and_list
 
-_NUMBER = 24
+_NUMBER = 14
 """Of the longer side of the sheet, what a number on a cut takes."""
 
 
@@ -102,9 +102,9 @@ def _middle(cut: SawCut, kerf: int, size: int) -> tuple[int, int]:
     piece, off = cut.piece, cut.off
     if off.w != piece.w:
         beside = off.x + off.w + kerf // 2 if off.x == piece.x else off.x - kerf // 2
-        return beside, piece.y + min(piece.h // 2, size * 3 // 2)
+        return beside, piece.y + min(piece.h // 2, size)
     beside = off.y + off.h + kerf // 2 if off.y == piece.y else off.y - kerf // 2
-    return piece.x + min(piece.w // 2, size * 3 // 2), beside
+    return piece.x + min(piece.w // 2, size), beside
 
 
 def _said(sheet: LaidSheet, steps: Sequence[Step], called: str) -> str:
