@@ -1,21 +1,17 @@
 """A sheet with its saw cuts: each has the number that it has in the order, and what comes off its name."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 
 from shoplib.buying.laid_out import LaidSheet
 from shoplib.draw.chains import unit_note
 from shoplib.draw.look import fill_of
 from shoplib.draw.scene import EdgeText, Item, Label, Scene, Shape
 from shoplib.draw.scene import Rect as Flat
-from shoplib.draw.sheet_layout import LEFT, SAW_CUT, flat, trim_of
+from shoplib.draw.sheet_layout import LEFT, SAW_CUT, flat, numbered, trim_of
 from shoplib.layout.order import Piece, Step
 from shoplib.layout.pieces import Rect
-from shoplib.layout.sawn import SawCut
 from shoplib.measure import Style
 from shoplib.words.naming import and_list
-
-_NUMBER = 14
-"""Of the longer side of the sheet, what a number on a cut takes."""
 
 
 def cuts_drawn(sheet: LaidSheet, steps: Sequence[Step], style: Style, called: str = "") -> Scene:
@@ -45,7 +41,7 @@ def cuts_drawn(sheet: LaidSheet, steps: Sequence[Step], style: Style, called: st
                   Label(flat(one.placed.at), texts)]
     for piece, side in edges:
         items.append(EdgeText(_at_edge(piece.at, stock.length, stock.width), side, _own(piece, called)))
-    items += _numbers(steps, sheet.kerf, max(stock.length, stock.width) // _NUMBER)
+    items += [numbered(cut, step.setting, sheet) for step in steps if step.kind != "trim" for cut in step.cuts]
     by = and_list([str(setting) for setting in dict.fromkeys(step.setting for step in trims)])
     first = [f"Hatched at the edges: trimmed off first, by {by}."] if trims else []
     return Scene(
@@ -85,26 +81,6 @@ def _at_edge(at: Rect, length: int, width: int) -> Flat:
 def _within(part: Rect, piece: Rect) -> bool:
     return (piece.x <= part.x and part.x + part.w <= piece.x + piece.w
             and piece.y <= part.y and part.y + part.h <= piece.y + piece.h)
-
-
-def _numbers(steps: Sequence[Step], kerf: int, size: int) -> Iterator[Item]:
-    """The number of each cut on its kerf, near the end of it where it begins."""
-    for step in steps:
-        if step.kind != "trim":
-            for cut in step.cuts:
-                x, y = _middle(cut, kerf, size)
-                room = (x - size // 2, y - size // 2, x + size // 2, y + size // 2)
-                yield Label(room, (str(step.setting),), plate=True)
-
-
-def _middle(cut: SawCut, kerf: int, size: int) -> tuple[int, int]:
-    """Where the number of a cut stands: on the kerf, a little way in, so that those of cuts that meet lie apart."""
-    piece, off = cut.piece, cut.off
-    if off.w != piece.w:
-        beside = off.x + off.w + kerf // 2 if off.x == piece.x else off.x - kerf // 2
-        return beside, piece.y + min(piece.h // 2, size)
-    beside = off.y + off.h + kerf // 2 if off.y == piece.y else off.y - kerf // 2
-    return piece.x + min(piece.w // 2, size), beside
 
 
 def _said(sheet: LaidSheet, steps: Sequence[Step], called: str) -> str:
