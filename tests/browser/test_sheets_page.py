@@ -2,7 +2,7 @@
 
 import pytest
 
-from shoplib.lessons.lesson_08 import OFFCUT, STRIPS, WHOLE_LIST
+from shoplib.lessons.lesson_08 import BANDS, OFFCUT, STRIPS, WHOLE_LIST
 from tests.browser.learner import opened_and_run, whole_set_wrong_then_right, wrong_then_right
 
 pytestmark = pytest.mark.browser
@@ -37,6 +37,23 @@ def test_the_worked_sheets_are_pictures_with_words(page):
 
 def test_a_length_wrong_and_then_right(page):
     wrong_then_right(page, OFFCUT, "no-kerf")
+
+
+def test_hints_come_to_an_end_and_the_kernel_is_not_waited_for(page):
+    """Pressed once more than there are hints, and the working twice: nothing changes, and no wait is announced."""
+    box = page.page.locator(".shop-exercise", has_text=BANDS.title)
+    box.scroll_into_view_if_needed()
+    hint = box.get_by_role("button", name="int")
+    for _ in range(len(BANDS.hints)):
+        assert hint.get_attribute("aria-disabled") == "false"
+        hint.click()
+        page.settle()
+    assert hint.inner_text() == "No more hints" and hint.get_attribute("aria-disabled") == "true"
+    hint.click(force=True)
+    for _ in range(2):
+        box.get_by_role("button", name="Show working").click()
+    page.page.wait_for_timeout(2_000)  # a wait is announced after 1.5 seconds
+    assert "Waiting for the kernel" not in box.inner_text()
 
 
 def test_a_count_wrong_and_then_right(page):
