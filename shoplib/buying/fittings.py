@@ -1,5 +1,6 @@
 """Pulls and their screws, pegs, shelf pins, casters and feet to buy."""
 
+from collections import Counter
 from collections.abc import Iterator
 from decimal import Decimal
 
@@ -23,8 +24,8 @@ def fitting_lines(cabinet: Cabinet) -> Iterator[Line]:
 def _pulls(cabinet: Cabinet) -> Iterator[Line]:
     """Pulls by the distance of their holes, and their screws by the wood that these pass."""
     writing = Writing(cabinet.style)
-    pulls: dict[int, int] = {}
-    passed: dict[int, int] = {}
+    pulls: Counter[int] = Counter()
+    passed: Counter[int] = Counter()
     for fitting in cabinet.hardware:
         if fitting.what != "pull":
             continue
@@ -32,10 +33,8 @@ def _pulls(cabinet: Cabinet) -> Iterator[Line]:
         holes = pull_holes(front)
         across = [x for x, _ in holes]
         pitch = max(across) - min(across)
-        pulls[pitch] = pulls.get(pitch, 0) + 1
-        for place in holes:
-            wood = wood_passed(front, place, cabinet)
-            passed[wood] = passed.get(wood, 0) + 1
+        pulls[pitch] += 1
+        passed.update(wood_passed(front, place, cabinet) for place in holes)
     for pitch, count in pulls.items():
         what = f"pull, {writing.length(pitch)} between its holes" if pitch else "pull with one hole"
         yield Line("pull", what, Decimal(count), "each", stage=FRONTS, uses="one on each front")
@@ -55,13 +54,12 @@ def _pulls(cabinet: Cabinet) -> Iterator[Line]:
 def _pegs(cabinet: Cabinet) -> Iterator[Line]:
     """Rod for pegs: each as long as it stands out and goes in, and a saw cut."""
     unit, writing = cabinet.style.unit, Writing(cabinet.style)
-    found: dict[tuple[int, int], int] = {}
+    found: Counter[tuple[int, int]] = Counter()
     for fitting in cabinet.hardware:
         if fitting.what == "peg":
             panel = cabinet.by_name[fitting.on]
             hole = next(cut for cut in panel.cuts if isinstance(cut, Hole) and cut.kind == "peg")
-            key = (hole.diameter, fitting.box.size[0] + hole.depth)
-            found[key] = found.get(key, 0) + 1
+            found[hole.diameter, fitting.box.size[0] + hole.depth] += 1
     kerf = cabinet.project.cutting.kerf if cabinet.project else _usual_kerf(unit)
     for (diameter, length), count in found.items():
         needed, spare = running(length * count, kerf * count, unit)
@@ -84,9 +82,7 @@ def _usual_kerf(unit: str) -> int:
 
 def _pins(cabinet: Cabinet) -> Iterator[Line]:
     """Four pins under each loose shelf: as many as there are holes."""
-    found: dict[int, int] = {}
-    for hole in (cut for board in cabinet.boards for cut in _holes(board, "shelf pin")):
-        found[hole.diameter] = found.get(hole.diameter, 0) + 1
+    found = Counter(hole.diameter for board in cabinet.boards for hole in _holes(board, "shelf pin"))
     for diameter, count in found.items():
         yield Line(
             "shelf pin",
@@ -104,11 +100,9 @@ def _holes(board: Board, kind: str) -> list[Hole]:
 
 
 def _under(cabinet: Cabinet) -> Iterator[Line]:
-    found: dict[tuple[str, int], int] = {}
-    for fitting in cabinet.hardware:
-        if fitting.what in ("caster", "foot"):
-            key = (fitting.what, fitting.box.size[2])
-            found[key] = found.get(key, 0) + 1
+    found = Counter(
+        (fitting.what, fitting.box.size[2]) for fitting in cabinet.hardware if fitting.what in ("caster", "foot")
+    )
     for (what, high), count in found.items():
         yield Line(
             what,

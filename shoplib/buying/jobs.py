@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from decimal import Decimal
-from string import ascii_uppercase
 
 from shoplib.buying.rough import boards_by_sheet, rough_size
+from shoplib.layout.marks import letter
 from shoplib.layout.offcuts import LEAST, Least
 from shoplib.layout.pieces import Job, Part, Rect, Stock
 from shoplib.measure import MM, Style, write_brief
@@ -109,16 +109,6 @@ def _ask(
     return Ask(sheet, stages, parts, tuple(map(tuple, alike.values())), letters, cutting.kerf)
 
 
-def letter(number: int) -> str:
-    """A to Z, then AA, AB and so on.
-
-    >>> letter(0), letter(25), letter(26)
-    ('A', 'Z', 'AA')
-    """
-    first, last = divmod(number, 26)
-    return (letter(first - 1) if first else "") + ascii_uppercase[last]
-
-
 def in_shop(sheet: Sheet) -> tuple[Held, ...]:
     """The offcuts and boards that the project says lie in the shop, one by one."""
     ends, edges = _trims(sheet)
@@ -150,7 +140,7 @@ def offered(ask: Ask, held: Iterable[Held], style: Style) -> Offered:
     known = [
         (stock, pieces)
         for stock, pieces in all_stock(ask.sheet, held, style)
-        if stock.count is None or any(fits(part, stock) for part in ask.parts)
+        if stock.count is None or any(part.fits(stock) for part in ask.parts)
     ]
     stock = [one for one, _ in known]
     _refuse_what_cannot_be(ask, stock, style)
@@ -201,21 +191,9 @@ def coins(price: str) -> int:
     return int(Decimal(price.replace(",", ".")) * 100)
 
 
-def fits(part: Part, stock: Stock) -> bool:
-    """Whether the part comes out of the stock at all.
-
-    >>> fits(Part("shelf", 600, 300), Stock("offcut", 400, 700)), fits(Part("back", 600, 300, 1, True),
-    ...                                                                Stock("offcut", 400, 700))
-    (False, True)
-    """
-    usable = stock.usable
-    along = part.length <= usable.w and part.width <= usable.h
-    return along or (part.may_turn and part.width <= usable.w and part.length <= usable.h)
-
-
 def _refuse_what_cannot_be(ask: Ask, stock: list[Stock], style: Style) -> None:
     for part in ask.parts:
-        if not any(fits(part, one) for one in stock):
+        if not any(part.fits(one) for one in stock):
             turned = "either way round" if part.may_turn else "with its grain along the sheet"
             sizes = dict.fromkeys(_size(one.length, one.width, style) for one in stock)
             there = ", ".join(sizes) or "none that holds any part"
@@ -229,7 +207,7 @@ def _refuse_what_cannot_be(ask: Ask, stock: list[Stock], style: Style) -> None:
 def _what_would_do(part: Part, stock: list[Stock]) -> str:
     if not any(one.count is None for one in stock):
         return "only pieces in the shop are given: give length and width of the sheet as it can be bought"
-    if any(fits(replace(part, may_turn=True), one) for one in stock):
+    if any(replace(part, may_turn=True).fits(one) for one in stock):
         return "it would only lie across the grain: see whether length (along the grain) and width are swapped"
     return "give a larger one, or make the part in two"
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from itertools import count
 
 from shoplib.buying.front_order import runs_of
-from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, least_kept, letter, offered
+from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, least_kept, offered
 from shoplib.buying.lifts import one_lifts
 from shoplib.buying.rough import as_it_comes
 from shoplib.buying.shop_first import shop_first
@@ -17,6 +17,7 @@ from shoplib.buying.strip_runs import shortest_rip, strip_runs
 from shoplib.layout.choose import best_for
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.grain_run import apart, joined
+from shoplib.layout.marks import letter
 from shoplib.layout.offcuts import Least, worth_keeping
 from shoplib.layout.order import SCRAP, Step, cut_order
 from shoplib.layout.pieces import Job, Laid, Layout, LayoutError, Placed, Rect, Stock

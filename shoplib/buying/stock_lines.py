@@ -1,5 +1,6 @@
 """Sheets and boards to buy, by size, and what is taken from the shop."""
 
+from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
@@ -51,11 +52,7 @@ def stock_lines(cabinet: Cabinet, used: Iterable[Stocked]) -> tuple[Line, ...]:
 
 def from_shop(cabinet: Cabinet, used: Iterable[Stocked]) -> tuple[str, ...]:
     """What lies in the shop and is used: "2 x thin sheet, 24 in x 23 in"."""
-    counted: dict[tuple[str, int, int], int] = {}
-    for one in used:
-        if not one.bought:
-            key = (one.sheet, one.length, one.width)
-            counted[key] = counted.get(key, 0) + 1
+    counted = Counter((one.sheet, one.length, one.width) for one in used if not one.bought)
     return tuple(
         f"{count} x {sheet}, {size_words(length, width, cabinet.style)}"
         for (sheet, length, width), count in counted.items()
@@ -79,11 +76,7 @@ _Key = tuple[str, int, int, tuple[int, ...]]
 
 def _counted(used: Iterable[Stocked]) -> dict[_Key, int]:
     """Equal ones together; those that the case needs too are one purchase, whatever else is cut from them later."""
-    found: dict[_Key, int] = {}
-    for one in used:
-        key = (one.sheet, one.length, one.width, one.stages)
-        found[key] = found.get(key, 0) + 1
-    return found
+    return Counter((one.sheet, one.length, one.width, one.stages) for one in used)
 
 
 def _line(cabinet: Cabinet, key: _Key, count: int) -> Line:

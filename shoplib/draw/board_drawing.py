@@ -1,7 +1,6 @@
 """One kind of board, flat, with every cut dimensioned from one datum corner."""
 
 from collections.abc import Iterable
-from string import ascii_uppercase
 
 from shoplib.draw.board_dimensions import dimensions, stops_short
 from shoplib.draw.board_face import Face
@@ -19,6 +18,7 @@ from shoplib.draw.scene import (
     Shape,
 )
 from shoplib.draw.slide_lines import slide_lines, slide_rects, worked_faces
+from shoplib.layout.marks import letter
 from shoplib.lists.cut_words import cut_words
 from shoplib.lists.sides import datum_side, outline_of, side_name
 from shoplib.lists.writing import Writing
@@ -121,7 +121,7 @@ def _tagged(face: Face, first: bool, both: bool) -> list[tuple[str, list[Cut]]]:
         if both and _comes_through(face, cut):
             continue
         groups.setdefault(_alike(cut, number, face.board), []).append(cut)
-    return [(_letter(k), cuts) for k, cuts in enumerate(groups.values())]
+    return [(letter(k), cuts) for k, cuts in enumerate(groups.values())]
 
 
 def _alike(cut: Cut, number: int, board: Board) -> object:
@@ -138,12 +138,6 @@ def _on_edge(face: Face, cut: Cut) -> bool:
     if isinstance(cut, Hole):
         return cut.along != "w"
     return cut.low[2] > 0 and cut.high[2] < face.board.thickness
-
-
-def _letter(number: int) -> str:
-    """A to Z, then AA, AB and so on."""
-    first, last = divmod(number, 26)
-    return (ascii_uppercase[first - 1] if first else "") + ascii_uppercase[last]
 
 
 def _cuts(face: Face, tags: list[tuple[str, list[Cut]]]) -> Iterable[Item]:

@@ -2,11 +2,11 @@
 the next part would lie.
 """
 
-from shoplib.buying.jobs import letter
 from shoplib.draw.chains import unit_note
 from shoplib.draw.scene import Chain, Item, Label, Line, Scene, Shape
 from shoplib.draw.sheet_layout import LEFT, SAW_CUT
 from shoplib.layout.hand import Hand, Place
+from shoplib.layout.marks import letter
 from shoplib.layout.pieces import Rect, Stock
 from shoplib.layout.sawn import SawCut
 from shoplib.lists.writing import Writing

@@ -6,12 +6,12 @@ A move gives the state after it (`hand.Hand`), or `Refused` with one sentence, a
 
 from collections.abc import Iterator
 from dataclasses import replace
-from itertools import count, product
-from string import ascii_lowercase
+from itertools import count
 
 from shoplib.layout import hand_refused as no
 from shoplib.layout.hand import Hand, HandSheet, Place, Refused, Step, Way
 from shoplib.layout.hand_cut import cut_piece
+from shoplib.layout.marks import letter
 from shoplib.layout.pieces import Job, Placed, Rect
 from shoplib.measure import Style
 
@@ -139,7 +139,7 @@ def _done(hand: Hand, used: Place, sheet: HandSheet, free: list[Place], step: St
     """With this place used up, its sheet as it now is, and what is free now; an offcut keeps its letter."""
     kept = [place for place in hand.places if place.key != used.key]
     taken = {place.letter for place in kept}
-    free_letters = (letter for letter in letters() if letter not in taken)
+    free_letters = (free for free in letters() if free not in taken)
     return replace(
         hand,
         sheets=(*hand.sheets[: used.sheet], sheet, *hand.sheets[used.sheet + 1 :]),
@@ -151,5 +151,4 @@ def _done(hand: Hand, used: Place, sheet: HandSheet, free: list[Place], step: St
 
 def letters() -> Iterator[str]:
     """From a to z, then aa, ab and so on; large letters are those of the parts."""
-    for long in count(1):
-        yield from map("".join, product(ascii_lowercase, repeat=long))
+    return (letter(number).lower() for number in count())

@@ -114,10 +114,7 @@ def grown(job: Job) -> Grown:
     there = [sum(part.count for part in job.parts) if one.count is None else one.count for one in job.stock]
     cost = [one.cost for one in job.stock]
     missing = None
-    if not any(
-        one.count is None and all(_fits(kind, a, b) for kind in kinds)
-        for one, a, b in zip(job.stock, wide, high, strict=True)
-    ):
+    if not any(one.count is None and all(part.fits(one) for part in job.parts if part.count) for one in job.stock):
         missing = len(wide)
         wide, high = [*wide, max(wide)], [*high, max(high)]
         dear = 1 + 2 * sum(each * n for each, n in zip(cost, there, strict=True))
@@ -142,11 +139,6 @@ def grown(job: Job) -> Grown:
     )
 
 
-def _fits(kind: tuple[int, int, bool], wide: int, high: int) -> bool:
-    w, h, turns = kind
-    return (w <= wide and h <= high) or (turns and h <= wide and w <= high)
-
-
 def _check(job: Job) -> None:
     if job.kerf < 0:
         raise LayoutError("the kerf is negative; give the width of the saw cut, or 0 to lay out without one")
@@ -168,6 +160,5 @@ def _check(job: Job) -> None:
     if pieces > MOST:
         raise LayoutError(f"{pieces} parts are more than one layout can take; lay out at most {MOST} at a time")
     for index, part in enumerate(job.parts):
-        kind = (part.length, part.width, part.may_turn)
-        if part.count and not any(one.count != 0 and _fits(kind, one.usable.w, one.usable.h) for one in job.stock):
+        if part.count and not any(one.count != 0 and part.fits(one) for one in job.stock):
             raise TooLarge(index, part.name)

@@ -43,6 +43,17 @@ class Part:
     count: int = 1
     may_turn: bool = False
 
+    def fits(self, stock: "Stock") -> bool:
+        """Whether it comes out of the stock at all, the edges trimmed.
+
+        >>> Part("shelf", 600, 300).fits(Stock("ply", 400, 700)), Part("back", 600, 300, 1, True).fits(
+        ...     Stock("ply", 400, 700))
+        (False, True)
+        """
+        usable = stock.usable
+        along = self.length <= usable.w and self.width <= usable.h
+        return along or (self.may_turn and self.width <= usable.w and self.length <= usable.h)
+
 
 @dataclass(frozen=True, slots=True)
 class Stock:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from shoplib.lessons.exercise import Given, Givens, Misconception
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
-from shoplib.measure import to_step
+from shoplib.measure import INCH_STYLE, MM_STYLE, to_step
 
 
 def too(off: int) -> str:
@@ -16,6 +16,11 @@ def too(off: int) -> str:
     'too small'
     """
     return "too large" if off > 0 else "too small"
+
+
+def cut_by_it(_givens: Givens, off: int, say: Say) -> str:
+    """What comes of an answer that is off, where boards are cut by it."""
+    return f"What is cut by that line would be {say.amount(off)} {too(off)}."
 
 
 @dataclass(frozen=True)
@@ -36,6 +41,21 @@ class AnothersList:
             for number, what in enumerate(self.lines)
         ]
         return [*rows, Given("line", "", line, self.lines[line])]
+
+    def drawn(
+        self, draw: Draw, rows: Sequence[Given], line: Callable[[dict[str, int], int], int],
+        slipped: Callable[[dict[str, int], int, int], int],
+    ) -> list[Given]:
+        """The `rows` of the case, and of the list: each `line` as it should be but one, `slipped` in one of two ways.
+
+        What is listed stands to the nearest mark of a usual rule.
+        """
+        values = {row.name: row.value for row in rows}
+        wrong, slip = draw.count("line", "", 0, len(self.lines) - 1), draw.count("slip", "", 0, 1)
+        listed = [line(values, number) for number in range(len(self.lines))]
+        listed[wrong.value] = slipped(values, wrong.value, slip.value)
+        mark = (INCH_STYLE if draw.unit == "in" else MM_STYLE).step
+        return [*rows, *self.rows(draw, listed, wrong.value, mark)]
 
     def listed(self, givens: Givens, on: int = 0) -> int:
         """What stands on the line that is wrong, or on the one that comes `on` further (round and round)."""

@@ -1,12 +1,12 @@
 """Fronts and gaps, the fifth rung: find the slip in a list of fronts that somebody else wrote."""
 
-from shoplib.lessons.anothers_list import AnothersList, too
+from shoplib.lessons.anothers_list import AnothersList, cut_by_it
 from shoplib.lessons.exercise import Exercise, Given, Givens, Twin
 from shoplib.lessons.front_givens import covered, divider, opening_height, opening_width, wide_gap
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
 from shoplib.lessons.small_fronts import THICK, beside_divider, front_height, front_width, small_fronts
-from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, share
+from shoplib.measure import INCH, MM, share
 
 LINES = ("each of three inset fronts, height", "the wide overlay front", "each front beside the divider")
 
@@ -31,12 +31,7 @@ def _slipped(g: dict[str, int], number: int, slip: int) -> int:
 
 def _givens(draw: Draw) -> list[Given]:
     rows = [opening_height(draw), wide_gap(draw), opening_width(draw), covered(draw), divider(draw)]
-    values = {row.name: row.value for row in rows}
-    line, slip = draw.count("line", "", 0, 2), draw.count("slip", "", 0, 1)
-    listed = [_line(values, number) for number in range(3)]
-    listed[line.value] = _slipped(values, line.value, slip.value)
-    mark = (INCH_STYLE if draw.unit == "in" else MM_STYLE).step
-    return [*rows, *LIST.rows(draw, listed, line.value, mark)]
+    return LIST.drawn(draw, rows, _line, _slipped)
 
 
 def _right(givens: Givens) -> int:
@@ -44,10 +39,6 @@ def _right(givens: Givens) -> int:
 
 
 LIST = AnothersList("Irma", LINES, _right)
-
-
-def _effect(_givens: Givens, off: int, say: Say) -> str:
-    return f"What is cut by that line would be {say.amount(off)} {too(off)}."
 
 
 def _working(givens: Givens, say: Say) -> tuple[str, ...]:
@@ -74,7 +65,7 @@ IRMAS_LIST = Exercise(
     givens=_givens,
     right=_right,
     misconceptions=LIST.slips,
-    effect=_effect,
+    effect=cut_by_it,
     fits="The line was \"{line}\"; with it mended, all three are sound.",
     hints=(
         "Turn each line round: do three fronts and four gaps fill the opening? Two shares and a gap the divider?",

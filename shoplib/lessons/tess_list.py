@@ -15,7 +15,7 @@ from shoplib.lessons.hardware_givens import (
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
 from shoplib.lessons.small_hardware import lower_edges, small_hardware
-from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, share
+from shoplib.measure import INCH, MM, share
 from shoplib.model.hardware_places import pull_places
 
 LINES = ("spacer of the third slide", "setback of the slides", "first hole of the pull")
@@ -46,12 +46,7 @@ def _givens(draw: Draw) -> list[Given]:
     rows = [front_height(draw), front_gap(draw), slide_height(draw)]
     rows.append(lowest_spacer({row.name: row.value for row in rows}, draw))
     rows += [front_as_measured(draw), clearance(draw), front_width(draw), pitch(draw)]
-    values = {row.name: row.value for row in rows}
-    line, slip = draw.count("line", "", 0, 2), draw.count("slip", "", 0, 1)
-    listed = [_line(values, number) for number in range(3)]
-    listed[line.value] = _slipped(values, line.value, slip.value)
-    mark = (INCH_STYLE if draw.unit == "in" else MM_STYLE).step
-    return [*rows, *LIST.rows(draw, listed, line.value, mark)]
+    return LIST.drawn(draw, rows, _line, _slipped)
 
 
 def _right(givens: Givens) -> int:

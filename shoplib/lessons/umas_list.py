@@ -1,12 +1,12 @@
 """The cut list, the fifth rung: find the slip in a list that somebody else wrote, by its sums."""
 
-from shoplib.lessons.anothers_list import AnothersList, too
+from shoplib.lessons.anothers_list import AnothersList, cut_by_it
 from shoplib.lessons.exercise import Exercise, Given, Givens, Twin
 from shoplib.lessons.numbers import Draw
 from shoplib.lessons.say import Say
 from shoplib.lessons.sheet_givens import band
 from shoplib.lessons.usual_givens import case_width, side_by_the_rule
-from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE, share
+from shoplib.measure import INCH, INCH_STYLE, MM, share
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Bay, Carcass, Project, Shelves, Size
 from shoplib.model.sheet import Sheet
@@ -41,12 +41,7 @@ def _slipped(g: dict[str, int], number: int, slip: int) -> int:
 
 def _givens(draw: Draw) -> list[Given]:
     rows = [case_width(draw), side_by_the_rule(draw), band(draw)]
-    values = {row.name: row.value for row in rows}
-    line, slip = draw.count("line", "", 0, 2), draw.count("slip", "", 0, 1)
-    listed = [_line(values, number) for number in range(3)]
-    listed[line.value] = _slipped(values, line.value, slip.value)
-    mark = (INCH_STYLE if draw.unit == "in" else MM_STYLE).step
-    return [*rows, *LIST.rows(draw, listed, line.value, mark)]
+    return LIST.drawn(draw, rows, _line, _slipped)
 
 
 def _right(givens: Givens) -> int:
@@ -54,10 +49,6 @@ def _right(givens: Givens) -> int:
 
 
 LIST = AnothersList("Uma", LINES, _right)
-
-
-def _effect(_givens: Givens, off: int, say: Say) -> str:
-    return f"What is cut by that line would be {say.amount(off)} {too(off)}."
 
 
 def _working(givens: Givens, say: Say) -> tuple[str, ...]:
@@ -84,7 +75,7 @@ UMAS_LIST = Exercise(
     givens=_givens,
     right=_right,
     misconceptions=LIST.slips,
-    effect=_effect,
+    effect=cut_by_it,
     fits="The line was \"{line}\"; with it mended, the sums close.",
     hints=(
         "Close the sums: side + bottom + side; shelf + divider + shelf; band + top + band. What must each come to?",

@@ -1,9 +1,9 @@
 """What the panel of a sheet laid out by hand tells: what is to lay, where it can go, how it stands, what came of it."""
 
-from shoplib.buying.jobs import letter
 from shoplib.layout.best_found import Best
 from shoplib.layout.hand import Hand, Place
 from shoplib.layout.hand_sawn import shop_cost_by_hand
+from shoplib.layout.marks import letter
 from shoplib.layout.pieces import Job, LayoutError, Part, Stock
 from shoplib.layout.shop_cost import ShopCost
 from shoplib.measure import INCH, MM, Style, write_brief

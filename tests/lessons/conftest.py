@@ -2,6 +2,7 @@ import pytest
 
 from shoplib.lessons import lesson_template
 from shoplib.lessons.course import lessons
+from shoplib.lessons.posed import pose
 from tests.lessons.learners import LEARNERS
 
 ALL = [*(one for lesson in lessons() for one in lesson.exercises), *lesson_template.EXERCISES]
@@ -32,6 +33,20 @@ def learners(count):
 def few(count):
     """Those who answer with every slip there is."""
     return LEARNERS[:count(5, 12)]
+
+
+@pytest.fixture(scope="module")
+def posed_to():
+    """Poses an exercise to a learner, the same one once for all tests of a module."""
+    kept = {}
+
+    def posed(exercise, learner, unit):
+        key = exercise.id, learner, unit
+        if key not in kept:
+            kept[key] = pose(exercise, learner, unit)
+        return kept[key]
+
+    return posed
 
 
 @pytest.fixture

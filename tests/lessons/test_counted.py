@@ -5,7 +5,7 @@ from itertools import pairwise
 
 import pytest
 
-from shoplib.lessons.posed import Posed, pose
+from shoplib.lessons.posed import Posed
 from shoplib.lessons.say import Say
 from shoplib.live.exercise_box import ExerciseBox
 from tests.lessons.answers import by_hand
@@ -26,19 +26,6 @@ SAID = {
     "08-spare": ("trust in {by} that cannot be cut", "leave {by} out"),
 }
 """What each says of a number that is too large, and of one that is too small."""
-
-
-@pytest.fixture(scope="module")
-def posed_to():
-    kept = {}
-
-    def posed(exercise, learner, unit):
-        key = exercise.id, learner, unit
-        if key not in kept:
-            kept[key] = pose(exercise, learner, unit)
-        return kept[key]
-
-    return posed
 
 
 def slips(posed: Posed) -> dict[str, int]:

@@ -4,11 +4,9 @@ import re
 from fractions import Fraction
 from itertools import pairwise
 
-import pytest
-
 from shoplib.lessons.exercise import Givens
 from shoplib.lessons.lesson_02 import THICKNESS
-from shoplib.lessons.posed import Posed, pose
+from shoplib.lessons.posed import Posed
 from shoplib.measure import MM, to_quantity, ureg, write_mm
 from shoplib.measure.traced import Traced
 from shoplib.words.working import leaves
@@ -59,19 +57,6 @@ MALFORMED = {
     "12 lbf": "wrong unit",
     "3 1/2 hours": "wrong unit",
 }
-
-
-@pytest.fixture(scope="module")
-def posed_to():
-    kept = {}
-
-    def posed(exercise, learner, unit):
-        key = exercise.id, learner, unit
-        if key not in kept:
-            kept[key] = pose(exercise, learner, unit)
-        return kept[key]
-
-    return posed
 
 
 def test_answer_and_slips_agree_with_sums_by_hand_and_stand_apart(exercise, unit, posed_to, learners):
