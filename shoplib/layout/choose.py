@@ -77,21 +77,45 @@ def best_for(
     if not ranked:
         raise LayoutError("there is no layout to choose from; give the search more time.")
     finalists = [weighed(job, found[n], wish, least) for _, n in sorted(ranked)[:FINALISTS]]
-    return replace(min(finalists, key=lambda choice: choice.shop.ranked(wish)), among=len(ranked))
+    chosen = min(finalists, key=lambda choice: choice.shop.ranked(wish))
+    return replace(together(job, chosen), among=len(ranked))
 
 
 def weighed(job: Job, layout: Layout, wish: Wish | None = None, least: Least = LEAST) -> Choice:
     """One layout as it would be cut: tidied, or each width in strips of its own, where that makes nothing worse."""
     sheets, cuts = [], []
     for laid in layout.sheets:
-        tidy = (tidied(job, laid, wish, least, at_once) for at_once in (True, False))
-        again = dict.fromkeys((*tidy, laid, *own_strips(job, laid)))
-        ways = [(one, sawn(job, one, wish, least)) for one in again]
+        ways = _ways(job, laid, wish, least)
         laid, found = min(ways, key=lambda way: shop_cost(job, way[:1], way[1:], least).ranked(wish))
         sheets.append(laid)
         cuts.append(found)
     layout = replace(layout, sheets=tuple(sheets))
     return Choice(wish, layout, tuple(cuts), shop_cost(job, layout.sheets, cuts, least), least)
+
+
+def _ways(job: Job, laid: Laid, wish: Wish | None, least: Least) -> list[tuple[Laid, Sawn]]:
+    """The ways to lay the parts of one sheet that are tried, with their cuts."""
+    tidy = (tidied(job, laid, wish, least, at_once) for at_once in (True, False))
+    return [(one, sawn(job, one, wish, least)) for one in dict.fromkeys((*tidy, laid, *own_strips(job, laid)))]
+
+
+def together(job: Job, choice: Choice) -> Choice:
+    """Each sheet in turn in the way that goes best with the others, where equal sizes of several share a setting.
+
+    >>> from shoplib.layout.pieces import Part, Placed, Stock
+    >>> job = Job((Part("shelf", 60, 20, 2),), (Stock("ply", 100, 60),))
+    >>> one = weighed(job, Layout((Laid(0, (Placed(0, Rect(0, 0, 60, 20)),)),) * 2, 0, 0))
+    >>> together(job, one).shop.settings
+    2
+    """
+    for n in range(len(choice.layout.sheets) if len(choice.layout.sheets) > 1 else 0):
+        for laid, found in _ways(job, choice.layout.sheets[n], choice.wish, choice.least):
+            sheets = (*choice.layout.sheets[:n], laid, *choice.layout.sheets[n + 1 :])
+            cuts = (*choice.sheets[:n], found, *choice.sheets[n + 1 :])
+            shop = shop_cost(job, sheets, cuts, choice.least)
+            if shop.ranked(choice.wish) < choice.shop.ranked(choice.wish):
+                choice = replace(choice, layout=replace(choice.layout, sheets=sheets), sheets=cuts, shop=shop)
+    return choice
 
 
 def shop_cost(job: Job, sheets: Iterable[Laid], cuts: Iterable[Sawn], least: Least = LEAST) -> ShopCost:

@@ -5,7 +5,7 @@ from random import Random
 
 import pytest
 
-from shoplib.layout.choose import FINALISTS, best_for, shop_cost, weighed, why
+from shoplib.layout.choose import FINALISTS, best_for, shop_cost, together, weighed, why
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.offcuts import Least
 from shoplib.layout.order import cut_order
@@ -121,6 +121,20 @@ def test_each_wish_gets_its_own_layout():
     assert (choice.shop.settings, choice.shop.rips, choice.shop.stages, choice.shop.cuts) == (2, 1, 2, 4)
     assert choice.layout == over
     assert choice.largest == (0, Rect(62, 0, 38, 100)) and choice.among == 2
+
+
+def test_what_is_chosen_goes_together_no_worse(count):
+    random, better = Random(34), 0
+    for _ in range(count(12, 100)):
+        job, layout = cut_up(random, sheets=3)
+        wish = random.choice(WISHES)
+        alone = weighed(job, layout, wish, ANY)
+        best = together(job, alone)
+        assert judged(job, best.layout) == []
+        assert best.shop == shop_cost(job, best.layout.sheets, best.sheets, ANY)
+        assert best.shop.ranked(wish) <= alone.shop.ranked(wish)
+        better += best.shop.ranked(wish) < alone.shop.ranked(wish)
+    assert better > 0
 
 
 def test_dearer_layouts_are_no_choice():
