@@ -132,9 +132,10 @@ def told(
     >>> from shoplib.layout.pieces import Stock
     >>> job = Job((Part("top", 50, 20), Part("shelf", 30, 20, 4)), (Stock("ply", 104, 50),), 2)
     >>> left = [Rect(0, 0, 45, 41)]
-    >>> for sentence in told(job, spare(job, left), str, one_more(job, left)):
-    ...     print(sentence)
-    The largest part, top (50 x 20), could not be made again from what is left: the longest piece as wide is 45.
+    >>> first, *rest = told(job, spare(job, left), str, one_more(job, left))
+    >>> first.partition(": ")[2]
+    'of the pieces that are wide enough the longest is 45 long.'
+    >>> print(*rest, sep=chr(10))
     Could not be replaced from what is left: top.
     With one more sheet of ply, 104 x 50, each part could be made again, top 4 times.
     """
@@ -144,7 +145,9 @@ def told(
     if number:
         lines = [f"The largest part, {name}, could be made again {_times(number)} from what is left."]
     else:
-        longest = f"the longest piece as wide is {say(found.longest)}" if found.longest else "no piece is so wide"
+        longest = "no piece is so wide"
+        if found.longest:
+            longest = f"of the pieces that are wide enough the longest is {say(found.longest)} long"
         lines = [f"The largest part, {name}, could not be made again from what is left: {longest}."]
     lines.append(
         f"Could not be replaced from what is left: {_names(job, found.lost)}."
