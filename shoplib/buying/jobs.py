@@ -77,6 +77,19 @@ class Offered:
     priced: bool
 
 
+def usable_again(held: Iterable[Held]) -> tuple[Held, ...]:
+    """What parts may be cut from: of what is left over only what is worth keeping.
+
+    On a smaller piece the hands come near the blade, and a short one can turn on the saw (common practice, no source).
+    It holds for parts of a later stage, and for those that are made again.
+
+    >>> scrap, shop = Held(20, 10, left_of="ply 1"), Held(20, 10)
+    >>> usable_again([scrap, shop]) == (shop,)
+    True
+    """
+    return tuple(one for one in held if one.name or not one.left_of)
+
+
 def asks(cabinet: Cabinet) -> tuple[Ask, ...]:
     """What is to be laid out, in the order in which it is cut: stage by stage if so asked, and sheet by sheet as in the
     project.
@@ -144,12 +157,12 @@ def offered(ask: Ask, held: Iterable[Held], style: Style) -> Offered:
     ]
     stock = [one for one, _ in known]
     _refuse_what_cannot_be(ask, stock, style)
-    return Offered(tuple(stock), tuple(pieces for _, pieces in known), _all_priced(ask.sheet))
+    return Offered(tuple(stock), tuple(pieces for _, pieces in known), _all_priced(ask.sheet, style))
 
 
 def all_stock(sheet: Sheet, held: Iterable[Held], style: Style) -> list[tuple[Stock, tuple[Held, ...]]]:
     """What lies in the shop, whatever comes out of it, with the pieces themselves, then what can be bought."""
-    sizes, priced = _to_buy(sheet), _all_priced(sheet)
+    sizes, priced = _to_buy(sheet, style), _all_priced(sheet, style)
     ends, edges = _trims(sheet)
     found = []
     alike: dict[tuple[int, int, int, int], list[Held]] = {}
@@ -163,18 +176,29 @@ def all_stock(sheet: Sheet, held: Iterable[Held], style: Style) -> list[tuple[St
     return found
 
 
-def _all_priced(sheet: Sheet) -> bool:
-    return all(price for _, _, price in _to_buy(sheet))
+def _all_priced(sheet: Sheet, style: Style) -> bool:
+    return all(price for _, _, price in _to_buy(sheet, style))
 
 
-def _to_buy(sheet: Sheet) -> list[tuple[int, int, str]]:
+def _to_buy(sheet: Sheet, style: Style) -> list[tuple[int, int, str]]:
     """Length, width and price of each size that can be bought, the sheet's own first."""
     key = f'sheets."{sheet.name}"'
     if (sheet.length is None) != (sheet.width is None):
         missing = "length" if sheet.length is None else "width"
         raise ImpossibleProject(f"{key}.{missing}", "it is missing, and parts are laid out on a known size; give it")
     own = [] if sheet.length is None else [(sheet.length, sheet.width, sheet.price)]
-    found = own + [(size.length, size.width, size.price) for size in sheet.sizes]
+    found = list(dict.fromkeys(own + [(size.length, size.width, size.price) for size in sheet.sizes]))
+    for length, width, price in found:
+        twice = [other for *size, other in found if size == [length, width]]
+        if len(twice) > 1:
+            told = " and ".join(other or "none" for other in twice)
+            size = _size(length, width, style)
+            raise ImpossibleProject(key, f"{size} stands there with several prices ({told}); give it once")
+        if price and not coins(price):
+            raise ImpossibleProject(
+                key, f"a price is {price}, as if sheets were free without end; what lies in the shop is on_hand, and a "
+                "price that is not known is left out"
+            )
     if not found and not sheet.on_hand:
         raise ImpossibleProject(
             key, "no size is given, so nothing can be laid out on it; give length and width, or sizes, or on_hand"

@@ -4,17 +4,18 @@ import time
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from itertools import count
 
 from shoplib.buying.front_order import runs_of
-from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, least_kept, offered
+from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, least_kept, offered, usable_again
+from shoplib.buying.leftovers import cheapest_of, later_cost, left_by, spare_rank, together
 from shoplib.buying.lifts import one_lifts
 from shoplib.buying.rough import as_it_comes
 from shoplib.buying.shop_first import shop_first
 from shoplib.buying.staves import from_boards
 from shoplib.buying.strip_runs import shortest_rip, strip_runs
-from shoplib.layout.choose import best_for
+from shoplib.layout.choose import Wanted, best_for
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.grain_run import apart, joined
 from shoplib.layout.marks import letter
@@ -30,6 +31,21 @@ from shoplib.model.solved import Cabinet
 
 FOR_CHOICE = 0.3
 """The part of the time that goes to other layouts of the same cost, for the choice among them."""
+
+LEAST_CHOICE = 0.1
+"""Seconds that layouts are weighed against one another at least."""
+
+MOST_FOR_CHOICE = 1.0
+"""Seconds that the choice gets of what the search leaves of its time."""
+
+LEAST_SHARE = 0.4
+"""What each job has at least of the time that would be its own if all had the same."""
+
+A_MOMENT = 2.0
+"""Seconds for a first layout where stock is short, when the search was stopped before."""
+
+QUICK_TOGETHER = 0.5
+"""Seconds to find what a sheet would cost with all its stages laid out together."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +107,7 @@ class LaidSheet:
 class LaidJob:
     """What was laid out together: what was asked, what lay in the shop before it, and what is offered for it; the
     layout that was chosen, its sheets, and the steps that free their parts, setting by setting. `others`
-    are layouts that cost the same, among which it was chosen.
+    are layouts that cost the same, of which `among` were looked at when it was chosen.
     """
 
     ask: Ask
@@ -102,6 +118,7 @@ class LaidJob:
     sheets: tuple[LaidSheet, ...]
     steps: tuple[Step, ...]
     others: tuple[Layout, ...] = ()
+    among: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,13 +126,15 @@ class LaidOut:
     """All sheets of a cabinet, in the order in which they are cut.
 
     `left` is what lies in the shop at the end, by the name of its sheet: what was not used, and all offcuts. `stopped`:
-    the search was stopped before its time, and the best so far was taken.
+    the search was stopped before its time, and the best so far was taken. `all_together` is what the stock of a sheet
+    would cost with all its stages laid out together, for the sheets that would cost less so.
     """
 
     cabinet: Cabinet
     jobs: tuple[LaidJob, ...]
     left: dict[str, tuple[Held, ...]]
     stopped: bool = False
+    all_together: dict[str, int] = field(default_factory=dict)
 
     @property
     def sheets(self) -> tuple[LaidSheet, ...]:
@@ -143,18 +162,56 @@ def laid_out(cabinet: Cabinet, seconds: float = 10.0, tell: Tell = lambda ask, o
     stopped = False
     for number, ask in enumerate(waiting):
         left = 0.0 if stopped else (ends - time.monotonic()) / (len(waiting) - number)
+        if not stopped:  # a job before it that took long to choose leaves it less, and yet some
+            left = max(left, seconds * LEAST_SHARE / len(waiting))
         with _of(ask.sheet):
             asked = _asked(cabinet, ask, held[ask.sheet.name])
             found, stopped_here = _searched(asked, max(left, 0.0), tell)
         stopped = stopped or stopped_here
         try:
-            laid = _laid(asked, found, done)
+            for_choice = max(LEAST_CHOICE, FOR_CHOICE * left)
+            laid = _laid(asked, found, done, for_choice, _wanted(asked, waiting, number))
         except KeyboardInterrupt:
             laid, stopped = _laid(asked, found[:1], done), True
         cut = [(sheet.held, sheet.name, sheet.sawn.offcuts) for sheet in laid.sheets]
         held[ask.sheet.name] = left_after(held[ask.sheet.name], cut, least_kept(ask.sheet))
         done.append(laid)
-    return LaidOut(cabinet, tuple(done), held, stopped)
+    cheaper: dict[str, int] = {}
+    with suppress(KeyboardInterrupt):
+        cheaper = {} if stopped else _all_together(cabinet, done)
+    return LaidOut(cabinet, tuple(done), held, stopped, cheaper)
+
+
+def _all_together(cabinet: Cabinet, done: Sequence[LaidJob]) -> dict[str, int]:
+    """What sheets laid out stage by stage would cost with all their stages at once, where a quick search finds less."""
+    by_sheet: dict[str, list[LaidJob]] = {}
+    for job in done:
+        by_sheet.setdefault(job.ask.sheet.name, []).append(job)
+    found = {}
+    for name, jobs in by_sheet.items():
+        paid = sum(job.layout.cost for job in jobs)
+        if len(jobs) > 1 and paid and jobs[0].on.priced:
+            asked = [ask for ask in asks(cabinet) if ask.sheet.name == name]
+            cost = cheapest_of(_asked(cabinet, together(asked), in_shop(jobs[0].ask.sheet)).whole, QUICK_TOGETHER)
+            if cost < paid:
+                found[name] = cost
+    return found
+
+
+def _wanted(asked: "_Asked", waiting: Sequence[Ask], number: int) -> Wanted | None:
+    """What the leftovers of a job are wanted for; nothing is asked of them where parts are in runs."""
+    if asked.runs:
+        return None
+    ask, cabinet = asked.ask, asked.cabinet
+    left = left_by(asked.on, asked.held, least_kept(ask.sheet), left_after)
+    same = [other for other in waiting if other.sheet.name == ask.sheet.name]
+    parts = [part for other in same for part in (asked.job.parts if other is waiting[number] else other.parts)]
+    later = [other for other in waiting[number + 1 :] if other.sheet.name == ask.sheet.name]
+    if not later:
+        return Wanted(spare=spare_rank(parts, ask.kerf, left))
+    return Wanted(
+        later_cost(lambda held: _asked(cabinet, together(later), held).whole, left), spare_rank(parts, ask.kerf, left)
+    )
 
 
 @contextmanager
@@ -185,10 +242,9 @@ class _Asked:
 def _asked(cabinet: Cabinet, ask: Ask, held: tuple[Held, ...]) -> _Asked:
     """The job on what lies in the shop by then and what can be bought; what is too wide for boards is in staves.
 
-    Of what an earlier stage leaves only what is worth keeping is cut up: on a smaller piece the hands come near the
-    blade, and a short one can turn on the saw (common practice, no source).
+    Of what an earlier stage leaves only what is worth keeping is cut up (`usable_again`).
     """
-    there = [one for one in held if one.name or not one.left_of]
+    there = usable_again(held)
     ask = from_boards(ask, there, cabinet.project.cutting.jointing, cabinet.style)
     return _Asked(cabinet, ask, held, offered(ask, there, cabinet.style))
 
@@ -201,27 +257,37 @@ def _searched(asked: _Asked, seconds: float, tell: Tell) -> tuple[list[Layout], 
     """
     found: list[Layout] = []
     stopped = False
+    begun = time.monotonic()
     try:
-        for layout in layouts(asked.whole, seconds * (1 - FOR_CHOICE)):
+        for layout in layouts(asked.whole, seconds * (1 - FOR_CHOICE)) if seconds else ():
             found = [layout]
             tell(asked.ask, asked.on, layout)
     except KeyboardInterrupt:
         stopped = True
-        if not found:
-            found = [next(layouts(asked.whole, 0.0))]
-            tell(asked.ask, asked.on, found[0])
+    if not found:
+        found = [_at_once(asked.whole)]
+        tell(asked.ask, asked.on, found[0])
+    for_choice = max(seconds * FOR_CHOICE, min(MOST_FOR_CHOICE, begun + seconds - time.monotonic()))
     cost, bound = found[0].cost, found[0].bound
     if not stopped:
         try:
             if not cost:
-                found = _least_of_the_shop(_by_area(asked.whole), found, seconds * FOR_CHOICE)
-            elif (shop := shop_first(asked.whole, found[0], seconds * FOR_CHOICE)) != found:
+                found = _least_of_the_shop(_by_area(asked.whole), found, for_choice)
+            elif (shop := shop_first(asked.whole, found[0], for_choice)) != found:
                 found, cost = shop, shop[0].cost
             else:
-                _add_alike(asked.whole, cost, seconds * FOR_CHOICE, found)
+                _add_alike(asked.whole, cost, for_choice, found)
         except KeyboardInterrupt:
             stopped = True
-    return [replace(layout, cost=cost, bound=min(bound, cost)) for layout in found], stopped
+    return [replace(layout, cost=cost, bound=bound) for layout in found], stopped
+
+
+def _at_once(job: Job) -> Layout:
+    """The first layout; a moment is given to the search where stock is so short that it is not found at once."""
+    try:
+        return next(layouts(job, 0.0))
+    except LayoutError:
+        return next(layouts(job, A_MOMENT))
 
 
 def _least_of_the_shop(job: Job, found: list[Layout], seconds: float) -> list[Layout]:
@@ -250,10 +316,16 @@ def _by_area(job: Job) -> Job:
     return replace(job, stock=tuple(stock))
 
 
-def _laid(asked: _Asked, found: list[Layout], done: Sequence[LaidJob]) -> LaidJob:
+def _laid(
+    asked: _Asked,
+    found: list[Layout],
+    done: Sequence[LaidJob],
+    for_choice: float = 0.0,
+    wanted: Wanted | None = None,
+) -> LaidJob:
     """The job as it will be cut, by the layout that is wished for among those that were found."""
     ask, job, cutting = asked.ask, asked.job, asked.cabinet.project.cutting
-    choice = best_for(cutting.choose, asked.whole, found, least_kept(ask.sheet))
+    choice = best_for(cutting.choose, asked.whole, found, least_kept(ask.sheet), for_choice, wanted=wanted)
     layout, cuts = choice.layout, choice.sheets
     if asked.runs:
         layout = apart(job, asked.runs, layout)
@@ -272,7 +344,8 @@ def _laid(asked: _Asked, found: list[Layout], done: Sequence[LaidJob]) -> LaidJo
     lifts = one_lifts(ask.sheet, cutting.one_lifts, thick)
     called = [sheet.name for sheet in sheets]
     steps = cut_order(job, layout.sheets, cuts, lifts, called, [sheet.left for sheet in sheets])
-    return LaidJob(ask, asked.held, asked.on, job, layout, tuple(sheets), steps, () if asked.runs else tuple(found))
+    others = () if asked.runs else tuple(found)
+    return LaidJob(ask, asked.held, asked.on, job, layout, tuple(sheets), steps, others, choice.among)
 
 
 def _piece(placed: Placed, becomes: tuple[Board, int], ask: Ask) -> Piece:

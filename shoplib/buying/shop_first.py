@@ -94,4 +94,4 @@ def _without(new: list[Laid], moved: Counter[int]) -> Iterator[Laid]:
 
 def _joined(job: Job, layout: Layout, new: tuple[Laid, ...], own: list[Laid]) -> Layout:
     cost = sum(job.stock[laid.stock].cost for laid in new)
-    return replace(layout, sheets=(*new, *own), cost=cost, bound=min(layout.bound, cost))
+    return replace(layout, sheets=(*new, *own), cost=cost, bound=layout.bound)

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from shoplib.buying.jobs import least_kept
+from shoplib.buying.jobs import least_kept, usable_again
 from shoplib.buying.laid_out import LaidJob, LaidOut, left_after
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.pieces import Job, Rect
@@ -39,7 +39,7 @@ def spares(found: LaidOut) -> tuple[SheetSpare, ...]:
 def _of_sheet(jobs: list[LaidJob], found: LaidOut) -> SheetSpare:
     last = jobs[-1]
     whole = replace(last.job, parts=tuple(part for job in jobs for part in job.job.parts))
-    left = [one.usable for one in found.left[last.ask.sheet.name]]
+    left = [one.usable for one in usable_again(found.left[last.ask.sheet.name])]
     others = [spare(whole, other) for other in _left_otherwise(last, found)]
     other = others[most_spare(others)] if others else None
     return SheetSpare(last.ask.sheet, whole, spare(whole, left), one_more(whole, left), other)
@@ -53,4 +53,4 @@ def _left_otherwise(job: LaidJob, found: LaidOut) -> Iterator[list[Rect]]:
         lying = [iter(held) for held in job.on.held]
         for laid in layout.sheets:
             cut.append((next(lying[laid.stock], None), "", sawn(job.job, laid, wish, least).offcuts))
-        yield [one.usable for one in left_after(job.held, cut, least)]
+        yield [one.usable for one in usable_again(left_after(job.held, cut, least))]

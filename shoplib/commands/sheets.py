@@ -20,7 +20,7 @@ from shoplib.documents.glossary import words_text
 from shoplib.documents.plan_words import findings_text
 from shoplib.documents.project_file import ProjectFileError, read_project
 from shoplib.documents.sheets_file import sheets_text
-from shoplib.documents.sheets_words import lost_parts, money, section, sheets_words, verdict
+from shoplib.documents.sheets_words import cures, lost_parts, money, section, sheets_words, verdict
 from shoplib.draw.pen import draw
 from shoplib.draw.sheet_layout import sheet_scenes
 from shoplib.layout.pieces import Layout, LayoutError
@@ -87,7 +87,8 @@ def sheet_files(found: LaidOut, left: tuple[SheetSpare, ...]) -> dict[str, bytes
 
 
 def _wanted(found: LaidOut, left: tuple[SheetSpare, ...]) -> BuyingList:
-    return buying_list(found.cabinet, stocked(found.sheets), lost_parts(left), seam_area(found))
+    first = [*lost_parts(left), *cures(left, found.cabinet.style)]
+    return buying_list(found.cabinet, stocked(found.sheets), first, seam_area(found))
 
 
 def _tell(currency: str, ask: Ask, on: Offered, layout: Layout) -> None:

@@ -4,6 +4,7 @@ import textwrap
 from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
+from functools import partial
 
 from shoplib.buying.board_words import boards_told
 from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet
@@ -15,7 +16,7 @@ from shoplib.documents.cut_order_words import saw_cautions, to_mind
 from shoplib.documents.plan_words import STAGES
 from shoplib.layout.choose import why
 from shoplib.layout.order import set_ups
-from shoplib.layout.spare import told
+from shoplib.layout.spare import told, told_more
 from shoplib.lists.dado_stops import dado_stops, stop_words, two_stops, two_stops_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_brief
@@ -56,6 +57,19 @@ def lost_parts(spares: Iterable[SheetSpare]) -> tuple[str, ...]:
     )
 
 
+def cures(spares: Iterable[SheetSpare], style: Style) -> tuple[str, ...]:
+    """What one more sheet of each would change for the parts that could not be made again."""
+    return tuple(
+        f"{one.sheet.name}: {told_more(one.job, one.more, partial(write_brief, style=style), _noun(one))}"
+        for one in spares
+        if one.found.lost and one.more is not None
+    )
+
+
+def _noun(one: SheetSpare) -> str:
+    return "board" if one.sheet.kind == "solid" else "sheet"
+
+
 def sheets_words(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
     """All of it, what must be known before anything is bought first."""
     spares = tuple(spares)
@@ -64,7 +78,7 @@ def sheets_words(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
     sections = [
         ("Before you buy: what could not be made again from what is left", [_spare(one, style) for one in lost]),
         ("Before you saw", [*saw_cautions(), *to_mind(found)]),
-        ("Sheets", [line for job in found.jobs for line in _job(job, found)]),
+        ("Sheets", [*(line for job in found.jobs for line in _job(job, found)), *all_together(found)]),
         ("What is left for parts that are spoiled", [_spare(one, style) for one in spares if not one.found.lost]),
         ("Joint cuts that must match: one stop for each line, the same side against it", list(_stops(found))),
         ("Two people lift", list(_lifts(found))),
@@ -93,8 +107,7 @@ def _spare(one: SheetSpare, style: Style) -> str:
         return write_brief(ticks, style)
 
     longest = surely(one.found.longest, style)
-    noun = "board" if one.sheet.kind == "solid" else "sheet"
-    sentences = told(one.job, replace(one.found, longest=longest), say, one.more, one.other, noun)
+    sentences = told(one.job, replace(one.found, longest=longest), say, one.more, one.other, _noun(one))
     return f"{one.sheet.name}: {' '.join(sentences)}"
 
 
@@ -107,7 +120,7 @@ def _job(job: LaidJob, found: LaidOut) -> Iterator[str]:
     kept = [rest for sheet in job.sheets for rest in sheet.kept]
     largest = max(kept, key=lambda rest: rest.area, default=None)
     left = f"largest offcut {_size(largest.w, largest.h, style)}" if largest else "no offcut worth keeping"
-    chosen = why(found.cabinet.project.cutting.choose, len(set(job.others)))
+    chosen = why(found.cabinet.project.cutting.choose, job.among)
     yield (
         f"{job.ask.sheet.name}, {stages}: {parts} part{'s' * (parts > 1)} on {_stock(job, style)}. "
         f"{bound_words(job, found)} {left[0].upper()}{left[1:]}; {settings} setting{'s' * (settings != 1)} of fence, "
@@ -129,12 +142,28 @@ def _stock(job: LaidJob, style: Style) -> str:
     return and_list(words)
 
 
+def all_together(found: LaidOut) -> Iterator[str]:
+    """Where less would be bought if no stage had to be cut before the others are laid out."""
+    currency = found.cabinet.project.buying.currency
+    for name, cost in found.all_together.items():
+        paid = sum(job.layout.cost for job in found.jobs if job.ask.sheet.name == name)
+        yield (
+            f"{name}: with all its stages laid out together it would cost {money(cost)} {currency} instead of "
+            f'{money(paid)}: lay_out = "all together" under [cutting], if no part waits for what is measured.'
+        )
+
+
 def bound_words(job: LaidJob, found: LaidOut) -> str:
     """What its stock costs, and how far that may be from the best.
 
     Sheets without a price are compared by area, so of those no money is told.
     """
     layout = job.layout
+    before = [other for other in found.jobs if other.ask.sheet.name == job.ask.sheet.name and other.steps]
+    no = "no layout can cost less"
+    if len(before) > 1:
+        alone = "alone" if before[0] == job else "on what the stages before it leave"
+        no = f"no layout of this stage {alone} can cost less"
     if not layout.cost:
         return "Nothing is bought for it."
     if job.on.priced:
@@ -144,8 +173,8 @@ def bound_words(job: LaidJob, found: LaidOut) -> str:
     else:
         cost, least = "That is by area, for a price is missing", f"{100 * layout.bound // layout.cost} % of the area"
     if layout.proven:
-        return f"{cost}; no layout can cost less."
-    return f"{cost}; no layout can cost less than {least}, and the search found none between."
+        return f"{cost}; {no}."
+    return f"{cost}; {no} than {least}, and the search found none between."
 
 
 def money(coins: int) -> str:

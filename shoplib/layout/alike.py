@@ -59,7 +59,7 @@ def _shaken(job: Job, cost: int, passes: int, stop: Callable[[], bool]) -> Itera
         beam.shake(shaken)
         for sheets in beam.run(16 * 2 ** (shaken % 4), GUIDES[shaken % len(GUIDES)], cost, stop):
             if g.missing is None or all(sheet.stock != g.missing for sheet in sheets):
-                yield g.layout(sheets, cost)
+                yield g.layout(sheets, 0)
         if stop():
             return
         yield None

@@ -1,19 +1,45 @@
 """Among layouts that cost the same to buy, the one that a shop would rather cut."""
 
 import time
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
+from functools import partial
 
-from shoplib.layout.cut_tree import one_sheet, sawn, tidied
+from shoplib.layout.cut_tree import one_sheet, other_ways, sawn, tidied
 from shoplib.layout.offcuts import LEAST, Least, worth_keeping
 from shoplib.layout.order import cut_order, set_ups
 from shoplib.layout.own_strips import own_strips
 from shoplib.layout.pieces import Job, Laid, Layout, LayoutError, Rect
+from shoplib.layout.room_kept import largest_room
 from shoplib.layout.sawn import Sawn
 from shoplib.layout.shop_cost import ShopCost, Wish
 
 FINALISTS = 6
 """So many layouts are tidied and put in order before the last choice; the others are judged as they were found."""
+
+
+AS_GOOD = Fraction(9, 10)
+"""An offcut is as good as the largest if it has this share of its area, and parts could be made again from what is left
+that else could not (common practice, no source)."""
+
+CUT_OTHERWISE = 3
+"""So many finalists are cut in other ways as well, where something is wanted of what is left."""
+
+WAYS = 4
+"""So many other ways to cut a sheet are held against what is wanted of the leftovers."""
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """What the leftovers are for, beside the wish; less is better. Both get the sheets and their cuts.
+
+    `later` is what stages that are still to come would cost to buy, and comes before the wish; None where there are
+    none. `spare` says how well spoiled parts could be made again, and comes after the wish.
+    """
+
+    later: Callable[[Sequence[Laid], Sequence[Sawn]], int] | None = None
+    spare: Callable[[Sequence[Laid], Sequence[Sawn]], tuple[int, ...]] = lambda sheets, cuts: ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,12 +71,14 @@ def best_for(
     least: Least = LEAST,
     seconds: float = 2.0,
     clock: Callable[[], float] = time.monotonic,
+    wanted: Wanted | None = None,
 ) -> Choice:
     """The layout that does best in what is wished, then in the other wishes (`ShopCost.ranked`), ready for the saw.
 
     Its strips are tidied. Parts that must lie side by side in their order (`grain_run`) are therefore still one part
     here, and taken apart afterwards. Only the cheapest layouts count, and of many those that can be looked at in about
-    so many seconds, the first ones first. LayoutError where there are none.
+    so many seconds, those that promise most first. What is `wanted` of the leftovers counts besides. LayoutError where
+    there are no layouts.
 
     >>> from shoplib.layout.pieces import Part, Placed, Stock
     >>> job = Job((Part("shelf", 60, 20, 2),), (Stock("ply", 100, 60, cost=1),))
@@ -63,22 +91,95 @@ def best_for(
     until = clock() + seconds
     found = list(dict.fromkeys(layouts))
     cheapest = min((layout.cost for layout in found), default=0)
+    found = sorted((layout for layout in found if layout.cost == cheapest), key=partial(_promises, wish, job))
     known: dict[Laid, Sawn] = {}  # layouts of one job have many sheets in common
     ranked: list[tuple[tuple[int, ...], int]] = []
+    spare: dict[int, tuple[int, ...]] = {}
     for n, layout in enumerate(found):
         if len(ranked) >= FINALISTS and clock() > until:
             break
-        if layout.cost == cheapest:
-            for laid in layout.sheets:
-                if laid not in known:
-                    known[laid] = sawn(job, laid, wish, least)
-            cuts = [known[laid] for laid in layout.sheets]
-            ranked.append((_at_a_glance(cuts, least).ranked(wish), n))
+        for laid in layout.sheets:
+            if laid not in known:
+                known[laid] = sawn(job, laid, wish, least)
+        cuts = [known[laid] for laid in layout.sheets]
+        ranked.append((_at_a_glance(cuts, least).ranked(wish), n))
+        spare[n] = wanted.spare(layout.sheets, cuts) if wanted else ()
     if not ranked:
         raise LayoutError("there is no layout to choose from; give the search more time.")
-    finalists = [weighed(job, found[n], wish, least) for _, n in sorted(ranked)[:FINALISTS]]
-    chosen = min(finalists, key=lambda choice: choice.shop.ranked(wish))
-    return replace(together(job, chosen), among=len(ranked))
+    ranked.sort()
+    good = _as_good(wish, ranked[0][0])
+    by_spare = sorted((rank for rank in ranked if good(rank[0])), key=lambda rank: (spare[rank[1]], rank))
+    numbers = dict.fromkeys(n for _, n in (*ranked[:FINALISTS], *(by_spare[:FINALISTS] if wanted else ())))
+    until = max(until, clock() + seconds / 4)
+    finalists: list[Choice] = []
+    for n in numbers:
+        if finalists and clock() > until:
+            break
+        finalists.append(weighed(job, found[n], wish, least))
+    if wanted is None:
+        return replace(together(job, min(finalists, key=_rank)), among=len(ranked))
+    able = list(finalists)
+    for n, choice in [*zip(numbers, finalists, strict=False)][:CUT_OTHERWISE]:
+        cuts = tuple(known[laid] for laid in found[n].sheets)
+        plain = Choice(wish, found[n], cuts, shop_cost(job, found[n].sheets, cuts, least), least)
+        for one in dict.fromkeys((choice, plain)):
+            able += _cut_otherwise(job, one) if clock() < until else ()
+    chosen = _wanted_most(wanted, able, lambda: clock() > until)
+    return replace(_if_no_worse(wanted, chosen, together(job, chosen)), among=len(ranked))
+
+
+def _promises(wish: Wish | None, job: Job, layout: Layout) -> int:
+    """Before anything is cut in thought: a large piece that is free or, for other wishes, few lines to saw along."""
+    if wish == "largest offcut":
+        return -largest_room(job, layout)[0]
+    sides = ({(one.at[axis], one.at[axis + 2]) for one in laid.placed} for laid in layout.sheets for axis in (0, 1))
+    return sum(map(len, sides))
+
+
+def _rank(choice: Choice) -> tuple[int, ...]:
+    return choice.shop.ranked(choice.wish)
+
+
+def _as_good(wish: Wish | None, best: tuple[int, ...]) -> Callable[[tuple[int, ...]], bool]:
+    """Whether a rank (`ShopCost.ranked`) is as good in what is wished, or nearly so."""
+    if wish == "largest offcut":
+        return lambda rank: rank[0] <= best[0] and rank[1] <= best[1] * AS_GOOD
+    return lambda rank: rank[:2] <= best[:2]
+
+
+def _wanted_most(wanted: Wanted, able: list[Choice], late: Callable[[], bool]) -> Choice:
+    """The choice with which least is bought later; of those the one as it is wished, from which parts can be made."""
+    good = _as_good(able[0].wish, min(map(_rank, able)))
+
+    def rank(choice: Choice) -> tuple:
+        spare = wanted.spare(choice.layout.sheets, choice.sheets) if good(_rank(choice)) else ()
+        return not spare, spare, _rank(choice)
+
+    best, least_cost = able[0], None
+    for choice in sorted(able, key=rank):
+        if wanted.later is None:
+            return choice
+        cost = wanted.later(choice.layout.sheets, choice.sheets)
+        if least_cost is None or cost < least_cost:
+            best, least_cost = choice, cost
+        if not cost or late():
+            break
+    return best
+
+
+def _if_no_worse(wanted: Wanted, chosen: Choice, other: Choice) -> Choice:
+    """The other choice, unless what it leaves serves less well."""
+    ways = [(one.layout.sheets, one.sheets) for one in (other, chosen)]
+    later, spare = ([ask(*way) for way in ways] if ask else [0, 0] for ask in (wanted.later, wanted.spare))
+    return other if later[0] <= later[1] and spare[0] <= spare[1] else chosen
+
+
+def _cut_otherwise(job: Job, choice: Choice) -> Iterator[Choice]:
+    """The same layout with one sheet cut in another way."""
+    for number, laid in enumerate(choice.layout.sheets):
+        for cuts in other_ways(job, laid, choice.wish, choice.least)[:WAYS]:
+            sheets = (*choice.sheets[:number], cuts, *choice.sheets[number + 1 :])
+            yield replace(choice, sheets=sheets, shop=shop_cost(job, choice.layout.sheets, sheets, choice.least))
 
 
 def weighed(job: Job, layout: Layout, wish: Wish | None = None, least: Least = LEAST) -> Choice:

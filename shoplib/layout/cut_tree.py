@@ -7,6 +7,7 @@ rest is cut up, or the sheet parted near its middle first. Each is worked out, a
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from fractions import Fraction
 from itertools import pairwise
 
 from shoplib.layout.longer_first import longer_first
@@ -20,6 +21,9 @@ from shoplib.layout.slabs import KEPT, Item, Slab, locked, span, taken_apart, us
 _Span = tuple[int, int]
 _Split = tuple[_Span, _Span, _Span | None]
 """A piece from end to end, what is between fence and blade, and what else is left of it."""
+
+_SMALLER = Fraction(3, 4)
+"""Where other ways to cut are asked for, offcuts of this share of the largest are tried to be kept whole as well."""
 
 _OFFCUTS_TRIED = 3
 """So many large offcuts are tried to be kept whole, one at a time."""
@@ -41,6 +45,21 @@ def sawn(job: Job, laid: Laid, wish: Wish | None = None, least: Least = LEAST) -
     ((Rect(x=62, y=0, w=38, h=50), Rect(x=0, y=44, w=60, h=6)), 340)
     """
     return _best(job, laid, wish, least)[1]
+
+
+def other_ways(job: Job, laid: Laid, wish: Wish | None = None, least: Least = LEAST) -> tuple[Sawn, ...]:
+    """Other cuts that free the same parts and leave other pieces, the best first: what is left may be wanted later.
+
+    >>> from shoplib.layout.pieces import Part, Placed, Stock
+    >>> job = Job((Part("back", 60, 30),), (Stock("ply", 100, 50),))
+    >>> laid = Laid(0, (Placed(0, Rect(0, 0, 60, 30)),))
+    >>> sawn(job, laid).offcuts[0], [found.offcuts[0] for found in other_ways(job, laid)]
+    (Rect(x=60, y=0, w=40, h=50), [Rect(x=0, y=30, w=100, h=20)])
+    """
+    best, found = _best(job, laid, wish, least)[1], {}
+    for _, cuts, _ in sorted(_all_ways(job, laid, wish, least, smaller=_SMALLER), key=_rank):
+        found.setdefault(cuts.offcuts, cuts)
+    return tuple(cuts for offcuts, cuts in found.items() if offcuts != best.offcuts)
 
 
 def tidied(
@@ -71,10 +90,17 @@ _Way = tuple[tuple[int, ...], Sawn, Slab]
 
 
 def _best(job: Job, laid: Laid, wish: Wish | None, least: Least, all_at_once: bool = False) -> _Way:
+    return min(_all_ways(job, laid, wish, least, all_at_once), key=_rank)
+
+
+def _all_ways(
+    job: Job, laid: Laid, wish: Wish | None, least: Least, all_at_once: bool = False, smaller: Fraction = Fraction(1)
+) -> list[_Way]:
+    """The ways to cut a sheet; offcuts are kept whole if they are larger than `smaller` of what is left without it."""
     stock = job.stock[laid.stock]
     whole, trimmed = Rect(0, 0, stock.length, stock.width), usable(job, laid)
     if not laid.placed:
-        return (), Sawn((), (whole,), 0, 0), Slab(whole)
+        return [((), Sawn((), (whole,), 0, 0), Slab(whole))]
     trims = tuple(trim_cuts(whole, trimmed, laid))
 
     def ways(kept: list[Item]) -> Iterator[_Way]:
@@ -96,7 +122,7 @@ def _best(job: Job, laid: Laid, wish: Wish | None, least: Least, all_at_once: bo
     found = list(ways([]))
     if not found:
         raise locked(job, laid)
-    offcut = min(one_sheet(way[1], least).offcut for way in found)
+    offcut = int(smaller * min(one_sheet(way[1], least).offcut for way in found))
     kept = 0
     for room in room_beside(trimmed, [one.at for one in laid.placed], job.kerf, least, offcut):
         more = list(ways([Item(room, KEPT)]))
@@ -104,7 +130,7 @@ def _best(job: Job, laid: Laid, wish: Wish | None, least: Least, all_at_once: bo
         kept += bool(more)  # some rooms lie so that no cuts from edge to edge free them
         if kept == _OFFCUTS_TRIED:
             break
-    return min(found, key=_rank)
+    return found
 
 
 def _rank(way: _Way) -> tuple[int, ...]:

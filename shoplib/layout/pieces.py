@@ -109,6 +109,10 @@ class Layout:
     cost: int
     bound: int
 
+    def __post_init__(self) -> None:
+        if self.cost < self.bound:
+            raise AssertionError(f"a layout costs {self.cost}, and none was to cost less than {self.bound}")
+
     @property
     def proven(self) -> bool:
         """Whether no layout can cost less."""

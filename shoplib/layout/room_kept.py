@@ -105,7 +105,7 @@ def _beside(job: Job, room: Part, cost: int, stop: Callable[[], bool]) -> Layout
     for guide in GUIDES:
         for sheets in beam.run(WIDTH, guide, cost, stop):
             if g.missing is None or all(sheet.stock != g.missing for sheet in sheets):
-                layout = g.layout(sheets, cost)
+                layout = g.layout(sheets, 0)
                 laid = tuple(
                     replace(one, placed=tuple(place for place in one.placed if place.part != number))
                     for one in layout.sheets

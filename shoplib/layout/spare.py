@@ -111,10 +111,16 @@ def most_spare(found: Sequence[Spare]) -> int:
     >>> most_spare([Spare(0, (0, 3), 40), Spare(0, (0, 2), 45), Spare(0, (0, 0), 49)])
     1
     """
-    return min(
-        range(len(found)),
-        key=lambda n: (len(found[n].lost), -found[n].again[found[n].largest], -found[n].longest, n),
-    )
+    return min(range(len(found)), key=lambda n: (*rank_of_spare(found[n]), n))
+
+
+def rank_of_spare(found: Spare) -> tuple[int, ...]:
+    """How much a layout leaves to make parts again from, less being better: see `most_spare`.
+
+    >>> rank_of_spare(Spare(0, (0, 3), 40))
+    (1, 0, -40)
+    """
+    return len(found.lost), -found.again[found.largest], -found.longest
 
 
 def told(
@@ -155,12 +161,17 @@ def told(
         else "Any one part could be replaced from what is left."
     )
     if more is not None and found.lost:
-        stock = job.stock[more[0]]
-        sheet = f"With one more {noun} of {stock.name}, {say(stock.length)} x {say(stock.width)},"
-        lines.append(f"{sheet} {_then(job, more[1])}.")
+        lines.append(told_more(job, more, say, noun))
     if other is not None and _better(other, found):
         lines.append(f"With another layout of the same cost {_then(job, other)}.")
     return tuple(lines)
+
+
+def told_more(job: Job, more: tuple[int, Spare], say: Callable[[int], str], noun: str = "sheet") -> str:
+    """What one more sheet (`one_more`) would change, as a sentence."""
+    stock = job.stock[more[0]]
+    sheet = f"With one more {noun} of {stock.name}, {say(stock.length)} x {say(stock.width)},"
+    return f"{sheet} {_then(job, more[1])}."
 
 
 def _then(job: Job, found: Spare) -> str:
