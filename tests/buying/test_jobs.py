@@ -143,6 +143,12 @@ def test_grain_decides_whether_a_part_may_turn():
         ({"width": None}, 'sheets."case sheet".width: it is missing'),
         ({"length": None}, 'sheets."case sheet".length: it is missing'),
         ({"trim": 700 * MM}, 'sheets."case sheet": '),
+        (
+            {"sizes": (StockSize(610 * MM, 610 * MM, "21.00"), StockSize(610 * MM, 610 * MM, "23.50"))},
+            'sheets."case sheet": 610 mm x 610 mm stands there with several prices (21.00 and 23.50); give it once',
+        ),
+        ({"sizes": (StockSize(610 * MM, 610 * MM, "0"),)}, 'sheets."case sheet": a price is 0, as if sheets were free'),
+        ({"price": "0.00"}, 'sheets."case sheet": a price is 0.00, as if sheets were free'),
     ],
 )
 def test_a_sheet_that_nothing_can_be_laid_out_on_is_told(changed, said):
@@ -155,6 +161,13 @@ def test_a_sheet_without_a_size_of_its_own_takes_those_that_can_be_bought():
     assert {sheet.stock.length for sheet in found.sheets if sheet.sheet.name == "case sheet" and sheet.bought} == {
         1220 * MM
     }
+
+
+def test_the_same_size_twice_with_one_price_is_one_size():
+    sizes = (StockSize(1220 * MM, 1220 * MM, "36.00"),) * 2
+    plan = project(sheet="case sheet", sizes=sizes)
+    on = offered(asked(plan, "case sheet"), (), solve(plan).style)
+    assert [(one.length, one.cost) for one in on.stock].count((1220 * MM, 3600)) == 1
 
 
 def test_too_few_offcuts_are_told():

@@ -58,7 +58,7 @@ def test_what_cannot_be_replaced_is_named_before_anything_is_bought(tmp_path, ca
     assert sheets.run(str(UNDER_BENCH), str(tmp_path / "out"), "1") == 0
     out = " ".join(capsys.readouterr().out.split())
     first = out.index("Before you buy: what could not be made again from what is left")
-    assert first < out.index("Could not be replaced from what is left: back.") < out.index(" Sheets - ")
+    assert first < out.index("Could not be replaced from what is left: back") < out.index(" Sheets - ")
     assert "With one more sheet of thin sheet, 96 in x 48 in, each part could be made again" in out
     assert "case sheet, 96 in x 48 in: 47 to 70 lb, over the 50 lb that one lifts" in out
 
@@ -90,6 +90,26 @@ def test_what_cannot_be_laid_out_is_one_sentence_and_nothing_is_written(old, new
     assert printed.out == "" and " ".join(told).startswith(said) and " ".join(told).count(". ") == 0
     assert max(map(len, told)) <= 79
     assert not (tmp_path / "out").exists()
+
+
+def test_sizes_to_buy_that_are_all_too_small_for_a_part_that_the_shop_holds(tmp_path, capsys):
+    """The sides of the rolling stand, 586 mm wide, come out of one piece in the shop alone, and not all of them."""
+    text = next(path for path in PROJECTS if path.stem == "rolling_stand").read_text(encoding="utf-8")
+    old = (
+        'length = "2500 mm"\nwidth = "1250 mm"\nprice = "69.00"\ntrim = "8 mm"\n'
+        'sizes = [{ length = "1250 mm", width = "1250 mm", price = "38.00" }]'
+    )
+    assert old in text
+    new = (
+        'length = "610 mm"\nwidth = "305 mm"\nprice = "9.00"\ntrim = "8 mm"\n'
+        'sizes = [{ length = "610 mm", width = "610 mm", price = "15.00" }]\n'
+        'on_hand = [{ length = "1250 mm", width = "1250 mm", count = 1 }]'
+    )
+    path = tmp_path / "project.toml"
+    path.write_text(text.replace(old, new, 1), encoding="utf-8")
+    assert sheets.run(str(path), str(tmp_path / "out"), "1") == 2
+    told = " ".join(line for line in capsys.readouterr().err.splitlines() if not line.startswith(("Laying", "  ")))
+    assert told.startswith("case sheet: ") and told.count(". ") == 0 and not (tmp_path / "out").exists()
 
 
 def test_a_folder_that_cannot_be_written_leaves_nothing(tmp_path, capsys):

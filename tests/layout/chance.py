@@ -32,3 +32,15 @@ def job_by_chance(seed: int) -> Job:
             chance.random() < 0.5,
         ))
     return Job(tuple(parts), tuple(stock), kerf)
+
+
+def scarce_job_by_chance(seed: int) -> Job:
+    """The same with a part or two that only a few boards in the shop hold: too few of them, at times."""
+    job, chance = job_by_chance(seed), random.Random(f"scarce {seed}")
+    length, width = (max(getattr(one, side) for one in job.stock) for side in ("length", "width"))
+    board = Stock("board in the shop", length * 3 // 2, width * 5 // 4, chance.randint(1, 3))
+    long = tuple(
+        Part(f"long part {n}", length + chance.randint(1, length // 2), chance.randint(width // 9 + 1, width))
+        for n in range(chance.randint(1, 2))
+    )
+    return Job((*job.parts, *long), (*job.stock, board), job.kerf)
