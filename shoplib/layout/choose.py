@@ -26,6 +26,9 @@ that else could not (common practice, no source)."""
 CUT_OTHERWISE = 3
 """So many finalists are cut in other ways as well, where something is wanted of what is left."""
 
+FOR_LAST = 0.3
+"""Seconds at least in which finalists are weighed and cut in other ways."""
+
 WAYS = 4
 """So many other ways to cut a sheet are held against what is wanted of the leftovers."""
 
@@ -110,7 +113,7 @@ def best_for(
     good = _as_good(wish, ranked[0][0])
     by_spare = sorted((rank for rank in ranked if good(rank[0])), key=lambda rank: (spare[rank[1]], rank))
     numbers = dict.fromkeys(n for _, n in (*ranked[:FINALISTS], *(by_spare[:FINALISTS] if wanted else ())))
-    until = max(until, clock() + seconds / 4)
+    until = max(until, clock() + max(seconds / 4, FOR_LAST))
     finalists: list[Choice] = []
     for n in numbers:
         if finalists and clock() > until:
