@@ -16,6 +16,9 @@ PASSES = 200
 GUIDES = ((0.1, 1.0), (0.0, 1.0), (0.1, 1.5))
 """How unfinished layouts are compared (see `Beam._score`)."""
 
+FRUITLESS = 8
+"""Passes without a layout after which parts lie on top of each other in a strip as well, and beams are wider."""
+
 ROW_PASSES = 6
 """The same for layouts in rows."""
 
@@ -55,9 +58,15 @@ def _shaken(job: Job, cost: int, passes: int, stop: Callable[[], bool]) -> Itera
     """Layouts as the beam finds them when parts are worth a little more or less; None for a pass that finds none."""
     g = grown(job)
     beam = Beam(g)
+    reached = False
     for shaken in range(passes):
+        # Where three stages do not seem to do, four may, and more must be looked at.
+        again = 0 if reached else min(shaken // FRUITLESS, 5)
+        beam.deep = again > 0
         beam.shake(shaken)
-        for sheets in beam.run(16 * 2 ** (shaken % 4), GUIDES[shaken % len(GUIDES)], cost, stop):
+        found = beam.run(16 * 2 ** (shaken % 4 + again), GUIDES[shaken % len(GUIDES)], cost, stop)
+        reached |= bool(found)
+        for sheets in found:
             if g.missing is None or all(sheet.stock != g.missing for sheet in sheets):
                 yield g.layout(sheets, 0)
         if stop():

@@ -1,10 +1,11 @@
 """Beam search over staged cuts: from unfinished layouts to all that have one part more, and the best of these again.
 
-A sheet is cut into bands right across it, these into strips, and those into parts, one stage after the other; a part
-that is narrower than its strip is trimmed in a fourth. An unfinished layout is then told by the band and the strip
-that it is working in, whatever came before. The next part goes beside the last one, or begins a new strip, a new band
-or a new sheet. The scheme is that of the open literature on tree search for guillotine packing; here all steps of a
-level are made at once in numpy.
+A sheet is cut into bands right across it, these into strips, and those into columns, one stage after the other; a
+column is a part, trimmed in a fourth stage where it is narrower than its strip, or in `deep` passes parts on top of
+each other. An unfinished layout is then told by the band, the strip and the column that it is working in, whatever
+came before. The next part goes on top of the last one or beside it, or begins a new strip, a new band or a new sheet.
+The scheme is that of the open literature on tree search for guillotine packing; here all steps of a level are made at
+once in numpy.
 """
 
 from collections.abc import Callable
@@ -16,8 +17,10 @@ from shoplib.layout.grown import MOST, Grown, Lie, Sheet
 
 # Rows of the state of the unfinished layouts. Bands follow each other along x, whichever way that is on the sheet.
 # GONE are sheets that are closed and USED is what lies behind the last part, PACKED and WORTH the parts, PAID the cost.
-BAND, BAND_END, STRIP, STRIP_END, END, GONE, USED, PACKED, PAID, OPENED, WORTH = range(11)
-ROWS = 11
+BAND, BAND_END, STRIP, STRIP_END, COLUMN, END, TOP, GONE, USED, PACKED, PAID, OPENED, WORTH = range(13)
+ROWS, FRONT = 13, 7
+ALL, FLAT = range(FRONT), (BAND, BAND_END, STRIP, STRIP_END, END)
+"""Rows that tell what can still be laid where, in passes that are `deep` and in those that are not."""
 ENDS = 8
 """Finished layouts that a pass gives at most."""
 TOLD = 40
@@ -26,7 +29,7 @@ SHAKE = (0.1, 0.2)
 """How much the worth of parts is shaken."""
 MIX = (0.0, 0.3, 0.6)
 """How far the worth of parts goes from their area towards their price."""
-BESIDE, NEW_STRIP, NEW_BAND, NEW_SHEET = range(4)
+ON_TOP, BESIDE, NEW_STRIP, NEW_BAND, NEW_SHEET = range(5)
 
 
 class Beam:
@@ -45,8 +48,10 @@ class Beam:
         h = np.concatenate((grown.h[kinds], grown.w[turning])).astype(float)
         # Index 0: bands follow each other along the sheet; 1: across it.
         self.w, self.h = np.stack((w, h)), np.stack((h, w))
+        self.across, self.along = self.w.astype(np.int32), self.h.astype(np.int32)
         self.pieces = int(grown.count.sum())
         self.cut_short = False
+        self.deep = False
         self.repeats = self.pieces > 2 * len(kinds)
         # The last stock is none at all: where every layout begins.
         # A place is a stock and the way of its bands: 2 * stock + way.
@@ -74,7 +79,7 @@ class Beam:
         self.closed: list = []
         rng = np.random.default_rng(1)
         self.marks = rng.integers(1, 2**63, len(kinds), dtype=np.uint64) * np.uint64(2) + np.uint64(1)
-        self.mixing = rng.integers(1, 2**63, 6, dtype=np.uint64) * np.uint64(2) + np.uint64(1)
+        self.mixing = rng.integers(1, 2**63, FRONT + 1, dtype=np.uint64) * np.uint64(2) + np.uint64(1)
 
     def shake(self, seed: int, prices: np.ndarray | None = None) -> None:
         """Change what parts are worth a little, towards `prices` where there are any; seed 0: as large as they are."""
@@ -93,7 +98,8 @@ class Beam:
     def run(self, width: int, guide: tuple[float, float], most: int, stop: Callable[[], bool]) -> list[list[Sheet]]:
         """Finished layouts that cost at most `most`, cheapest first; empty where this pass finds none.
 
-        `cut_short` then tells whether there was anything that it did not look at.
+        `cut_short` then tells whether there was anything that it did not look at. `deep` passes lay parts on top of
+        each other in a strip as well, which takes one stage more.
         """
         limit = most // self.step + 1e-6
         self.cut_short = False
@@ -104,7 +110,8 @@ class Beam:
             if stop():
                 self.cut_short = True
                 return []
-            chosen = self._best(self._steps(state, place, count, there, limit), mark, width, guide)
+            steps = self._steps(state, place, count, there, limit)
+            chosen = self._best(steps, state, place, mark, width, guide)
             if chosen is None:
                 return []
             node, variant, place, state, mark = chosen
@@ -113,7 +120,7 @@ class Beam:
                 self._close(trail, np.unique(node[fresh]), before - begun)
             begun = np.where(fresh, before[node], begun[node])
             before = mark
-            trail.append((node, variant, state[STRIP], state[END], place, fresh))
+            trail.append((node, variant, state[COLUMN], state[TOP], place, fresh))
         self._close(trail, np.arange(len(node)), mark - begun)
         return [self._sheets(trail, end) for end in np.argsort(state[PAID], kind="stable")[:ENDS].tolist()]
 
@@ -134,12 +141,12 @@ class Beam:
         while True:
             first = not trail
             steps = self._steps(state, place, count, there, np.inf, new_sheets=first, any_first=True)
-            chosen = self._best(steps, mark, width, guide)
+            chosen = self._best(steps, state, place, mark, width, guide)
             if chosen is None:
                 break
             node, variant, place, state, mark = chosen
             count, there, fresh = self._after(state, place, count[node], there[node], variant)
-            trail.append((node, variant, state[STRIP], state[END], place, fresh))
+            trail.append((node, variant, state[COLUMN], state[TOP], place, fresh))
             gain = state[WORTH] - self.cost[place // 2]
             found += [(-gain[i], len(trail), i) for i in np.argsort(-gain)[:most].tolist() if gain[i] > 1e-7]
         found.sort()
@@ -158,50 +165,55 @@ class Beam:
         there[np.flatnonzero(fresh), place[fresh] // 2] -= 1
         return count, there, fresh
 
-    def _best(self, steps, mark, width, guide):
+    def _best(self, steps, state, place, mark, width, guide):
         """The best `width` of the steps that differ, best first: node, variant, place, state, mark."""
-        node, variant, place, state = steps
+        node, variant, at, move, used, gone, packed, worth = steps
         if not len(node):
             return None
-        score = self._score(state, place, guide)
+        score = self._score(gone + self.rate[at // 2] * used, worth, guide)
         best = np.arange(len(score))
         if len(best) > 3 * width:
             best = np.argpartition(score, 3 * width)[: 3 * width]
         best = best[np.argsort(score[best], kind="stable")]
-        marks = mark[node[best]] + self.marks[self.kind[variant[best]]]
+        node, variant, at = node[best], variant[best], at[best]
+        new = self._laid(state, node, variant, at, move[best], place)
+        new[USED], new[GONE], new[PACKED], new[WORTH] = used[best], gone[best], packed[best], worth[best]
+        marks = mark[node] + self.marks[self.kind[variant]]
         # What has the same parts and works at the same place is the same, for all that is still to come.
-        key = marks + place[best].astype(np.uint64) * self.mixing[5]
-        for row in range(5):
-            key ^= state[row, best].astype(np.uint64) * self.mixing[row] + (key >> np.uint64(29))
+        key = marks + at.astype(np.uint64) * self.mixing[FRONT]
+        for row in ALL if self.deep else FLAT:
+            key ^= new[row].astype(np.uint64) * self.mixing[row] + (key >> np.uint64(29))
         keep = np.sort(np.unique(key, return_index=True)[1])
         self.cut_short |= len(score) > 3 * width or len(keep) > width
         keep = keep[:width]
-        best = best[keep]
-        return node[best], variant[best], place[best], state[:, best], marks[keep]
+        return node[keep], variant[keep], at[keep], new[:, keep], marks[keep]
 
     def _steps(self, state, place, count, there, limit, new_sheets=True, any_first=False):
-        """All ways to lay one part more: from which layout, which variant of part, at which place, the new state."""
+        """All ways to lay one part more: from which layout, which variant of part, at which place, by which move."""
         variants = np.flatnonzero((count > 0).any(axis=0)[self.kind])
-        has = count[:, self.kind[variants]] > 0
-        spare = (self.free[:-1] * there) @ self.area[:-1]
+        has = (count > 0)[:, self.kind[variants]]
         closed = np.ones(len(place), bool)
         found = []
         for way in (0, 1):
             at = np.flatnonzero(place % 2 == way)
             # Half the bytes, half the time: most of it goes into these tables.
-            w, h = self.w[way, variants].astype(np.int32), self.h[way, variants].astype(np.int32)
-            s = state[: END + 1, at, None].astype(np.int32)
+            w, h = self.across[way, variants], self.along[way, variants]
             wide = self.wide[place[at], None].astype(np.int32)
             high = self.high[place[at], None].astype(np.int32)
-            may = has[at] & (wide > 0)
-            beside = may & (w <= wide - s[END]) & (h <= high - s[STRIP])
-            above = may & (w <= wide - s[BAND]) & (h <= high - s[STRIP_END])
-            after = may & (w <= wide - s[BAND_END]) & (h <= high)
-            for move, fits in ((BESIDE, beside), (NEW_STRIP, above), (NEW_BAND, after)):
-                node, variant = np.divmod(np.flatnonzero(fits), len(variants))
+            band, band_end, strip, strip_end, column, end, top = state[:FRONT, at, None].astype(np.int32)
+            may = has[at]
+            moves = {
+                BESIDE: (w <= wide - end) & (h <= high - strip),
+                NEW_STRIP: (w <= wide - band) & (h <= high - strip_end),
+                NEW_BAND: (w <= wide - band_end) & (h <= high),
+            }
+            if self.deep:
+                moves[ON_TOP] = (w <= wide - column) & (h <= high - top)
+            for move, fits in moves.items():
+                node, variant = np.divmod(np.flatnonzero(fits & may), len(variants))
                 node, variant = at[node], variants[variant]
                 closed[node] = False
-                found.append(self._laid(state, node, variant, place[node], move))
+                found.append(self._moved(state, node, variant, place[node], move))
         # A sheet is closed when no part fits any more: one that does had better lie here than on a later sheet.
         closed = np.flatnonzero(closed)
         if len(self.telling) and new_sheets and not any_first:
@@ -217,49 +229,62 @@ class Beam:
                 fits &= kinds == kinds[has[closed].argmax(axis=1)][:, None]
             node, variant = np.nonzero(fits)
             node, variant = closed[node], variants[variant]
-            found.append(self._laid(state, node, variant, np.full(len(node), new), NEW_SHEET, place[node]))
-        node, variant, place, state = (np.concatenate(column, axis=-1) for column in zip(*found, strict=True))
+            found.append(self._moved(state, node, variant, np.full(len(node), new), NEW_SHEET, place[node]))
+        node, variant, at, move, used, gone, packed, worth = map(np.concatenate, zip(*found, strict=True))
         # What the parts that are left need beyond this sheet and the stock in the shop must be bought.
-        stock = place // 2
-        room = self.area[stock] - state[USED] + spare[node] - self.free[stock] * state[OPENED] * self.area[stock]
-        more = (self.all_value - state[PACKED]) / self.base - room
-        able = state[PAID] + self.least_rate * np.maximum(more, 0) <= limit
-        return node[able], variant[able], place[able], state[:, able]
+        stock, opened = at // 2, move == NEW_SHEET
+        spare = (self.free[:-1] * there) @ self.area[:-1]
+        room = self.area[stock] - used + spare[node] - self.free[stock] * opened * self.area[stock]
+        more = (self.all_value - packed) / self.base - room
+        paid = state[PAID, node] + opened * self.cost[stock]
+        able = paid + self.least_rate * np.maximum(more, 0) <= limit
+        return tuple(of[able] for of in (node, variant, at, move, used, gone, packed, worth))
 
-    def _laid(self, state, node, variant, place, move, before=None):
-        """The states after the move, and what they come of."""
-        new = state[:, node]
-        way = place % 2
+    def _moved(self, state, node, variant, at, move, before=None):
+        """What all steps of one move come to: what is behind the last part, what is gone, what is packed."""
+        way = at % 2
         w, h = self.w[way, variant], self.h[way, variant]
-        if move == BESIDE:
-            new[END] += w
-            new[STRIP_END] = np.maximum(new[STRIP_END], new[STRIP] + h)
-        else:
-            if move == NEW_STRIP:
-                new[STRIP] = new[STRIP_END]
-            else:
-                new[STRIP] = 0
-                new[BAND] = new[BAND_END] if move == NEW_BAND else 0
-                new[BAND_END] = 0
-            new[END] = new[BAND] + w
-            new[STRIP_END] = new[STRIP] + h
-        new[BAND_END] = np.maximum(new[BAND_END], new[END])
-        new[PACKED] += self.value[variant]
-        new[WORTH] += self.worth[variant]
-        new[OPENED] = move == NEW_SHEET
+        gone = state[GONE, node]
         if move == NEW_SHEET:
-            new[GONE] += self.sheet_value[before // 2]
-            new[PAID] += self.cost[place // 2]
-        new[USED] = (
-            new[BAND] * self.high[place]
-            + (new[BAND_END] - new[BAND]) * new[STRIP]
-            + (new[END] - new[BAND]) * (new[STRIP_END] - new[STRIP])
-        )
-        return node, variant, place, new
+            used, gone = w * h, gone + self.sheet_value[before // 2]
+        else:
+            band, band_end, strip, strip_end, column, end, top = state[:FRONT, node]
+            if move <= BESIDE:
+                top = h + (top if move == ON_TOP else strip)
+                column = column if move == ON_TOP else end
+                end = np.maximum(end, column + w)
+                strip_end = np.maximum(strip_end, top)
+                used = band * self.high[at] + (np.maximum(band_end, end) - band) * strip
+                used += (end - band) * (strip_end - strip)
+                if self.deep:
+                    used -= (end - column) * (strip_end - top)
+            elif move == NEW_STRIP:
+                used = band * self.high[at] + (np.maximum(band_end, band + w) - band) * strip_end + w * h
+            else:
+                used = band_end * self.high[at] + w * h
+        packed, worth = state[PACKED, node] + self.value[variant], state[WORTH, node] + self.worth[variant]
+        return node, variant, at, np.full(len(node), move), used, gone, packed, worth
 
-    def _score(self, state, place, guide):
+    def _laid(self, state, node, variant, at, move, place):
+        """Where the layouts work after the steps."""
+        new = state[:, node]
+        way = at % 2
+        w, h = self.w[way, variant], self.h[way, variant]
+        new[:FRONT, move == NEW_SHEET] = 0
+        new[BAND] = np.where(move == NEW_BAND, new[BAND_END], new[BAND])
+        new[STRIP] = np.where(move == NEW_STRIP, new[STRIP_END], np.where(move == NEW_BAND, 0, new[STRIP]))
+        on_top, over = move == ON_TOP, move >= NEW_STRIP
+        new[COLUMN] = np.where(on_top, new[COLUMN], np.where(over, new[BAND], new[END]))
+        new[TOP] = np.where(on_top, new[TOP], new[STRIP]) + h
+        new[END] = np.where(on_top, np.maximum(new[END], new[COLUMN] + w), new[COLUMN] + w)
+        new[STRIP_END] = np.where(over, new[TOP], np.maximum(new[STRIP_END], new[TOP]))
+        new[BAND_END] = np.where(move >= NEW_BAND, new[END], np.maximum(new[BAND_END], new[END]))
+        new[OPENED] = move == NEW_SHEET
+        new[PAID] += new[OPENED] * self.cost[at // 2]
+        return new
+
+    def _score(self, gone, worth, guide):
         """Smaller is better: what was used up for what lies there, and whether parts of much worth were laid first."""
-        gone, worth = state[GONE] + self.rate[place // 2] * state[USED], state[WORTH]
         constant, power = guide
         return (constant + 1 - worth / gone) / worth**power
 
@@ -279,9 +304,9 @@ class Beam:
     def _sheets(self, trail, end: int, most: int = MOST) -> list[Sheet]:
         """The layout that ends there, read backwards."""
         sheets, lies = [], []
-        for node, variant, strip, x_end, place, opened in reversed(trail):
+        for node, variant, column, top, place, opened in reversed(trail):
             one, way = variant[end], place[end] % 2
-            x, y = x_end[end] - self.w[way, one], strip[end]
+            x, y = column[end], top[end] - self.h[way, one]
             if way:
                 x, y = y, x
             lies.append(Lie(int(self.real[self.kind[one]]), bool(self.turned[one]), int(x), int(y)))

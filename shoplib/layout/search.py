@@ -35,7 +35,7 @@ def layouts(job: Job, seconds: float, clock: Callable[[], float] = time.monotoni
     """Layouts of the job, each cheaper than the one before; ends when none can be cheaper or the time is over.
 
     Where the bound is found to lie higher than was known, the last layout comes once more with that bound. It ends
-    early as well where every layout of three stages and a trim was looked at; then the cost may be above the bound
+    early as well where every layout of four stages and a trim was looked at; then the cost may be above the bound
     though it is the least.
 
     Closing the iterator stops the search. LayoutError where there is no way to lay the job out, or none was found.
@@ -84,7 +84,9 @@ def _better(
             if bound > known:
                 yield best, bound
         if not beam.cut_short:
-            return  # all that can be cut in these stages was looked at
+            if beam.deep:
+                return  # all that can be cut in these stages was looked at
+            beam.deep = True
         if shaken and shaken % 4 == 0 and left() > 0:
             if columns is None:
                 columns = Columns(grown)

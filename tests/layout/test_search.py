@@ -110,6 +110,16 @@ def test_proven_orders_of_furniture_makers_are_reached(name):
     assert best.cost == fewest
 
 
+def test_parts_on_top_of_each_other_in_a_strip_save_a_sheet():
+    # From cl_10_020_09, proven to need 5 sheets: one of them, which no three stages and a trim can cut.
+    sizes = [(21, 24), (18, 76), (42, 30), (34, 37), (37, 45), (26, 18), (49, 30), (18, 31)]
+    job = Job(tuple(Part(str(size), *size) for size in sizes), (Stock("s", 100, 100, cost=1),))
+    *_, best = layouts(job, 2, time.process_time)
+    assert judged(job, best) == []
+    assert best.cost == 1
+    assert judged(job, next(pool(job, 1, 2, time.process_time))) == []
+
+
 def test_layouts_of_a_pool_differ_and_cost_no_more():
     parts = tuple(Part(str(i), a, b, n, turn) for i, (a, b, n, turn) in enumerate(cabinet_list(5)))
     job = Job(parts, (Stock("s", *SHEET, cost=1),), KERF)
