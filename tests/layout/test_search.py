@@ -97,17 +97,15 @@ def known(name: str, turn: bool) -> tuple[Job, int]:
 @pytest.mark.parametrize("name", ["cl_01_020_01", "cl_03_020_03", "cl_06_040_01", "cl_09_060_05", "A1", "A3", "A43"])
 def test_known_results_are_reached(name, turn):
     job, fewest = known(name, turn)
-    *_, best = layouts(job, 5, time.process_time)
+    best = next(one for one in layouts(job, 5, time.process_time) if one.cost <= fewest)
     assert judged(job, best) == []
-    assert best.cost == fewest
 
 
 @pytest.mark.parametrize("name", ["A7", "A13", "A15", "A37"])
 def test_proven_orders_of_furniture_makers_are_reached(name):
     job, fewest = known(name, False)
-    *_, best = layouts(job, 10, time.process_time)
+    best = next(one for one in layouts(job, 10, time.process_time) if one.cost <= fewest)
     assert judged(job, best) == []
-    assert best.cost == fewest
 
 
 def test_parts_on_top_of_each_other_in_a_strip_save_a_sheet():
