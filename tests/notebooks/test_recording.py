@@ -29,6 +29,8 @@ CHANGES = {
     "05": ("model/rows.py", "high - low - (n - 1) * apart", "high - low - (n - 1) * apart - 31_750"),
     "06": ("model/runners.py", "start = place.y[0] + slide.setback", "start = place.y[0] + slide.setback + 31_750"),
     "07": ("model/beam.py", "Fraction(5, 384)", "Fraction(6, 384)"),
+    "08": ("layout/strips.py", "(across - 2 * trim + kerf) // (strip + kerf)",
+           "(across - 2 * trim + kerf + 31_750) // (strip + kerf) + 1"),
     "butt": ("joints/butt.py", 'stock.part(values["screw"], 9, 4)', 'stock.part(values["screw"], 9, 4) + 31_750'),
     "pocket_screws": ("model/pocket.py", "to_step(share(thickness, 2, 1)[0], style.step))",
                       "to_step(share(thickness, 2, 1)[0], style.step) + 31_750)"),
