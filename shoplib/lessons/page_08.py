@@ -100,7 +100,7 @@ def strips_worked(unit: str) -> Worked:
     rest = left_beside(sheet.width, strip, kerf, sheet.trim, count)
     wide, thin = say.exact(strip), say.exact(kerf)
     lines = [
-        ("half sheet", "a full sheet, cut across in two", f"{say.length(sheet.length)} x {say.length(sheet.width)}"),
+        ("half sheet, a full one cut across in two", "", f"{say.length(sheet.length)} x {say.length(sheet.width)}"),
         ("without blade and trim", f"{say.length(sheet.width)} / {wide}", f"{sheet.width // strip} strips"),
         ("both edges trimmed", f"{say.length(sheet.width)} - 2 x {say.exact(sheet.trim)}", say.exact(room)),
         ("strip and blade", f"{wide} + {thin}", say.exact(each)),

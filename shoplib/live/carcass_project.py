@@ -4,6 +4,7 @@ from dataclasses import dataclass, replace
 
 from shoplib.checks.joint_choice import usual_fit
 from shoplib.measure import INCH, MM, Style, read_length
+from shoplib.model.cutting import Cutting
 from shoplib.model.marks import usually
 from shoplib.model.project import (
     Back,
@@ -100,6 +101,7 @@ def case_project(choices: CaseChoices, style: Style) -> Project:
     )
     return Project(
         name="Work-room case",
+        cutting=usually(Cutting, style.unit),
         style=style,
         sheets=sheets,
         size=Size("outside", choices.width, choices.height, choices.depth),

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from shoplib.measure import INCH, MM, Style, read_length
+from shoplib.model.cutting import Cutting
 from shoplib.model.drawers import corner_beside
 from shoplib.model.marks import usually
 from shoplib.model.project import (
@@ -94,6 +95,7 @@ def drawer_project(choices: DrawerChoices, style: Style) -> Project:
     kind = choices.fronts.split(",")[0]
     return Project(
         name="Drawer case",
+        cutting=usually(Cutting, style.unit),
         style=style,
         sheets=sheets,
         size=Size("inside", choices.front, choices.height, choices.depth),

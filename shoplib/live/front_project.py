@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from shoplib.measure import INCH, MM, Style, read_length
+from shoplib.model.cutting import Cutting
 from shoplib.model.marks import usually
 from shoplib.model.project import Back, Bay, Carcass, Drawers, Fronts, JointChoice, Project, Size
 from shoplib.model.sheet import Sheet
@@ -73,6 +74,7 @@ def front_project(choices: FrontChoices, style: Style) -> Project:
     whole = choices.bays * choices.width + (choices.bays - 1) * choices.thick
     return Project(
         name="Fronts",
+        cutting=usually(Cutting, style.unit),
         style=style,
         sheets=sheets,
         size=Size("inside", whole, choices.height, 20 * INCH if inch else 500 * MM),

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from shoplib.measure import INCH, MM, Style, read_length
+from shoplib.model.cutting import Cutting
 from shoplib.model.marks import usually
 from shoplib.model.project import Back, Bay, Carcass, Drawers, Fronts, JointChoice, Project, Pulls, Shelves, Size
 from shoplib.model.sheet import Sheet
@@ -96,6 +97,7 @@ def hardware_project(choices: HardwareChoices, style: Style) -> Project:
     whole = bays * choices.width + (bays - 1) * case
     return Project(
         name="Hardware",
+        cutting=usually(Cutting, style.unit),
         style=style,
         sheets=sheets,
         size=Size("inside", whole, choices.height, 20 * INCH if inch else 500 * MM),
