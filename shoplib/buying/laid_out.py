@@ -169,7 +169,7 @@ def laid_out(cabinet: Cabinet, seconds: float = 10.0, tell: Tell = lambda ask, o
             found, stopped_here = _searched(asked, max(left, 0.0), tell)
         stopped = stopped or stopped_here
         try:
-            for_choice = max(LEAST_CHOICE, FOR_CHOICE * left)
+            for_choice = max(LEAST_CHOICE, FOR_CHOICE * left) if seconds else 0.0
             laid = _laid(asked, found, done, for_choice, _wanted(asked, waiting, number))
         except KeyboardInterrupt:
             laid, stopped = _laid(asked, found[:1], done), True
@@ -302,7 +302,12 @@ def _least_of_the_shop(job: Job, found: list[Layout], seconds: float) -> list[La
 
 
 def _add_alike(job: Job, cost: int, seconds: float, found: list[Layout]) -> None:
-    """More layouts at this cost, one by one, so that a search that is stopped has added what it came to."""
+    """More layouts at this cost, one by one, so that a search that is stopped has added what it came to.
+
+    None in no time: what is laid out at once comes out the same each time.
+    """
+    if not seconds:
+        return
     with suppress(LayoutError):  # none was found in this time, and there is one already
         found += pool(job, cost, seconds)
 
@@ -325,7 +330,9 @@ def _laid(
 ) -> LaidJob:
     """The job as it will be cut, by the layout that is wished for among those that were found."""
     ask, job, cutting = asked.ask, asked.job, asked.cabinet.project.cutting
-    choice = best_for(cutting.choose, asked.whole, found, least_kept(ask.sheet), for_choice, wanted=wanted)
+    # Where no time is given, the few layouts are weighed to the end, so that the choice is the same each time.
+    clock = time.monotonic if for_choice else lambda: 0.0
+    choice = best_for(cutting.choose, asked.whole, found, least_kept(ask.sheet), for_choice, clock, wanted)
     layout, cuts = choice.layout, choice.sheets
     if asked.runs:
         layout = apart(job, asked.runs, layout)
