@@ -7,9 +7,10 @@ from decimal import Decimal
 from shoplib.buying.edging import length_unit, running
 from shoplib.buying.line import Line
 from shoplib.lists.writing import Writing
-from shoplib.measure import INCH, MM
 from shoplib.model.board import BOXES, CASE, FRONTS, Board, Hole
+from shoplib.model.cutting import Cutting
 from shoplib.model.hardware_places import pull_holes, wood_passed
+from shoplib.model.marks import usually
 from shoplib.model.solved import Cabinet
 
 
@@ -60,7 +61,7 @@ def _pegs(cabinet: Cabinet) -> Iterator[Line]:
             panel = cabinet.by_name[fitting.on]
             hole = next(cut for cut in panel.cuts if isinstance(cut, Hole) and cut.kind == "peg")
             found[hole.diameter, fitting.box.size[0] + hole.depth] += 1
-    kerf = cabinet.project.cutting.kerf if cabinet.project else _usual_kerf(unit)
+    kerf = cabinet.project.cutting.kerf if cabinet.project else usually(Cutting, unit).kerf
     for (diameter, length), count in found.items():
         needed, spare = running(length * count, kerf * count, unit)
         yield Line(
@@ -74,10 +75,6 @@ def _pegs(cabinet: Cabinet) -> Iterator[Line]:
             uses=f"{count} pegs, each {writing.length(length)} long; straight and true to size, for it goes into a "
                  "bored hole",
         )
-
-
-def _usual_kerf(unit: str) -> int:
-    return INCH // 8 if unit == "in" else 3 * MM
 
 
 def _pins(cabinet: Cabinet) -> Iterator[Line]:
