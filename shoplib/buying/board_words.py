@@ -5,7 +5,7 @@ from collections.abc import Container, Iterable
 from shoplib.buying.board_measure import Wood, write_volume
 from shoplib.buying.front_order import fronts_in_order
 from shoplib.buying.jobs import Ask
-from shoplib.buying.laid_out import LaidOut
+from shoplib.buying.laid import LaidOut
 from shoplib.buying.rough import STRIPS, second_rip
 from shoplib.buying.strip_runs import shortest_rip
 from shoplib.buying.wood_used import wood_used

@@ -2,144 +2,39 @@
 
 import time
 from collections import Counter
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
+from functools import partial
 from itertools import count
 
 from shoplib.buying.front_order import runs_of
 from shoplib.buying.jobs import Ask, Held, Offered, asks, in_shop, job_of, least_kept, offered, usable_again
+from shoplib.buying.kept import left_after
+from shoplib.buying.laid import LaidJob, LaidOut, LaidSheet, Piece
 from shoplib.buying.leftovers import cheapest_of, later_cost, left_by, spare_rank, together
 from shoplib.buying.lifts import one_lifts
 from shoplib.buying.rough import as_it_comes
-from shoplib.buying.shop_first import shop_first
+from shoplib.buying.searched import FOR_CHOICE, searched
 from shoplib.buying.staves import from_boards
 from shoplib.buying.strip_runs import shortest_rip, strip_runs
 from shoplib.layout.choose import Wanted, best_for
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.grain_run import apart, joined
-from shoplib.layout.marks import letter
-from shoplib.layout.offcuts import Least, worth_keeping
-from shoplib.layout.order import SCRAP, Step, cut_order
-from shoplib.layout.pieces import Job, Laid, Layout, LayoutError, Placed, Rect, Stock
-from shoplib.layout.sawn import Sawn
-from shoplib.layout.search import layouts, pool
-from shoplib.measure import MM
+from shoplib.layout.order import cut_order
+from shoplib.layout.pieces import Layout, LayoutError, Placed
 from shoplib.model.board import Board
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
 
-FOR_CHOICE = 0.3
-"""The part of the time that goes to other layouts of the same cost, for the choice among them."""
-
 LEAST_CHOICE = 0.1
 """Seconds that layouts are weighed against one another at least."""
-
-MOST_FOR_CHOICE = 1.0
-"""Seconds that the choice gets of what the search leaves of its time."""
 
 LEAST_SHARE = 0.4
 """What each job has at least of the time that would be its own if all had the same."""
 
-A_MOMENT = 2.0
-"""Seconds for a first layout where stock is short, when the search was stopped before."""
-
 QUICK_TOGETHER = 0.5
 """Seconds to find what a sheet would cost with all its stages laid out together."""
-
-
-@dataclass(frozen=True, slots=True)
-class Piece:
-    """One part where it lies on its sheet: the board that it becomes, and the letter of its kind.
-
-    `stave` counts from 1 where several are glued up into one board, and is 0 where it is the board itself.
-    """
-
-    board: Board
-    letter: str
-    placed: Placed
-    stave: int = 0
-
-    @property
-    def name(self) -> str:
-        """What it is called: the board, or which of its staves."""
-        return f"{self.board.name}, stave {self.stave}" if self.stave else self.board.name
-
-
-@dataclass(frozen=True, slots=True)
-class LaidSheet:
-    """One sheet, board or offcut with what is cut from it.
-
-    `name` is written on it in the shop: "case sheet 1". `thickness` is as it comes, a solid board being rough. `held`
-    is the piece that lies in the shop, None where it is bought. `pieces` are in the order of `laid.placed`; `sawn` has
-    the cuts and what is left.
-    """
-
-    name: str
-    sheet: Sheet
-    stages: tuple[int, ...]
-    stock: Stock
-    thickness: int
-    held: Held | None
-    kerf: int
-    laid: Laid
-    pieces: tuple[Piece, ...]
-    sawn: Sawn
-
-    @property
-    def bought(self) -> bool:
-        """Whether it comes from the yard."""
-        return self.held is None
-
-    @property
-    def kept(self) -> dict[Rect, str]:
-        """The offcuts worth keeping, the largest first, each with its small letter."""
-        return lettered(self.sawn.offcuts, least_kept(self.sheet))
-
-    @property
-    def left(self) -> dict[Rect, str]:
-        """What is written on all that is left: an offcut has its letter, what is too small to keep is scrap."""
-        kept = self.kept
-        return {rest: offcut_name(self.name, kept[rest]) if rest in kept else SCRAP for rest in self.sawn.offcuts}
-
-
-@dataclass(frozen=True, slots=True)
-class LaidJob:
-    """What was laid out together: what was asked, what lay in the shop before it, and what is offered for it; the
-    layout that was chosen, its sheets, and the steps that free their parts, setting by setting. `others`
-    are layouts that cost the same, of which `among` were looked at when it was chosen.
-    """
-
-    ask: Ask
-    held: tuple[Held, ...]
-    on: Offered
-    job: Job
-    layout: Layout
-    sheets: tuple[LaidSheet, ...]
-    steps: tuple[Step, ...]
-    others: tuple[Layout, ...] = ()
-    among: int = 1
-
-
-@dataclass(frozen=True, slots=True)
-class LaidOut:
-    """All sheets of a cabinet, in the order in which they are cut.
-
-    `left` is what lies in the shop at the end, by the name of its sheet: what was not used, and all offcuts. `stopped`:
-    the search was stopped before its time, and the best so far was taken. `all_together` is what the stock of a sheet
-    would cost with all its stages laid out together, for the sheets that would cost less so.
-    """
-
-    cabinet: Cabinet
-    jobs: tuple[LaidJob, ...]
-    left: dict[str, tuple[Held, ...]]
-    stopped: bool = False
-    all_together: dict[str, int] = field(default_factory=dict)
-
-    @property
-    def sheets(self) -> tuple[LaidSheet, ...]:
-        """All of them."""
-        return tuple(sheet for job in self.jobs for sheet in job.sheets)
 
 
 Tell = Callable[[Ask, Offered, Layout], None]
@@ -166,7 +61,7 @@ def laid_out(cabinet: Cabinet, seconds: float = 10.0, tell: Tell = lambda ask, o
             left = max(left, seconds * LEAST_SHARE / len(waiting))
         with _of(ask.sheet):
             asked = _asked(cabinet, ask, held[ask.sheet.name])
-            found, stopped_here = _searched(asked, max(left, 0.0), tell)
+            found, stopped_here = searched(asked.whole, max(left, 0.0), partial(tell, asked.ask, asked.on))
         stopped = stopped or stopped_here
         try:
             for_choice = max(LEAST_CHOICE, FOR_CHOICE * left) if seconds else 0.0
@@ -247,78 +142,6 @@ def _asked(cabinet: Cabinet, ask: Ask, held: tuple[Held, ...]) -> _Asked:
     there = usable_again(held)
     ask = from_boards(ask, there, cabinet.project.cutting.jointing, cabinet.style)
     return _Asked(cabinet, ask, held, offered(ask, there, cabinet.style))
-
-
-def _searched(asked: _Asked, seconds: float, tell: Tell) -> tuple[list[Layout], bool]:
-    """Layouts of least cost, the first found first, and whether the search was stopped.
-
-    Where nothing need be bought, they are those that take the least from the shop; else those in which what can comes
-    out of pieces in the shop.
-    """
-    found: list[Layout] = []
-    stopped = False
-    begun = time.monotonic()
-    try:
-        for layout in layouts(asked.whole, seconds * (1 - FOR_CHOICE)) if seconds else ():
-            found = [layout]
-            tell(asked.ask, asked.on, layout)
-    except KeyboardInterrupt:
-        stopped = True
-    if not found:
-        found = [_at_once(asked.whole)]
-        tell(asked.ask, asked.on, found[0])
-    for_choice = max(seconds * FOR_CHOICE, min(MOST_FOR_CHOICE, begun + seconds - time.monotonic()))
-    cost, bound = found[0].cost, found[0].bound
-    if not stopped:
-        try:
-            if not cost:
-                found = _least_of_the_shop(_by_area(asked.whole), found, for_choice)
-            elif (shop := shop_first(asked.whole, found[0], for_choice)) != found:
-                found, cost = shop, shop[0].cost
-            else:
-                _add_alike(asked.whole, cost, for_choice, found)
-        except KeyboardInterrupt:
-            stopped = True
-    return [replace(layout, cost=cost, bound=bound) for layout in found], stopped
-
-
-def _at_once(job: Job) -> Layout:
-    """The first layout; a moment is given to the search where stock is so short that it is not found at once."""
-    try:
-        return next(layouts(job, 0.0))
-    except LayoutError:
-        return next(layouts(job, A_MOMENT))
-
-
-def _least_of_the_shop(job: Job, found: list[Layout], seconds: float) -> list[Layout]:
-    """Layouts that take the least area from the shop; those that were found before where the time is too short."""
-    try:
-        *_, best = layouts(job, seconds / 2)
-    except LayoutError:
-        return found
-    found = [best]
-    _add_alike(job, best.cost, seconds / 2, found)
-    return found
-
-
-def _add_alike(job: Job, cost: int, seconds: float, found: list[Layout]) -> None:
-    """More layouts at this cost, one by one, so that a search that is stopped has added what it came to.
-
-    None in no time: what is laid out at once comes out the same each time.
-    """
-    if not seconds:
-        return
-    with suppress(LayoutError):  # none was found in this time, and there is one already
-        found += pool(job, cost, seconds)
-
-
-def _by_area(job: Job) -> Job:
-    """The job with the stock that lies in the shop alone, each piece as dear as it is large (mm2)."""
-    stock = (
-        replace(one, count=0) if one.count is None else replace(one, cost=one.length * one.width // MM**2)
-        for one in job.stock
-    )
-    return replace(job, stock=tuple(stock))
 
 
 def _laid(
@@ -406,49 +229,3 @@ def _names(ask: Ask, done: Sequence[LaidJob]) -> Callable[[Held | None], str]:
         return found
 
     return name
-
-
-def left_after(
-    held: Iterable[Held], cut: Iterable[tuple[Held | None, str, Sequence[Rect]]], least: Least
-) -> tuple[Held, ...]:
-    """What lies in the shop when these are cut: what was not used, and what they left.
-
-    Each is the piece in the shop that it was (None: bought), its name, and its offcuts; those of at least the size
-    `least` are kept.
-
-    >>> from shoplib.layout.offcuts import LEAST
-    >>> one, other = Held(60, 30), Held(40, 30)
-    >>> left_after([one, other], [(one, "ply on hand 1", [Rect(0, 0, 20, 30)])], LEAST)[0] == other
-    True
-    """
-    left = list(held)
-    for was, name, offcuts in cut:
-        if was is not None:
-            left.remove(was)
-        letters = lettered(offcuts, least)
-        left += [
-            Held(rest.w, rest.h, left_of=name, name=offcut_name(name, letters[rest]) if rest in letters else "")
-            for rest in offcuts
-        ]
-    return tuple(left)
-
-
-def offcut_name(sheet: str, called: str) -> str:
-    """What is written on an offcut that is kept.
-
-    >>> offcut_name("ply 1", "a")
-    'ply 1, offcut a'
-    """
-    return f"{sheet}, offcut {called}"
-
-
-def lettered(offcuts: Iterable[Rect], least: Least) -> dict[Rect, str]:
-    """The offcuts worth keeping, the largest first, each with its small letter.
-
-    >>> from shoplib.layout.offcuts import LEAST
-    >>> from shoplib.measure import INCH
-    >>> small, large = Rect(0, 0, 20 * INCH, 9 * INCH), Rect(0, 9 * INCH, 40 * INCH, 9 * INCH)
-    >>> list(lettered([small, large, Rect(0, 0, INCH, INCH)], LEAST).values()), lettered([small, large], LEAST)[large]
-    (['a', 'b'], 'a')
-    """
-    return {rest: letter(number).lower() for number, rest in enumerate(worth_keeping(offcuts, least))}

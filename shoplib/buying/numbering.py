@@ -6,7 +6,7 @@ The stages after it wait until the case stands and has been measured, so nothing
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from shoplib.buying.laid_out import LaidJob, LaidOut
+from shoplib.buying.laid import LaidJob, LaidOut
 from shoplib.layout.order import Step
 from shoplib.lists.dado_stops import DadoStop, TwoStops, dado_stops, two_stops
 

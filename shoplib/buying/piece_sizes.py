@@ -4,7 +4,7 @@ A part and a bought sheet have the size that the cut list and the yard give them
 cut to size, so no more is told of it than is surely there: whole steps.
 """
 
-from shoplib.buying.laid_out import LaidSheet
+from shoplib.buying.laid import LaidSheet
 from shoplib.layout.pieces import Rect
 from shoplib.lists.writing import Writing
 from shoplib.words.amounts import surely

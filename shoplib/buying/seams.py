@@ -1,6 +1,6 @@
 """The seams of boards that are glued up from staves: glue goes on them too."""
 
-from shoplib.buying.laid_out import LaidOut
+from shoplib.buying.laid import LaidOut
 
 
 def seam_area(found: LaidOut) -> int:

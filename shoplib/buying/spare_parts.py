@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from shoplib.buying.jobs import least_kept, usable_again
-from shoplib.buying.laid_out import LaidJob, LaidOut, left_after
+from shoplib.buying.kept import left_after
+from shoplib.buying.laid import LaidJob, LaidOut
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.pieces import Job, Rect
 from shoplib.layout.spare import Spare, most_spare, one_more, spare

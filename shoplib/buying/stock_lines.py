@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from shoplib.buying.board_measure import write_volume
-from shoplib.buying.laid_out import LaidSheet
+from shoplib.buying.laid import LaidSheet
 from shoplib.buying.line import Line, read_price
 from shoplib.buying.rough import as_it_comes, boards_by_sheet
 from shoplib.buying.thickness import rough_words, thick_words

@@ -1,7 +1,7 @@
 """Of each kind of solid boards that a cabinet is cut from: how much wood it is, and what becomes of it."""
 
 from shoplib.buying.board_measure import Wood
-from shoplib.buying.laid_out import LaidOut, LaidSheet
+from shoplib.buying.laid import LaidOut, LaidSheet
 
 
 def wood_used(found: LaidOut) -> dict[str, Wood]:

@@ -6,7 +6,8 @@ from functools import partial
 from pathlib import Path
 
 from shoplib.buying.jobs import Ask, Offered
-from shoplib.buying.laid_out import LaidOut, laid_out
+from shoplib.buying.laid import LaidOut
+from shoplib.buying.laid_out import laid_out
 from shoplib.buying.list import BuyingList, buying_list
 from shoplib.buying.seams import seam_area
 from shoplib.buying.spare_parts import SheetSpare, spares

@@ -11,7 +11,7 @@ from collections import Counter
 from collections.abc import Iterator
 
 from shoplib.buying.board_words import then_ripped
-from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet
+from shoplib.buying.laid import LaidJob, LaidOut, LaidSheet
 from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.numbering import Turn, turns
 from shoplib.buying.piece_sizes import PieceSizes

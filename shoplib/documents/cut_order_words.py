@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterator
 
-from shoplib.buying.laid_out import LaidOut
+from shoplib.buying.laid import LaidOut
 from shoplib.layout.order import Step
 from shoplib.tables.setups import cautions
 from shoplib.words.naming import and_list

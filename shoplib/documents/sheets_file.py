@@ -4,7 +4,7 @@ import json
 
 from shoplib.buying.board_measure import Wood, board_feet, cubic_metres
 from shoplib.buying.board_words import boards_told
-from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet, Piece
+from shoplib.buying.laid import LaidJob, LaidOut, LaidSheet, Piece
 from shoplib.buying.numbering import Turn, turns
 from shoplib.buying.wood_used import wood_used
 from shoplib.documents.cut_order_file import board_of

@@ -7,7 +7,7 @@ from dataclasses import replace
 from functools import partial
 
 from shoplib.buying.board_words import boards_told
-from shoplib.buying.laid_out import LaidJob, LaidOut, LaidSheet
+from shoplib.buying.laid import LaidJob, LaidOut, LaidSheet
 from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.spare_parts import SheetSpare

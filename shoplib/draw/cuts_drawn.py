@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from shoplib.buying.laid_out import LaidSheet
+from shoplib.buying.laid import LaidSheet
 from shoplib.draw.chains import unit_note
 from shoplib.draw.look import fill_of
 from shoplib.draw.scene import EdgeText, Item, Label, Scene, Shape

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
-from shoplib.buying.laid_out import LaidOut, LaidSheet, Piece
+from shoplib.buying.laid import LaidOut, LaidSheet, Piece
 from shoplib.buying.numbering import numbered_steps
 from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.thickness import rough_words

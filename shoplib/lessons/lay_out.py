@@ -4,7 +4,8 @@ from dataclasses import dataclass
 from html import escape
 from pathlib import Path
 
-from shoplib.buying.laid_out import LaidOut, laid_out
+from shoplib.buying.laid import LaidOut
+from shoplib.buying.laid_out import laid_out
 from shoplib.buying.spare_parts import spares
 from shoplib.documents.cut_order_file import COLUMNS, order_rows
 from shoplib.documents.examples import project_path

@@ -1,6 +1,7 @@
 """The case for hubs of the page from the cut list to the yard: solved, its list typed, and laid out on half sheets."""
 
-from shoplib.buying.laid_out import LaidJob, LaidOut, laid_out
+from shoplib.buying.laid import LaidJob, LaidOut
+from shoplib.buying.laid_out import laid_out
 from shoplib.checks import check
 from shoplib.documents.hand_list import parse_hand_list
 from shoplib.draw.cuts_drawn import cuts_drawn

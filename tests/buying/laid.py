@@ -3,7 +3,8 @@
 from functools import cache
 from pathlib import Path
 
-from shoplib.buying.laid_out import LaidOut, laid_out
+from shoplib.buying.laid import LaidOut
+from shoplib.buying.laid_out import laid_out
 from shoplib.documents.project_file import read_project
 from shoplib.model.cabinet import solve
 

@@ -5,8 +5,10 @@ from dataclasses import replace
 
 import pytest
 
-from shoplib.buying import laid_out as module
-from shoplib.buying.laid_out import Held, laid_out, left_after
+from shoplib.buying import searched as module
+from shoplib.buying.jobs import Held
+from shoplib.buying.kept import left_after
+from shoplib.buying.laid_out import laid_out
 from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.spare_parts import spares
 from shoplib.documents.project_file import read_project

@@ -6,6 +6,7 @@ from functools import cache
 import pytest
 
 from shoplib.buying import laid_out as module
+from shoplib.buying import searched
 from shoplib.buying.jobs import Held, usable_again
 from shoplib.buying.laid_out import laid_out
 from shoplib.buying.spare_parts import spares
@@ -144,14 +145,14 @@ def test_layouts_that_were_looked_at_are_counted():
 
 def test_a_search_that_is_stopped_keeps_what_was_found_where_stock_is_scarce(monkeypatch):
     """A later job that has no layout at once gets a moment of its own, and nothing that was found is lost."""
-    real = module.layouts
+    real = searched.layouts
 
     def scarce(job, seconds):
         if not seconds:
             raise LayoutError("no way was found to lay all parts on the sheets that there are")
         return real(job, seconds)
 
-    monkeypatch.setattr(module, "layouts", scarce)
+    monkeypatch.setattr(searched, "layouts", scarce)
     cabinet = solve(read_project(UNDER_BENCH))
 
     def tell(ask, on, layout):
