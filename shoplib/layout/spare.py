@@ -162,7 +162,8 @@ def told(
     )
     if more is not None and found.lost:
         lines.append(told_more(job, more, say, noun))
-    if other is not None and _better(other, found):
+    # What is better by a longer rest alone changes nothing that is told here.
+    if other is not None and _better(other, found) and _then(job, other) != _then(job, found):
         lines.append(f"With another layout of the same cost {_then(job, other)}.")
     return tuple(lines)
 

@@ -116,3 +116,11 @@ def test_a_part_that_is_told_to_be_replaceable_is(count):
             seen += bool(holds)
         assert most_spare([found, Spare(found.largest, (0,) * len(job.parts), 0)]) == 0
     assert seen > 20
+
+
+def test_another_layout_is_told_only_where_it_saves_a_part():
+    """A longer rest from which no part more can be made is nothing to tell."""
+    job = Job((Part("top", 50, 20), Part("shelf", 30, 20, 4)), (Stock("ply", 104, 50),), 2)
+    short, longer, enough = Spare(0, (0, 3), 40), Spare(0, (0, 2), 45), Spare(0, (1, 2), 50)
+    assert told(job, short, str, other=longer) == told(job, short, str)
+    assert len(told(job, short, str, other=enough)) == len(told(job, short, str)) + 1
