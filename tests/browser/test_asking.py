@@ -38,7 +38,7 @@ def test_a_number_of_the_table(panel, says):
     assert "= case width 34 1/2 in - 2 x " in says()
 
 
-def test_it_follows_the_slider(panel, says):
+def test_it_follows_the_slider(page, panel, says):
     panel.get_by_role("button", name="length of bottom").first.click()
     says()
     box = panel.get_by_role("textbox", name="Width, typed in")
@@ -47,6 +47,7 @@ def test_it_follows_the_slider(panel, says):
     assert "= case width 30 in" in says()
     box.fill("34 1/2")
     box.press("Enter")
+    page.settle()
 
 
 def test_a_dimension_by_keyboard_alone(panel, says):
