@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from shoplib.buying.board_measure import write_volume
 from shoplib.buying.laid import LaidSheet
+from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.line import Line, read_price
 from shoplib.buying.rough import as_it_comes, boards_by_sheet
 from shoplib.buying.thickness import rough_words, thick_words
@@ -107,8 +108,19 @@ def _price(sheet: Sheet, length: int, width: int) -> str:
 def _uses(sheet: Sheet, key: _Key, count: int, thick: int, cabinet: Cabinet) -> str:
     _, length, width, stages = key
     style = cabinet.style
-    what = and_list([STAGES[number] for number in stages])
+    what = f"for the {and_list([STAGES[number] for number in stages])}{_weighs(sheet, key, thick, cabinet)}"
     if sheet.kind != "solid":
-        return f"{sheet.kind}, {thick_words(sheet.nominal, style)} by name, for the {what}"
+        return f"{sheet.kind}, {thick_words(sheet.nominal, style)} by name, {what}"
     volume = write_volume(count * length * width * thick, style.unit)
-    return f"solid, {rough_words(thick, style)}, {volume}, for the {what}"
+    return f"solid, {rough_words(thick, style)}, {volume}, {what}"
+
+
+def _weighs(sheet: Sheet, key: _Key, thick: int, cabinet: Cabinet) -> str:
+    """What one of them weighs, for whoever carries it; nothing where no table says."""
+    _, length, width, _ = key
+    weight = weight_of(sheet, length, width, thick)
+    if weight is None:
+        return ""
+    limit = (cabinet.project.cutting if cabinet.project else USUAL_CUTTING).one_lifts
+    two = ", carried by two" if needs_two(sheet, length, width, limit, thick) else ""
+    return f"; {weight.told(cabinet.style.unit)} each{two}"

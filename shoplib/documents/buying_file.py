@@ -11,6 +11,7 @@ from shoplib.buying.list import BuyingList
 from shoplib.documents.cut_list_file import safe_cell
 from shoplib.lists.writing import Writing
 from shoplib.measure import write_mm
+from shoplib.tables.setups import cautions
 
 COLUMNS = (
     "kind", "item", "quantity", "unit", "needed", "spare",
@@ -30,7 +31,13 @@ NO_PRICE = "price not given"
 UNUSED = "Prices that were not used"
 """The heading of prices whose name no line has."""
 
+CARRYING = "Before you lift and load"
+"""The heading of the cautions for carrying sheets and boards, and for having them cut at the yard."""
+
 _HOW = "Prices stand in the project: of sheets beside their size, of the rest under [buying.prices] by its name here."
+
+_AT_THE_YARD = {"sheet": "sheets at the yard", "board": "boards at the yard"}
+"""What the cautions for a kind of line stand under in `data/cautions.toml`, beside those for carrying any of them."""
 
 _WIDTH = 79
 
@@ -90,8 +97,9 @@ def plain(number: Decimal) -> str:
 
 
 def buying_text(wanted: BuyingList, width: int = _WIDTH) -> str:
-    """The list to read: first what cannot be replaced, then what is bought now, what can wait, what is assumed."""
+    """The list to read: cautions, what cannot be replaced, what is bought now, what can wait, what is assumed."""
     lines = [f"Buying list: {wanted.name}", ""]
+    lines += _told(CARRYING, yard_cautions(wanted), width)
     lines += _told(FIRST, wanted.first, width)
     lines += _told("In the shop already, used first", wanted.in_shop, width)
     waiting = [line for line in wanted.later if line.waits]
@@ -105,6 +113,17 @@ def buying_text(wanted: BuyingList, width: int = _WIDTH) -> str:
     lines += _told("What this list assumes", wanted.assumed, width)
     lines += _told("Not in this list", wanted.missing, width)
     return "\n".join(lines)
+
+
+def yard_cautions(wanted: BuyingList) -> tuple[str, ...]:
+    """The cautions for getting sheets and boards home; none where neither is bought.
+
+    >>> yard_cautions(BuyingList("case", ()))
+    ()
+    """
+    bought = {line.kind for line in wanted.lines}
+    places = [place for kind, place in _AT_THE_YARD.items() if kind in bought]
+    return tuple(caution.claim.say for caution in cautions().only(["carrying", *places])) if places else ()
 
 
 def total_words(wanted: BuyingList) -> str:

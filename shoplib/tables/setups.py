@@ -66,7 +66,17 @@ class Cautions:
         >>> [caution.of for caution in cautions().of(["router"])][-1]
         'router'
         """
-        wanted = {ALWAYS, *names}
+        return self.only((ALWAYS, *names))
+
+    def only(self, names: Iterable[str]) -> tuple[Caution, ...]:
+        """The cautions under these names alone, in the order of the file: where no tool is in the hand.
+
+        Raises FactError where one of the names has none.
+
+        >>> {caution.of for caution in cautions().only(["carrying"])}
+        {'carrying'}
+        """
+        wanted = set(names)
         _refuse_bare(wanted, self.cautions, "cautions.toml")
         return tuple(caution for caution in self.cautions if caution.of in wanted)
 

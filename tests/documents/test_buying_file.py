@@ -11,7 +11,18 @@ import pytest
 from shoplib.buying.line import Line, Price, read_price
 from shoplib.buying.list import BuyingList, buying_list
 from shoplib.buying.stock_lines import Stocked
-from shoplib.documents.buying_file import COLUMNS, FIRST, LATER, MEASURED, NO_PRICE, NOW, buying_csv, buying_text
+from shoplib.documents.buying_file import (
+    CARRYING,
+    COLUMNS,
+    FIRST,
+    LATER,
+    MEASURED,
+    NO_PRICE,
+    NOW,
+    buying_csv,
+    buying_text,
+    yard_cautions,
+)
 from shoplib.documents.cut_list_file import FORMULA_SIGNS
 from shoplib.documents.project_file import ProjectFileError, project_from_text, read_project
 from shoplib.documents.project_text import project_text
@@ -131,15 +142,33 @@ def test_every_price_given_makes_a_plain_total():
 
 def test_what_cannot_be_replaced_stands_before_everything_that_is_bought():
     text = buying_text(wanted_of(shipped("under_bench_case"), ["top (case sheet)"]))
-    order = [FIRST, "  - top (case sheet)", "Buy now, for the case",
+    order = [CARRYING, FIRST, "  - top (case sheet)", "Buy now, for the case",
              "Can wait until the case stands", "Better not before the case stands and is measured", "Total of",
              "Before you buy, measure or read", "What this list assumes", "Not in this list"]
     places = [text.index(words) for words in order]
     assert places == sorted(places)
     assert max(map(len, text.splitlines())) <= 79
-    now = text[places[2]:places[3]]
+    now = text[places[3]:places[4]]
     assert "case sheet, 96 in x 48 in: 74.00 USD" in now
     assert "slides" not in now
+
+
+def test_cautions_for_the_yard_stand_first_and_go_by_what_is_bought():
+    """Common practice, no source. The weight of a sheet: 96 x 48 x 0.704 in of plywood at 400 to 600 kg/m3, which the
+    table of weights has for it, is 53.2 l, so 21.3 to 31.9 kg or 47 to 70 lb, over the 50 lb that one lifts."""
+    sheets = yard_cautions(wanted_of(shipped("under_bench_case")))
+    assert "two-person lift" in sheets[0]
+    assert any("cut at the yard" in text for text in sheets)
+    assert not any("along each board" in text for text in sheets)
+    text = flat(buying_text(wanted_of(shipped("under_bench_case"))))
+    assert text.index(CARRYING) < text.index(sheets[-1]) < text.index("Buy now")
+    assert "for the case; 47 to 70 lb each, carried by two" in text
+    assert "1/2 in by name, for the case; 25 to 37 lb each [ ]" in text
+    board = Line("board", "oak, 96 in x 6 in", Decimal(1), "each")
+    boards = yard_cautions(BuyingList("case", (board,)))
+    assert any("along each board" in text for text in boards)
+    assert not any("cut at the yard" in text for text in boards)
+    assert not yard_cautions(BuyingList("case", (replace(board, kind="screw"),)))
 
 
 def test_a_price_that_no_line_asks_for_is_told():
