@@ -12,7 +12,7 @@ from tests.pages import PAGES
 ROOT = Path(__file__).parents[1]
 # From top to bottom.
 ROOMS = [
-    "lessons", "live", "documents", "draw", "buying", "lists", "practice", "checks", "words", "joints", "model",
+    "lessons", "live", "printed", "documents", "draw", "building", "buying", "lists", "practice", "checks", "words", "joints", "model",
     "tables", "layout", "measure",
 ]
 ABOVE_ALL = "commands"

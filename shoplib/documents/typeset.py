@@ -14,13 +14,13 @@ def _fonts() -> typst.Fonts:
     return typst.Fonts(include_system_fonts=False, include_embedded_fonts=True, font_paths=[str(folder)])
 
 
-def typeset(template: str, data: dict) -> bytes:
-    """The PDF of a template of this folder (`drawings.typ`); the template reads `data` as JSON.
+def typeset(template: str, data: dict, room: str = "shoplib.documents") -> bytes:
+    """The PDF of a template that stands in `room` (`drawings.typ`); the template reads `data` as JSON.
 
     It is tagged for screen readers (PDF/UA-1, ISO 14289-1), so every picture must carry its alternative text.
     The same data give the same bytes. Raises typst.TypstError where the template and the data do not fit.
     """
-    source = (files("shoplib.documents") / template).read_bytes()
+    source = (files(room) / template).read_bytes()
     return typst.compile(
         source, format="pdf", font_paths=_fonts(), sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
         pdf_standards="ua-1", timestamp=0,

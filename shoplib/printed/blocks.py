@@ -1,0 +1,132 @@
+"""What stands on a printed page, block by block: words, tables, pictures, boxes to fill in. `papers.typ` sets each in type.
+
+Blocks are plain values; `set_in_type` hands them to the one template as they are, each with its `kind`.
+"""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, fields
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """A heading: level 1 of a part, 2 within it, 3 of a step or a drawing."""
+
+    text: str
+    level: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """A paragraph; `grave` in heavy letters."""
+
+    text: str
+    grave: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Bullets:
+    """Lines one below another: dots, or numbers from `first` on."""
+
+    lines: tuple[str, ...]
+    numbered: bool = False
+    first: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class ToTick:
+    """Lines with an empty square before each, to tick off at the bench."""
+
+    lines: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ToFillIn:
+    """What is measured at the bench: a framed box under `title`, `lead` in it, and each of `lines` with room to write."""
+
+    title: str
+    lines: tuple[str, ...]
+    lead: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Framed:
+    """Blocks in a heavy frame, under a title where it has one: cautions, stops."""
+
+    blocks: tuple["Block", ...]
+    title: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """A table with a head that comes again on each page. `wide` numbers the columns that take the room that is left;
+    none of them: the table is as wide as its words."""
+
+    head: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+    wide: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """A drawing with its alternative text, `width` in mm; it is never parted from its title and its words."""
+
+    svg: str
+    alt: str
+    width: float
+    title: str = ""
+    level: int = 2
+    note: str = ""
+    alarms: tuple[str, ...] = ()
+    legend: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Beside:
+    """Blocks in columns beside one another."""
+
+    columns: tuple[tuple["Block", ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Together:
+    """Blocks that no page end parts."""
+
+    blocks: tuple["Block", ...]
+
+
+@dataclass(frozen=True, slots=True)
+class NewPage:
+    """A new page, standing or lying; pages that follow lie or stand as it does."""
+
+    lying: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class WholePage:
+    """A page of one drawing in true scale that fills the room inside the margins, its corner at their corner."""
+
+    svg: str
+    alt: str
+    width: float
+    height: float
+
+
+Block = (
+    Heading | Words | Bullets | ToTick | ToFillIn | Framed | Table | Picture | Beside | Together | NewPage | WholePage
+)
+
+
+def as_data(blocks: Iterable[Block]) -> list[dict]:
+    """The blocks for the template.
+
+    >>> as_data([Words("Dry-fit first."), Framed((Words("Two people lift."),), "Cautions")])[1]["blocks"]
+    [{'kind': 'Words', 'text': 'Two people lift.', 'grave': False}]
+    """
+    return [{"kind": type(block).__name__, **{f.name: _value(getattr(block, f.name)) for f in fields(block)}}
+            for block in blocks]
+
+
+def _value(value: object) -> object:
+    if isinstance(value, tuple):
+        return [_value(each) for each in value]
+    return as_data([value])[0] if isinstance(value, Block) else value

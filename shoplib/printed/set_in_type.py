@@ -1,0 +1,36 @@
+"""Blocks become a PDF with the stamp on each page, by the one template of the printed papers."""
+
+from collections.abc import Sequence
+
+from shoplib.documents.typeset import typeset
+from shoplib.printed.blocks import Block, NewPage, as_data
+from shoplib.printed.paper import ABOVE, ACROSS, BELOW, Paper
+from shoplib.printed.stamp import Stamp
+
+
+def set_in_type(title: str, blocks: Sequence[Block], stamp: Stamp, paper: Paper, caution: str) -> bytes:
+    """The PDF of the blocks. `title` names the papers (*Plan set*), `caution` stands at the foot of each page.
+
+    The first page stands, unless the blocks begin with a `NewPage` that lies.
+
+    >>> from shoplib.printed.blocks import Words
+    >>> from shoplib.printed.paper import PAPERS
+    >>> set_in_type("Notes", [Words("Dry-fit first.")], Stamp("Shelf", "2222-3333"), PAPERS["a4"], "Measure.")[:5]
+    b'%PDF-'
+    """
+    return typeset("papers.typ", {
+        "title": title, "name": stamp.name, "date": stamp.date, "fingerprint": stamp.fingerprint,
+        "stopped": stamp.stopped, "caution": caution, "paper": paper.typeset,
+        "margins": {"x": ACROSS, "top": ABOVE, "bottom": BELOW}, "parts": _parts(blocks),
+    }, "shoplib.printed")
+
+
+def _parts(blocks: Sequence[Block]) -> list[dict]:
+    """The blocks from new page to new page."""
+    parts: list[tuple[bool, list[Block]]] = [(False, [])]
+    for block in blocks:
+        if isinstance(block, NewPage):
+            parts.append((block.lying, []))
+        else:
+            parts[-1][1].append(block)
+    return [{"lying": lying, "blocks": as_data(several)} for lying, several in parts if several]
