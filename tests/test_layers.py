@@ -12,8 +12,8 @@ from tests.pages import PAGES
 ROOT = Path(__file__).parents[1]
 # From top to bottom.
 ROOMS = [
-    "lessons", "live", "printed", "documents", "draw", "building", "buying", "lists", "practice", "checks", "words", "joints", "model",
-    "tables", "layout", "measure",
+    "lessons", "live", "printed", "documents", "draw", "building", "buying", "lists", "practice", "checks", "words",
+    "joints", "model", "tables", "layout", "measure",
 ]
 ABOVE_ALL = "commands"
 BEFORE_ALL = {"start", "__main__", "__init__"}  # what runs before anything is installed

@@ -1,1 +1,1 @@
-"""What a person takes to the bench on paper: the plan set, labels, story stick and templates, and what marks their pages."""
+"""What a person takes to the bench on paper: plan set, labels, story stick, templates, and what marks their pages."""

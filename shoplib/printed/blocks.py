@@ -1,6 +1,6 @@
-"""What stands on a printed page, block by block: words, tables, pictures, boxes to fill in. `papers.typ` sets each in type.
+"""What stands on a printed page, block by block: words, tables, pictures, boxes to fill in.
 
-Blocks are plain values; `set_in_type` hands them to the one template as they are, each with its `kind`.
+`papers.typ` sets each in type. Blocks are plain values; `set_in_type` hands them to the one template as they are, each with its `kind`.
 """
 
 from collections.abc import Iterable
@@ -41,7 +41,7 @@ class ToTick:
 
 @dataclass(frozen=True, slots=True)
 class ToFillIn:
-    """What is measured at the bench: a framed box under `title`, `lead` in it, and each of `lines` with room to write."""
+    """What is measured at the bench: a framed box with `title` and `lead`, and each of `lines` with room to write."""
 
     title: str
     lines: tuple[str, ...]
