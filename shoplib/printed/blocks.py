@@ -1,6 +1,7 @@
 """What stands on a printed page, block by block: words, tables, pictures, boxes to fill in.
 
-`papers.typ` sets each in type. Blocks are plain values; `set_in_type` hands them to the one template as they are, each with its `kind`.
+`papers.typ` sets each in type. Blocks are plain values; `set_in_type` hands them to the one template as they are, each
+with its `kind`.
 """
 
 from collections.abc import Iterable

@@ -1,4 +1,4 @@
-"""What marks every printed page: project, date, and a short fingerprint, so that pages of two versions are told apart."""
+"""What marks every printed page: project, date and a short fingerprint, so that two versions are told apart."""
 
 import hashlib
 from dataclasses import dataclass
