@@ -14,9 +14,9 @@ from shoplib.buying.spare_parts import SheetSpare, spares
 from shoplib.buying.stock_lines import stocked
 from shoplib.checks import check
 from shoplib.documents.atomic import WriteError, write_files
+from shoplib.documents.board_scenes import file_name
 from shoplib.documents.buying_file import UNUSED, buying_csv, buying_text, total_words, unused_words
 from shoplib.documents.cut_order_file import cut_order_csv
-from shoplib.documents.drawings import file_name
 from shoplib.documents.glossary import words_text
 from shoplib.documents.plan_words import findings_text
 from shoplib.documents.project_file import ProjectFileError, read_project

@@ -1,0 +1,61 @@
+"""Every kind of board as it is drawn for paper: each worked face once, with what must be read before it is cut."""
+
+import re
+from collections.abc import Iterable, Iterator
+
+from shoplib.documents.before_cutting import before_cutting
+from shoplib.documents.hardware_page import pair_words
+from shoplib.draw.board_drawing import board_drawing
+from shoplib.draw.scene import Scene
+from shoplib.draw.slide_lines import carries, worked_faces
+from shoplib.lists.cut_list import Kind, kinds
+from shoplib.model.board import Board
+from shoplib.model.solved import Cabinet, Finding
+
+
+def board_scenes(cabinet: Cabinet, findings: Iterable[Finding] = ()) -> Iterator[tuple[str, Scene]]:
+    """Each kind of board, once for each face that is worked on, and once more where an equal board carries slides
+    elsewhere; with each a name for its file.
+    """
+    findings, taken = tuple(findings), set[str]()
+    for kind in kinds(cabinet):
+        for title, scene in scenes_of(kind, cabinet, findings):
+            yield file_name(title, taken), scene
+
+
+def scenes_of(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = ()) -> Iterator[tuple[str, Scene]]:
+    """The drawings of one kind, each with its board and its face."""
+    alarms = before_cutting(kind, cabinet, findings)
+    pair = (f"With {kind.mirror_of}: {pair_words(kind.first.name)}",) if kind.mirror_of else ()
+    for face in worked_faces(kind.first, cabinet):
+        scene = board_drawing(kind.first, cabinet, cabinet.style, face, kind.names[1:])
+        scene = scene.with_items(legend=pair, alt=" ".join(pair)).with_alarms(alarms)
+        yield f"board {kind.first.name} {face}", scene
+    like = (f"Cut as {kind.first.name} is.",)
+    for board, face in _carrying_otherwise(kind, cabinet):
+        scene = board_drawing(board, cabinet, cabinet.style, face).with_items(legend=like, alt=like[0])
+        yield f"board {board.name} {face}", scene.with_alarms(alarms)
+
+
+def _carrying_otherwise(kind: Kind, cabinet: Cabinet) -> Iterator[tuple[Board, str]]:
+    """Boards of a kind, and the face, that carry slides where no drawing of the kind shows them yet."""
+    shown = carries(kind.first, cabinet)
+    for board in kind.boards[1:]:
+        for face, rects in sorted(carries(board, cabinet) - shown):
+            shown.add((face, rects))
+            yield board, face
+
+
+def file_name(text: str, taken: set[str]) -> str:
+    """A name that every file system takes: small letters, digits, hyphens; numbered where it stands already.
+
+    >>> file_name("board 1/2 in: Seitenwand links", set())
+    'board-1-2-in-seitenwand-links'
+    """
+    stem = re.sub(r"[^a-z0-9]+", "-", text.lower()).strip("-")[:80] or "board"
+    name, number = stem, 1
+    while name in taken:
+        number += 1
+        name = f"{stem}-{number}"
+    taken.add(name)
+    return name
