@@ -8,6 +8,7 @@ from shoplib.checks.in_use import check_in_use
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.cautions import cautions_text
 from shoplib.documents.cut_list_file import cut_list_csv, cut_list_text
+from shoplib.documents.decimal_comma import with_decimal_comma
 from shoplib.documents.drawings import drawing_files
 from shoplib.documents.glossary import words_text
 from shoplib.documents.plan_file import plan_text
@@ -20,10 +21,11 @@ from shoplib.model.solved import Cabinet, Finding
 
 DRY_FITTED, STOPPED, NO_PLAN = 0, 1, 2
 
-_LIST, _TO_MEASURE = "cut_list.txt", "to_measure.toml"
+_LIST, _TO_MEASURE, _COMMA = "cut_list.txt", "to_measure.toml", "cut_list_comma.csv"
 _ABOUT = {
-    _LIST: "the cut list to read: boards, cuts, sums, all that was found",
-    "cut_list.csv": "the cut list as a table, for a spreadsheet",
+    _LIST: "the cut list to read: boards, cuts, sums, what was found",
+    "cut_list.csv": "the cut list, for a spreadsheet that writes 12.5",
+    _COMMA: "the same for one that writes 12,5",
     _TO_MEASURE: "what to measure before stages 2 and 3, to fill in",
     "drawings.pdf": "all drawings, to print",
     "plan.json": "everything, for other programs",
@@ -38,10 +40,11 @@ def run(file: str, to: str) -> int:
     try:
         cabinet = solve(read_project(file))
         findings, in_use = check(cabinet), check_in_use(cabinet)
-        to_measure = to_measure_text(cabinet)
+        to_measure, table = to_measure_text(cabinet), cut_list_csv(cabinet, findings)
         files = {
             _LIST: _list_text(cabinet, findings, in_use).encode(),
-            "cut_list.csv": cut_list_csv(cabinet, findings).encode(),
+            "cut_list.csv": table.encode(),
+            _COMMA: with_decimal_comma(table),
             **({_TO_MEASURE: to_measure.encode()} if to_measure else {}),
             "plan.json": plan_text(cabinet, findings, in_use).encode(),
             **drawing_files(cabinet, findings),
@@ -78,8 +81,8 @@ def _where(folder: Path, names: list[str]) -> str:
     """What was written, and what in the folder is left from an earlier plan."""
     drawings = [name for name in names if name.endswith(".svg")]
     text = [f"Written into {folder}"]
-    text += [f"  {name:17}{about}" for name, about in _ABOUT.items() if name in names]
-    text.append(f"  {'*.svg':17}{len(drawings)} drawings, one by one")
+    text += [f"  {name:19}{about}" for name, about in _ABOUT.items() if name in names]
+    text.append(f"  {'*.svg':19}{len(drawings)} drawings, one by one")
     left = sorted(path.name for path in [*folder.glob("*.svg"), folder / _TO_MEASURE] if path.name not in names)
     left = [name for name in left if (folder / name).exists()]
     if left:

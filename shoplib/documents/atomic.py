@@ -23,6 +23,8 @@ class WriteError(Exception):
 def write_files(folder: Path | str, files: Mapping[str, bytes]) -> None:
     """Write `files`, by name, into `folder`, which is made if it is missing: all of them, or none.
 
+    A name may stand in a folder of `folder`, with a slash: `templates/peg.svg`.
+
     Each is written in full beside its place and then put there in one step, so a reader never sees half
     a file. If one cannot be put in its place, those that were replaced before it get their old content
     back. A request to end (Ctrl+C, a closed terminal, a shut-down) waits until all are in place; only a program
@@ -35,28 +37,35 @@ def write_files(folder: Path | str, files: Mapping[str, bytes]) -> None:
     ...     sorted(path.name for path in Path(folder).iterdir())
     ['a.txt', 'b.txt']
 
-    Raises ValueError for a name that is not a plain file name, WriteError where the system refuses.
+    Raises ValueError for a name that does not stay in the folder, WriteError where the system refuses.
     """
     folder = Path(folder)
     for name in files:
-        if name != Path(name).name or name in {"", ".", ".."} or "\\" in name or "\0" in name:
+        if not all(map(_is_plain, name.split("/"))):
             raise ValueError(f"{name!r} is not a plain file name.")
     with _undisturbed():
         _write_all(folder, files)
 
 
+def _is_plain(name: str) -> bool:
+    return name == Path(name).name and name not in {"", ".", ".."} and "\\" not in name and "\0" not in name
+
+
 def _write_all(folder: Path, files: Mapping[str, bytes]) -> None:
-    new_folders = [path for path in [folder, *folder.parents] if not path.exists()]
+    folders = {(folder / name).parent: None for name in files} | {path: None for path in [folder, *folder.parents]}
+    new_folders = sorted((path for path in folders if not path.exists()), key=lambda path: -len(path.parts))
     waiting: dict[Path, Path] = {}
     before: dict[Path, bytes | None] = {}
     try:
-        folder.mkdir(parents=True, exist_ok=True)
+        for path in folders:
+            path.mkdir(parents=True, exist_ok=True)
         for name, content in files.items():
             waiting[folder / name] = _write_beside(folder / name, content)
         for place, ready in waiting.items():
             before[place] = place.read_bytes() if place.exists() else None
             _put(ready, place)
-        _flush_folder(folder)
+        for path in {place.parent for place in before}:
+            _flush_folder(path)
     except BaseException as error:
         for ready in waiting.values():
             ready.unlink(missing_ok=True)

@@ -25,12 +25,25 @@ def test_writes_new_files_and_replaces_old_ones(tmp_path):
     assert contents(tmp_path) == {"plan.json": b"new\n", "cut_list.csv": b"stage,count\r\n"}
 
 
+def test_a_name_may_stand_in_a_folder_of_the_folder(tmp_path):
+    write_files(tmp_path / "print", {"templates/peg.svg": b"peg", "plan.pdf": b"plan"})
+    assert contents(tmp_path / "print" / "templates") == {"peg.svg": b"peg"}
+    assert (tmp_path / "print" / "plan.pdf").read_bytes() == b"plan"
+
+
+def test_a_failure_takes_the_folders_away_that_it_made(tmp_path, monkeypatch):
+    refuse(monkeypatch, "peg.svg", 1, OSError(errno.ENOSPC, "No space left on device"))
+    with pytest.raises(WriteError, match="full; nothing was written"):
+        write_files(tmp_path / "print", {"plan.pdf": b"plan", "templates/peg.svg": b"peg"})
+    assert contents(tmp_path) == {}
+
+
 def test_makes_the_folder(tmp_path):
     write_files(tmp_path / "plans" / "bench", {"a": b""})
     assert contents(tmp_path / "plans" / "bench") == {"a": b""}
 
 
-@pytest.mark.parametrize("name", ["", ".", "..", "../a", "a/b", "a\\b", "a\0b", "/a"])
+@pytest.mark.parametrize("name", ["", ".", "..", "../a", "a/../b", "a/", "/", "a//b", "a\\b", "a\0b", "/a"])
 def test_refuses_a_name_that_leaves_the_folder(tmp_path, name):
     with pytest.raises(ValueError, match="plain file name"):
         write_files(tmp_path, {"first": b"x", name: b"x"})
