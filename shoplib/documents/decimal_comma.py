@@ -14,12 +14,12 @@ _MILLIMETRES = re.compile(r"(\d+)\.(\d+)(?= mm\b)")
 
 
 def with_decimal_comma(table: str) -> bytes:
-    """The CSV text `table` anew: cells parted by semicolons, a decimal comma in numbers and in millimetres.
+    r"""The CSV text `table` anew: cells parted by semicolons, a decimal comma in numbers and in millimetres.
 
     It begins with the mark by which spreadsheets know UTF-8 (a byte order mark), and its lines end as RFC 4180 asks.
     Three decimals get a fourth, for 565,539 might be read as more than half a million.
 
-    >>> table = 'names,length,length_mm\\nfront 1.1,601.5 mm,601.5\\nshelf,0.703 in,565.539\\n'
+    >>> table = 'names,length,length_mm\nfront 1.1,601.5 mm,601.5\nshelf,0.703 in,565.539\n'
     >>> with_decimal_comma(table).decode("utf-8-sig").splitlines()
     ['names;length;length_mm', 'front 1.1;601,5 mm;601,5', 'shelf;0.703 in;565,5390']
     """
