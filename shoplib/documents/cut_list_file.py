@@ -90,7 +90,7 @@ def cut_list_text(cabinet: Cabinet) -> str:
     Boards are told by what they are; their names one by one are in the table.
     """
     rows = kinds(cabinet)
-    lines = [f"Cut list: {cabinet.name}", "", *_wrapped(_legend(cabinet), "")]
+    lines = [f"Cut list: {cabinet.name}", "", *_wrapped(sizes_words(cabinet), "")]
     for place in standing_words(cabinet):
         lines += ["", "Where it stands", "", *_wrapped(place, "  ")]
     told: dict[tuple[str, ...], Kind] = {}
@@ -162,7 +162,8 @@ def sum_text(chain: ClosingSum, cabinet: Cabinet, exact: bool = True) -> str:
     return f"{text}, but they come {write.length(abs(chain.rest))} {which}"
 
 
-def _legend(cabinet: Cabinet) -> str:
+def sizes_words(cabinet: Cabinet) -> str:
+    """How the sizes of the list are to be read: what they are of, what is rounded, and what stands in brackets."""
     text = (
         "Sizes are length (along the grain) x width x thickness, as they leave the saw. "
         "Cuts are set out on the finished board, to the near wall of the cut. "

@@ -81,7 +81,7 @@ def sheets_words(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
         ("Sheets", [*(line for job in found.jobs for line in _job(job, found)), *all_together(found)]),
         ("What is left for parts that are spoiled", [_spare(one, style) for one in spares if not one.found.lost]),
         ("Joint cuts that must match: one stop for each line, the same side against it", list(_stops(found))),
-        ("Two people lift", list(_lifts(found))),
+        ("Two people lift", list(lifts_told(found))),
         ("Boards, and fronts that keep the order of their grain", boards_told(found)),
         ("What can wait", list(_waits(found))),
     ]
@@ -193,7 +193,7 @@ def _stops(found: LaidOut) -> Iterator[str]:
     yield from (two_stops_words(two, writing) for two in two_stops(found.cabinet))
 
 
-def _lifts(found: LaidOut) -> Iterator[str]:
+def lifts_told(found: LaidOut) -> Iterator[str]:
     """Sheets and parts that one person is not to lift by the project's own limit."""
     style, limit = found.cabinet.style, found.cabinet.project.cutting.one_lifts
     said: dict[str, None] = {}

@@ -1,0 +1,113 @@
+"""The cut list for the bench: a table a stage, what must be measured before it, sums that close, diagonals."""
+
+from collections.abc import Iterable, Iterator
+
+from shoplib.documents.before_cutting import MEASURE, before_cutting
+from shoplib.documents.cut_list_file import sum_text
+from shoplib.documents.to_measure import planned_depths, planned_openings
+from shoplib.lists.alike import told_once
+from shoplib.lists.cut_list import Kind, kinds
+from shoplib.lists.row_words import edging_words
+from shoplib.lists.writing import Writing
+from shoplib.model.solved import Cabinet, Finding
+from shoplib.printed.blocks import Block, Bullets, Framed, Heading, Table, ToFillIn, Words
+from shoplib.printed.paper import Paper
+from shoplib.words.naming import boards_in_short
+from shoplib.words.quoted import in_quotes
+from shoplib.words.stages import STAGES
+
+TITLE = "Cut list"
+
+HEAD = ("cut", "no.", "count", "part", "length", "width", "thickness", "sheet", "edging and pairs")
+"""The columns; length, width and thickness are the size at the saw."""
+
+SQUARE = "\u2610"
+"""An empty square to tick."""
+
+_LINES = 14
+"""So many lines to fill in stand in one box: a box is not parted by the end of a page, and lying ones are low."""
+
+_SIZES = "Sizes are at the saw, before edging: length is along the grain. Drawings of the boards show their cuts."
+_PLANNED = (
+    "Do not cut this stage before you have measured the case as built, written what you read into the project "
+    "(to_measure.toml has a line for each), planned anew and printed this again: the sizes below are the planned ones."
+)
+_SUMS = "Each chain of sizes must come out at its total, whatever single sizes were rounded to."
+_DIAGONALS = "Measure both diagonals before the glue sets."
+
+
+def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> list[Block]:
+    """The rows of `kinds` as they are cut, numbered from 1, written as in cut_list.txt.
+
+    A board's own name stands under "Which boards are meant" wherever several share a row.
+    """
+    findings, rows = tuple(findings), tuple(enumerate(kinds(cabinet), start=1))
+    blocks: list[Block] = [Heading(TITLE), Words(_SIZES)]
+    for stage in sorted({kind.stage for _, kind in rows}):
+        of_stage = [(number, kind) for number, kind in rows if kind.stage == stage]
+        blocks.append(Heading(f"Stage {stage}: {STAGES[stage]}", 2))
+        blocks += to_measure_boxes(stage, cabinet)
+        blocks += _alarms(of_stage, cabinet, findings)
+        blocks.append(Table(HEAD, tuple(_row(number, kind, cabinet) for number, kind in of_stage), (3, 8)))
+    blocks += _which(rows)
+    if cabinet.sums:
+        blocks += [Heading("Closing sums", 2), Words(_SUMS), Bullets(tuple(sum_text(c, cabinet) for c in cabinet.sums))]
+    if diagonals := tuple(told_once([f.text for f in findings if f.check == "diagonals"])):
+        blocks += [Heading("Diagonals to expect", 2), Words(_DIAGONALS), Bullets(diagonals)]
+    return blocks
+
+
+def _row(number: int, kind: Kind, cabinet: Cabinet) -> tuple[str, ...]:
+    writing = Writing(cabinet.style)
+    length, width, thickness = kind.cut
+    return (
+        SQUARE, str(number), str(kind.count), boards_in_short(kind.boards),
+        writing.length(length), writing.length(width), writing.measured(thickness), kind.sheet,
+        "; ".join(_beside(kind, writing)),
+    )
+
+
+def _beside(kind: Kind, writing: Writing) -> Iterator[str]:
+    """Edging with the size that it gives, and the twin of a mirrored pair."""
+    if edging := edging_words(kind, writing):
+        finished = " x ".join(writing.length(ticks) for ticks in kind.finished[:2])
+        yield f"{edging}: finished {finished}"
+    if kind.mirror_of:
+        yield f"mirror image of {kind.mirror_of}"
+
+
+def _which(rows: Iterable[tuple[int, Kind]]) -> list[Block]:
+    """The names of the boards of each row that has several."""
+    several = tuple((str(number), "; ".join(kind.names)) for number, kind in rows if kind.count > 1)
+    if not several:
+        return []
+    return [Heading("Which boards are meant", 2), Table(("no.", "boards"), several, (1,))]
+
+
+def to_measure_boxes(stage: int, cabinet: Cabinet) -> list[Block]:
+    """What must be measured before a stage is cut, each reading with room to write it; nothing where nothing is.
+
+    Behind each stands what was planned, so that a reading far from it is read again.
+    """
+    written = Writing(cabinet.style).length
+    planned = {f"the opening of {name}": ticks for name, ticks in planned_openings(cabinet).items()} if cabinet.sums else {}
+    planned |= {f"the depth of {bay}": ticks for bay, ticks in planned_depths(cabinet).items()} if cabinet.project else {}
+    lines = []
+    for waiting, text in cabinet.waiting:
+        if waiting == stage:
+            size = planned.get(text.partition(",")[0])
+            lines.append(f"{text[0].upper()}{text[1:]}" + (f" (planned {written(size)})" if size else ""))
+    title, more = f"{MEASURE} stage {stage}", ", continued"
+    return [
+        ToFillIn(title if at == 0 else title + more, tuple(lines[at:at + _LINES]), _PLANNED if at == 0 else "")
+        for at in range(0, len(lines), _LINES)
+    ]
+
+
+def _alarms(rows: Iterable[tuple[int, Kind]], cabinet: Cabinet, findings: tuple[Finding, ...]) -> list[Block]:
+    """What a check stopped, or asks to look at, by the number of the row."""
+    told = tuple(
+        in_quotes(f"No. {number}, {boards_in_short(kind.boards)}. {line}")
+        for number, kind in rows for line in before_cutting(kind, cabinet, findings) if not line.startswith(MEASURE)
+    )
+    return [Framed((Bullets(told),))] if told else []

@@ -1,0 +1,35 @@
+"""The plan set: all that a person takes to the bench on paper, its parts in the order in which they are needed."""
+
+from collections.abc import Iterable
+
+from shoplib.buying.laid import LaidOut
+from shoplib.model.solved import Cabinet, Finding
+from shoplib.printed.blocks import Block, NewPage
+from shoplib.printed.caution_page import caution_pages
+from shoplib.printed.cut_list_pages import cut_list_pages
+from shoplib.printed.paper import Paper
+
+TITLE = "Plan set"
+
+
+def plan_set(
+    cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding], found: LaidOut | None, paper: Paper
+) -> list[Block]:
+    """All blocks of the plan set.
+
+    `findings` are those of `check`, `in_use` those of `check_in_use`, `found` is the cabinet laid out; None where it
+    cannot be, and then the parts about sheets say so. Each part begins on a page of its own.
+    """
+    findings, in_use = tuple(findings), tuple(in_use)
+    return [
+        *caution_pages(cabinet, findings, in_use, found, paper),
+        # cover_pages
+        NewPage(lying=True),
+        *cut_list_pages(cabinet, findings, paper),
+        # sheet_pages
+        # board_pages
+        # drawer_pages
+        # front_pages
+        # hardware_pages
+        # build_pages
+    ]
