@@ -5,9 +5,10 @@ import sys
 from dataclasses import replace
 from pathlib import Path
 
+from shoplib.documents.asked import NotUnderstood, date_printed, paper_called, paper_name
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.practice_pieces import practice_stock
-from shoplib.documents.practice_sheet import PAPERS, practice_sheet, usual_paper
+from shoplib.documents.practice_sheet import practice_sheet, usual_paper
 from shoplib.documents.practice_tools import Tools, usual_tools
 from shoplib.joints import JOINTS
 from shoplib.joints.bench_pair import CannotCut, JointKind
@@ -21,13 +22,6 @@ WRITTEN, NO_SHEET = 0, 2
 
 _SAME_SHEET = INCH // 8
 """A reading that is farther off than this is of another sheet, or a slip."""
-
-
-_LONGEST_DATE = 30
-
-
-class NotUnderstood(ValueError):
-    """What was asked for is not there; one sentence that says what there is."""
 
 
 def run(name: str, to: str, thickness: str, receives: str, tool: str, paper: str, date: str,
@@ -55,7 +49,7 @@ def run(name: str, to: str, thickness: str, receives: str, tool: str, paper: str
     except (LengthError, NotUnderstood, WriteError) as fault:
         print(fault, file=sys.stderr)
         return NO_SHEET
-    print(f"Written: {Path(to) / file} ({kind.title}, {way}, {_paper_name(paper)} paper).")
+    print(f"Written: {Path(to) / file} ({kind.title}, {way}, {paper_name(paper)} paper).")
     print("Print it in its own size (100 %), and lay a rule on its bars of 100 mm. Read the cautions first.")
     return WRITTEN
 
@@ -67,7 +61,7 @@ def joint_called(name: str) -> JointKind:
     ('drawer lock', 'dado')
     >>> joint_called("dadoe")
     Traceback (most recent call last):
-    shoplib.commands.practice.NotUnderstood: There is no joint called "dadoe": did you mean dado?
+    shoplib.documents.asked.NotUnderstood: There is no joint called "dadoe": did you mean dado?
     """
     known: dict[str, JointKind] = {}
     for kind in JOINTS:
@@ -95,29 +89,6 @@ def way_called(text: str, kind: JointKind) -> str:
     return found[0]
 
 
-def paper_called(text: str) -> str:
-    """The paper of that name; raises NotUnderstood where it is none.
-
-    >>> paper_called("A4")
-    'a4'
-    """
-    if text.lower() not in PAPERS:
-        raise NotUnderstood(f'There is no paper "{text}": there are {" and ".join(PAPERS)}.')
-    return text.lower()
-
-
-def date_printed(text: str) -> str:
-    """The date in one line; raises NotUnderstood where the head of the page has no room for it.
-
-    >>> date_printed("  3 May ")
-    '3 May'
-    """
-    line = " ".join(text.split())
-    if len(line) > _LONGEST_DATE:
-        raise NotUnderstood(f"The date has {len(line)} letters, and the head of the page room for {_LONGEST_DATE}.")
-    return line
-
-
 def tools_owned(style: Style, outer: str, chippers: str, shims: str) -> Tools:
     """The usual tools, with an own dado set where pieces of one are named; raises LengthError, NotUnderstood.
 
@@ -139,10 +110,6 @@ def tools_owned(style: Style, outer: str, chippers: str, shims: str) -> Tools:
 
 def _plain(text: str) -> str:
     return " ".join(text.lower().replace("-", " ").replace("_", " ").split())
-
-
-def _paper_name(paper: str) -> str:
-    return "A4" if paper == "a4" else paper.capitalize()
 
 
 def _sheet(name: str, thickness: str, readings: tuple[str, ...], style: Style) -> Sheet:

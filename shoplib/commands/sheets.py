@@ -2,17 +2,15 @@
 
 import sys
 import textwrap
-from functools import partial
 from pathlib import Path
 
-from shoplib.buying.jobs import Ask, Offered
 from shoplib.buying.laid import LaidOut
-from shoplib.buying.laid_out import laid_out
 from shoplib.buying.list import BuyingList, buying_list
 from shoplib.buying.seams import seam_area
 from shoplib.buying.spare_parts import SheetSpare, spares
 from shoplib.buying.stock_lines import stocked
 from shoplib.checks import check
+from shoplib.commands.progress import laid_out_told
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.board_scenes import file_name
 from shoplib.documents.buying_file import UNUSED, buying_csv, buying_text, total_words, unused_words
@@ -21,13 +19,12 @@ from shoplib.documents.glossary import words_text
 from shoplib.documents.plan_words import findings_text
 from shoplib.documents.project_file import ProjectFileError, read_project
 from shoplib.documents.sheets_file import sheets_text
-from shoplib.documents.sheets_words import cures, lost_parts, money, section, sheets_words, verdict
+from shoplib.documents.sheets_words import cures, lost_parts, section, sheets_words, verdict
 from shoplib.draw.pen import draw
 from shoplib.draw.sheet_layout import sheet_scenes
-from shoplib.layout.pieces import Layout, LayoutError
+from shoplib.layout.pieces import LayoutError
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
-from shoplib.words.naming import and_list, in_short
 
 LAID_OUT, STOPPED, NOTHING = 0, 1, 2
 
@@ -47,8 +44,7 @@ def run(file: str, to: str, seconds: str = "10") -> int:
     try:
         cabinet = solve(read_project(file))
         stops = [finding for finding in check(cabinet) if finding.level == "stop"]
-        _say(f"Laying out, {seconds} seconds at most; Ctrl+C takes the best so far.")
-        found = laid_out(cabinet, float(seconds), partial(_tell, cabinet.project.buying.currency))
+        found = laid_out_told(cabinet, seconds)
         left = spares(found)
         files = sheet_files(found, left)
         write_files(to, files)
@@ -90,18 +86,6 @@ def sheet_files(found: LaidOut, left: tuple[SheetSpare, ...]) -> dict[str, bytes
 def _wanted(found: LaidOut, left: tuple[SheetSpare, ...]) -> BuyingList:
     first = [*lost_parts(left), *cures(left, found.cabinet.style)]
     return buying_list(found.cabinet, stocked(found.sheets), first, seam_area(found))
-
-
-def _tell(currency: str, ask: Ask, on: Offered, layout: Layout) -> None:
-    """A line of progress, on the side where it does not get into what is kept."""
-    stages = and_list(in_short(f"stage {stage}" for stage in ask.stages))
-    new = sum(on.stock[laid.stock].count is None for laid in layout.sheets)
-    cost = f", {money(layout.cost)} {currency}" if on.priced and new else ""
-    _say(f"  {ask.sheet.name}, {stages}: {new} to buy{cost}{'; none can cost less' if layout.proven else ''}")
-
-
-def _say(text: str) -> None:
-    print(text, file=sys.stderr, flush=True)
 
 
 def _where(folder: Path, names: list[str]) -> str:
