@@ -1,4 +1,4 @@
-"""What `python3 -m shoplib plan`, `check` and `practice` run once the environment stands.
+"""What `python3 -m shoplib plan`, `check`, `sheets`, `print` and `practice` run once the environment stands.
 
 `shoplib.start.cli` has read the command line already; here come the command's name and its operands.
 """

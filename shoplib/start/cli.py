@@ -1,4 +1,4 @@
-"""The command line: `python3 -m shoplib`, and its commands test, plan, check, sheets and practice."""
+"""The command line: `python3 -m shoplib`, and its commands test, plan, check, sheets, print, practice."""
 
 import argparse
 import difflib
@@ -47,6 +47,7 @@ EXAMPLES = {
     "plan": "plan data/projects/under_bench_case.toml --to my_case",
     "check": "check my_case.toml typed_list.csv",
     "sheets": "sheets data/projects/under_bench_case.toml --to my_sheets",
+    "print": 'print data/projects/under_bench_case.toml --to my_prints --date "29 May"',
     "practice": 'practice dado --thickness "0.703 in" --to practice',
 }
 
@@ -113,6 +114,18 @@ def parser(place: Place) -> argparse.ArgumentParser:
         reads=("file",),
         run=lambda place, given: _command(place, "sheets", given.file, given.to, f"{given.seconds:g}"),
     )
+
+    prints = commands.add_parser("print", help="print a plan set, labels, story stick and templates")
+    prints.add_argument("file", metavar="FILE", help="the project file (.toml)")
+    prints.add_argument("--to", metavar="FOLDER", required=True, help="the folder to write it into")
+    prints.add_argument("--paper", metavar="TEXT", default="", help="letter or a4; left out, the paper of your unit")
+    prints.add_argument("--date", metavar="TEXT", default="", help="printed at the head of each page")
+    prints.add_argument(
+        "--seconds", metavar="S", type=_seconds, default=10.0, help="how long to look for better layouts; else 10"
+    )
+    prints.set_defaults(reads=("file",), run=lambda place, given: _command(
+        place, "print", given.file, given.to, given.paper, given.date, f"{given.seconds:g}",
+    ))
 
     practice = commands.add_parser("practice", help="print a practice sheet of a joint for the sheet that you measured")
     practice.add_argument("joint", metavar="JOINT", help='the joint, such as dado or "stopped dado"')

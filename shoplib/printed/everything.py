@@ -1,0 +1,59 @@
+"""All that is printed for the bench, file by file, each page with the same stamp."""
+
+from collections.abc import Iterable
+
+from shoplib.buying.laid import LaidOut
+from shoplib.documents.cut_list_file import cut_list_csv
+from shoplib.documents.decimal_comma import with_decimal_comma
+from shoplib.documents.plan_file import plan_text
+from shoplib.documents.sheets_file import sheets_text
+from shoplib.model.solved import Cabinet, Finding
+from shoplib.printed.paper import Paper
+from shoplib.printed.plan_set import TITLE, plan_set
+from shoplib.printed.set_in_type import set_in_type
+from shoplib.printed.stamp import STOPPED, Stamp, fingerprint
+
+ABOUT = {
+    "plan_set.pdf": "the plan set: cautions, cut list, sheets, boards, build order",
+    "labels.pdf": "a label for each part",
+    "story_stick.pdf": "heights and widths as marks, and spacers, in true scale",
+    "templates.pdf": "templates for pulls, slides and holes, in true scale",
+    "cut_list.csv": "the cut list, for a spreadsheet that writes 12.5",
+    "cut_list_comma.csv": "the same for one that writes 12,5",
+}
+"""What is in the files, in one line each."""
+
+WRITTEN_SIZES = "Work to the written sizes; do not measure from the paper."
+
+
+def stamp_of(
+    cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding], found: LaidOut | None, date: str = ""
+) -> Stamp:
+    """What marks each page: its fingerprint is that of the plan and of the sheets as they are laid out.
+
+    A finding of level stop puts the warning across each page.
+    """
+    findings = tuple(findings)
+    contents = [plan_text(cabinet, findings, in_use), *([sheets_text(found)] if found else [])]
+    stopped = STOPPED if any(finding.level == "stop" for finding in findings) else ""
+    return Stamp(cabinet.name, fingerprint(*contents), date, stopped)
+
+
+def print_files(
+    cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding], found: LaidOut | None, paper: Paper,
+    date: str = "",
+) -> dict[str, bytes]:
+    """File name to content. The same plan, layouts, paper and date give the same bytes.
+
+    `findings` are those of `check`, `in_use` those of `check_in_use`, `found` is the cabinet laid out, None where it
+    cannot be.
+    """
+    findings, in_use = tuple(findings), tuple(in_use)
+    stamp = stamp_of(cabinet, findings, in_use, found, date)
+    table = cut_list_csv(cabinet, findings)
+    pages = plan_set(cabinet, findings, in_use, found, paper)
+    return {
+        "plan_set.pdf": set_in_type(TITLE, pages, stamp, paper, WRITTEN_SIZES),
+        "cut_list.csv": table.encode(),
+        "cut_list_comma.csv": with_decimal_comma(table),
+    }

@@ -1,0 +1,129 @@
+"""`print` writes all papers of a project, whole or not at all, each page with the same stamp."""
+
+import io
+import os
+import re
+import signal
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+import pypdf
+import pytest
+
+from shoplib.commands import print as command
+from shoplib.documents.examples import project_path
+from shoplib.printed.stamp import STOPPED
+
+ROOT = Path(__file__).parents[2]
+PRINTED = ("plan_set.pdf", "labels.pdf", "story_stick.pdf", "templates.pdf")
+
+
+def stamped(pdf: bytes) -> list[tuple[str, ...]]:
+    """Of each page: fingerprint, number, number of pages."""
+    pages = [page.extract_text() for page in pypdf.PdfReader(io.BytesIO(pdf)).pages]
+    return [(*re.search(r"plan ([0-9A-Z]{4}-[0-9A-Z]{4})", text).groups(),
+             *re.search(r"page (\d+) of (\d+)", text).groups()) for text in pages]
+
+
+@pytest.fixture(scope="module")
+def printed(tmp_path_factory):
+    """The smallest example, printed with a date."""
+    to = tmp_path_factory.mktemp("printed") / "out"
+    assert command.run(str(project_path("wheel_wall_drawers")), str(to), "a4", "29 May", "0") == 0
+    return to
+
+
+def test_everything_is_written(printed):
+    names = {str(path.relative_to(printed)) for path in printed.rglob("*") if path.is_file()}
+    assert names >= {*PRINTED, "cut_list.csv", "cut_list_comma.csv", "exploded-view.svg", "assembled-view.svg"}
+    assert any(name.startswith("templates/") for name in names)
+    assert [name for name in names if "part" in Path(name).suffix] == []
+
+
+@pytest.mark.parametrize("name", PRINTED)
+def test_each_page_has_the_name_the_date_the_fingerprint_and_its_number(printed, name):
+    pdf = (printed / name).read_bytes()
+    pages = pypdf.PdfReader(io.BytesIO(pdf)).pages
+    marks = stamped(pdf)
+    assert [int(number) for _, number, _ in marks] == list(range(1, len(pages) + 1))
+    assert {int(of) for _, _, of in marks} == {len(pages)}
+    assert {mark for mark, _, _ in marks} == {stamped((printed / "plan_set.pdf").read_bytes())[0][0]}
+    for page in pages:
+        text = page.extract_text()
+        assert "29 May" in text and "Drawers on the wheel wall" in " ".join(text.split())
+        # ISO 216: A4 is 210 mm x 297 mm, lying or standing.
+        assert sorted(round(float(side) * 25.4 / 72) for side in page.mediabox[2:]) == [210, 297]
+
+
+def test_another_size_gives_another_fingerprint_and_the_same_project_the_same(printed, tmp_path):
+    text = project_path("wheel_wall_drawers").read_text(encoding="utf-8")
+    changed = tmp_path / "changed.toml"
+    changed.write_text(text.replace('pull_spacing = "3 in"', 'pull_spacing = "4 in"'), encoding="utf-8")
+    marks = set()
+    for number, file in enumerate((changed, project_path("wheel_wall_drawers"))):
+        command.run(str(file), str(tmp_path / f"{number}"), "a4", "29 May", "0")
+        marks.add(stamped((tmp_path / f"{number}" / "labels.pdf").read_bytes())[0][0])
+    assert len(marks) == 2
+    assert (tmp_path / "1" / "plan_set.pdf").read_bytes() == (printed / "plan_set.pdf").read_bytes()
+
+
+def test_a_plan_that_stops_says_so_across_each_page(tmp_path, capsys):
+    text = project_path("wheel_wall_drawers").read_text(encoding="utf-8")
+    low = tmp_path / "low.toml"
+    low.write_text(re.sub(r'(\[space\][^\[]*?height = ")[^"]*', r"\g<1>5 in", text), encoding="utf-8")
+    assert command.run(str(low), str(tmp_path / "out"), "", "", "0") == command.STOPPED
+    assert "cut nothing before" in " ".join(capsys.readouterr().out.split())
+    for name in PRINTED:
+        for page in pypdf.PdfReader(tmp_path / "out" / name).pages:
+            assert STOPPED in " ".join(page.extract_text().split())
+
+
+@pytest.mark.parametrize(
+    ("paper", "date", "said"),
+    [("a3", "", 'There is no paper "a3": there are letter and a4.'), ("a4", "x" * 40, "room for 30")],
+)
+def test_what_is_not_understood_is_told_and_nothing_is_written(tmp_path, capsys, paper, date, said):
+    words = (str(project_path("wheel_wall_drawers")), str(tmp_path / "out"), paper, date, "0")
+    assert command.run(*words) == command.NOTHING
+    assert said in " ".join(capsys.readouterr().err.split())
+    assert list(tmp_path.iterdir()) == []
+
+
+@pytest.mark.skipif(os.name == "nt", reason="a signal of this kind cannot be sent there")
+def test_a_killed_run_leaves_no_half_written_file(printed, tmp_path, count):
+    """Killed at any moment while it writes, each file that is there under its own name is whole."""
+    whole = {path.relative_to(printed): path.read_bytes() for path in printed.rglob("*") if path.is_file()}
+    words = [sys.executable, "-c", SLOW, "print", str(project_path("wheel_wall_drawers")), "TO", "a4", "29 May", "0"]
+    seen = set()
+    for number in range(count(3, 20)):
+        to = tmp_path / f"{number}"
+        words[5] = str(to)
+        running = subprocess.Popen(words, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True)
+        running.stdout.readline()
+        time.sleep(0.1 * number)
+        running.send_signal(signal.SIGKILL)
+        running.communicate(timeout=60)
+        for path in to.rglob("*"):
+            if path.is_file() and path.suffix != ".part":
+                assert path.read_bytes() == whole[path.relative_to(to)]
+                seen.add(path.name)
+    assert seen, "no run came as far as a first file"
+
+
+SLOW = """
+import os, sys, time
+from shoplib.commands.__main__ import main
+
+replace = os.replace
+
+def slow(source, target):
+    replace(source, target)
+    print(target, file=sys.__stdout__, flush=True)
+    time.sleep(0.05)
+
+os.replace = slow
+sys.exit(main(sys.argv[1:]))
+"""
+"""The command, slow where it puts its files in their places, so that it can be killed between them."""
