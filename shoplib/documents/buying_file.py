@@ -169,7 +169,7 @@ def _bought(title: str, lines: Iterable[Line], wanted: BuyingList, width: int) -
         return []
     found = [title]
     for line in lines:
-        found += _wrapped(f"{_amount(line)} {line.item}: {_cost(line, wanted)}", "  [ ] ", width)
+        found += _wrapped(f"{amount(line)} {line.item}: {_cost(line, wanted)}", "  [ ] ", width)
         for words in (_spare(line), line.uses):
             found += _wrapped(words, "        ", width) if words else []
     if any(line.price for line in lines):
@@ -177,7 +177,8 @@ def _bought(title: str, lines: Iterable[Line], wanted: BuyingList, width: int) -
     return [*found, ""]
 
 
-def _amount(line: Line) -> str:
+def amount(line: Line) -> str:
+    """How much of it, up to its name: "3 x", "2 pairs of slides,", "5 fl oz of"."""
     if line.unit == "each":
         return f"{plain(line.quantity)} x"
     if line.unit == "pair":

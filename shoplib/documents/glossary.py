@@ -1,7 +1,7 @@
 """Words of the trade that findings and lists use, each with its meaning in one line."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 
 WORDS = {
     "band": "a thin strip glued over a raw edge; the board is cut smaller by it",
@@ -45,15 +45,15 @@ TOOL_WORDS = {
 """Words of the cautions and set-ups that keep fingers on, which no lesson teaches: common practice, no source."""
 
 
-def words_of(text: str) -> list[tuple[str, str]]:
-    """The words of `WORDS` that stand in a text, also where there are more of them, with their meanings.
+def words_of(text: str, words: Mapping[str, str] = WORDS) -> list[tuple[str, str]]:
+    """The words of `WORDS`, or of others, that stand in a text, also where there are more of them, with their meanings.
 
     >>> [word for word, _ in words_of("Two shims under the dadoes; shimmer and abandon are no such words.")]
     ['dado', 'shim']
     """
     return [
         (word, meaning)
-        for word, meaning in WORDS.items()
+        for word, meaning in words.items()
         if re.search(rf"\b{re.escape(word)}(?:s|es|ed|med)?\b", text, 0 if word.isupper() else re.IGNORECASE)
     ]
 

@@ -103,6 +103,11 @@ class NewPage:
 
 
 @dataclass(frozen=True, slots=True)
+class Contents:
+    """The headings of level 1, each with its page."""
+
+
+@dataclass(frozen=True, slots=True)
 class WholePage:
     """A page of one drawing in true scale that fills the room inside the margins, its corner at their corner."""
 
@@ -113,7 +118,8 @@ class WholePage:
 
 
 Block = (
-    Heading | Words | Bullets | ToTick | ToFillIn | Framed | Table | Picture | Beside | Together | NewPage | WholePage
+    Heading | Words | Bullets | ToTick | ToFillIn | Framed | Table | Picture | Beside | Together | NewPage | Contents
+    | WholePage
 )
 
 

@@ -1,5 +1,6 @@
 """The cut list for the bench: a table a stage, what must be measured before it, sums that close, diagonals."""
 
+import re
 from collections.abc import Iterable, Iterator
 
 from shoplib.documents.before_cutting import MEASURE, before_cutting
@@ -10,7 +11,7 @@ from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words
 from shoplib.lists.writing import Writing
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.blocks import Block, Bullets, Framed, Heading, Table, ToFillIn, Words
+from shoplib.printed.blocks import Beside, Block, Bullets, Framed, Heading, Table, ToFillIn, Words
 from shoplib.printed.paper import Paper
 from shoplib.words.naming import boards_in_short
 from shoplib.words.quoted import in_quotes
@@ -89,19 +90,33 @@ def to_measure_boxes(stage: int, cabinet: Cabinet) -> list[Block]:
 
     Behind each stands what was planned, so that a reading far from it is read again.
     """
-    written = Writing(cabinet.style).length
-    planned = {f"the opening of {name}": ticks for name, ticks in planned_openings(cabinet).items()} if cabinet.sums else {}
-    planned |= {f"the depth of {bay}": ticks for bay, ticks in planned_depths(cabinet).items()} if cabinet.project else {}
-    lines = []
-    for waiting, text in cabinet.waiting:
-        if waiting == stage:
-            size = planned.get(text.partition(",")[0])
-            lines.append(f"{text[0].upper()}{text[1:]}" + (f" (planned {written(size)})" if size else ""))
-    title, more = f"{MEASURE} stage {stage}", ", continued"
+    planned = _planned(cabinet)
+    boxes: dict[str, list[str]] = {}
+    for text in (text for waiting, text in cabinet.waiting if waiting == stage):
+        what, of, place, how = _READING.fullmatch(text).groups()
+        size = planned.get(f"{what}{of}{place}", "")
+        boxes.setdefault(f"{what.capitalize()}{how}", []).append(f"{place}{size}")
+    if not boxes:
+        return []
+    parted = [ToFillIn(title, tuple(lines[at:at + _LINES]))
+              for title, lines in boxes.items() for at in range(0, len(lines), _LINES)]
     return [
-        ToFillIn(title if at == 0 else title + more, tuple(lines[at:at + _LINES]), _PLANNED if at == 0 else "")
-        for at in range(0, len(lines), _LINES)
+        Framed((Words(_PLANNED, grave=True),)),
+        *(Beside(tuple((box,) for box in parted[at:at + 2])) for at in range(0, len(parted), 2)),
     ]
+
+
+_READING = re.compile(r"the (opening|depth)( of )([^,]+)(, .*)")
+"""A sentence of what waits: what is read, of what, and where."""
+
+
+def _planned(cabinet: Cabinet) -> dict[str, str]:
+    write = Writing(cabinet.style).length
+    if not cabinet.waiting:
+        return {}
+    sizes = {f"opening of {name}": ticks for name, ticks in planned_openings(cabinet).items()}
+    sizes |= {f"depth of {bay}": ticks for bay, ticks in planned_depths(cabinet).items()}
+    return {what: f" (planned {write(ticks)})" for what, ticks in sizes.items()}
 
 
 def _alarms(rows: Iterable[tuple[int, Kind]], cabinet: Cabinet, findings: tuple[Finding, ...]) -> list[Block]:

@@ -6,8 +6,10 @@ from shoplib.buying.laid import LaidOut
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Block, NewPage
 from shoplib.printed.caution_page import caution_pages
+from shoplib.printed.cover import cover_pages, reading_pages
 from shoplib.printed.cut_list_pages import cut_list_pages
 from shoplib.printed.paper import Paper
+from shoplib.printed.sheet_pages import sheet_pages
 
 TITLE = "Plan set"
 
@@ -23,10 +25,14 @@ def plan_set(
     findings, in_use = tuple(findings), tuple(in_use)
     return [
         *caution_pages(cabinet, findings, in_use, found, paper),
-        # cover_pages
+        NewPage(),
+        *cover_pages(cabinet, paper),
+        NewPage(),
+        *reading_pages(cabinet, [finding.text for finding in (*findings, *in_use)], paper),
         NewPage(lying=True),
         *cut_list_pages(cabinet, findings, paper),
-        # sheet_pages
+        NewPage(),
+        *sheet_pages(found, paper),
         # board_pages
         # drawer_pages
         # front_pages

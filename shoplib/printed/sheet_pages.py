@@ -1,0 +1,140 @@
+"""What to buy, each sheet with its numbered cuts, and the cuts in their order, job by job."""
+
+from collections.abc import Iterator
+from itertools import islice
+
+from shoplib.buying.laid import LaidJob, LaidOut
+from shoplib.buying.list import buying_list
+from shoplib.buying.numbering import Turn, turns
+from shoplib.buying.seams import seam_area
+from shoplib.buying.spare_parts import spares
+from shoplib.buying.stock_lines import stocked
+from shoplib.buying.waiting import not_before
+from shoplib.documents.buying_file import FIRST, amount, total_words
+from shoplib.documents.cut_order_file import COLUMNS, TWO, order_rows
+from shoplib.documents.fitted import words_height
+from shoplib.documents.sheets_words import cures, lost_parts, verdict
+from shoplib.draw.sheet_layout import sheet_scenes
+from shoplib.printed.blocks import Block, Bullets, Framed, Heading, NewPage, Picture, Table, Words
+from shoplib.printed.paper import Paper
+from shoplib.printed.pictures import picture
+from shoplib.words.naming import and_list
+from shoplib.words.stages import STAGES
+
+TITLE = "Sheets and saw cuts"
+BUYING = "What to buy"
+
+SQUARE = "\u2610"
+"""An empty square to tick."""
+
+HEAD = ("done", "step", "setting", "piece", "its size", "cut", "set by", "at", "cuts", "comes off", "is left", "mind")
+"""Of the saw cuts. The columns are those of cut_order.csv; length and width of the piece stand together, and so does
+all that asks for care."""
+
+JOINT_HEAD = ("done", "step", "setting", "boards", "cut", "set from", "cuts", "how wide and deep", "mind")
+"""Of the joint cuts of a stage."""
+
+_NUMBERS = "Numbers in boxes on the drawings are the steps of the table behind them."
+_SETTINGS = (
+    "What is set stays for all rows with the same setting. \u201cAt\u201d is the size between fence, stop or line and "
+    "the blade. Letters are those of the drawing; parts have the sizes of the cut list."
+)
+_JOINTS = "Joint cuts that must match: one setting for each row, the same side against it."
+_NOT_LAID_OUT = (
+    "The boards are not laid out on sheets here: the command \u201csheets\u201d says what the project lacks for it. "
+    "The cut list is complete without it."
+)
+
+
+def sheet_pages(found: LaidOut | None, paper: Paper) -> list[Block]:
+    """Buying in short, then job by job its sheets as they are cut and its cuts in their order.
+
+    A job whose stage waits for what is measured says so first. The rows of the tables are those of cut_order.csv.
+    """
+    if found is None:
+        return [Heading(TITLE), Words(_NOT_LAID_OUT)]
+    blocks: list[Block] = [*_buying(found), NewPage(lying=True), Heading(TITLE), Words(f"{_NUMBERS} {_SETTINGS}")]
+    drawn = dict(_drawn(found, paper))
+    rows = order_rows(found)
+    for number, turn in enumerate(turns(found)):
+        if number:
+            blocks.append(NewPage(lying=True))
+        blocks.append(Heading(_job_title(turn.job), 2))
+        if first := not_before(turn.job.ask.stages, found.cabinet):
+            blocks.append(Framed((Words(f"Cut nothing of this before {first}.", grave=True),)))
+        blocks += [drawn[sheet.name] for sheet in turn.job.sheets]
+        blocks += _order(turn, rows)
+    return blocks
+
+
+def _drawn(found: LaidOut, paper: Paper) -> Iterator[tuple[str, Picture]]:
+    width, height = paper.room(lying=True)
+    for sheet, scene in sheet_scenes(found):
+        room = (width, height - words_height(scene, width) - _JOB)
+        yield sheet.name, picture(scene, room, found.cabinet.style.unit, level=3)
+
+
+_JOB = 14.0
+"""What the heading of a job takes, in mm."""
+
+
+def _job_title(job: LaidJob) -> str:
+    stages = and_list([STAGES[stage] for stage in job.ask.stages])
+    return f"{job.ask.sheet.name}, {stages}"
+
+
+def _order(turn: Turn, rows: Iterator[list[str]]) -> Iterator[Block]:
+    """The tables of one turn; its rows are the next ones."""
+    saw = tuple(_saw_row(_named(cells)) for cells in islice(rows, len(turn.job.steps)))
+    joints = tuple(_joint_row(_named(cells)) for cells in islice(rows, len(turn.stops) + len(turn.mates)))
+    if saw:
+        yield Heading("Its cuts in their order", 3)
+        yield Table(HEAD, saw, (9, 10, 11))
+    if joints:
+        yield Heading("Then its joint cuts", 3)
+        yield Words(_JOINTS)
+        yield Table(JOINT_HEAD, joints, (3, 5, 8))
+
+
+def _named(cells: list[str]) -> dict[str, str]:
+    return dict(zip(COLUMNS, cells, strict=True))
+
+
+def _saw_row(row: dict[str, str]) -> tuple[str, ...]:
+    mind = "; ".join(filter(None, [row["mind"], row["then"], TWO if row["lift"] == TWO else ""]))
+    return (
+        SQUARE, row["step"], row["setting"], row["piece"], f"{row['piece_length']} x {row['piece_width']}", row["cut"],
+        row["set_by"], row["fence"], row["cuts"], row["comes_off"], row["is_left"], mind,
+    )
+
+
+def _joint_row(row: dict[str, str]) -> tuple[str, ...]:
+    return (
+        SQUARE, row["step"], row["setting"], row["piece"], row["cut"], row["fence"], row["cuts"], row["comes_off"],
+        row["mind"],
+    )
+
+
+def _buying(found: LaidOut) -> list[Block]:
+    left = spares(found)
+    first = [*lost_parts(left), *cures(left, found.cabinet.style)]
+    wanted = buying_list(found.cabinet, stocked(found.sheets), first, seam_area(found))
+    blocks: list[Block] = [Heading(BUYING), Words(verdict(found, left))]
+    if first:
+        blocks += [Heading(FIRST, 2), Bullets(tuple(first))]
+    if wanted.in_shop:
+        blocks += [Heading("In the shop already, used first", 2), Bullets(wanted.in_shop)]
+    waiting = [line for line in wanted.later if line.waits]
+    free = [line for line in wanted.later if not line.waits]
+    for title, lines in (
+        ("Now, for the case", wanted.now),
+        ("Later: can wait until the case stands", free),
+        ("Later: better not before the case stands and is measured", waiting),
+    ):
+        if lines:
+            rows = tuple((SQUARE, f"{amount(line)} {line.item}", line.uses) for line in lines)
+            blocks += [Heading(title, 2), Table(("bought", "what", "for"), rows, (1, 2))]
+    blocks.append(Words(total_words(wanted)))
+    if wanted.measure:
+        blocks += [Heading("Before you buy, measure or read", 2), Bullets(wanted.measure)]
+    return blocks
