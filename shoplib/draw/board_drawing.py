@@ -27,6 +27,10 @@ from shoplib.model.board import Board, BoxCut, Cut, Hole, PrismCut
 from shoplib.model.solved import Cabinet
 from shoplib.words.naming import boards_in_short
 
+RUNNING = (
+    "running distances begin there, at the small rings, and go to near walls of cuts and centres of holes."
+)
+
 
 def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None = None,
                   alike: tuple[str, ...] = ()) -> Scene:
@@ -44,9 +48,7 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
     first = seen.name == drawn[0]
     tags = _tagged(seen, first, len(drawn) > 1)
     size = (0, 0, board.length, board.width)
-    legend = [f"{board.sheet}, stage {board.stage}. Finished size {_size(board.size, page)}."]
-    if board.cut_size != board.size:
-        legend.append(f"Cut to {_size(board.cut_size, page)} before the edging goes on.")
+    legend = size_lines(board, page)
     legend += [
         f"{tag}: {'; '.join(cut_words(board, cabinet, page, cuts))}{_reach(board, cuts, page)}." for tag, cuts in tags
     ]
@@ -77,7 +79,21 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
     )
 
 
-def _size(size: tuple[int, int, int], page: Writing) -> str:
+def size_lines(board: Board, page: Writing) -> list[str]:
+    """What the legend begins with: sheet, stage, finished size, and the size at the saw where edging goes on."""
+    lines = [f"{board.sheet}, stage {board.stage}. Finished size {size_words(board.size, page)}."]
+    if board.cut_size != board.size:
+        lines.append(f"Cut to {size_words(board.cut_size, page)} before the edging goes on.")
+    return lines
+
+
+def size_words(size: tuple[int, int, int], page: Writing) -> str:
+    """Length by width by thickness, the last as measured.
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> size_words((600 * MM, 300 * MM, 179 * MM // 10), Writing(MM_STYLE, units=False))
+    '600 × 300 × 17.9'
+    """
     length, width, thickness = size
     return f"{page.length(length)} × {page.length(width)} × {page.measured(thickness)}"
 
@@ -85,8 +101,7 @@ def _size(size: tuple[int, int, int], page: Writing) -> str:
 def _datums(board: Board) -> str:
     """From where the board is marked out."""
     end, edge = (side_name(board, own, datum_side(board, own)) for own in (0, 1))
-    return (f"Mark out from the {end} and the {edge}: running distances begin there, at the small rings, and go to "
-            "near walls of cuts and centres of holes.")
+    return f"Mark out from the {end} and the {edge}: {RUNNING}"
 
 
 def _reach(board: Board, cuts: list[Cut], page: Writing) -> str:

@@ -8,7 +8,7 @@ from shoplib.printed.blocks import Picture
 def picture(scene: Scene, room: Room, unit: str, title: str | None = None, level: int = 2, said: str = "") -> Picture:
     """The scene for a room in mm, with its title (or another), note and scale, alarms, legend and alternative text.
 
-    `unit` ("in" or "mm") chooses the scales. `said` is what its note begins with and the page says once for all.
+    `unit` ("in" or "mm") chooses the scales. `said` is a part of its note that the page says once for all.
 
     >>> from shoplib.draw.scene import Shape
     >>> from shoplib.measure import MM
@@ -19,6 +19,6 @@ def picture(scene: Scene, room: Room, unit: str, title: str | None = None, level
     ('Shelf', 'All sizes in millimetres. Scale 1 : 5 when printed at full size.', 'A shelf.', True)
     """
     drawn = fitted(scene, room, unit)
-    note = f"{scene.noted.removeprefix(said).strip()} {drawn.scale}".strip()
+    note = f"{scene.noted.replace(said, '').strip()} {drawn.scale}".strip()
     shown = scene.title if title is None else title
     return Picture(drawn.svg, scene.alt, drawn.width, shown, level, note, scene.alarms, scene.legend)
