@@ -1,14 +1,22 @@
 """All that is printed for the bench, file by file, each page with the same stamp."""
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from pathlib import Path
 
 from shoplib.buying.laid import LaidOut
+from shoplib.checks import check
+from shoplib.checks.in_use import check_in_use
 from shoplib.documents.cut_list_file import cut_list_csv
 from shoplib.documents.decimal_comma import with_decimal_comma
 from shoplib.documents.plan_file import plan_text
+from shoplib.documents.plan_words import verdict
+from shoplib.documents.project_file import read_project
 from shoplib.documents.sheets_file import sheets_text
+from shoplib.layout.pieces import LayoutError
+from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.paper import Paper
+from shoplib.printed.paper import PAPERS, USUAL, Paper
 from shoplib.printed.plan_set import TITLE, plan_set
 from shoplib.printed.set_in_type import set_in_type
 from shoplib.printed.stamp import STOPPED, Stamp, fingerprint
@@ -23,7 +31,47 @@ ABOUT = {
 }
 """What is in the files, in one line each."""
 
+TEMPLATES = "templates/"
+"""The folder of the templates as SVG, in the folder that is printed into."""
+
 WRITTEN_SIZES = "Work to the written sizes; do not measure from the paper."
+
+
+@dataclass(frozen=True, slots=True)
+class Printed:
+    """A project as it is printed: the verdict of its plan, whether a check stops it, and all files by name.
+
+    `not_laid_out` is empty, or the sentence that says why its boards are on no sheet.
+    """
+
+    name: str
+    verdict: str
+    stopped: bool
+    paper: Paper
+    files: dict[str, bytes]
+    not_laid_out: str = ""
+
+
+def print_project(
+    file: Path | str, paper: Paper | None, date: str, lay_out: Callable[[Cabinet], LaidOut]
+) -> Printed:
+    """Solve, check, lay out and print a project file; nothing is written yet.
+
+    `paper` None is that of the project's unit. A cabinet that `lay_out` refuses is printed without its sheets.
+    Raises ProjectFileError or ImpossibleProject, each one sentence.
+    """
+    cabinet = solve(read_project(file))
+    findings, in_use = check(cabinet), check_in_use(cabinet)
+    paper = paper or PAPERS[USUAL[cabinet.style.unit]]
+    found, refused = None, ""
+    try:
+        found = lay_out(cabinet)
+    except LayoutError as fault:
+        refused = str(fault)
+    return Printed(
+        cabinet.name, verdict(cabinet, findings, in_use), any(finding.level == "stop" for finding in findings), paper,
+        print_files(cabinet, findings, in_use, found, paper, date), refused,
+    )
 
 
 def stamp_of(

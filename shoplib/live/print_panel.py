@@ -1,0 +1,108 @@
+"""The panel that prints a project for the bench: which project, which paper, a date, and one button."""
+
+from html import escape
+from pathlib import Path
+from urllib.parse import quote
+
+import ipywidgets
+
+from shoplib.buying.laid_out import laid_out
+from shoplib.documents.asked import NotUnderstood, date_printed, paper_name
+from shoplib.documents.atomic import WriteError, write_files
+from shoplib.documents.examples import PROJECTS
+from shoplib.documents.project_file import ProjectFileError
+from shoplib.live.keep_box import FOLDER
+from shoplib.model.project import ImpossibleProject
+from shoplib.printed.everything import ABOUT, TEMPLATES, Printed, print_project
+from shoplib.printed.paper import PAPERS
+
+INTO = "my_prints"
+SECONDS = 10.0
+
+_NOT_YET = "The boards do not go together yet, and every page says so: cut nothing before."
+_HOW = "Print at 100 %, not fitted to the page, and lay a rule on the bars of 100 mm. Read the cautions first."
+
+
+class PrintPanel:
+    """Projects to choose from, a paper, a date, and the button; below it what was printed, with links.
+
+    The projects are those saved on the panels of this workbook, then the examples. What is printed goes into a folder
+    of `my_prints`, named like the project, in `folder` (None: beside the notebook that is open).
+
+    >>> panel = PrintPanel()
+    >>> panel.button.description, panel.paper.value
+    ('Print for the bench', '')
+    """
+
+    def __init__(self, folder: Path | None = None, seconds: float = SECONDS):
+        self._folder, self._seconds = folder or Path.cwd(), seconds
+        self.project = ipywidgets.Dropdown(description="Project", options=self._projects())
+        self.paper = ipywidgets.Dropdown(
+            description="Paper",
+            options=[("as the project's unit", ""), *((paper_name(name), name) for name in PAPERS)],
+        )
+        self.date = ipywidgets.Text(description="Date", placeholder="29 May")
+        self.button = ipywidgets.Button(description="Print for the bench", layout=ipywidgets.Layout(width="auto"))
+        self.says = ipywidgets.HTML()
+        self.links = ipywidgets.Output()
+        self.button.on_click(lambda _button: self.print())
+        for field in (self.project, self.paper, self.date):
+            field.layout.width, field.style.description_width = "22em", "4em"
+        self.box = ipywidgets.VBox([self.project, self.paper, self.date, self.button, self.says, self.links])
+
+    def _repr_mimebundle_(self, **given: object) -> object:
+        return self.box._repr_mimebundle_(**given)
+
+    def print(self) -> None:
+        """Print the chosen project, and say what came of it; a fault is one sentence, and then nothing is written."""
+        self.links.outputs = ()
+        file = Path(self.project.value)
+        to = Path(INTO) / file.stem
+        self.button.disabled = True
+        try:
+            self._tell(f"Laying out, {self._seconds:g} seconds at most, then printing.")
+            paper = PAPERS[self.paper.value] if self.paper.value else None
+            printed = print_project(file, paper, date_printed(self.date.value),
+                                    lambda cabinet: laid_out(cabinet, self._seconds))
+            write_files(self._folder / to, printed.files)
+        except (ProjectFileError, ImpossibleProject, NotUnderstood, WriteError) as fault:
+            self._tell(str(fault))
+            return
+        finally:
+            self.button.disabled = False
+        self._tell(*filter(None, [
+            printed.verdict,
+            f"Printed into the folder {to.as_posix()} on {paper_name(printed.paper.name)} paper. {_HOW}",
+            f"No sheets are in it: {printed.not_laid_out}" if printed.not_laid_out else "",
+            _NOT_YET if printed.stopped else "",
+        ]))
+        self.links.outputs = (_links(to, printed),)
+
+    def _projects(self) -> list[tuple[str, str]]:
+        saved = sorted((self._folder / FOLDER).glob("*.toml"), key=lambda path: path.name.casefold())
+        examples = sorted(PROJECTS.glob("*.toml"))
+        return [(path.stem, str(path)) for path in saved] + [
+            (f"example: {path.stem.replace('_', ' ')}", str(path)) for path in examples
+        ]
+
+    def _tell(self, *lines: str) -> None:
+        self.says.value = f'<div role="status">{"".join(f"<p>{escape(line)}</p>" for line in lines)}</div>'
+
+
+def _links(to: Path, printed: Printed) -> dict:
+    """Links to the files, as a page shows them; the notebook's own way of linking opens them beside it."""
+    named = [(name, about) for name, about in ABOUT.items() if name in printed.files]
+    items = "".join(
+        f'<li><a href="{quote((to / name).as_posix())}" target="_blank">{escape(name)}</a>: {escape(about)}</li>'
+        for name, about in named
+    )
+    templates = sum(name.startswith(TEMPLATES) for name in printed.files)
+    items += f"<li>{TEMPLATES}: {templates} templates as SVG, in millimetres</li>" if templates else ""
+    plain = "\n".join(f"{name}: {about}" for name, about in named)
+    return {"output_type": "display_data", "data": {"text/plain": plain, "text/html": f"<ul>{items}</ul>"},
+            "metadata": {}}
+
+
+def print_panel() -> PrintPanel:
+    """The panel on a page."""
+    return PrintPanel()

@@ -1,0 +1,53 @@
+"""The button prints what the command prints, and says what came of it."""
+
+from html import unescape
+
+import pytest
+
+from shoplib.commands import print as command
+from shoplib.documents.examples import project_path
+from shoplib.live.print_panel import PrintPanel
+
+PROJECT = project_path("wheel_wall_drawers")
+
+
+@pytest.fixture
+def panel(tmp_path):
+    made = PrintPanel(tmp_path, 0.0)
+    made.project.value = str(PROJECT)
+    made.date.value = "29 May"
+    return made
+
+
+def test_it_writes_what_the_command_writes(panel, tmp_path):
+    panel.paper.value = "a4"
+    panel.button.click()
+    assert command.run(str(PROJECT), str(tmp_path / "typed"), "a4", "29 May", "0") == 0
+    typed = {path.relative_to(tmp_path / "typed"): path.read_bytes()
+             for path in (tmp_path / "typed").rglob("*") if path.is_file()}
+    pressed = tmp_path / "my_prints" / PROJECT.stem
+    assert {path.relative_to(pressed): path.read_bytes() for path in pressed.rglob("*") if path.is_file()} == typed
+    said = unescape(panel.says.value)
+    assert 'role="status"' in said and "my_prints/wheel_wall_drawers on A4 paper" in said
+    html = panel.links.outputs[0]["data"]["text/html"]
+    assert 'href="my_prints/wheel_wall_drawers/plan_set.pdf"' in html
+    assert all(f">{name}</a>" in html for name in map(str, typed) if "/" not in name and not name.endswith(".svg"))
+
+
+def test_a_date_without_room_is_told_and_nothing_is_written(panel, tmp_path):
+    panel.date.value = "x" * 40
+    panel.button.click()
+    assert "room for 30" in panel.says.value and panel.links.outputs == () and not panel.button.disabled
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_a_project_that_is_gone_is_told(tmp_path):
+    (tmp_path / "my_projects").mkdir()
+    saved = tmp_path / "my_projects" / "tool case.toml"
+    saved.write_text(PROJECT.read_text(encoding="utf-8"), encoding="utf-8")
+    panel = PrintPanel(tmp_path, 0.0)
+    assert panel.project.options[0] == ("tool case", str(saved))
+    saved.unlink()
+    panel.project.value = str(saved)
+    panel.button.click()
+    assert "tool case.toml" in panel.says.value and not (tmp_path / "my_prints").exists()
