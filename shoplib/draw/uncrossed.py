@@ -1,7 +1,8 @@
 """An order for leaders in which none crosses another."""
 
 from collections.abc import Callable
-from itertools import combinations
+
+import numpy as np
 
 Point = tuple[float, float]
 Stroke = tuple[Point, Point]
@@ -24,10 +25,10 @@ def uncrossed(order: list[int], laid: Callable[[list[int]], list[float]],
     best, fewest = order, None
     for _ in range(len(order) * (len(order) - 1) // 2 + 1):
         strokes = [stroke(k, place) for k, place in zip(order, laid(order), strict=True)]
-        pairs = [(i, j) for i, j in combinations(range(len(order)), 2) if cross(strokes[i], strokes[j])]
+        pairs = crossing(strokes)
         if fewest is None or len(pairs) < fewest:
             best, fewest = order, len(pairs)
-        if not pairs:
+        if not len(pairs):
             break
         i, j = pairs[0]
         order = [*order]
@@ -43,6 +44,21 @@ def cross(one: Stroke, other: Stroke) -> bool:
     """
     (a, b), (c, d) = one, other
     return _turn(a, b, c) * _turn(a, b, d) < 0 and _turn(c, d, a) * _turn(c, d, b) < 0
+
+
+def crossing(strokes: list[Stroke]) -> np.ndarray:
+    """Each pair of strokes that `cross`, by their numbers, the lower first; all of many pairs are asked at once.
+
+    >>> crossing([((0, 0), (2, 2)), ((9, 0), (9, 9)), ((0, 2), (2, 0))]).tolist()
+    [[0, 2]]
+    """
+    a, b = (np.array([stroke[end] for stroke in strokes], dtype=float).reshape(-1, 2) for end in (0, 1))
+    along, across = b - a, a[None, :, :] - a[:, None, :]
+    beyond = b[None, :, :] - a[:, None, :]
+    starts = along[:, None, 0] * across[:, :, 1] - along[:, None, 1] * across[:, :, 0]
+    ends = along[:, None, 0] * beyond[:, :, 1] - along[:, None, 1] * beyond[:, :, 0]
+    parted = starts * ends < 0  # row: the stroke, on whose two sides the other's ends lie
+    return np.argwhere(np.triu(parted & parted.T))
 
 
 def _turn(a: Point, b: Point, c: Point) -> float:

@@ -4,7 +4,7 @@
 with its `kind`.
 """
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, fields
 
 
@@ -59,8 +59,8 @@ class Framed:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """A table with a head that comes again on each page. `wide` numbers the columns that take the room that is left;
-    none of them: the table is as wide as its words."""
+    """A table with a head that comes again on each page. `wide` numbers the columns that take the room that is left,
+    one that stands there twice two shares of it; none of them: the table is as wide as its words."""
 
     head: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
@@ -131,6 +131,26 @@ def as_data(blocks: Iterable[Block]) -> list[dict]:
     """
     return [{"kind": type(block).__name__, **{f.name: _value(getattr(block, f.name)) for f in fields(block)}}
             for block in blocks]
+
+
+def told(blocks: Iterable[Block]) -> str:
+    r"""All that is said in the blocks, a line each; drawings and their alternative texts left out.
+
+    >>> told([Words("Dry-fit first."), Beside(((Bullets(("Two people lift.",)),), (Heading("Parts"),)))])
+    'Dry-fit first.\nTwo people lift.\nParts'
+    """
+    return "\n".join(line for block in blocks for f in fields(block) if f.name not in ("svg", "alt")
+                     for line in _lines(getattr(block, f.name)))
+
+
+def _lines(value: object) -> Iterator[str]:
+    if isinstance(value, tuple):
+        for each in value:
+            yield from _lines(each)
+    elif isinstance(value, Block):
+        yield told([value])
+    elif isinstance(value, str) and value:
+        yield value
 
 
 def _value(value: object) -> object:

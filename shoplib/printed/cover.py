@@ -1,8 +1,9 @@
 """The cover of the plan set with its key sizes, how the set is read, and what is in it."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 
-from shoplib.documents.cut_list_file import cut_list_text, sizes_words
+from shoplib.buying.thickness import thick_words
+from shoplib.documents.cut_list_file import sizes_words
 from shoplib.documents.fitted import LINE
 from shoplib.documents.glossary import TOOL_WORDS, WORDS, words_of
 from shoplib.documents.standing import standing_words
@@ -17,6 +18,9 @@ from shoplib.printed.pictures import picture
 from shoplib.words.naming import and_list, in_short
 
 READING = "How to read this plan set"
+
+SHEET_HEAD = ("sheet", "made of", "by name", "mean, for sums", "thickest, for cuts that take it", "measured at")
+"""Of the sheets as they were measured."""
 
 _WALLS = ("box side", "box front", "box back")
 
@@ -53,7 +57,7 @@ def cover_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
         Table(("what", "size"), sizes, (1,)),
         *(Words(text) for text in stands),
         Heading("Sheets as measured", 2),
-        Table(("sheet", "made of", "called", "thickness in sums", "cuts that take it", "measured at"), sheets, (0,)),
+        Table(SHEET_HEAD, sheets, (0,)),
     ]
 
 
@@ -108,16 +112,16 @@ def _sheets(cabinet: Cabinet) -> Iterator[tuple[str, ...]]:
         yield (
             sheet.name,
             sheet.species or sheet.kind,
-            write.setting(sheet.nominal),
+            thick_words(sheet.nominal, cabinet.style),
             write.measured(sheet.thickness),
-            f"for {write.measured(sheet.thickest)}",
+            write.measured(sheet.thickest),
             f"{count} place{'s' * (count != 1)}" if count else "not measured yet",
         )
 
 
-def reading_pages(cabinet: Cabinet, texts: Iterable[str], paper: Paper) -> list[Block]:
-    """How the set is read, the words that may be new in the cut list and in `texts`, and what is in the set."""
-    words = words_of("\n".join([cut_list_text(cabinet), *texts]), {**WORDS, **TOOL_WORDS})
+def reading_pages(cabinet: Cabinet, text: str, paper: Paper) -> list[Block]:
+    """How the set is read, the words that may be new in its `text`, and what is in the set."""
+    words = words_of(text, {**WORDS, **TOOL_WORDS})
     return [
         Heading(READING),
         Bullets((*_HOW, sizes_words(cabinet))),

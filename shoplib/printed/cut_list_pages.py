@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterable, Iterator
+from itertools import accumulate
 
 from shoplib.documents.before_cutting import MEASURE, before_cutting
 from shoplib.documents.cut_list_file import sum_text
@@ -25,8 +26,8 @@ HEAD = ("cut", "no.", "count", "part", "length", "width", "thickness", "sheet", 
 SQUARE = "\u2610"
 """An empty square to tick."""
 
-_LINES = 14
-"""So many lines to fill in stand in one box: a box is not parted by the end of a page, and lying ones are low."""
+_LINES = 6
+"""So many lines to fill in stand in one box at most: the end of a page parts no box."""
 
 _SIZES = "Sizes are at the saw, before edging: length is along the grain. Drawings of the boards show their cuts."
 _PLANNED = (
@@ -100,10 +101,10 @@ def to_measure_boxes(stage: int, cabinet: Cabinet) -> list[Block]:
         return []
     parted = [ToFillIn(title, tuple(lines[at:at + _LINES]))
               for title, lines in boxes.items() for at in range(0, len(lines), _LINES)]
-    return [
-        Framed((Words(_PLANNED, grave=True),)),
-        *(Beside(tuple((box,) for box in parted[at:at + 2])) for at in range(0, len(parted), 2)),
-    ]
+    half = (sum(len(box.lines) for box in parted) + 1) // 2
+    before = list(accumulate((len(box.lines) for box in parted), initial=0))
+    left = tuple(box for box, lines in zip(parted, before, strict=False) if lines < half)
+    return [Framed((Words(_PLANNED, grave=True),)), Beside((left, tuple(parted[len(left):])))]
 
 
 _READING = re.compile(r"the (opening|depth)( of )([^,]+)(, .*)")

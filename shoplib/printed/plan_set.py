@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from shoplib.buying.laid import LaidOut
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.blocks import Block, NewPage
+from shoplib.printed.blocks import Block, NewPage, told
 from shoplib.printed.caution_page import caution_pages
 from shoplib.printed.cover import cover_pages, reading_pages
 from shoplib.printed.cut_list_pages import cut_list_pages
@@ -23,12 +23,8 @@ def plan_set(
     cannot be, and then the parts about sheets say so. Each part begins on a page of its own.
     """
     findings, in_use = tuple(findings), tuple(in_use)
-    return [
-        *caution_pages(cabinet, findings, in_use, found, paper),
-        NewPage(),
-        *cover_pages(cabinet, paper),
-        NewPage(),
-        *reading_pages(cabinet, [finding.text for finding in (*findings, *in_use)], paper),
+    cautions = caution_pages(cabinet, findings, in_use, found, paper)
+    work = [
         NewPage(lying=True),
         *cut_list_pages(cabinet, findings, paper),
         NewPage(),
@@ -38,4 +34,12 @@ def plan_set(
         # front_pages
         # hardware_pages
         # build_pages
+    ]
+    return [
+        *cautions,
+        NewPage(),
+        *cover_pages(cabinet, paper),
+        NewPage(),
+        *reading_pages(cabinet, told([*cautions, *work]), paper),
+        *work,
     ]

@@ -18,7 +18,7 @@ from shoplib.draw.sheet_layout import sheet_scenes
 from shoplib.printed.blocks import Block, Bullets, Framed, Heading, NewPage, Picture, Table, Words
 from shoplib.printed.paper import Paper
 from shoplib.printed.pictures import picture
-from shoplib.words.naming import and_list
+from shoplib.words.naming import and_list, in_short
 from shoplib.words.stages import STAGES
 
 TITLE = "Sheets and saw cuts"
@@ -27,9 +27,9 @@ BUYING = "What to buy"
 SQUARE = "\u2610"
 """An empty square to tick."""
 
-HEAD = ("done", "step", "setting", "piece", "its size", "cut", "set by", "at", "cuts", "comes off", "is left", "mind")
-"""Of the saw cuts. The columns are those of cut_order.csv; length and width of the piece stand together, and so does
-all that asks for care."""
+HEAD = ("done", "step", "setting", "piece", "cut", "set by", "at", "cuts", "comes off", "is left", "mind")
+"""Of the saw cuts. The columns are those of cut_order.csv; the piece stands with its length and width, all that asks for
+care together."""
 
 JOINT_HEAD = ("done", "step", "setting", "boards", "cut", "set from", "cuts", "how wide and deep", "mind")
 """Of the joint cuts of a stage."""
@@ -79,8 +79,9 @@ _JOB = 14.0
 
 
 def _job_title(job: LaidJob) -> str:
-    stages = and_list([STAGES[stage] for stage in job.ask.stages])
-    return f"{job.ask.sheet.name}, {stages}"
+    stages = job.ask.stages
+    called = and_list(in_short(f"stage {stage}" for stage in stages))
+    return f"{job.ask.sheet.name}, {called}: {and_list([STAGES[stage] for stage in stages])}"
 
 
 def _order(turn: Turn, rows: Iterator[list[str]]) -> Iterator[Block]:
@@ -89,7 +90,7 @@ def _order(turn: Turn, rows: Iterator[list[str]]) -> Iterator[Block]:
     joints = tuple(_joint_row(_named(cells)) for cells in islice(rows, len(turn.stops) + len(turn.mates)))
     if saw:
         yield Heading("Its cuts in their order", 3)
-        yield Table(HEAD, saw, (9, 10, 11))
+        yield Table(HEAD, saw, (3, 3, 8, 8, 8, 9, 9, 10, 10))
     if joints:
         yield Heading("Then its joint cuts", 3)
         yield Words(_JOINTS)
@@ -103,8 +104,8 @@ def _named(cells: list[str]) -> dict[str, str]:
 def _saw_row(row: dict[str, str]) -> tuple[str, ...]:
     mind = "; ".join(filter(None, [row["mind"], row["then"], TWO if row["lift"] == TWO else ""]))
     return (
-        SQUARE, row["step"], row["setting"], row["piece"], f"{row['piece_length']} x {row['piece_width']}", row["cut"],
-        row["set_by"], row["fence"], row["cuts"], row["comes_off"], row["is_left"], mind,
+        SQUARE, row["step"], row["setting"], f"{row['piece']}, {row['piece_length']} x {row['piece_width']}",
+        row["cut"], row["set_by"], row["fence"], row["cuts"], row["comes_off"], row["is_left"], mind,
     )
 
 
@@ -119,7 +120,7 @@ def _buying(found: LaidOut) -> list[Block]:
     left = spares(found)
     first = [*lost_parts(left), *cures(left, found.cabinet.style)]
     wanted = buying_list(found.cabinet, stocked(found.sheets), first, seam_area(found))
-    blocks: list[Block] = [Heading(BUYING), Words(verdict(found, left))]
+    blocks: list[Block] = [Heading(BUYING), Words(verdict(found, left).replace("\n", " "))]
     if first:
         blocks += [Heading(FIRST, 2), Bullets(tuple(first))]
     if wanted.in_shop:
