@@ -27,12 +27,16 @@ and as much as the second."""
 
 @dataclass(frozen=True, slots=True)
 class Fitted:
-    """SVG text, the width and the height in mm that it is printed with, and in words at which scale."""
+    """SVG text, the width and the height in mm that it is printed with, and its scale: in words, and as 1 to `ratio`.
+
+    Where no scale fits, it is smaller than its `ratio`.
+    """
 
     svg: str
     width: float
     height: float
     scale: str
+    ratio: int
 
 
 def fitted(scene: Scene, room: Room, unit: str) -> Fitted:
@@ -47,7 +51,7 @@ def fitted(scene: Scene, room: Room, unit: str) -> Fitted:
     width, height = drawn.size_mm
     shrink = min(1.0, room[0] / width, room[1] / height)
     scale = f"Scale 1 : {ratio} when printed at full size." if shrink == 1.0 else "Not to scale."
-    return Fitted(drawn.svg, round(width * shrink, 4), round(height * shrink, 4), scale)
+    return Fitted(drawn.svg, round(width * shrink, 4), round(height * shrink, 4), scale, ratio)
 
 
 def _to_fit(scene: Scene, room: Room, unit: str) -> tuple[Drawn, int]:

@@ -83,9 +83,10 @@ class Picture:
 
 @dataclass(frozen=True, slots=True)
 class Beside:
-    """Blocks in columns beside one another."""
+    """Blocks in columns beside one another: alike wide, or as the `parts` say, such as (5, 3)."""
 
     columns: tuple[tuple["Block", ...], ...]
+    parts: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

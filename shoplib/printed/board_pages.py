@@ -4,25 +4,36 @@ from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from shoplib.documents.board_scenes import scenes_of
-from shoplib.documents.fitted import Room
+from shoplib.documents.fitted import Fitted, Room, fitted
 from shoplib.draw.board_drawing import RUNNING, size_lines, size_words
 from shoplib.draw.chains import unit_note
-from shoplib.draw.scene import BRACKETS, Scene
+from shoplib.draw.scene import BRACKETS, Leader, Line, Scene
 from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words, joined_words
 from shoplib.lists.writing import Writing
+from shoplib.measure import MM
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.blocks import Block, Heading, Picture, Together, Words
+from shoplib.printed.blocks import Beside, Block, Framed, Heading, Picture, Together, Words
 from shoplib.printed.how_high import how_high
 from shoplib.printed.paper import Paper
-from shoplib.printed.pictures import picture
+from shoplib.printed.pictures import picture_of
 from shoplib.printed.reference import reference
 from shoplib.words.naming import boards_in_short
 from shoplib.words.stages import STAGES
 
 HEADING = "Each board with its cuts"
-_LEAST, _MOST = 55.0, 110.0
-"""A drawing that would get less height than the first (mm), with another on its page, gets up to the second."""
+
+Head = tuple[Heading | Words, ...]
+
+_COLUMNS, _GUTTER = (5, 3), 6.0
+"""A drawing beside its words: how the columns share the page, and what lies between them in mm."""
+_LEAST, _FOR_EACH = 30.0, 4.5
+"""How long in mm a board is drawn at least where it shares a page, and how much more for each of its cuts and slides,
+so that their sizes stand apart. Judged by eye on the shipped projects."""
+_LOWEST = 25.0
+"""Less height than this in mm is no drawing."""
+_SPARE = 3.0
+"""Mm of each entry that stay white, since words may come out a little higher than reckoned."""
 
 
 def board_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> list[Block]:
@@ -51,34 +62,32 @@ def _begins(cabinet: Cabinet) -> str:
 
 
 def _entry(kind: Kind, cabinet: Cabinet, findings: tuple[Finding, ...], room: Room) -> Iterator[Block]:
-    """A board with its first face, which no page end parts, then its other faces."""
+    """A board with its first face, then its other faces; no page end parts a face from its words."""
     (_, first), *others = scenes_of(kind, cabinet, findings)
     title = f"{kind.count} x {boards_in_short(kind.boards)}"
-    head = (Heading(title, 3), *(Words(line, n == 0) for n, line in enumerate(_facts(kind, cabinet))))
-    yield Together((*head, _drawn(first, kind, cabinet, room, head)))
+    yield _face((Heading(title, 3), *_facts(kind, cabinet)), first, kind, cabinet, room)
     for _, scene in others:
-        head = (Heading(scene.title.rpartition(": ")[0], 3),)
-        yield Together((*head, _drawn(scene, kind, cabinet, room, head)))
+        yield _face((Heading(scene.title.rpartition(": ")[0], 3),), scene, kind, cabinet, room)
 
 
-def _facts(kind: Kind, cabinet: Cabinet) -> tuple[str, ...]:
+def _facts(kind: Kind, cabinet: Cabinet) -> tuple[Words, ...]:
     """Size at the saw, size with the edging on, the sides to mark out from, and what the board goes into."""
     page = Writing(cabinet.style, units=False)
     grain = "grain along the length" if kind.grain == "length" else "grain either way"
-    lines = [f"At the saw: {size_words(kind.cut, page)}, {kind.sheet}, {grain}."]
+    lines = [Words(f"At the saw: {size_words(kind.cut, page)}, {kind.sheet}, {grain}.", True)]
     edging = edging_words(kind, page)
     if edging:
-        lines.append(f"Finished: {size_words(kind.finished, page)} with edging: {edging}.")
+        lines.append(Words(f"Finished: {size_words(kind.finished, page)} with edging: {edging}."))
     joined = joined_words(kind, cabinet)
     goes = f" Goes in: {joined}." if joined else ""
-    lines.append(f"Reference: {reference(kind.first, cabinet).words}.{goes}")
-    return tuple(lines)
+    return (*lines, Words(f"Reference: {reference(kind.first, cabinet).words}.{goes}"))
 
 
-def _drawn(scene: Scene, kind: Kind, cabinet: Cabinet, room: Room, head: tuple[Heading | Words, ...]) -> Picture:
-    """One face under its `head`, without what the entry and the beginning of the part say already.
+def _face(head: Head, scene: Scene, kind: Kind, cabinet: Cabinet, room: Room) -> Together:
+    """One face under the `head`, without what the entry and the beginning of the part say already.
 
-    It is as high as leaves room for two such entries on a page, or where that is too little, for one.
+    Of three to a page, two and one, the words beside the drawing or round it, the first that draws the board large
+    enough; else the one that draws it largest.
     """
     face = scene.title.rpartition(": ")[2]
     sizes = size_lines(kind.first, Writing(cabinet.style, units=False))
@@ -86,7 +95,47 @@ def _drawn(scene: Scene, kind: Kind, cabinet: Cabinet, room: Room, head: tuple[H
         scene, note=f"{face[0].upper()}{face[1:]}.",
         legend=tuple(line for line in scene.legend if line not in sizes),
     )
-    words = how_high((*head, Picture("", "", 0, "", 4, shown.note, shown.alarms, shown.legend)), room[0])
-    half = room[1] / 2 - words
-    high = half if half >= _LEAST else min(_MOST, room[1] - words)
-    return picture(shown, (room[0], high), cabinet.style.unit, "", said=BRACKETS)
+    best: tuple[Fitted, bool] | None = None
+    least = MM * (_LEAST + _FOR_EACH * _sizes(shown))
+    for under, (wide, high) in _rooms(head, shown, room):
+        drawn = fitted(shown, (wide, high), cabinet.style.unit)
+        if best is None or drawn.ratio < best[0].ratio:
+            best = drawn, under
+        if kind.first.length >= drawn.ratio * least:
+            break
+    drawn, under = best
+    if under:
+        return Together((*head, picture_of(shown, drawn, "", said=BRACKETS)))
+    words = replace(shown, alarms=(), legend=())
+    return Together((*head, Beside(((picture_of(words, drawn, "", said=BRACKETS),), _words(shown)), _COLUMNS)))
+
+
+def _rooms(head: Head, scene: Scene, room: Room) -> Iterator[tuple[bool, Room]]:
+    """Whether the words stand under the drawing, and the room that it then has: of three to a page, two, and one."""
+    column, narrow = ((room[0] - _GUTTER) * part / sum(_COLUMNS) for part in _COLUMNS)
+    above, note = how_high(head, room[0]), how_high([_bare(replace(scene, alarms=(), legend=()))], column)
+    round_it = how_high([_bare(scene)], room[0])
+    words = how_high(_words(scene), narrow)
+    for parts in (3, 2, 1):
+        left = room[1] / parts - above - _SPARE
+        if left - round_it > _LOWEST:
+            yield True, (room[0], left - round_it)
+        if left >= words and left - note > _LOWEST:
+            yield False, (column, left - note)
+
+
+def _bare(scene: Scene) -> Picture:
+    return Picture("", "", 0, "", 4, f"{scene.note} Scale 1 : 100 when printed at full size.", scene.alarms,
+                   scene.legend)
+
+
+def _words(scene: Scene) -> tuple[Block, ...]:
+    """What stands beside a drawing."""
+    alarms = (Framed(tuple(Words(line, True) for line in scene.alarms)),) if scene.alarms else ()
+    return (*alarms, *(Words(line) for line in scene.legend))
+
+
+def _sizes(scene: Scene) -> int:
+    """How many cuts carry a letter, and how many slides and runners lie against the face."""
+    tags = sum(isinstance(item, Leader) and item.ringed for item in scene.items)
+    return tags + sum(isinstance(item, Line) and item.kind == "centre" for item in scene.items) // 4

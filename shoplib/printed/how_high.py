@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from shoplib.draw.lettering import wrapped
-from shoplib.printed.blocks import Heading, Picture, Words
+from shoplib.printed.blocks import Framed, Heading, Picture, Words
 
 _POINT = 25.4 / 72
 _BODY, _SMALL = 8.5, 7.5
@@ -15,7 +15,7 @@ _HEAVY = 1.12
 """How much wider heavy letters run."""
 
 
-def how_high(blocks: Iterable[Heading | Words | Picture], width: float) -> float:
+def how_high(blocks: Iterable[Heading | Words | Framed | Picture], width: float) -> float:
     """The height of the blocks one below another at a width in mm; of a picture its words alone.
 
     >>> how_high([Words("Two people lift.")], 180.0), how_high([Heading("Cautions", 3), Words("Lift.")], 180.0)
@@ -24,11 +24,13 @@ def how_high(blocks: Iterable[Heading | Words | Picture], width: float) -> float
     return round(sum(_one(block, width) for block in blocks), 1)
 
 
-def _one(block: Heading | Words | Picture, width: float) -> float:
+def _one(block: Heading | Words | Framed | Picture, width: float) -> float:
     if isinstance(block, Heading):
         return _lines((block.text,), width, _HEADING.get(block.level, _BODY), True) + 6.0
     if isinstance(block, Words):
         return _lines((block.text,), width, _BODY, block.grave) + 2.7
+    if isinstance(block, Framed):
+        return how_high(block.blocks, width - 4.0) + 9.5
     high = 5.0 + 3.0 + _lines((block.note,), width, _SMALL) + _lines(block.legend, width, _SMALL)
     if block.title:
         high += _one(Heading(block.title, block.level), width)

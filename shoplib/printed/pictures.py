@@ -1,6 +1,6 @@
 """A scene becomes a picture of a page, at the largest usual scale with which it fits its room."""
 
-from shoplib.documents.fitted import Room, fitted
+from shoplib.documents.fitted import Fitted, Room, fitted
 from shoplib.draw.scene import Scene
 from shoplib.printed.blocks import Picture
 
@@ -18,7 +18,11 @@ def picture(scene: Scene, room: Room, unit: str, title: str | None = None, level
     >>> made.title, made.note, made.alt, made.width <= 180
     ('Shelf', 'All sizes in millimetres. Scale 1 : 5 when printed at full size.', 'A shelf.', True)
     """
-    drawn = fitted(scene, room, unit)
+    return picture_of(scene, fitted(scene, room, unit), title, level, said)
+
+
+def picture_of(scene: Scene, drawn: Fitted, title: str | None = None, level: int = 2, said: str = "") -> Picture:
+    """The scene as it was fitted already; all else as in `picture`."""
     note = f"{scene.noted.replace(said, '').strip()} {drawn.scale}".strip()
     shown = scene.title if title is None else title
     return Picture(drawn.svg, scene.alt, drawn.width, shown, level, note, scene.alarms, scene.legend)
