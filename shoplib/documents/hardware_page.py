@@ -39,9 +39,9 @@ def hardware_page(cabinet: Cabinet, findings: Iterable[Finding] = ()) -> list[Se
         screws_section(cabinet),
         fixings(cabinet),
         hanging(cabinet),
-        _pulls(cabinet, page),
-        _pegs(cabinet, page),
-        _under(cabinet, page),
+        pulls_section(cabinet, page),
+        pegs_section(cabinet, page),
+        under_section(cabinet, page),
         Section("Diagonals to expect", tuple(diagonals)),
         Section("Notes of the dry-fit", tuple(notes)),
     ]
@@ -95,7 +95,7 @@ def screws_section(cabinet: Cabinet) -> Section:
     )
 
 
-def _pulls(cabinet: Cabinet, page: Writing) -> Section:
+def pulls_section(cabinet: Cabinet, page: Writing) -> Section:
     """Holes for pulls, from the left end and the lower edge of each front, and the wood that their screws pass."""
     alike: dict[tuple[str, ...], list[Board]] = {}
     for board in cabinet.boards:
@@ -121,7 +121,7 @@ def _pulls(cabinet: Cabinet, page: Writing) -> Section:
     )
 
 
-def _pegs(cabinet: Cabinet, page: Writing) -> Section:
+def pegs_section(cabinet: Cabinet, page: Writing) -> Section:
     """Peg holes of every panel: columns from its front edge, rows from its lower edge."""
     rows = []
     for board in cabinet.boards:
@@ -145,7 +145,7 @@ def _places(ticks: Sequence[int], page: Writing) -> list[str]:
     return [page.length(place) for place in sorted(set(ticks))]
 
 
-def _under(cabinet: Cabinet, page: Writing) -> Section:
+def under_section(cabinet: Cabinet, page: Writing) -> Section:
     """Casters and feet: from which to which place they reach, from the outside of the case below its top."""
     standing = [b.box for b in cabinet.boards if b.role in ("side", "bottom")]
     rows = []

@@ -1,0 +1,114 @@
+"""The hardware on paper: where slides go, spacers to cut, screws by kind, pull and peg holes, casters, hanging."""
+
+from collections.abc import Iterable
+
+from shoplib.documents.fixings import fixings, hanging
+from shoplib.documents.hardware_page import pegs_section, pulls_section, screws_section, under_section
+from shoplib.documents.page_section import Section
+from shoplib.documents.riding import riding, slides_section
+from shoplib.lists.sides import datum_side, side_name
+from shoplib.lists.writing import Writing
+from shoplib.model.board import Board
+from shoplib.model.box import Box
+from shoplib.model.solved import Cabinet, Finding
+from shoplib.printed.blocks import Block, Bullets, Heading, Table, Together, Words
+from shoplib.printed.paper import Paper
+from shoplib.printed.spacers import Spacer, slide_spacers
+from shoplib.words.naming import and_list, in_short
+
+HEADING = "Hardware"
+_REFERENCE = (
+    "Where the lower edge and the front end of each come to lie on its upright, to mark or to check them without a "
+    "spacer."
+)
+_SPACERS = (
+    "Cut each in one piece from a straight offcut, stand it on the bottom of the case, and rest the slide or runner on "
+    "it. The same ones serve the next drawer of that height (common practice, no source)."
+)
+_UNBROKEN = 14
+"""A table of up to so many rows is not parted by the end of a page."""
+
+
+def hardware_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> list[Block]:
+    """Each part that this cabinet has something for; lengths carry their unit."""
+    page = Writing(cabinet.style)
+    sections = [
+        slides_section(cabinet, page),
+        upright_section(cabinet, page),
+        Section("Spacers to cut for the slides", *_spacer_rows(slide_spacers(cabinet), page)),
+        _screws(cabinet),
+        fixings(cabinet),
+        pulls_section(cabinet, page),
+        pegs_section(cabinet, page),
+        under_section(cabinet, page),
+        hanging(cabinet),
+    ]
+    blocks: list[Block] = [Heading(HEADING)]
+    for section in sections:
+        blocks += in_blocks(section)
+    if len(blocks) == 1:
+        blocks.append(Words("This project has no hardware, and no joint that would need a fixing."))
+    return blocks
+
+
+def in_blocks(section: Section, wide: tuple[int, ...] = ()) -> list[Block]:
+    """A section under a heading of level 2: its words, then its table; nothing where it has neither."""
+    if not section.lines and not section.rows:
+        return []
+    words = (Words(section.lines[0]),) if len(section.lines) == 1 else (Bullets(section.lines),)
+    head = (Heading(section.title, 2), *(words if section.lines else ()))
+    if not section.rows:
+        return [Together(head)]
+    table = Table(section.head, section.rows, wide)
+    return [Together((*head, table))] if len(section.rows) <= _UNBROKEN else [*head, table]
+
+
+def upright_section(cabinet: Cabinet, page: Writing) -> Section:
+    """Lower edge and setback of each slide and runner from the reference end and edge of the upright it lies on.
+
+    Uprights on which they lie alike are told together.
+    """
+    alike: dict[tuple[str, str, str], list[tuple[str, int, str]]] = {}
+    for item in riding(cabinet):
+        board = cabinet.by_name.get(item.on)
+        if board is not None:
+            (low, end), (back, edge) = (_from_reference(board, item.box, axis) for axis in (2, 1))
+            row = item.what, f"{page.length(low)} from the {end}", f"{page.length(back)} from the {edge}"
+            alike.setdefault(row, []).append((item.on, low, item.group))
+    rows = []
+    for (what, low, back), places in sorted(alike.items(), key=lambda row: min(row[1])):
+        on, groups = (and_list(in_short(dict.fromkeys(place[k] for place in places))) for k in (0, 2))
+        rows.append((on, groups, what, low, back))
+    return Section(
+        "Slides and runners, from the reference sides of the uprights", (_REFERENCE,) if rows else (),
+        ("on", "for", "slide or runner", "lower edge", "set back"), tuple(rows),
+    )
+
+
+def _from_reference(board: Board, box: Box, axis: int) -> tuple[int, str]:
+    """How far the near end of a box is from the reference side of a board along a world axis, and what that is called.
+    """
+    own = board.placement.own_axis(axis)
+    side, there = datum_side(board, own), board.placement.to_board(box)
+    off = there.low[own] if side < 0 else board.size[own] - there.high[own]
+    return off, side_name(board, own, side)
+
+
+def spacer_table(spacers: Iterable[Spacer], page: Writing) -> tuple[tuple[str, ...], tuple[tuple[str, ...], ...]]:
+    """Head and rows: size, how many, what for."""
+    rows = tuple((page.length(spacer.size), str(spacer.count), spacer.purpose) for spacer in spacers)
+    return ("size", "how many", "what for"), rows
+
+
+def _spacer_rows(spacers: tuple[Spacer, ...], page: Writing) -> tuple:
+    return ((_SPACERS,) if spacers else (), *spacer_table(spacers, page))
+
+
+def _screws(cabinet: Cabinet) -> Section:
+    """The screws by what they are for, and those of one kind added up."""
+    section, sums = screws_section(cabinet), {}
+    for gauge, length, _, _, count in section.rows:
+        sums[gauge, length] = sums.get((gauge, length), 0) + int(count)
+    told = and_list([f"{count} of {gauge} × {length}" for (gauge, length), count in sums.items()])
+    lines = (*section.lines, f"In all: {told}.") if sums else section.lines
+    return Section(section.title, lines, section.head, section.rows)
