@@ -10,24 +10,25 @@ from shoplib.documents.standing import standing_words
 from shoplib.draw.elevation import front_elevation
 from shoplib.lists.writing import Writing
 from shoplib.measure import narrowest
-from shoplib.model.box import Box, around
+from shoplib.model.box import Point, around
 from shoplib.model.solved import Cabinet
-from shoplib.printed.blocks import Block, Bullets, Contents, Heading, Table, Words
+from shoplib.printed.blocks import Beside, Block, Bullets, Contents, Heading, Table, Words
 from shoplib.printed.paper import Paper
 from shoplib.printed.pictures import picture
-from shoplib.words.naming import and_list, in_short
+from shoplib.words.naming import and_list, in_short, plural
 
 READING = "How to read this plan set"
 
-SHEET_HEAD = ("sheet", "made of", "by name", "mean, for sums", "thickest, for cuts that take it", "measured at")
-"""Of the sheets as they were measured."""
+SIZE_HEAD = ("size", "wide", "deep", "high")
+SHEET_HEAD = ("sheet, by name", "mean, for sums", "thickest, for cuts")
+"""The columns of the two tables."""
 
 _WALLS = ("box side", "box front", "box back")
 
 _ROW = 5.4
 """Height of a row of a table in mm, one line high."""
 
-_HEADINGS = 46.0
+_HEADINGS = 44.0
 """What the headings, the note of the picture and the heads of the tables take of the cover, in mm."""
 
 _HOW = (
@@ -49,74 +50,64 @@ def cover_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
     sizes, sheets = tuple(key_sizes(cabinet)), tuple(_sheets(cabinet))
     width, height = paper.room()
     stands = standing_words(cabinet)
-    left = height - _HEADINGS - _ROW * (len(sizes) + len(sheets)) - 3 * LINE * len(stands)
+    left = height - _HEADINGS - _ROW * max(len(sizes), 2 * len(sheets)) - 4 * LINE * len(stands)
     return [
         Heading(cabinet.name),
         picture(front_elevation(cabinet, cabinet.style), (width, max(left, 60.0)), cabinet.style.unit),
-        Heading("Key sizes", 2),
-        Table(("what", "size"), sizes, (1,)),
+        Beside((
+            (Heading("Key sizes", 2), Table(SIZE_HEAD, sizes, (0,))),
+            (Heading("Sheets as measured", 2), Table(SHEET_HEAD, sheets, (0,))),
+        ), (3, 2)),
         *(Words(text) for text in stands),
-        Heading("Sheets as measured", 2),
-        Table(SHEET_HEAD, sheets, (0,)),
     ]
 
 
-def key_sizes(cabinet: Cabinet) -> Iterator[tuple[str, str]]:
-    """What the cabinet takes outside, the space it is to fit, its bays, its drawer boxes and its fronts.
+def key_sizes(cabinet: Cabinet) -> Iterator[tuple[str, str, str, str]]:
+    """What the cabinet takes outside, the space it is to fit, its bays and its drawer boxes, each told once.
 
-    A bay is as wide as its clear opening; a drawer box as it is outside.
+    A bay is as wide as its clear opening; a drawer box is measured outside, from wall to wall.
     """
-    write = Writing(cabinet.style)
-    yield "outside, closed, boards alone", _three(cabinet.outside, write)
+    write = Writing(cabinet.style).length
+    yield "outside, closed", *map(write, cabinet.outside.size)
     if cabinet.envelope.size != cabinet.outside.size:
-        yield "with all that stands out or under it", _three(cabinet.envelope, write)
-    yield from _space(cabinet, write)
-    bays: dict[str, list[str]] = {}
+        yield f"with {_stands_out(cabinet)}", *map(write, cabinet.envelope.size)
+    if space := cabinet.project.space if cabinet.project else None:
+        yield "space, smallest readings", *map(write, map(narrowest, (space.width, space.depth, space.height)))
+        free = (space.clearance_width, space.clearance_depth, space.clearance_height)
+        if any(free):
+            yield "of it to stay free", *(write(ticks) if ticks else "" for ticks in free)
+    bays: dict[int, list[str]] = {}
     for what, ticks in cabinet.sums[0].terms if cabinet.sums else ():
         if what.startswith("bay "):
-            bays.setdefault(f"{write.length(ticks)} wide inside", []).append(what)
-    yield from ((and_list(in_short(names)), size) for size, names in bays.items())
-    boxes: dict[str, list[str]] = {}
+            bays.setdefault(ticks, []).append(what)
+    yield from ((f"{and_list(in_short(names))}, inside", write(ticks), "", "") for ticks, names in bays.items())
+    boxes: dict[Point, list[str]] = {}
     for group, boards in cabinet.groups.items():
-        walls = [board.box for board in boards if board.role in _WALLS]
-        if walls:
-            boxes.setdefault(_three(around(walls), write), []).append(group)
-    yield from ((f"box of {and_list(in_short(groups))}", size) for size, groups in boxes.items())
-    yield "boards", str(len(cabinet.boards))
+        if walls := [board.box for board in boards if board.role in _WALLS]:
+            boxes.setdefault(around(walls).size, []).append(group)
+    yield from ((f"box of {and_list(in_short(groups))}", *map(write, size)) for size, groups in boxes.items())
 
 
-def _space(cabinet: Cabinet, write: Writing) -> Iterator[tuple[str, str]]:
-    """The space by its smallest readings, and what is to stay free in it."""
-    space = cabinet.project.space if cabinet.project else None
-    if space is None:
-        return
-    room = Box((0, 0, 0), (narrowest(space.width), narrowest(space.depth), narrowest(space.height)))
-    yield "space it fits, smallest readings", _three(room, write)
-    free = {"of its width": space.clearance_width, "of its depth": space.clearance_depth,
-            "of its height": space.clearance_height}
-    if any(free.values()):
-        yield "to stay free", ", ".join(f"{write.length(ticks)} {what}" for what, ticks in free.items() if ticks)
-
-
-def _three(box: Box, write: Writing) -> str:
-    width, depth, height = (write.length(ticks) for ticks in box.size)
-    return f"{width} wide, {depth} deep, {height} high"
+def _stands_out(cabinet: Cabinet) -> str:
+    """The fittings that reach out of the boards: "casters and pulls"."""
+    low, high = cabinet.outside.low, cabinet.outside.high
+    names = dict.fromkeys(
+        plural(fitting.what) if fitting.what != "foot" else "feet" for fitting in cabinet.hardware
+        if any(fitting.box.low[k] < low[k] or fitting.box.high[k] > high[k] for k in range(3))
+    )
+    return and_list(list(names))
 
 
 def _sheets(cabinet: Cabinet) -> Iterator[tuple[str, ...]]:
     """The sheets that boards are cut from: sums use the mean reading, cuts that take the sheet the thickest one."""
     write = Writing(cabinet.style)
-    used = dict.fromkeys(board.sheet for board in cabinet.boards)
-    for sheet in (cabinet.sheets[name] for name in cabinet.sheets if name in used):
-        count = len(sheet.readings)
-        yield (
-            sheet.name,
-            sheet.species or sheet.kind,
-            thick_words(sheet.nominal, cabinet.style),
-            write.measured(sheet.thickness),
-            write.measured(sheet.thickest),
-            f"{count} place{'s' * (count != 1)}" if count else "not measured yet",
-        )
+    used = {board.sheet for board in cabinet.boards}
+    for sheet in (sheet for name, sheet in cabinet.sheets.items() if name in used):
+        called = f"{sheet.name}: {sheet.species or sheet.kind}, {thick_words(sheet.nominal, cabinet.style)}"
+        if sheet.readings:
+            yield called, write.measured(sheet.thickness), write.measured(sheet.thickest)
+        else:
+            yield called, "not measured yet", ""
 
 
 def reading_pages(cabinet: Cabinet, text: str, paper: Paper) -> list[Block]:

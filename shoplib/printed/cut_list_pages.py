@@ -26,7 +26,7 @@ HEAD = ("cut", "no.", "count", "part", "length", "width", "thickness", "sheet", 
 SQUARE = "\u2610"
 """An empty square to tick."""
 
-_LINES = 6
+_LINES = 4
 """So many lines to fill in stand in one box at most: the end of a page parts no box."""
 
 _SIZES = "Sizes are at the saw, before edging: length is along the grain. Drawings of the boards show their cuts."
@@ -50,7 +50,7 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) 
         blocks.append(Heading(f"Stage {stage}: {STAGES[stage]}", 2))
         blocks += to_measure_boxes(stage, cabinet)
         blocks += _alarms(of_stage, cabinet, findings)
-        blocks.append(Table(HEAD, tuple(_row(number, kind, cabinet) for number, kind in of_stage), (3, 8)))
+        blocks.append(Table(HEAD, tuple(_row(number, kind, cabinet) for number, kind in of_stage), (3, 3, 8)))
     blocks += _which(rows)
     if cabinet.sums:
         blocks += [Heading("Closing sums", 2), Words(_SUMS), Bullets(tuple(sum_text(c, cabinet) for c in cabinet.sums))]

@@ -1,6 +1,7 @@
 """What to buy, each sheet with its numbered cuts, and the cuts in their order, job by job."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import islice
 
 from shoplib.buying.laid import LaidJob, LaidOut
@@ -12,10 +13,11 @@ from shoplib.buying.stock_lines import stocked
 from shoplib.buying.waiting import not_before
 from shoplib.documents.buying_file import FIRST, amount, total_words
 from shoplib.documents.cut_order_file import COLUMNS, TWO, order_rows
-from shoplib.documents.fitted import words_height
+from shoplib.documents.fitted import Room, words_height
 from shoplib.documents.sheets_words import cures, lost_parts, verdict
+from shoplib.draw.scene import Scene
 from shoplib.draw.sheet_layout import sheet_scenes
-from shoplib.printed.blocks import Block, Bullets, Framed, Heading, NewPage, Picture, Table, Words
+from shoplib.printed.blocks import Beside, Block, Bullets, Heading, NewPage, Table, Words
 from shoplib.printed.paper import Paper
 from shoplib.printed.pictures import picture
 from shoplib.words.naming import and_list, in_short
@@ -28,11 +30,16 @@ SQUARE = "\u2610"
 """An empty square to tick."""
 
 HEAD = ("done", "step", "setting", "piece", "cut", "set by", "at", "cuts", "comes off", "is left", "mind")
-"""Of the saw cuts. The columns are those of cut_order.csv; the piece stands with its length and width, all that asks for
-care together."""
+"""Of the saw cuts, by the columns of cut_order.csv; the piece stands with its length and width, and all that asks
+for care together."""
 
 JOINT_HEAD = ("done", "step", "setting", "boards", "cut", "set from", "cuts", "how wide and deep", "mind")
 """Of the joint cuts of a stage."""
+
+_JOB, _SIZES, _GUTTER = 16.0, 12.0, 6.0
+"""What the heading of a job takes, a row of sizes beside a drawing, and the space between two columns, in mm."""
+_SHARES = (5, 3)
+"""How a drawing and its legend share the width of a page."""
 
 _NUMBERS = "Numbers in boxes on the drawings are the steps of the table behind them."
 _SETTINGS = (
@@ -54,28 +61,33 @@ def sheet_pages(found: LaidOut | None, paper: Paper) -> list[Block]:
     if found is None:
         return [Heading(TITLE), Words(_NOT_LAID_OUT)]
     blocks: list[Block] = [*_buying(found), NewPage(lying=True), Heading(TITLE), Words(f"{_NUMBERS} {_SETTINGS}")]
-    drawn = dict(_drawn(found, paper))
+    drawn = {sheet.name: _drawn(scene, found, paper) for sheet, scene in sheet_scenes(found)}
     rows = order_rows(found)
     for number, turn in enumerate(turns(found)):
         if number:
             blocks.append(NewPage(lying=True))
         blocks.append(Heading(_job_title(turn.job), 2))
-        if first := not_before(turn.job.ask.stages, found.cabinet):
-            blocks.append(Framed((Words(f"Cut nothing of this before {first}.", grave=True),)))
         blocks += [drawn[sheet.name] for sheet in turn.job.sheets]
-        blocks += _order(turn, rows)
+        blocks += _order(turn, found, rows)
     return blocks
 
 
-def _drawn(found: LaidOut, paper: Paper) -> Iterator[tuple[str, Picture]]:
-    width, height = paper.room(lying=True)
-    for sheet, scene in sheet_scenes(found):
-        room = (width, height - words_height(scene, width) - _JOB)
-        yield sheet.name, picture(scene, room, found.cabinet.style.unit, level=3)
+def _drawn(scene: Scene, found: LaidOut, paper: Paper) -> Block:
+    """A sheet with its legend under it or, where it can then be drawn larger, beside it."""
+    unit, (width, height) = found.cabinet.style.unit, paper.room(lying=True)
+    narrow = width * _SHARES[0] / sum(_SHARES) - _GUTTER
+    bare = replace(scene, legend=())
+    under, beside = ((width, height - _JOB - words_height(scene, width)),
+                     (narrow, height - _JOB - words_height(bare, narrow)))
+    if _scale(scene, beside) > _scale(scene, under):
+        shown = picture(bare, beside, unit, level=3)
+        return Beside(((shown,), tuple(Words(line) for line in scene.legend)), _SHARES)
+    return picture(scene, under, unit, level=3)
 
 
-_JOB = 14.0
-"""What the heading of a job takes, in mm."""
+def _scale(scene: Scene, room: Room) -> float:
+    """How large the thing itself can be drawn in a room, with a row of sizes on two sides."""
+    return min((room[0] - _SIZES) / scene.size[0], (room[1] - _SIZES) / scene.size[1])
 
 
 def _job_title(job: LaidJob) -> str:
@@ -84,12 +96,13 @@ def _job_title(job: LaidJob) -> str:
     return f"{job.ask.sheet.name}, {called}: {and_list([STAGES[stage] for stage in stages])}"
 
 
-def _order(turn: Turn, rows: Iterator[list[str]]) -> Iterator[Block]:
+def _order(turn: Turn, found: LaidOut, rows: Iterator[list[str]]) -> Iterator[Block]:
     """The tables of one turn; its rows are the next ones."""
     saw = tuple(_saw_row(_named(cells)) for cells in islice(rows, len(turn.job.steps)))
     joints = tuple(_joint_row(_named(cells)) for cells in islice(rows, len(turn.stops) + len(turn.mates)))
     if saw:
-        yield Heading("Its cuts in their order", 3)
+        first = not_before(turn.job.ask.stages, found.cabinet)
+        yield Heading(f"Its cuts in their order{f', not before {first}' if first else ''}", 3)
         yield Table(HEAD, saw, (3, 3, 8, 8, 8, 9, 9, 10, 10))
     if joints:
         yield Heading("Then its joint cuts", 3)
