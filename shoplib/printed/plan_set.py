@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from shoplib.buying.laid import LaidOut
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Block, NewPage, told
+from shoplib.printed.board_pages import board_pages
 from shoplib.printed.caution_page import caution_pages
 from shoplib.printed.cover import cover_pages, reading_pages
 from shoplib.printed.cut_list_pages import cut_list_pages
@@ -29,7 +30,8 @@ def plan_set(
         *cut_list_pages(cabinet, findings, paper),
         NewPage(),
         *sheet_pages(found, paper),
-        # board_pages
+        NewPage(),
+        *board_pages(cabinet, findings, paper),
         # drawer_pages
         # front_pages
         # hardware_pages
