@@ -6,7 +6,7 @@ from shoplib.documents.fixings import fixings, hanging
 from shoplib.documents.hardware_page import pegs_section, pulls_section, screws_section, under_section
 from shoplib.documents.page_section import Section
 from shoplib.documents.riding import riding, slides_section
-from shoplib.lists.sides import datum_side, side_name
+from shoplib.lists.sides import datum_side
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
 from shoplib.model.box import Box
@@ -72,8 +72,8 @@ def upright_section(cabinet: Cabinet, page: Writing) -> Section:
     for item in riding(cabinet):
         board = cabinet.by_name.get(item.on)
         if board is not None:
-            (low, end), (back, edge) = (_from_reference(board, item.box, axis) for axis in (2, 1))
-            row = item.what, f"{page.length(low)} from the {end}", f"{page.length(back)} from the {edge}"
+            low, back = (_from_reference(board, item.box, axis) for axis in (2, 1))
+            row = item.what, page.length(low), page.length(back)
             alike.setdefault(row, []).append((item.on, low, item.group))
     rows = []
     for (what, low, back), places in sorted(alike.items(), key=lambda row: min(row[1])):
@@ -81,17 +81,15 @@ def upright_section(cabinet: Cabinet, page: Writing) -> Section:
         rows.append((on, groups, what, low, back))
     return Section(
         "Slides and runners, from the reference sides of the uprights", (_REFERENCE,) if rows else (),
-        ("on", "for", "slide or runner", "lower edge", "set back"), tuple(rows),
+        ("on", "for", "slide or runner", "lower edge, from the bottom of the upright", "set back, from its front"),
+        tuple(rows),
     )
 
 
-def _from_reference(board: Board, box: Box, axis: int) -> tuple[int, str]:
-    """How far the near end of a box is from the reference side of a board along a world axis, and what that is called.
-    """
-    own = board.placement.own_axis(axis)
-    side, there = datum_side(board, own), board.placement.to_board(box)
-    off = there.low[own] if side < 0 else board.size[own] - there.high[own]
-    return off, side_name(board, own, side)
+def _from_reference(board: Board, box: Box, axis: int) -> int:
+    """How far the near end of a box is from the side of a board that its places are given from, along a world axis."""
+    own, there = board.placement.own_axis(axis), board.placement.to_board(box)
+    return there.low[own] if datum_side(board, own) < 0 else board.size[own] - there.high[own]
 
 
 def spacer_table(spacers: Iterable[Spacer], page: Writing) -> tuple[tuple[str, ...], tuple[tuple[str, ...], ...]]:
