@@ -118,9 +118,28 @@ class WholePage:
     height: float
 
 
+@dataclass(frozen=True, slots=True)
+class Label:
+    """One label: the name of a board, lines about it, and a small picture with its alternative text."""
+
+    title: str
+    lines: tuple[str, ...]
+    svg: str
+    alt: str
+
+
+@dataclass(frozen=True, slots=True)
+class Labels:
+    """A grid of labels with dashed lines to cut along, each `height` mm high."""
+
+    cells: tuple[Label, ...]
+    columns: int
+    height: float
+
+
 Block = (
     Heading | Words | Bullets | ToTick | ToFillIn | Framed | Table | Picture | Beside | Together | NewPage | Contents
-    | WholePage
+    | WholePage | Label | Labels
 )
 
 

@@ -1,0 +1,130 @@
+"""Drilling templates from a corner of a board: pulls in fronts, pegs in the panel of a pull-out."""
+
+from collections.abc import Iterator
+
+from shoplib.draw.face_on import FaceOn
+from shoplib.draw.true_scale import Item, Ring, Stroke, TrueDrawing, Words, cross
+from shoplib.lists.sides import looks
+from shoplib.lists.writing import Writing
+from shoplib.measure import MM
+from shoplib.model.board import Board, Hole
+from shoplib.model.solved import Cabinet
+from shoplib.printed.template import BACKING, CHECK, Template, beside
+from shoplib.words.naming import boards_in_short
+
+_ARM = 7 * MM
+_BEYOND, _WHOLE = 50 * MM, 45 * MM
+"""How far the paper goes on beyond the farthest hole, for words and tape; where the board ends so near after that, it
+is drawn to its end."""
+_EDGE = 2 * MM
+
+
+def pull_templates(cabinet: Cabinet) -> list[Template]:
+    """One for each kind of front that is bored for a pull, from the face that shows."""
+    fronts = [board for board in cabinet.boards if board.role == "front"]
+    behind = ("Behind the front the box has the same holes: with the front screwed to its box, drill on through both."
+              if any(_holes(b, "pull") for b in cabinet.boards if b.role != "front") else "")
+    said = ("Drill from the face that shows.", BACKING, *((behind,) if behind else ()))
+    return _together(cabinet, [(board, "front") for board in fronts], "pull", "holes for pulls", said)
+
+
+def peg_templates(cabinet: Cabinet) -> list[Template]:
+    """One for each panel with pegs, from the face that they stand in."""
+    bored = [(board, face) for board in cabinet.boards for face in _bored_faces(board, "peg")]
+    return _together(cabinet, bored, "peg", "holes for pegs", ("Set the stop of the drill: the holes are blind.",))
+
+
+def _bored_faces(board: Board, kind: str) -> list[str]:
+    sides = {hole.centre[2] != 0 for hole in _holes(board, kind)}
+    return [looks(board, 2, 1 if upper else -1) for upper in sorted(sides)]
+
+
+def _holes(board: Board, kind: str) -> list[Hole]:
+    return [cut for cut in board.cuts if isinstance(cut, Hole) and cut.kind == kind and cut.along == "w"]
+
+
+def _together(
+    cabinet: Cabinet, faces: list[tuple[Board, str]], kind: str, what: str, said: tuple[str, ...]
+) -> list[Template]:
+    """Equal drawings once, with all the boards that they serve."""
+    alike: dict[tuple, list[FaceOn]] = {}
+    for board, name in faces:
+        face = FaceOn(board, name)
+        holes = [hole for hole in _holes(board, kind) if hole.depth >= board.thickness or _opens(hole, face)]
+        if holes:
+            drawing, lines = _drawn(face, holes, cabinet)
+            alike.setdefault((drawing, lines), []).append(face)
+    found = []
+    for (drawing, lines), on in alike.items():
+        boards = [face.board for face in on]
+        serves = boards_in_short(boards)
+        called = "face that shows" if kind == "pull" else f"{on[0].called(cabinet)}, which the pegs stand in"
+        side = "left" if on[0].datum_left else "right"
+        edges = f"{on[0].edge(side)} and {on[0].edge('below')}"
+        found.append(Template(
+            what, serves, tuple(board.name for board in boards),
+            (f"For {serves}. It lies on the {called}, its heavy lines flush with the {edges}.",
+             *lines, *said, CHECK),
+            f"Lies on the {called} of {serves}, flush with the {edges}. {' '.join(lines)}", drawing,
+        ))
+    return found
+
+
+def _opens(hole: Hole, face: FaceOn) -> bool:
+    return (hole.centre[2] != 0) == face.upper
+
+
+def _drawn(face: FaceOn, holes: list[Hole], cabinet: Cabinet) -> tuple[TrueDrawing, tuple[str, ...]]:
+    """The holes with their crosses and distances, and as much of the board round them as it takes."""
+    wide, high = face.size
+    page = Writing(cabinet.style)
+    spots = {face.hole(hole.centre): hole for hole in holes}
+    across = [x for x, _ in spots]
+    right = wide if wide - max(across) <= _BEYOND + _WHOLE else max(across) + _BEYOND
+    left = 0 if min(across) <= _BEYOND + _WHOLE else min(across) - _BEYOND
+    left, right = (0, right) if face.datum_left else (left, wide)
+    tallest = max(y for _, y in spots)
+    top = high if high - tallest <= _WHOLE else tallest + _WHOLE // 2
+    side = "left" if face.datum_left else "right"
+    datum, below = face.edge(side), face.edge("below")
+    items: list[Item] = list(_edges(face, (left, 0, right, top)))
+    for (x, y), hole in spots.items():
+        items += [Ring((x, y), hole.diameter), *cross((x, y), _ARM)]
+        from_side = x if face.datum_left else wide - x
+        words = (f"{page.length(from_side)} from {datum}", f"{page.length(y)} from {below}")
+        items += beside((x, y), words, x + _BEYOND <= right)
+    many = "the hole" if len(spots) == 1 else f"{len(spots)} holes"
+    lines = tuple(
+        f"Drill {many}: {page.setting(size)} across, {'right through' if through else f'{page.setting(deep)} deep'}."
+        for size, deep, through in dict.fromkeys(
+            (h.diameter, 0 if h.depth >= face.board.thickness else h.depth, h.depth >= face.board.thickness)
+            for h in holes
+        )
+    )
+    bounds = (left - _EDGE, -_EDGE, right + _EDGE, top + _EDGE)
+    return TrueDrawing(bounds, tuple(items)), lines
+
+
+def _edges(face: FaceOn, region: tuple[int, int, int, int]) -> Iterator[Item]:
+    """The reference edges heavy, the other ends of the board thin where they are shown, and all named."""
+    left, bottom, right, top = region
+    wide, high = face.size
+    datum = left if face.datum_left else right
+    yield Stroke(((datum, bottom), (datum, top)), "edge")
+    yield Stroke(((left, bottom), (right, bottom)), "edge")
+    other = right if face.datum_left else left
+    if other in (0, wide):
+        yield Stroke(((other, bottom), (other, top)), "mark")
+    if top == high:
+        yield Stroke(((left, top), (right, top)), "mark")
+    middle, inside = (left + right) // 2, 3 * MM
+    name = face.edge("left" if face.datum_left else "right")
+    turned_at = datum + inside if face.datum_left else datum - inside
+    yield Words((turned_at, (bottom + top) // 2), f"{name}: flush with this line", 2.4, "middle", turned=True)
+    yield Words((middle, bottom + inside), f"{face.edge('below')}: flush with this line", 2.4, "middle")
+    foot, tip = top - 14 * MM, top - 4 * MM
+    x = datum + 12 * MM if face.datum_left else datum - 12 * MM
+    yield Stroke(((x, foot), (x, tip)), "mark")
+    yield Stroke(((x - MM, tip - 2 * MM), (x, tip), (x + MM, tip - 2 * MM)), "mark")
+    word = "up" if face.up[0] == 2 else "to the back"
+    yield Words((x, foot - 2 * MM), word, 2.4, "middle")

@@ -1,0 +1,125 @@
+"""What a story stick tells: the heights of each bay, the places across, the blocks that slides and fronts rest on."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from shoplib.documents.riding import heights, riding
+from shoplib.draw.chains import bays, levels, uprights
+from shoplib.lists.writing import Writing
+from shoplib.model.solved import Cabinet
+from shoplib.printed.datum import datum
+from shoplib.words.naming import and_list, in_short
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """One mark: how far from the datum (ticks, less than nothing below it or left of it), and what is there."""
+
+    at: int
+    what: str
+
+
+@dataclass(frozen=True, slots=True)
+class Stick:
+    """A stick: its name, what its datum is, the word for what lies before the datum, and its marks from there on."""
+
+    name: str
+    zero: str
+    before: str
+    marks: tuple[Mark, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """A spacer block or a strip as thick as a gap: its size (ticks), how many, and what for."""
+
+    size: int
+    count: int
+    use: str
+
+
+def bay_sticks(cabinet: Cabinet) -> list[Stick]:
+    """One stick for each bay, from the upper face of the bottom; bays with the same marks share one."""
+    zero = datum(cabinet)
+    alike: dict[tuple[Mark, ...], list[int]] = {}
+    for number, span in enumerate(bays(cabinet), 1):
+        alike.setdefault(_of_bay(cabinet, number, span, zero.height), []).append(number)
+    return [
+        Stick(and_list(in_short(f"bay {number}" for number in numbers)), zero.name, "below", marks)
+        for marks, numbers in alike.items()
+    ]
+
+
+def _of_bay(cabinet: Cabinet, number: int, span: tuple[int, int], zero: int) -> tuple[Mark, ...]:
+    own = f"bay {number} "
+    found: list[tuple[int, str]] = []
+    for board in levels(cabinet, *span):
+        name = board.name.removeprefix(own)
+        low, high = board.box.low[2], board.box.high[2]
+        found += [(low, f"{name}, lower face"), (high, f"{name}, upper face")]
+    for board in cabinet.boards:
+        if board.role == "front" and board.name.startswith(own):
+            name = board.name.removeprefix(own)
+            found += [(board.box.low[2], f"{name}, lower edge"), (board.box.high[2], f"{name}, upper edge")]
+    for item in riding(cabinet):
+        if item.group.startswith(own):
+            what = item.what if item.what.startswith("wood") else "slide"
+            found.append((item.box.low[2], f"{what} of {item.group.removeprefix(own)}, lower edge"))
+    return _marks((at - zero, what) for at, what in found)
+
+
+def across_stick(cabinet: Cabinet) -> Stick:
+    """One stick across the front, from the outside of the left side: uprights, and the ends of the fronts."""
+    standing = uprights(cabinet)
+    zero = standing[0].box.low[0]
+    found: list[tuple[int, str]] = []
+    for board in standing:
+        low, high = board.box.low[0], board.box.high[0]
+        found += [(low, f"{board.name}, left face"), (high, f"{board.name}, right face")]
+    for board in cabinet.boards:
+        if board.role == "front":
+            bay = " ".join(board.name.split()[:2])
+            low, high = board.box.low[0], board.box.high[0]
+            found += [(low, f"{bay} front, left end"), (high, f"{bay} front, right end")]
+    return Stick("across", f"left face of {standing[0].name}", "left of it", _marks((at - zero, w) for at, w in found))
+
+
+def _marks(found: Iterable[tuple[int, str]]) -> tuple[Mark, ...]:
+    """In order, each place once, with all that is there."""
+    at: dict[int, list[str]] = {}
+    for place, what in sorted(set(found)):
+        at.setdefault(place, []).append(what)
+    return tuple(Mark(place, "; ".join(names)) for place, names in at.items())
+
+
+def blocks(cabinet: Cabinet) -> list[Block]:
+    """Two of each height that slides and runners rest on, left and right alike, and two strips for each gap."""
+    uses: dict[int, list[str]] = {}
+    for what, height in heights(cabinet):
+        uses.setdefault(height, []).append(what)
+    found = [Block(size, 2, _use(whats)) for size, whats in sorted(uses.items()) if size > 0]
+    gaps: dict[int, list[str]] = {}
+    for gap in cabinet.gaps:
+        if gap.size > 0:
+            gaps.setdefault(gap.size, []).append("above and below fronts" if gap.along == "z" else "beside fronts")
+    return [Block(size, 2, f"strips for gaps {and_list(list(dict.fromkeys(where)))}")
+            for size, where in sorted(gaps.items())] + found
+
+
+def _use(whats: list[str]) -> str:
+    """What a block goes under, said once for all the drawers that it serves."""
+    under = [what.partition(": ") for what in whats]
+    told = list(dict.fromkeys(rest.removesuffix(", above the bottom") for _, _, rest in under))
+    return f"{and_list(told)}: {and_list(in_short(group for group, _, _ in under))}"
+
+
+def told(mark: Mark, stick: Stick, page: Writing) -> str:
+    """A mark in words: its distance from the datum, then what is there.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> told(Mark(-INCH // 2, "front 1, lower edge"), Stick("bay 1", "bottom", "below", ()), Writing(INCH_STYLE))
+    '1/2 in below: front 1, lower edge'
+    """
+    if mark.at < 0:
+        return f"{page.length(-mark.at)} {stick.before}: {mark.what}"
+    return f"{page.length(mark.at)}: {mark.what}" if mark.at else f"0: {mark.what}"

@@ -1,0 +1,37 @@
+"""A template in true scale: a drawing to lay on a face of a board, and what must be known to use it."""
+
+from dataclasses import dataclass
+
+from shoplib.draw.scene import Point
+from shoplib.draw.true_scale import TrueDrawing, Words
+from shoplib.measure import MM
+
+CHECK = (
+    "Check a hole with the tape from the same edges before you drill; prick the centres through with an awl."
+)
+BACKING = "Clamp a backing board behind, so that the drill does not break out the rim where it comes through."
+"""Both common practice, no source."""
+
+
+@dataclass(frozen=True)
+class Template:
+    """`what` it is for ("holes for pulls"), the boards that it serves in words and by name, the lines that tell how it
+    is used, and the drawing. Equal drawings for other boards are one template.
+    """
+
+    what: str
+    serves: str
+    names: tuple[str, ...]
+    lines: tuple[str, ...]
+    alt: str
+    drawing: TrueDrawing
+
+
+def beside(at: Point, lines: tuple[str, ...], to_right: bool, size: float = 2.4) -> list[Words]:
+    """Lines of words at the upper right of a centre mark, or at its upper left."""
+    x, y = at
+    anchor, off = ("start", 2 * MM) if to_right else ("end", -2 * MM)
+    step = round(size * 1.35 * MM)
+    return [
+        Words((x + off, y + 2 * MM + step * (len(lines) - 1 - k)), line, size, anchor) for k, line in enumerate(lines)
+    ]

@@ -1,0 +1,57 @@
+"""Templates of a cabinet as pages to print and as SVG files in millimetres."""
+
+from shoplib.documents.board_scenes import file_name
+from shoplib.model.solved import Cabinet
+from shoplib.printed.blocks import Block, Bullets, Heading, Table
+from shoplib.printed.hole_templates import peg_templates, pull_templates
+from shoplib.printed.paper import Paper
+from shoplib.printed.strip_templates import pin_templates, slide_templates
+from shoplib.printed.template import Template
+from shoplib.printed.tiles import Head, alone, tiled
+
+HOW = (
+    "Print at 100 % (actual size), not fitted to the page. On every page measure both bars, across and up: each is "
+    "100 mm long. Where one is not, print anew.",
+    "Where a template takes several pages, cut each along its dashed line and glue it over the page before, register "
+    "mark on register mark. The map at the head of the page shows how they go together.",
+    "Cut along the heavy lines, lay them flush with the edges that they name, and hold the paper with tape.",
+    "Paper grows and shrinks with the damp: hold a long template against the tape before you trust it, and check on "
+    "the board before you drill. Where the two differ, the written size holds.",
+    "Where a drill comes through, clamp a backing board behind.",
+)
+"""Common practice, no source."""
+
+
+def templates(cabinet: Cabinet) -> list[Template]:
+    """All that the cabinet has something for, in the order in which a shop needs them."""
+    return [*pin_templates(cabinet), *slide_templates(cabinet), *peg_templates(cabinet), *pull_templates(cabinet)]
+
+
+def template_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
+    """A page that lists the templates and says how they are used, then each in true scale; empty where none is."""
+    pages = [tiled(one.drawing, _head(one, number), paper, cabinet.style)
+             for number, one in enumerate(templates(cabinet), 1)]
+    if not pages:
+        return []
+    rows = tuple(
+        (f"{number}", one.what, one.serves, f"{len(blocks) // 2}")
+        for number, (one, blocks) in enumerate(zip(templates(cabinet), pages, strict=True), 1)
+    )
+    return [
+        Heading("Templates in true scale"), Bullets(HOW, numbered=True),
+        Table(("template", "what", "for", "pages"), rows, wide=(2,)), *(block for page in pages for block in page),
+    ]
+
+
+def template_files(cabinet: Cabinet) -> dict[str, str]:
+    """File name to SVG text: each template whole, its width and height in mm, one unit of its own one mm."""
+    taken: set[str] = set()
+    return {
+        f"{file_name(f'{number:02} {one.what} {one.names[0]}', taken)}.svg":
+            alone(one.drawing, _head(one, number), cabinet.style)
+        for number, one in enumerate(templates(cabinet), 1)
+    }
+
+
+def _head(template: Template, number: int) -> Head:
+    return Head(f"Template {number}: {template.what}", template.lines, template.alt)
