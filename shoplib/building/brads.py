@@ -41,7 +41,7 @@ def brad_for(thickness: int, behind: int, unit: str) -> Brad:
 
 
 def back_brads(cabinet: Cabinet) -> dict[str, Brad]:
-    """By the name of each back that is nailed from behind: the brad, by the narrowest strip that lies behind its edge."""
+    """By the name of each back nailed from behind: the brad, by the narrowest strip of wood behind its edge."""
     found: dict[str, Brad] = {}
     for name, joints in _backs(cabinet).items():
         back = cabinet.by_name[name]

@@ -7,7 +7,7 @@ from shoplib.buying.surfaces import is_glued
 from shoplib.model.board import CASE, Board
 from shoplib.model.solved import Cabinet, Joint
 
-ENDS = {"-x": "left", "+x": "right", "-y": "front", "+y": "rear", "-z": "lower", "+z": "upper"}
+ENDS = {"-x": "left", "+x": "right", "-y": "front", "+y": "back", "-z": "bottom", "+z": "top"}
 """The end, edge or face of a board that looks in a world direction."""
 
 
@@ -47,7 +47,7 @@ def _entering(joint: Joint, cabinet: Cabinet) -> Iterator[GlueFace]:
     elif not joint.depth:
         yield GlueFace(board.name, "end", end, 0, joint.receives)
     else:
-        one_face = joint.kind == "rabbet" and board.role == "back"
+        one_face = joint.kind == "rabbet"  # it runs out of the edge: the outer face lies free
         yield GlueFace(board.name, "face" if one_face else "faces", end, joint.depth - joint.end_gap, joint.receives)
 
 

@@ -1,0 +1,118 @@
+"""The steps in which a shop builds a cabinet, and which boards are mounted in each."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from shoplib.building.boxes import AlikeBoxes, alike_boxes
+from shoplib.building.glue_time import USUAL, GlueTime
+from shoplib.building.glue_ups import GlueUp, glue_ups
+from shoplib.building.parting import Captured, put_together
+from shoplib.buying.surfaces import is_glued
+from shoplib.model.board import BOXES, CASE, FRONTS, Board
+from shoplib.model.solved import Cabinet
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One step. `boards` are mounted in it, each board of a cabinet in one step; `measures` is the stage whose boards
+    are measured for, 0 where nothing is read; `go` is what is glued in one go, `boxes` the drawer boxes made alike.
+
+    `kind` says what is done, in the order of `build_order`.
+    """
+
+    kind: str
+    boards: tuple[str, ...] = ()
+    measures: int = 0
+    go: GlueUp | None = None
+    boxes: AlikeBoxes | None = None
+
+
+def build_order(cabinet: Cabinet, time: GlueTime = USUAL) -> tuple[Step, ...]:
+    """The steps of this cabinet in order: what it does not have is left out.
+
+    The case first, inside finished, dry run, glued in goes, its back last; stood, hung or rolled into place and
+    levelled; then measured, and only then slides, boxes and fronts (common practice, no source).
+
+    >>> [step.kind for step in build_order(Cabinet("no boards", (), {}))]
+    []
+    """
+    if not cabinet.boards:
+        return ()
+    return tuple(_steps(cabinet, time))
+
+
+def _steps(cabinet: Cabinet, time: GlueTime) -> Iterator[Step]:
+    if any(sheet.kind == "solid" for sheet in cabinet.sheets.values()):
+        yield Step("solid wood")
+    yield from (Step(kind) for kind in ("cut the case", "finish inside", "dry run"))
+    yield from _case(cabinet, time)
+    yield from _named("plinth", _of_case(cabinet, "plinth"))
+    yield Step("finish outside")
+    yield Step("place")
+    if any(stage == BOXES for stage, _ in cabinet.waiting):
+        yield Step("measure", measures=BOXES)
+    yield from _runs(cabinet)
+    yield from _boxes(cabinet)
+    if any(stage == FRONTS for stage, _ in cabinet.waiting):
+        yield Step("measure", measures=FRONTS)
+    yield from _named("strips", _of_case(cabinet, "strip"))
+    fronts = [board for board in cabinet.boards if board.role == "front"]
+    yield from _named("fronts", fronts)
+    if any(fitting.what == "pull" for fitting in cabinet.hardware):
+        yield Step("pulls")
+    yield from _named("loose shelves", _of_case(cabinet, "loose shelf"))
+    yield Step("load")
+
+
+def _named(kind: str, boards: Iterable[Board]) -> Iterator[Step]:
+    names = tuple(board.name for board in boards)
+    if names:
+        yield Step(kind, names)
+
+
+def _of_case(cabinet: Cabinet, *roles: str) -> list[Board]:
+    return [board for board in cabinet.groups.get("case", ()) if board.role in roles]
+
+
+_APART = ("plinth", "loose shelf")
+"""Boards of stage 1 that are no part of the case while it is glued."""
+
+
+def _case(cabinet: Cabinet, time: GlueTime) -> Iterator[Step]:
+    boards = [b for b in cabinet.groups.get("case", ()) if b.stage == CASE and b.role not in _APART]
+    backs = nailed_backs(cabinet)
+    try:
+        entries = put_together(boards, cabinet.joints)
+    except Captured:
+        yield Step("captured", tuple(board.name for board in boards))
+        return
+    for go in glue_ups([entry for entry in entries if entry.board not in backs], cabinet, time):
+        yield Step("glue", go.boards, go=go)
+    yield from _named("back", [cabinet.by_name[name] for name in backs])
+
+
+def nailed_backs(cabinet: Cabinet) -> tuple[str, ...]:
+    """The backs that go on from behind when all else stands: those in rabbets, and those laid on; not in grooves."""
+    glued = {joint.enters for joint in cabinet.joints
+             if joint.enters in cabinet.by_name and is_glued(joint, cabinet)}
+    return tuple(board.name for board in _of_case(cabinet, "back") if board.name in glued)
+
+
+def _runs(cabinet: Cabinet) -> Iterator[Step]:
+    """Slides, runners and kickers; a board of the case that is none of them and waits for boxes goes in with them."""
+    boards = [b for b in cabinet.groups.get("case", ()) if b.stage == BOXES]
+    if boards or any(fitting.what == "slide" for fitting in cabinet.hardware):
+        yield Step("runs", tuple(board.name for board in boards))
+
+
+def _boxes(cabinet: Cabinet) -> Iterator[Step]:
+    boxes = alike_boxes(cabinet)
+    for alike in boxes:
+        yield Step("box", alike.boards, boxes=alike)
+    if boxes:
+        yield Step("hang boxes")
+    made = {name for alike in boxes for name in alike.boards}
+    yield from _named("pull-outs", [
+        board for group, boards in cabinet.groups.items() if group != "case"
+        for board in boards if board.stage == BOXES and board.name not in made
+    ])
