@@ -87,7 +87,13 @@ def _which(rows: Iterable[tuple[int, Kind]]) -> list[Block]:
 
 
 def to_measure_boxes(stage: int, cabinet: Cabinet) -> list[Block]:
-    """What must be measured before a stage is cut, each reading with room to write it; nothing where nothing is.
+    """What must be measured before a stage is cut, under a warning; nothing where nothing is."""
+    boxes = boxes_to_fill_in(stage, cabinet)
+    return [Framed((Words(_PLANNED, grave=True),)), *boxes] if boxes else []
+
+
+def boxes_to_fill_in(stage: int, cabinet: Cabinet) -> list[Block]:
+    """Each reading that a stage waits for, with room to write it.
 
     Behind each stands what was planned, so that a reading far from it is read again.
     """
@@ -97,14 +103,9 @@ def to_measure_boxes(stage: int, cabinet: Cabinet) -> list[Block]:
         what, of, place, how = _READING.fullmatch(text).groups()
         size = planned.get(f"{what}{of}{place}", "")
         boxes.setdefault(f"{what.capitalize()}{how}", []).append(f"{place}{size}")
-    if not boxes:
-        return []
     parted = [ToFillIn(title, tuple(lines[at:at + _LINES]))
               for title, lines in boxes.items() for at in range(0, len(lines), _LINES)]
-    half = (sum(len(box.lines) for box in parted) + 1) // 2
-    before = list(accumulate((len(box.lines) for box in parted), initial=0))
-    left = tuple(box for box, lines in zip(parted, before, strict=False) if lines < half)
-    return [Framed((Words(_PLANNED, grave=True),)), Beside((left, tuple(parted[len(left):])))]
+    return [Beside(tuple((box,) for box in parted[at:at + 2])) for at in range(0, len(parted), 2)]
 
 
 _READING = re.compile(r"the (opening|depth)( of )([^,]+)(, .*)")

@@ -1,0 +1,174 @@
+"""The steps at the case until it is glued: wood, joints, finish inside, dry run."""
+
+from collections.abc import Iterable
+
+from shoplib.building.clamps import Clamps
+from shoplib.building.glue_faces import GlueFace, glue_faces
+from shoplib.building.glue_time import USUAL
+from shoplib.documents.cautions import LIFTING, SLOTS, TOOLS
+from shoplib.lists.writing import Writing
+from shoplib.model.board import CASE, Board, BoxCut
+from shoplib.model.solved import Cabinet
+from shoplib.printed.blocks import Block, Framed, Table, ToFillIn, ToTick, Words
+from shoplib.printed.build_words import clamp_table
+from shoplib.words.naming import and_list, boards_in_short, in_short
+
+
+def solid_wood(cabinet: Cabinet) -> list[Block]:
+    """What is done with solid wood before anything is cut of it."""
+    names = [name for name, sheet in cabinet.sheets.items() if sheet.kind == "solid"]
+    wide = [
+        board for board in cabinet.boards
+        if board.sheet in names and (bought := cabinet.sheets[board.sheet].width) and board.width > bought
+    ]
+    staves = [
+        f"Glue up {boards_in_short(wide)} from staves before anything else: no board is wide enough. The sheet "
+        "layouts say how many staves; lay their grain the same way, and plane the panel flat when it is dry."
+    ] if wide else []
+    return [ToTick((
+        f"Bring the {and_list(names)} into the shop where the case will be used. Lay it on strips, so that air goes "
+        "all round each board, and leave it two weeks or more before you plane it.",
+        *staves,
+        "Plane all boards of one sheet on the same day, measure their thickness anew, and if it is not what the plan "
+        "says, put it into the project and plan again.",
+        "Solid wood grows and shrinks across its grain all year. Glue it all over only where the grain of both boards "
+        "runs the same way; where it crosses, as under a runner, glue the front inch and screw the rest in slots.",
+    ))]
+
+
+def cut_the_case(cabinet: Cabinet) -> list[Block]:
+    """Cut, name and edge the boards of stage 1, then cut the joints setting by setting."""
+    boards = [board for board in cabinet.boards if board.stage == CASE]
+    edged = [board for board in boards if board.edging]
+    slots = _settings(boards, cabinet)
+    lines = [
+        f"Cut the boards of stage 1 as the sheet layouts say: {boards_in_short(boards)}.",
+        "Put its label on each board as it comes off the saw, and mark its reference edge. Lay left and right side "
+        "beside one another like an open book: they are mirror images.",
+    ]
+    if edged:
+        lines.append(
+            f"Glue the edging on {boards_in_short(edged)} now, before the joints: every joint is measured from the "
+            "finished edge. Trim it flush."
+        )
+    if slots.rows:
+        lines += [
+            "Try each setting of the table in an offcut of the same sheet first, with the board that goes in.",
+            "Cut all that one row names before you move the fence or the depth.",
+        ]
+    cautions = [Words(TOOLS, grave=True), *([Words(SLOTS)] if slots.rows else [])]
+    return [Framed(tuple(cautions)), ToTick(tuple(lines)), *([slots] if slots.rows else [])]
+
+
+def _settings(boards: Iterable[Board], cabinet: Cabinet) -> Table:
+    """Joint cuts that are cut at one setting: kind, width and depth, then the boards, most boards first."""
+    found: dict[tuple[str, int, int], list[Board]] = {}
+    for board in boards:
+        for cut in board.cuts:
+            if isinstance(cut, BoxCut) and cut.kind in ("dado", "rabbet", "groove"):
+                u, v, w = cut.box.size
+                found.setdefault((cut.kind, min(u, v), w), []).append(board)
+    write = Writing(cabinet.style)
+    rows = sorted(found.items(), key=lambda item: -len(item[1]))
+    return Table(
+        ("cut", "wide", "deep", "cuts", "boards"),
+        tuple((kind, write.measured(wide), write.setting(deep), str(len(of)), boards_in_short(of))
+              for (kind, wide, deep), of in rows),
+        (4,),
+    )
+
+
+def finish_inside(cabinet: Cabinet) -> list[Block]:
+    """Which faces look inside, and which strips stay bare for the glue."""
+    faces = glue_faces(cabinet)
+    floats = [b.name for b in cabinet.boards if b.role == "back" and b.name not in {face.board for face in faces}]
+    lines = [
+        f"These look inside: {_inside(cabinet)}. Their finish is easy now and hard later.",
+        "Mask the glue faces of the table with tape: glue does not hold on finish. Press the tape down along the line, "
+        "and pull it off while the last coat is still soft.",
+        "Give both faces of a thin or loose board the same coats, or it bows.",
+    ]
+    if floats:
+        lines.append(f"Nothing is masked for {and_list(floats)}: it floats in its grooves. Keep finish out of them.")
+    return [ToTick(tuple(lines)), Words("Leave bare for the glue:"), _masks(faces, cabinet)]
+
+
+def _inside(cabinet: Cabinet) -> str:
+    """The faces that look inside, by the roles that this case has."""
+    roles = {board.role for board in cabinet.groups.get("case", ()) if board.stage == CASE}
+    told = [words for role, words in (
+        ("side", "the inside faces of the sides"), ("bottom", "the upper face of the bottom"),
+        ("top", "the underside of the top"), ("stretcher", "the stretchers all round"),
+        ("divider", "both faces of the dividers"), ("fixed shelf", "both faces of the fixed shelves"),
+        ("loose shelf", "both faces of the loose shelves"), ("back", "the front face of the back"),
+        ("rail", "the front face of the rail"),
+    ) if role in roles]
+    return and_list(told)
+
+
+def _masks(faces: Iterable[GlueFace], cabinet: Cabinet) -> Table:
+    """A row for each board and kind of glue face; boards that are masked alike share it."""
+    write = Writing(cabinet.style)
+    of_board: dict[str, dict[tuple[str, int], list[GlueFace]]] = {}
+    for face in faces:
+        of_board.setdefault(face.board, {}).setdefault((face.what, face.strip), []).append(face)
+    rows: dict[tuple[str, str], list[str]] = {}
+    for name, kinds in of_board.items():
+        for (what, strip), several in kinds.items():
+            wide = write.setting(strip) if strip else "all of it"
+            rows.setdefault((_place(what, several), wide), []).append(name)
+    return Table(
+        ("board", "glue face", "strip"),
+        tuple((boards_in_short(cabinet.by_name[name] for name in names), place, wide)
+              for (place, wide), names in rows.items()),
+        (1,),
+    )
+
+
+def _place(what: str, faces: list[GlueFace]) -> str:
+    ends = and_list(list(dict.fromkeys(face.end for face in faces)))
+    many = "s" if len({face.end for face in faces}) > 1 else ""
+    others = and_list(in_short(dict.fromkeys(face.to for face in faces)))
+    return {
+        "faces": f"along the {ends} end{many}, on both faces",
+        "face": f"along the {ends} end{many}, on the face that looks inside",
+        "end": f"the {ends} end{many} or edge{many}",
+        "cut": f"in the cut{'s' if len(faces) > 1 else ''} for {others}",
+        "spot": f"where {others} lie{'' if len(faces) > 1 else 's'} against it",
+    }[what]
+
+
+def dry_run(cabinet: Cabinet, goes: list[tuple[str, tuple[Clamps, ...]]]) -> list[Block]:
+    """The whole case once without glue, with its clamps, against the clock."""
+    longest = max((b for b in cabinet.boards if b.stage == CASE), key=lambda board: board.length)
+    blocks: list[Block] = [
+        Framed((Words(LIFTING, grave=True),)),
+        ToTick((
+            "Lay out on the bench all that the glue-up needs: clamps, cauls, glue, brush, damp rag, tape, mallet with "
+            "a block, paper to catch drips.",
+            "Put the case together without glue, in the order of the next steps, clamps and all, with the back held in "
+            "its place. Every joint must close under hand pressure or a light tap. One that does not is mended now.",
+            "Measure the diagonals. Look along the front edges: they lie in one plane.",
+            f"A bowed board is pulled straight by its joint: lay a caul, a straight stiff batten, over it on both "
+            f"faces, tighten the clamp in the middle first, and go on from the middle out. {longest.name.capitalize()} "
+            "is the longest: try it here. What hand-tight clamps do not straighten is cut anew.",
+            "Do it again, and take the time.",
+        )),
+        ToFillIn(
+            "The clock", ("The dry run of the longest go took (minutes):", "Open time on the label of your glue:"),
+            f"Counted here: {USUAL.a_joint} minute a joint and {USUAL.clamping} minutes for clamps and diagonals, in "
+            f"an open time of {USUAL.open_time} minutes, so up to {USUAL.joints} joints in one go: common practice, no "
+            "source. The label of your glue decides. Is your glue faster, or the dry run slower? Glue fewer boards in "
+            "one go and set the rest on dry, or take a glue that stays open longer.",
+        ),
+    ]
+    table = clamp_table(goes, cabinet)
+    if table.rows:
+        blocks += [Words(_CLAMPS), table]
+    return blocks
+
+
+_CLAMPS = (
+    "Clamps, by number and reach: the reach is the size over the boards with a caul under each jaw and a little play; "
+    "take the next length that is sold (lengths from memory). Where you have fewer, stiff cauls spread the pressure."
+)

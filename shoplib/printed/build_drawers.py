@@ -1,0 +1,163 @@
+"""The steps from the case as built to drawers that run: measure, slides and runners, boxes, pull-outs."""
+
+from collections.abc import Iterable
+
+from shoplib.building.boxes import AlikeBoxes
+from shoplib.building.clamps import clamps_for
+from shoplib.documents.cautions import DRAWERS, PULL_OUT, hangs
+from shoplib.documents.riding import heights, stop_words
+from shoplib.lists.writing import Writing
+from shoplib.model.board import BOXES
+from shoplib.model.solved import Cabinet, Finding
+from shoplib.printed.blocks import Beside, Block, Framed, Table, ToFillIn, ToTick, Words
+from shoplib.printed.build_words import clamp_table, diagonals_expected, entry_table, names_in_short
+from shoplib.printed.cut_list_pages import boxes_to_fill_in
+from shoplib.words.naming import and_list, boards_in_short, in_short
+from shoplib.words.stages import STAGES
+
+
+def measure(stage: int, cabinet: Cabinet) -> list[Block]:
+    """What is read off the case before the boards of a stage are cut, and how it comes into the plan."""
+    how = (
+        "Measure with the tape or two sliding sticks, at the front edge and at the back; where they differ, both count."
+        if stage == BOXES else
+        "Hang every box on its slides and shut it. Where an opening was written down for stage 2 it stays as it was "
+        "read, unless the case was moved since."
+    )
+    return [
+        Framed((Words(
+            f"Measure before you cut: no board of stage {stage}, {STAGES[stage]}, is cut before this is filled in.",
+            grave=True,
+        ), Words(how))),
+        *boxes_to_fill_in(stage, cabinet),
+        ToTick((
+            "Write each reading into to_measure.toml, between its quotes, and copy the lines with their headings to "
+            "the end of your project file.",
+            "Plan again and print again: python3 -m shoplib plan, then python3 -m shoplib print, with the name of your "
+            "project file. It says what changed.",
+            "The pages that come out bear another sign at their head (plan ...). Put the old pages of stages 2 and 3 "
+            "away: cut from the new ones.",
+        )),
+    ]
+
+
+def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
+    """Slides, runners and kickers at their heights, by spacers."""
+    rows = _spacers(cabinet)
+    wood = [f"Cut them to the case as measured: {names_in_short(names, cabinet)}."] if names else []
+    blocks: list[Block] = [ToTick((
+        *wood,
+        "Cut a spacer for each height of the table, from a straight offcut: left and right then come out alike. The "
+        "templates and the story stick have them in true size.",
+        "Stand the spacer on the bottom of the case, rest the slide or runner on it, set it back as the hardware page "
+        "says, and drive one screw in a slot at each end, no more. Keep the hand out of the line of the driver's bit.",
+        "Work from the top down, so that a spacer never stands on a slide.",
+        *stop_words(cabinet),
+    ))]
+    if rows:
+        blocks.append(Table(("spacer", "goes", "for"), rows))
+    return blocks
+
+
+def _spacers(cabinet: Cabinet) -> tuple[tuple[str, ...], ...]:
+    """Each height once, with the drawers that it is for."""
+    write = Writing(cabinet.style).length
+    alike: dict[tuple[str, str], list[str]] = {}
+    for what, ticks in heights(cabinet):
+        group, _, where = what.partition(": ")
+        alike.setdefault((write(ticks), where), []).append(group)
+    return tuple((height, where, and_list(in_short(groups))) for (height, where), groups in alike.items())
+
+
+def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
+    """Drawer boxes that are made alike."""
+    count, first = len(alike.groups), alike.groups[0]
+    blocks: list[Block] = []
+    boards = [cabinet.by_name[name] for name in alike.boards]
+    lines = [
+        f"Cut from the new sizes: {boards_in_short(boards)}. All cuts of one setting on all boxes before the next.",
+        "Finish the inside faces first, the glue faces masked, as for the case. Keep finish out of the grooves.",
+        "Put one box together dry and try it between the slides before you glue any.",
+    ]
+    kinds = {joint.kind for go in alike.goes for joint in go.joints}
+    if "finger" in kinds:
+        lines.append("Fingers: brush glue between all of them, and press with cauls that bear beside the fingers.")
+    if "pocket screws" in kinds:
+        lines.append("Pocket screws: clamp the corner only while you drive them.")
+    if "butt" in kinds:
+        lines.append("Butted corners: glue alone does not hold them. Screw or nail them in the clamps, hands away from "
+                     "where a point may come out.")
+    floats = [entry.board for entry in alike.entries if cabinet.by_name[entry.board].role == "box bottom"]
+    if floats:
+        lines.append("The bottom goes into its grooves without glue: it squares the box and may move.")
+    lines += [
+        f"{'One box at a time' if count > 1 else 'Glue it'} on a flat surface; make the diagonals equal before the "
+        "glue sets, and see that it lies without rocking.",
+    ]
+    joints = sum(len(go.joints) for go in alike.goes)
+    blocks.append(ToTick(tuple(lines)))
+    if alike.goes:
+        highest = alike.entries[0].board
+        group = cabinet.by_name[highest].group
+        title = "one box" if count > 1 else "the box"
+        blocks += [
+            Words(f"{joints} joints a box, each box in the order of this table{_as(group, first, count)}:"),
+            entry_table(alike.entries, cabinet, group),
+        ]
+        table = clamp_table([(title, clamps_for(go, cabinet)) for go in alike.goes], cabinet, group)
+        if table.rows:
+            blocks.append(table)
+    expected = diagonals_expected([f for f in findings if {*f.boards} & {*alike.boards}], "the box of")
+    if expected:
+        blocks += [Words(f"{expected} Write both of each box down before its glue sets:"), *_room(alike.groups)]
+    return blocks
+
+
+def _room(groups: tuple[str, ...]) -> list[Block]:
+    """Room to write the diagonals of each box, in two columns where there are several."""
+    lines = [f"{group}, one and the other:" for group in groups]
+    half = -(-len(lines) // 2) if len(lines) > 3 else len(lines)
+    boxes = [ToFillIn("Diagonals.", tuple(lines[at:at + half])) for at in range(0, len(lines), half)]
+    return [Beside(tuple((box,) for box in boxes))] if len(boxes) > 1 else list(boxes)
+
+
+def _as(group: str, first: str, count: int) -> str:
+    return f" ({group} is the highest)" if count > 1 and group != first else ""
+
+
+def hang_boxes(cabinet: Cabinet) -> list[Block]:
+    """Boxes on their slides, one open at a time."""
+    slides = any(fitting.what == "slide" for fitting in cabinet.hardware)
+    fasten = "hung" if hangs(cabinet) else "anchored, or its casters locked"
+    set_on = (
+        "Screw the slide members to the boxes as the hardware page says, one screw in a slot at each end, and hang the "
+        "boxes from the bottom up." if slides else "Slide the boxes in, from the bottom up. Wax what they run on."
+    )
+    return [
+        Framed((Words(DRAWERS, grave=True), Words(f"The case is {fasten} before a box is pulled out."))),
+        ToTick((
+            set_on,
+            "Pull each out and shut it: it runs freely, stands level, and lies even with its neighbours. Shift it in "
+            "the slots until it does, then drive the other screws.",
+            "A box that binds at the back has a narrower opening there: shim behind the slide at the wide end, never "
+            "force it.",
+        )),
+    ]
+
+
+def pull_outs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
+    """A panel that stands upright on two slides, its cleat screwed on before it goes in."""
+    cleats = [name for name in names if cabinet.by_name[name].role == "cleat"]
+    panels = [name for name in names if cabinet.by_name[name].role == "panel"]
+    lines = [
+        f"Cut from the new sizes: {names_in_short(names, cabinet)}.",
+        f"Finish {names_in_short(panels, cabinet)} all round, both faces alike, after its peg holes are bored.",
+    ]
+    if cleats:
+        lines.append(f"Glue and screw on {names_in_short(cleats, cabinet)}, flush with the front edge of the panel and "
+                     "square to it: the front is screwed to it.")
+    lines += [
+        "Set both slides of the panel plumb over one another: it runs hard where they are not parallel. Hang it with "
+        "one screw at each end, try it, then drive the rest.",
+    ]
+    return [Framed((Words(PULL_OUT, grave=True),)), ToTick(tuple(lines))]

@@ -1,0 +1,136 @@
+"""The glue-ups of the case, its back, and the plinth."""
+
+from collections.abc import Iterable
+
+from shoplib.building.brads import TIMES, back_brads
+from shoplib.building.clamps import clamps_for
+from shoplib.building.glue_time import USUAL
+from shoplib.building.glue_ups import GlueUp
+from shoplib.lists.alike import told_once
+from shoplib.lists.butted import screwed_and_open
+from shoplib.lists.writing import Writing
+from shoplib.model.solved import Cabinet, Finding, Joint
+from shoplib.printed.blocks import Block, Framed, ToFillIn, ToTick, Words
+from shoplib.printed.build_words import clamp_table, diagonals_expected, entry_table, names_in_short
+from shoplib.words.naming import and_list, boards_in_short
+
+
+def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
+    """One go: the boards in their order, the clamps, and with the last the diagonals."""
+    several = clamps_for(go, cabinet)
+    count = len(go.joints)
+    blocks: list[Block] = [Words(_counted(count)), entry_table(go.entries, cabinet)]
+    if several:
+        blocks.append(clamp_table([("this go", several)], cabinet))
+    pockets = _of_kind(go.joints, "pocket screws", cabinet)
+    butted = _of_kind(_screwed_later(go.joints, cabinet), "butt", cabinet)
+    lines = ["Spread the glue thin, on both faces of a joint; in a dado on its walls, for the bottom carries little."]
+    if go.standing:
+        lines.append("Scrape off hard glue first. Set on dry what comes next, so that what is glued now lies in line.")
+    else:
+        lines.append("Set on dry the boards that come next, without glue, so that what is glued now lies in line.")
+    if several:
+        lines.append("Cauls under the jaws, over the joints; tighten from the middle out, by turns, until glue beads.")
+    if pockets:
+        lines.append(f"{pockets}: with pocket screws. Clamp only while you drive them; the clamps come off at once.")
+    if butted:
+        lines.append(
+            f"{butted}: butted, so glue alone does not hold them. In the clamps, drill pilot holes and drive the "
+            "screws of the buying list; keep fingers away from where a screw may come out."
+        )
+    if any(joint.kind == "finger" for joint in go.joints):
+        lines.append("Fingers: glue between all of them; press with cauls that bear beside the fingers, not on them.")
+    floats = [e.board for e in go.entries if cabinet.by_name[e.board].role == "back"]
+    if floats:
+        lines.append(f"{and_list(floats).capitalize()} goes into its grooves now, without glue: it cannot go in later.")
+    lines.append("Wipe off squeezed-out glue with a damp rag inside, now; leave it in the clamps as the label says.")
+    blocks.append(ToTick(tuple(lines)))
+    box = _diagonals(cabinet, findings) if last else None
+    return [*blocks, box] if box else blocks
+
+
+def _counted(count: int) -> str:
+    minutes = count * USUAL.a_joint + USUAL.clamping
+    told = (f"{count} joint{'s' if count != 1 else ''} to glue: about {minutes} of the {USUAL.open_time} minutes "
+            "(common practice, no source; your label decides).")
+    if count > USUAL.joints:
+        told += (
+            " That is more than one person glues in this time, and no board of it can wait: have a second person "
+            "spread glue, or take a glue that stays open longer, and dry-run it twice."
+        )
+    return told
+
+
+def _of_kind(joints: Iterable[Joint], kind: str, cabinet: Cabinet) -> str:
+    names = list(dict.fromkeys(joint.enters for joint in joints if joint.kind == kind))
+    told = names_in_short(names, cabinet)
+    return told[:1].upper() + told[1:]
+
+
+def _screwed_later(joints: Iterable[Joint], cabinet: Cabinet) -> list[Joint]:
+    """Of these, the joints that are held by screws besides the glue."""
+    every = {joint for several in screwed_and_open(cabinet) for joint in several}
+    return [joint for joint in joints if joint in every]
+
+
+def _diagonals(cabinet: Cabinet, findings: Iterable[Finding]) -> ToFillIn | None:
+    expected = diagonals_expected(findings, "the case")
+    how = ("Write both down before the glue sets. They must be equal. Where they differ, set a clamp across the longer "
+           "one and draw it in until they are.")
+    return ToFillIn("Diagonals of the case.", ("One:", "The other:"), f"{expected} {how}") if expected else None
+
+
+def back(names: tuple[str, ...], cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
+    """The back, last of the case: it holds it square from then on."""
+    findings, write = tuple(findings), Writing(cabinet.style)
+    trimmed = told_once([f.text for f in findings if f.check == "diagonals" and set(f.boards) <= set(names)])
+    solid = any(cabinet.sheets[cabinet.by_name[name].sheet].kind == "solid" for name in names)
+    brads = back_brads(cabinet)
+    blocks: list[Block] = []
+    for name in names:
+        brad = brads[name]
+        blocks.append(Framed((
+            Words(
+                f"Brads can turn in the wood and come out of a face. Keep your hand two brad lengths away, "
+                f"{write.length(2 * brad.length)}, never behind the edge; wear eye protection; air line off before you "
+                "clear the nailer.", grave=True,
+            ),
+            Words(
+                f"{name.capitalize()}: brads {write.length(brad.length)} long, about {TIMES} times what they pass. "
+                f"They pass {write.measured(brad.passes)} and hold in {write.measured(brad.holds)}. Set them "
+                f"{write.setting(brad.inset)} in from the edge of the back, in the middle of what lies behind, leaning "
+                "a little to the outside, away from the inside face (common practice, no source; lengths from memory).",
+            ),
+        )))
+    fixed = (
+        "The back is solid: no glue. Fix it in the middle of each edge, and elsewhere in slots, so that it can move."
+        if solid else "A thin line of glue all round; lay the back in from behind; first a brad in each corner."
+    )
+    blocks.append(ToTick((
+        *trimmed,
+        "Lay the case on its front edges, on a flat floor with paper under it.",
+        fixed,
+        "Measure the diagonals of the case again before the glue sets and before the other brads: equalise them, then "
+        "drive the rest from the corners on, one each hand's width.",
+        f"Check from the front that {boards_in_short(cabinet.by_name[n] for n in names)} touches the edges of dividers "
+        "and shelves, and let it set.",
+    )))
+    box = _diagonals(cabinet, findings)
+    return [*blocks, box] if box else blocks
+
+
+def plinth(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
+    """The plinth is a frame of its own that the case is set on."""
+    return [ToTick((
+        f"Glue and screw the frame: {names_in_short(names, cabinet)}. Clamp it, and make its diagonals equal.",
+        "Set the case on it with two people, its setbacks as the drawings give them, and screw up into the bottom from "
+        "inside the frame, where the case will not move on it any more.",
+    ))]
+
+
+def captured(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
+    """What is said where no order brings the boards together: a check has stopped such a plan."""
+    return [Words(
+        f"STOP: no straight move brings {names_in_short(names, cabinet)} together one by one. Mend what the checks "
+        "stop, and plan again; cut nothing before.", grave=True,
+    )]

@@ -1,0 +1,131 @@
+"""The build order of the plan set: how this cabinet is built, step by step, each naming its boards."""
+
+from collections.abc import Iterable
+
+from shoplib.building.clamps import clamps_for
+from shoplib.building.order import Step, build_order
+from shoplib.model.board import BOXES
+from shoplib.model.solved import Cabinet, Finding
+from shoplib.printed import build_case, build_drawers, build_fronts, build_glue, build_place
+from shoplib.printed.blocks import Block, Heading, Table, Together, Words
+from shoplib.printed.build_words import names_in_short
+from shoplib.words.naming import and_list, in_short
+from shoplib.words.stages import STAGES
+
+TITLE = "Build order"
+_LEAD = (
+    "Work from the top to the bottom: each step needs what stands above it. Tick off each line. The order, clamps, "
+    "times, brads and ways of working are common practice, no source; the label of your glue, the manuals of your "
+    "tools and the sheets that come with slides and fittings go before them."
+)
+
+
+def build_pages(cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding]) -> list[Block]:
+    """The steps: first all at a glance, then each with what is done, its cautions, and what is measured.
+
+    `findings` are those of `check`, which give the diagonals to expect, `in_use` those of `check_in_use`.
+    """
+    findings, in_use = tuple(findings), tuple(in_use)
+    steps = build_order(cabinet)
+    titles = _titles(steps, cabinet)
+    glance = Table(
+        ("step", "what is done", "boards mounted in it"),
+        tuple((str(n), title, names_in_short(step.boards, cabinet))
+              for n, (step, title) in enumerate(zip(steps, titles, strict=True), start=1)),
+        (1, 2),
+    )
+    blocks: list[Block] = [Heading(TITLE), Words(_LEAD), glance]
+    for number, (step, title) in enumerate(zip(steps, titles, strict=True), start=1):
+        first, *rest = _done(step, steps, cabinet, findings, in_use)
+        blocks += [Together((Heading(f"Step {number}. {title}", 2), first)), *rest]
+    return blocks
+
+
+_FIXED = {
+    "solid wood": "Get the solid wood ready",
+    "cut the case": "Cut, label and edge the case; cut its joints",
+    "finish inside": "Finish the inside faces, glue faces masked",
+    "dry run": "Dry run of the case",
+    "captured": "Mend the plan first",
+    "back": "The back, last of the case",
+    "plinth": "The plinth",
+    "finish outside": "Finish the outside of the case",
+    "place": "Into its place: level and true",
+    "runs": "Slides and runners, by spacers",
+    "hang boxes": "Hang the boxes",
+    "pull-outs": "The pull-out panel",
+    "strips": "Strips between the drawers",
+    "fronts": "Fronts, with gap spacers",
+    "pulls": "Pulls",
+    "loose shelves": "Loose shelves",
+    "load": "Load it, step by step",
+}
+
+
+def _titles(steps: tuple[Step, ...], cabinet: Cabinet) -> list[str]:
+    goes = [step for step in steps if step.kind == "glue"]
+    titles = []
+    for step in steps:
+        if step.kind == "glue":
+            number = f", go {goes.index(step) + 1} of {len(goes)}" if len(goes) > 1 else ""
+            titles.append(f"Glue up the case{number}")
+        elif step.kind == "measure":
+            of = STAGES[step.measures]
+            titles.append(f"Measure the case as built, for the {of}" if step.measures == BOXES
+                          else f"Measure again, for the {of}")
+        elif step.boxes:
+            titles.append(f"Make the drawer box{'es' if len(step.boxes.groups) > 1 else ''} of "
+                          f"{and_list(in_short(step.boxes.groups))}")
+        else:
+            titles.append(_FIXED[step.kind])
+    return titles
+
+
+def _done(
+    step: Step, steps: tuple[Step, ...], cabinet: Cabinet, findings: tuple[Finding, ...], in_use: tuple[Finding, ...]
+) -> list[Block]:
+    goes = [each.go for each in steps if each.kind == "glue"]
+    match step.kind:
+        case "solid wood":
+            return build_case.solid_wood(cabinet)
+        case "cut the case":
+            return build_case.cut_the_case(cabinet)
+        case "finish inside":
+            return build_case.finish_inside(cabinet)
+        case "dry run":
+            return build_case.dry_run(cabinet, [
+                (f"go {n}" if len(goes) > 1 else "the case", clamps_for(go, cabinet)) for n, go in enumerate(goes, 1)
+            ])
+        case "glue":
+            return build_glue.glue_up(step.go, step.go == goes[-1], cabinet, findings)
+        case "back":
+            return build_glue.back(step.boards, cabinet, findings)
+        case "plinth":
+            return build_glue.plinth(step.boards, cabinet)
+        case "captured":
+            return build_glue.captured(step.boards, cabinet)
+        case "finish outside":
+            return build_place.finish_outside(cabinet)
+        case "place":
+            return build_place.place(cabinet, findings)
+        case "measure":
+            return build_drawers.measure(step.measures, cabinet)
+        case "runs":
+            return build_drawers.runs(step.boards, cabinet)
+        case "box":
+            return build_drawers.box(step.boxes, cabinet, findings)
+        case "hang boxes":
+            return build_drawers.hang_boxes(cabinet)
+        case "pull-outs":
+            return build_drawers.pull_outs(step.boards, cabinet)
+        case "strips":
+            return build_fronts.strips(step.boards, cabinet)
+        case "fronts":
+            return build_fronts.fronts(step.boards, cabinet)
+        case "pulls":
+            return build_fronts.pulls(cabinet)
+        case "loose shelves":
+            return build_fronts.loose_shelves(step.boards, cabinet)
+        case "load":
+            return build_place.load(cabinet, in_use)
+    raise ValueError(f"no words for a step of kind {step.kind}.")

@@ -1,0 +1,84 @@
+"""What the steps of the build order share: how a board comes in, which clamps, diagonals with room to write."""
+
+from collections.abc import Iterable, Sequence
+
+from shoplib.building.clamps import Clamps
+from shoplib.building.glue_ups import closed_by
+from shoplib.building.parting import Entry
+from shoplib.lists.alike import told_once
+from shoplib.lists.writing import Writing
+from shoplib.model.solved import Cabinet, Finding
+from shoplib.printed.blocks import Table
+from shoplib.words.naming import and_list, boards_in_short, in_short
+
+COMES = {"+x": "from the left", "-x": "from the right", "+y": "from the front", "-y": "from the back",
+         "+z": "from below", "-z": "from above"}
+"""From where a board comes that moves along a world direction; the case is thought of as it will stand."""
+PRESS = {"x": "from side to side", "y": "from front to back", "z": "from top to bottom"}
+
+
+def names_in_short(names: Iterable[str], cabinet: Cabinet) -> str:
+    """Boards by name, told together."""
+    return boards_in_short(cabinet.by_name[name] for name in names)
+
+
+def entry_table(entries: Sequence[Entry], cabinet: Cabinet, group: str = "case") -> Table:
+    """The boards in the order in which they go in, from where, and what they meet there.
+
+    Boards that come in one after another alike share a row.
+    """
+    rows: list[tuple[list[str], str, str]] = []
+    for entry in entries:
+        comes = COMES[entry.way] if entry.way else "lies ready" if not entry.onto else ""
+        met = _met(entry, cabinet, group)
+        if rows and rows[-1][1:] == (comes, met):
+            rows[-1][0].append(entry.board)
+        else:
+            rows.append(([entry.board], comes, met))
+    return Table(
+        ("", "board", "comes", "into, or onto"),
+        tuple((str(n), _short(names, group), comes, met) for n, (names, comes, met) in enumerate(rows, start=1)),
+        (3,),
+    )
+
+
+def _met(entry: Entry, cabinet: Cabinet, group: str) -> str:
+    """The joints that a board closes: "dado in bottom; rabbet of left side", the other board first in each."""
+    told: dict[str, list[str]] = {}
+    for joint in closed_by(entry, cabinet):
+        enters = joint.enters == entry.board
+        other = joint.receives if enters else joint.enters
+        how = joint.kind if joint.kind != "butt" else "butted"
+        told.setdefault(f"{how}: onto" if joint.kind == "butt" or not enters else f"{how}: into", []).append(other)
+    return "; ".join(f"{how} {_short(others, group)}" for how, others in told.items())
+
+
+def _short(names: Sequence[str], group: str) -> str:
+    return and_list(in_short(name.removeprefix(f"{group} ") for name in names))
+
+
+def clamp_table(goes: Iterable[tuple[str, Sequence[Clamps]]], cabinet: Cabinet, group: str = "case") -> Table:
+    """A row for each set of clamps: the go it is for, how many, which way, how far they reach, what to take."""
+    write = Writing(cabinet.style).length
+    rows = [
+        (title, str(clamps.count), PRESS[clamps.axis], write(clamps.across), write(clamps.reach),
+         write(clamps.sold) if clamps.sold else "none so long: two hooked together, or pipe clamps",
+         _short(clamps.over, group))
+        for title, several in goes for clamps in several
+    ]
+    return Table(("for", "clamps", "press", "over", "reach", "take", "over the joints of"), tuple(rows), (6,))
+
+
+def diagonals_expected(findings: Iterable[Finding], what: str) -> str:
+    """What the plan says that both diagonals measure, in one sentence; empty where it gives none.
+
+    `what` is "the case", or "the box of" for drawer boxes.
+
+    >>> found = Finding("diagonals", "note", (), "Both diagonals of the case should measure 9 in; else squeeze.")
+    >>> diagonals_expected([found], "the case")
+    'Both diagonals of the case should measure 9 in.'
+    """
+    told = told_once([f.text for f in findings if f.check == "diagonals"])
+    return " ".join(
+        f"{text.partition(';')[0]}." for text in told if text.startswith(f"Both diagonals of {what}")
+    )
