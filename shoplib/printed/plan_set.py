@@ -6,6 +6,7 @@ from shoplib.buying.laid import LaidOut
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Block, NewPage, told
 from shoplib.printed.board_pages import board_pages
+from shoplib.printed.build_pages import build_pages
 from shoplib.printed.caution_page import caution_pages
 from shoplib.printed.cover import cover_pages, reading_pages
 from shoplib.printed.cut_list_pages import cut_list_pages
@@ -35,7 +36,8 @@ def plan_set(
         # drawer_pages
         # front_pages
         # hardware_pages
-        # build_pages
+        NewPage(),
+        *build_pages(cabinet, findings, in_use),
     ]
     return [
         *cautions,
