@@ -1,0 +1,155 @@
+"""What a tagged PDF says part by part, by its structure tree (ISO 32000-1, 14.7 and 14.8) and nothing of `shoplib`."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from pypdf import PageObject, PdfReader
+from pypdf.generic import ArrayObject, ContentStream, DictionaryObject
+
+_BLOCK = re.compile(rb"begin(bfchar|bfrange)(.*?)end\1", re.DOTALL)
+_CODE = re.compile(rb"<([0-9A-Fa-f]+)>")
+
+
+@dataclass(frozen=True)
+class Part:
+    """A heading (`H1`), a table, a paragraph: its tag, the words of it, and of a table its rows, cell by cell.
+
+    `page` is the number of the page on which it begins, from 1.
+    """
+
+    tag: str
+    text: str
+    page: int
+    rows: tuple[tuple[str, ...], ...] = ()
+    alt: str = ""
+
+
+class Tagged:
+    """Reads a tagged PDF."""
+
+    def __init__(self, reader: PdfReader) -> None:
+        self.reader = reader
+        self.root = reader.trailer["/Root"]["/StructTreeRoot"]
+        self.numbers = {page.indirect_reference.idnum: number for number, page in enumerate(reader.pages, start=1)}
+        self.words: dict[int, dict[int, str]] = {}
+        self.begins = {item.title: reader.get_destination_page_number(item) + 1
+                       for item in reader.outline if not isinstance(item, list)}
+        """The page on which each part of the document begins, by its bookmark."""
+
+    def under(self, title: str) -> list[Part]:
+        """What stands on the pages from this bookmark to the next, in the order in which it is read."""
+        first = self.begins[title]
+        end = min((page for page in self.begins.values() if page > first), default=len(self.reader.pages) + 1)
+        return list(self._parts(self.root, range(first, end)))
+
+    def pictures(self) -> list[str]:
+        """The alternative texts of all pictures, empty where one has none."""
+        return [str(node.get("/Alt", "")) for node in self._all(self.root, ("Figure",))]
+
+    def _parts(self, node: DictionaryObject, pages: range) -> Iterator[Part]:
+        for kid in _kids(node):
+            if not self._is_element(kid):
+                continue
+            tag = str(kid["/S"]).removeprefix("/")
+            if self._page(kid) not in pages and tag != "Document":
+                continue
+            if tag == "Table":
+                rows = tuple(tuple(self._text(cell) for cell in self._all(row, ("TD", "TH")))
+                             for row in self._all(kid, ("TR",)))
+                yield Part(tag, "", self._page(kid), rows)
+            elif tag == "Figure":
+                yield Part(tag, self._text(kid), self._page(kid), alt=str(kid.get("/Alt", "")))
+            elif tag.startswith("H") or not any(self._is_element(each) for each in _kids(kid)):
+                yield Part(tag, self._text(kid), self._page(kid))
+            else:
+                yield from self._parts(kid, pages)
+
+    def _is_element(self, kid: object) -> bool:
+        return isinstance(kid, DictionaryObject) and "/S" in kid
+
+    def _all(self, node: DictionaryObject, tags: tuple[str, ...]) -> Iterator[DictionaryObject]:
+        for kid in _kids(node):
+            if self._is_element(kid):
+                if str(kid["/S"]).removeprefix("/") in tags:
+                    yield kid
+                else:
+                    yield from self._all(kid, tags)
+
+    def _marks(self, node: DictionaryObject, page: int = 0) -> Iterator[tuple[int, int]]:
+        """Page and mark of all content under a node."""
+        page = self._own_page(node) or page
+        for kid in _kids(node):
+            if isinstance(kid, int):
+                yield page, int(kid)
+            elif isinstance(kid, DictionaryObject) and kid.get("/Type") == "/MCR":
+                yield self._own_page(kid) or page, int(kid["/MCID"])
+            elif isinstance(kid, DictionaryObject) and "/S" in kid:
+                yield from self._marks(kid, page)
+
+    def _own_page(self, node: DictionaryObject) -> int:
+        return self.numbers[node.raw_get("/Pg").idnum] if "/Pg" in node else 0
+
+    def _page(self, node: DictionaryObject) -> int:
+        return next((page for page, _ in self._marks(node)), 0)
+
+    def _text(self, node: DictionaryObject) -> str:
+        said = " ".join(self._words(page).get(mark, "") for page, mark in self._marks(node))
+        return " ".join(said.split())
+
+    def _words(self, page: int) -> dict[int, str]:
+        if page not in self.words:
+            self.words[page] = _marked(self.reader.pages[page - 1])
+        return self.words[page]
+
+
+def _kids(node: DictionaryObject) -> list:
+    kids = node.get("/K", [])
+    kids = kids.get_object()
+    return [kid.get_object() for kid in kids] if isinstance(kids, ArrayObject) else [kids]
+
+
+def _marked(page: PageObject) -> dict[int, str]:
+    """The words of a page by the number of their mark, line by line with a space between."""
+    fonts = {name: _unicode(font.get_object()) for name, font in page["/Resources"].get("/Font", {}).items()}
+    found: dict[int, str] = {}
+    open_marks: list[int | None] = []
+    font = {}
+    for operands, operator in ContentStream(page.get_contents(), page.pdf).operations:
+        if operator == b"BDC":
+            mark = operands[1].get("/MCID") if isinstance(operands[1], DictionaryObject) else None
+            open_marks.append(None if mark is None else int(mark))
+        elif operator == b"BMC":
+            open_marks.append(None)
+        elif operator == b"EMC":
+            open_marks.pop()
+        elif operator == b"Tf":
+            font = fonts[operands[0]]
+        elif operator in (b"Tj", b"TJ"):
+            mark = next((mark for mark in reversed(open_marks) if mark is not None), None)
+            if mark is not None:
+                shown = operands[0] if operator == b"TJ" else [operands[0]]
+                text = "".join(_decoded(each, font) for each in shown if isinstance(each, (bytes, str)))
+                found[mark] = f"{found[mark]} {text}" if mark in found else text
+    return found
+
+
+def _decoded(shown: bytes | str, font: dict[int, str]) -> str:
+    raw = shown if isinstance(shown, bytes) else shown.original_bytes
+    return "".join(font[int.from_bytes(raw[at:at + 2])] for at in range(0, len(raw), 2))
+
+
+def _unicode(font: DictionaryObject) -> dict[int, str]:
+    """What the two-byte codes of a font stand for, by its ToUnicode table (ISO 32000-1, 9.10.3)."""
+    table: dict[int, str] = {}
+    for kind, body in _BLOCK.findall(font["/ToUnicode"].get_data()):
+        codes = [bytes.fromhex(code.decode()) for code in _CODE.findall(body)]
+        if kind == b"bfchar":
+            for code, text in zip(codes[::2], codes[1::2], strict=True):
+                table[int.from_bytes(code)] = text.decode("utf-16-be")
+        else:
+            for low, high, text in zip(codes[::3], codes[1::3], codes[2::3], strict=True):
+                first = int.from_bytes(low)
+                for code in range(first, int.from_bytes(high) + 1):
+                    table[code] = (int.from_bytes(text) + code - first).to_bytes(len(text)).decode("utf-16-be")
+    return table
