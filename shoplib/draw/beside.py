@@ -93,6 +93,14 @@ def runs_of(cabinet: Cabinet, group: str) -> tuple[int, int]:
     return runs.low[1], runs.high[1]
 
 
+def rails_behind(cabinet: Cabinet, group: str) -> list[Board]:
+    """The rails that stand behind a drawer, at the height of its box, before the back; the nearest first."""
+    box = box_of(cabinet, group)
+    rails = [board for board in cabinet.boards if board.role == "rail"
+             and board.box.low[2] < box.high[2] and box.low[2] < board.box.high[2]]
+    return sorted(rails, key=lambda board: board.box.low[1])
+
+
 def read_of(cabinet: Cabinet, group: str) -> Opening:
     """The opening of a drawer as measured, or as planned where it was not."""
     measured = cabinet.project.measured.openings.get(group) if cabinet.project else None

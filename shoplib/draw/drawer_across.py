@@ -3,26 +3,28 @@
 from itertools import pairwise
 
 from shoplib.draw.beside import ENLARGED, Beside, beside, box_of, parts_of, read_of
-from shoplib.draw.chains import bare, unit_note
+from shoplib.draw.chains import bare, unit_note, uprights
 from shoplib.draw.look import FRONT, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Scene, Shape, Slanted
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, narrowest, share, write_brief
+from shoplib.model.board import Board
 from shoplib.model.drawer_fit import beside as room_beside
 from shoplib.model.solved import Cabinet
 
 
-def drawer_across(cabinet: Cabinet, style: Style) -> Scene:
-    """Every drawer of the first bay with its slides or runners, its bottom in its grooves, and the room round it.
+def drawer_across(cabinet: Cabinet, style: Style, bay: int = 1) -> Scene:
+    """Every drawer of a bay with its slides or runners, its bottom in its grooves, and the room round it.
 
     The room beside the boxes is drawn larger than it is, and the drawing says so. Raises ValueError where the
-    cabinet has no drawer.
+    bay has no drawer, and KeyError where the case has no bottom or no top.
     """
-    groups = [group for group in cabinet.groups if group.startswith("bay 1 drawer ")]
+    groups = [group for group in cabinet.groups if group.startswith(f"bay {bay} drawer ")]
     if not groups:
         raise ValueError("there is no drawer to draw")
     drawn = {group: beside(box_of(cabinet, group), read_of(cabinet, group)) for group in groups}
-    side, under, over = (cabinet.by_name[name] for name in ("left side", "bottom", "top"))
+    beside_it = uprights(cabinet)[bay - 1:bay + 1]
+    side, under, over = beside_it[0], cabinet.by_name["bottom"], cabinet.by_name["top"]
     floor, ceiling = under.box.high[2], over.box.low[2]
     faces = [_faces(cabinet, group, drawn[group]) for group in groups]
     inner = [_at(faces, int(z)) for z in (floor, ceiling)]
@@ -31,11 +33,11 @@ def drawer_across(cabinet: Cabinet, style: Style) -> Scene:
     items: list[Item] = []
     for group in groups:
         items += _drawer(cabinet, group, drawn[group])
-    items += _walls(inner, out, foot, head, int(floor), int(ceiling))
+    items += _walls(inner, out, foot, head, int(floor), int(ceiling), beside_it)
     items += [Shape(((-out, foot, out, int(floor)),), "cut case", "bottom", "\\"),
               Shape(((-out, int(ceiling), out, head),), "cut case", "top", "\\")]
     items += [Shape(((left, int(board.box.low[2]), right, int(board.box.high[2])),), "cut case", board.name, "\\")
-              for board in cabinet.boards if board.role == "fixed shelf"
+              for board in cabinet.boards if board.role == "fixed shelf" and _between(board, beside_it)
               for left, right in [_at(faces, int(board.box.low[2]))]]
     items += _sizes(cabinet, groups, drawn, floor, ceiling, style)
     enlarged = any(one.enlarged for one in drawn.values())
@@ -67,11 +69,18 @@ def _at(faces: list[tuple[int, int, int]], z: int) -> tuple[int, int]:
     return tuple(a + (b - a) * (z - z0) // (z1 - z0) for a, b in zip(low, high, strict=True))
 
 
-def _walls(inner: list[tuple[int, int]], out: int, foot: int, head: int, floor: int, ceiling: int) -> list[Slanted]:
+def _between(board: Board, beside_it: list[Board]) -> bool:
+    """Whether a board lies between two uprights."""
+    left, right = (upright.box for upright in beside_it)
+    return board.box.low[0] < right.low[0] and left.high[0] < board.box.high[0]
+
+
+def _walls(inner: list[tuple[int, int]], out: int, foot: int, head: int, floor: int, ceiling: int,
+           beside_it: list[Board]) -> list[Slanted]:
     (left0, right0), (left1, right1) = inner
     return [
-        Slanted(((-out, foot), (left0, floor), (left1, ceiling), (-out, head)), "cut case", "left side", "/"),
-        Slanted(((out, foot), (right0, floor), (right1, ceiling), (out, head)), "cut case", "right side", "/"),
+        Slanted(((-out, foot), (left0, floor), (left1, ceiling), (-out, head)), "cut case", beside_it[0].name, "/"),
+        Slanted(((out, foot), (right0, floor), (right1, ceiling), (out, head)), "cut case", beside_it[1].name, "/"),
     ]
 
 

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from shoplib.draw.beside import ENLARGED, Beside, beside, box_of, parts_of, read_of, runs_of
+from shoplib.draw.beside import ENLARGED, Beside, beside, box_of, parts_of, rails_behind, read_of, runs_of
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FROM_ABOVE, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Scene, Shape, Slanted
@@ -37,6 +37,12 @@ def drawer_plan(cabinet: Cabinet, style: Style, group: str, slide: Slide) -> Sce
         ((drawn.left - past, rear), (drawn.right + past, rear), (drawn.right + past, end), (drawn.left - past, end)),
         "cut back", "back",
     ))
+    rails = [board.box for board in rails_behind(cabinet, group)]
+    items += [
+        Shape(((drawn.left - drawn.back, int(rail.low[1]), drawn.right + drawn.back, int(rail.high[1])),),
+              "cut case", "rail", "/") for rail in rails
+    ]
+    reach = narrowest([behind.box.low[1], *(rail.low[1] for rail in rails)])
     spread, wide = taper(read)
     shimmed = mend(spread, slide) == "shim"
     low, high = int(box.low[1]), int(box.high[1])
@@ -45,9 +51,9 @@ def drawer_plan(cabinet: Cabinet, style: Style, group: str, slide: Slide) -> Sce
     items += _names(drawn, slide, low, high, shimmed and wide)
     front = next((board.box for board in boards if board.role == "front"), None)
     runs = runs_of(cabinet, group)
-    items += _sizes(drawn, box, runs, read, rear, behind.box.low[1], style)
+    items += _sizes(drawn, box, runs, read, int(reach), reach, style)
     foot = min(0, int(front.low[1])) if front else 0
-    text = _said(read, box, behind.box.low[1] - runs[1], slide, style, spread, wide)
+    text = _said(read, box, reach - runs[1], slide, style, spread, wide)
     note = f"Seen from above, front of the case at the foot. {ENLARGED if drawn.enlarged else ''}".strip()
     return Scene(
         f"From above: {slide.name}", unit_note(style, note), f"{text} {ENLARGED if drawn.enlarged else ''}".strip(),

@@ -42,11 +42,15 @@ class ToTick:
 
 @dataclass(frozen=True, slots=True)
 class ToFillIn:
-    """What is measured at the bench: a framed box with `title` and `lead`, and each of `lines` with room to write."""
+    """What is measured at the bench: a framed box with `title` and `lead`, and each of `lines` with room to write.
+
+    Under `rooms` each line has as many rooms, and they are named above the first.
+    """
 
     title: str
     lines: tuple[str, ...]
     lead: str = ""
+    rooms: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

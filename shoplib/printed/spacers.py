@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from shoplib.documents.riding import heights, riding
 from shoplib.model.solved import Cabinet
+from shoplib.printed.front_chains import open_gaps
 from shoplib.words.naming import and_list, in_short
 
 
@@ -48,7 +49,7 @@ def gap_spacers(cabinet: Cabinet) -> tuple[Spacer, ...]:
     Two, one near each end of a gap (common practice, no source).
     """
     found: dict[int, dict[str, None]] = {}
-    for gap in cabinet.gaps:
+    for gap in open_gaps(cabinet):
         if gap.size > 0:
             fronts = sum(name.endswith(" front") for name in gap.between)
             where = "between fronts" if fronts == 2 else "between fronts and case"

@@ -1,0 +1,120 @@
+"""What the drawer page says of one drawer, in numbers: its opening, its box outside and inside, the room beside it."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from shoplib.draw.beside import box_of, rails_behind, read_of
+from shoplib.measure import narrowest, share
+from shoplib.model.board import Board
+from shoplib.model.box import Point
+from shoplib.model.drawer_box import box_width
+from shoplib.model.drawers import rule_of
+from shoplib.model.project import Drawers, Opening
+from shoplib.model.solved import Cabinet
+from shoplib.tables.slides import Slide
+
+
+@dataclass(frozen=True, slots=True)
+class DrawerSizes:
+    """Lengths in ticks; `outside` and `inside` are width, depth and height.
+
+    `opening` is as measured, where `measured` says so, else as planned. `room` is what is free at each side of the
+    box, `above_floor` its lower edge above the bottom of the case, `front_less`, `back_less` and `bottom_less` how
+    much shorter those boards are than the box is wide, `stock` the thickness of its sides.
+    """
+
+    group: str
+    opening: Opening
+    measured: bool
+    outside: Point
+    inside: Point
+    room: int
+    above_floor: int
+    front_less: int
+    back_less: int
+    bottom_less: int
+    stock: int
+
+
+@dataclass(frozen=True, slots=True)
+class WidthSum:
+    """How a box comes from its opening: `least` of the readings (or its share of it) less twice `taken`, and where the
+    slide holds the inside, twice the `stock` more. `exact` is what comes out, `width` that down to a whole step.
+    """
+
+    least: int
+    taken: int
+    stock: int
+    exact: int
+    width: int
+
+
+def sizes_of(cabinet: Cabinet, group: str) -> DrawerSizes:
+    """Read off the boards of a drawer. KeyError where there is no such drawer."""
+    part = {board.name.removeprefix(f"{group} "): board for board in cabinet.groups[group]}
+    box, read = box_of(cabinet, group), read_of(cabinet, group)
+    left, right = part["left box side"].box, part["right box side"].box
+    front, back, bottom = (part[f"box {name}"] for name in ("front", "back", "bottom"))
+    inside = (right.low[0] - left.high[0], back.box.low[1] - front.box.high[1], left.high[2] - bottom.box.high[2])
+    floors = [board.box.high[2] for board in cabinet.boards if board.role == "bottom"]
+    wide = box.size[0]
+    across = rule_of(cabinet.project, int(group.split()[1])).across
+    own = share(narrowest([read.front, read.back]), across, 2)[0] if across > 1 else narrowest([read.front, read.back])
+    return DrawerSizes(
+        group, read, group in cabinet.project.measured.openings, box.size, inside, share(own - wide, 2, 1)[0],
+        box.low[2] - (floors[0] if floors else 0), wide - _across(front), wide - _across(back), wide - _across(bottom),
+        part["left box side"].thickness,
+    )
+
+
+def _across(board: Board) -> int:
+    """How far a board reaches from left to right."""
+    return board.box.size[0]
+
+
+def width_sum(cabinet: Cabinet, group: str) -> WidthSum | None:
+    """The sum of the box's width; None where finished parts that were measured decide it instead."""
+    rule, slide = rule_and_slide(cabinet, group)
+    sizes = sizes_of(cabinet, group)
+    least = narrowest([sizes.opening.front, sizes.opening.back])
+    if rule.across > 1:
+        least = share(least, rule.across, 2)[0]
+    more = sizes.stock if slide.holds == "inside" else 0
+    if sizes.outside[0] != box_width(least, slide, sizes.stock, cabinet.project.step):
+        return None
+    return WidthSum(least, slide.side, more, least - 2 * slide.side + 2 * more, sizes.outside[0])
+
+
+def rule_and_slide(cabinet: Cabinet, group: str) -> tuple[Drawers, Slide]:
+    """The rule of a drawer's bay, and what its box runs on."""
+    rule = rule_of(cabinet.project, int(group.split()[1]))
+    return rule, cabinet.slides[rule.slide]
+
+
+def bays_alike(cabinet: Cabinet) -> list[list[tuple[int, list[str]]]]:
+    """The bays with drawers and the drawers of each from the bottom up; those whose drawers are alike together."""
+    columns: dict[int, list[str]] = {}
+    for group, boards in cabinet.groups.items():
+        if any(board.role == "box side" for board in boards):
+            columns.setdefault(int(group.split()[1]), []).append(group)
+    alike: dict[tuple, list[tuple[int, list[str]]]] = {}
+    for bay, groups in columns.items():
+        key = tuple(_key(cabinet, group) for group in groups)
+        alike.setdefault(key, []).append((bay, groups))
+    return list(alike.values())
+
+
+def _key(cabinet: Cabinet, group: str) -> tuple:
+    sizes = sizes_of(cabinet, group)
+    rule, _ = rule_and_slide(cabinet, group)
+    return (rule.slide, rule.across, sizes.opening, sizes.measured, sizes.outside, sizes.inside, sizes.above_floor,
+            sizes.front_less, sizes.back_less, sizes.bottom_less)
+
+
+def one_of_each(cabinet: Cabinet, groups: Sequence[str]) -> list[str]:
+    """One of those that look alike from above by width, depth and opening, with a rail behind it where any has one."""
+    found: dict[tuple, str] = {}
+    for group in sorted(groups, key=lambda group: not rails_behind(cabinet, group)):
+        sizes = sizes_of(cabinet, group)
+        found.setdefault((sizes.outside[:2], sizes.opening, sizes.inside[:2]), group)
+    return list(found.values())

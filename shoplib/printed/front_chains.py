@@ -1,0 +1,148 @@
+"""The chains of fronts and gaps that must close over each bay, upward and across, read off the boards."""
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from shoplib.model.board import Board
+from shoplib.model.solved import Cabinet, ClosingSum, Gap
+from shoplib.words.naming import and_list
+
+_WAYS = {2: ("bottom", "top"), 0: ("left side", "right side")}
+"""By world axis: the boards of the case at its two ends."""
+
+
+def fronts_of(cabinet: Cabinet) -> dict[int, list[Board]]:
+    """The fronts of each bay, from the bottom up and from the left to the right."""
+    found: dict[int, list[Board]] = {}
+    for board in cabinet.boards:
+        if board.role == "front":
+            found.setdefault(int(board.name.split()[1]), []).append(board)
+    return {bay: sorted(fronts, key=lambda board: (board.box.low[2], board.box.low[0]))
+            for bay, fronts in sorted(found.items())}
+
+
+def open_gaps(cabinet: Cabinet) -> tuple[Gap, ...]:
+    """The gaps about fronts; one above another that a strip or a shelf fills in part becomes the two beside that."""
+    found: list[Gap] = []
+    for gap in cabinet.gaps:
+        below, above = (cabinet.by_name[name] for name in gap.between)
+        filled = _filling(cabinet, below, above) if gap.along == "z" else []
+        stations = [below, *filled, above]
+        found += [gap] if not filled else [
+            Gap((one.name, other.name), "z", other.box.low[2] - one.box.high[2]) for one, other in pairwise(stations)
+        ]
+    return tuple(found)
+
+
+def _filling(cabinet: Cabinet, below: Board, above: Board) -> list[Board]:
+    """Strips and shelves whose front edges stand between two inset fronts, from the bottom up."""
+    low, high = below.box, above.box
+    found = [
+        board for board in cabinet.boards if board.role in ("strip", "fixed shelf")
+        and low.high[2] <= board.box.low[2] and board.box.high[2] <= high.low[2]
+        and all(board.box.low[k] < low.high[k] and low.low[k] < board.box.high[k] for k in (0, 1))
+    ]
+    return sorted(found, key=lambda board: board.box.low[2])
+
+
+def chains_upward(cabinet: Cabinet) -> list[tuple[int, ClosingSum]]:
+    """For each bay what lies one above another: inset from the bottom to the top of the opening, overlay from the
+    underside of the bottom to the upper face of the top, or as far as the fronts reach where a board is missing.
+    """
+    found = []
+    for bay, fronts in fronts_of(cabinet).items():
+        column = [front for front in fronts if front.box.low[0] == fronts[0].box.low[0]]
+        pieces = [column[0]]
+        for below, above in pairwise(column):
+            pieces += [*_filling(cabinet, below, above), above]
+        low, high = _end(cabinet, 2, 0, column[0]), _end(cabinet, 2, 1, column[-1])
+        over = and_list([name for name, (_, said) in zip(_WAYS[2], (low, high), strict=True) if said]) or "the fronts"
+        total = "height of the opening" if _inset(cabinet) else f"over {over}"
+        found.append((bay, _chain(pieces, 2, low, high, total)))
+    return found
+
+
+def chains_across(cabinet: Cabinet) -> list[tuple[str, ClosingSum]]:
+    """Each lowest row of fronts from left to right: inset one chain for each bay, overlay one for those that meet."""
+    rows = {bay: [front for front in fronts if front.box.low[2] == fronts[0].box.low[2]]
+            for bay, fronts in fronts_of(cabinet).items()}
+    if _inset(cabinet):
+        return [(f"bay {bay}", _in_opening(cabinet, bay, row)) for bay, row in rows.items()]
+    return [(_bays(met), _before(cabinet, met, rows)) for met in _meeting(list(rows))]
+
+
+def _inset(cabinet: Cabinet) -> bool:
+    return cabinet.project.fronts.kind == "inset"
+
+
+def _end(cabinet: Cabinet, axis: int, side: int, front: Board) -> tuple[int, str]:
+    """Where a chain ends, and what the piece before the first or after the last front is called: "" for none."""
+    board = cabinet.by_name.get(_WAYS[axis][side])
+    own = (front.box.low, front.box.high)[side][axis]
+    if board is None:
+        return own, ""
+    near, far = (board.box.high, board.box.low) if side == 0 else (board.box.low, board.box.high)
+    covered = own < near[axis] if side == 0 else own > near[axis]
+    return (far[axis], f"reveal at the {board.name}") if covered else (near[axis], f"gap at the {board.name}")
+
+
+def _chain(
+    fronts: list[Board], axis: int, low: tuple[int, str], high: tuple[int, str], total: str
+) -> ClosingSum:
+    """Piece by piece from one end to the other; a piece of nothing without a name is left out."""
+    terms, reached, name = [], low[0], low[1]
+    for front in fronts:
+        if name:
+            terms.append((name, front.box.low[axis] - reached))
+        terms.append((front.name, front.box.size[axis]))
+        reached, name = front.box.high[axis], "gap"
+    if high[1]:
+        terms.append((high[1], high[0] - reached))
+    return ClosingSum(tuple(terms), (total, high[0] - low[0]))
+
+
+def _in_opening(cabinet: Cabinet, bay: int, row: list[Board]) -> ClosingSum:
+    """Between two uprights: the gaps as the plan has them, against the opening as measured where it was."""
+    size = {(gap.between, gap.along): gap.size for gap in cabinet.gaps}
+    left, right = _uprights(cabinet, bay)
+    read = cabinet.project.measured.openings.get(row[0].group.partition(".")[0])
+    names = (left.name, *(front.name for front in row), right.name)
+    terms = []
+    for number, front in enumerate(row):
+        terms.append((f"gap at the {left.name}" if number == 0 else "gap", size[(names[number], front.name), "x"]))
+        terms.append((front.name, front.box.size[0]))
+    terms.append((f"gap at the {right.name}", size[(row[-1].name, right.name), "x"]))
+    opening = read.front if read else right.box.low[0] - left.box.high[0]
+    return ClosingSum(tuple(terms), (f"opening of bay {bay}", opening))
+
+
+def _uprights(cabinet: Cabinet, bay: int) -> tuple[Board, Board]:
+    standing = sorted((board for board in cabinet.boards if board.role in ("side", "divider")),
+                      key=lambda board: board.box.low[0])
+    return standing[bay - 1], standing[bay]
+
+
+def _meeting(bays: list[int]) -> Iterator[list[int]]:
+    """Neighbours together: fronts of bays that do not lie side by side make no chain."""
+    run: list[int] = []
+    for bay in bays:
+        if run and bay != run[-1] + 1:
+            yield run
+            run = []
+        run.append(bay)
+    if run:
+        yield run
+
+
+def _bays(met: list[int]) -> str:
+    if len(met) == 1:
+        return f"bay {met[0]}"
+    return f"bays {met[0]} {'and' if len(met) == 2 else 'to'} {met[-1]}"
+
+
+def _before(cabinet: Cabinet, met: list[int], rows: dict[int, list[Board]]) -> ClosingSum:
+    """Before the edges of the case, from the outside of one upright to that of another."""
+    fronts = [front for bay in met for front in rows[bay]]
+    left, right = _uprights(cabinet, met[0])[0], _uprights(cabinet, met[-1])[1]
+    low, high = (left.box.low[0], f"reveal at the {left.name}"), (right.box.high[0], f"reveal at the {right.name}")
+    return _chain(fronts, 0, low, high, f"over {left.name} and {right.name}")
