@@ -37,7 +37,7 @@ _SPARE = 3.0
 
 
 def board_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> list[Block]:
-    """One entry for each row of the cut list, stage by stage, with each face that is worked on drawn.
+    """One entry for each row of the cut list, with its number there, and each face that is worked on drawn.
 
     The drawings are those of drawings.pdf, two or more on a page where they are small. An entry says what stops it
     (of the `findings`) and what is to be measured before it is cut.
@@ -45,11 +45,11 @@ def board_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> 
     findings, room = tuple(findings), paper.room()
     blocks: list[Block] = [Heading(HEADING), Words(_begins(cabinet))]
     stage = 0
-    for kind in kinds(cabinet):
+    for number, kind in enumerate(kinds(cabinet), start=1):
         if kind.stage != stage:
             stage = kind.stage
             blocks.append(Heading(f"Stage {stage}: {STAGES[stage]}", 2))
-        blocks += _entry(kind, cabinet, findings, room)
+        blocks += _entry(number, kind, cabinet, findings, room)
     return blocks
 
 
@@ -61,13 +61,15 @@ def _begins(cabinet: Cabinet) -> str:
     )
 
 
-def _entry(kind: Kind, cabinet: Cabinet, findings: tuple[Finding, ...], room: Room) -> Iterator[Block]:
+def _entry(
+    number: int, kind: Kind, cabinet: Cabinet, findings: tuple[Finding, ...], room: Room
+) -> Iterator[Block]:
     """A board with its first face, then its other faces; no page end parts a face from its words."""
     (_, first), *others = scenes_of(kind, cabinet, findings)
-    title = f"{kind.count} x {boards_in_short(kind.boards)}"
+    title = f"No. {number}: {kind.count} x {boards_in_short(kind.boards)}"
     yield _face((Heading(title, 3), *_facts(kind, cabinet)), first, kind, cabinet, room)
     for _, scene in others:
-        yield _face((Heading(scene.title.rpartition(": ")[0], 3),), scene, kind, cabinet, room)
+        yield _face((Heading(f"No. {number}: {scene.title.rpartition(': ')[0]}", 3),), scene, kind, cabinet, room)
 
 
 def _facts(kind: Kind, cabinet: Cabinet) -> tuple[Words, ...]:
@@ -101,7 +103,7 @@ def _face(head: Head, scene: Scene, kind: Kind, cabinet: Cabinet, room: Room) ->
         drawn = fitted(shown, (wide, high), cabinet.style.unit)
         if best is None or drawn.ratio < best[0].ratio:
             best = drawn, under
-        if kind.first.length >= drawn.ratio * least:
+        if max(kind.first.size) >= drawn.ratio * least:
             break
     drawn, under = best
     if under:

@@ -10,6 +10,9 @@ from shoplib.printed.build_pages import build_pages
 from shoplib.printed.caution_page import caution_pages
 from shoplib.printed.cover import cover_pages, reading_pages
 from shoplib.printed.cut_list_pages import cut_list_pages
+from shoplib.printed.drawer_page import drawer_pages
+from shoplib.printed.front_pages import front_pages
+from shoplib.printed.hardware_pages import hardware_pages
 from shoplib.printed.paper import Paper
 from shoplib.printed.sheet_pages import sheet_pages
 
@@ -33,9 +36,8 @@ def plan_set(
         *sheet_pages(found, paper),
         NewPage(),
         *board_pages(cabinet, findings, paper),
-        # drawer_pages
-        # front_pages
-        # hardware_pages
+        *(block for part in (drawer_pages, front_pages, hardware_pages)
+          for block in _from_new_page(part(cabinet, findings, paper))),
         NewPage(),
         *build_pages(cabinet, findings, in_use),
     ]
@@ -47,3 +49,8 @@ def plan_set(
         *reading_pages(cabinet, told([*cautions, *work]), paper),
         *work,
     ]
+
+
+def _from_new_page(part: list[Block]) -> list[Block]:
+    """A part that this cabinet may have nothing for, such as drawers: then it begins no page."""
+    return [NewPage(), *part] if part else []
