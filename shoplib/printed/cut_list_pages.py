@@ -2,7 +2,6 @@
 
 import re
 from collections.abc import Iterable, Iterator
-from itertools import accumulate
 
 from shoplib.documents.before_cutting import MEASURE, before_cutting
 from shoplib.documents.cut_list_file import sum_text

@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from functools import cache
 
 from pypdf import PdfReader
-from tests.printed.tagged import Tagged
 
 from shoplib.buying.laid import LaidOut
 from shoplib.buying.laid_out import laid_out
@@ -17,6 +16,7 @@ from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.everything import print_files
 from shoplib.printed.paper import PAPERS
+from tests.printed.tagged import Tagged
 
 PROJECTS = (
     "finger_jointed_drawers", "rolling_stand", "small_parts_wall_case", "under_bench_case", "wheel_wall_drawers",

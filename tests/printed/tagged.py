@@ -5,7 +5,21 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from pypdf import PageObject, PdfReader
-from pypdf.generic import ArrayObject, ContentStream, DictionaryObject
+from pypdf.generic import ArrayObject, DictionaryObject
+
+ARTIFACT = -1
+"""Stands for a mark of what is no part of the document: header and footer, and what stands across a page."""
+
+_STRING = rb"\((?:\\.|[^\\()])*\)|<[0-9A-Fa-f]*>"
+_TOKEN = re.compile(
+    rb"(?P<begins>/\w+\s*<<(?P<about>(?:" + _STRING + rb"|[^<>()])*)>>\s*BDC|/\w+\s+BMC)"
+    rb"|(?P<ends>\bEMC\b)|(?P<font>/\w+)\s+[\d.]+\s+Tf\b|(?P<literal>\()"
+    rb"|<(?P<hex>[0-9A-Fa-f]+)>|\bT[Jj]\b", re.DOTALL,
+)
+_STEP = re.compile(rb"\\.|[()]", re.DOTALL)
+_MARK = re.compile(rb"/MCID (\d+)")
+_ESCAPE = re.compile(rb"\\([0-7]{1,3}|.)", re.DOTALL)
+_LETTERS = {b"n": b"\n", b"r": b"\r", b"t": b"\t", b"b": b"\b", b"f": b"\f"}
 
 _BLOCK = re.compile(rb"begin(bfchar|bfrange)(.*?)end\1", re.DOTALL)
 _CODE = re.compile(rb"<([0-9A-Fa-f]+)>")
@@ -42,6 +56,10 @@ class Tagged:
         first = self.begins[title]
         end = min((page for page in self.begins.values() if page > first), default=len(self.reader.pages) + 1)
         return list(self._parts(self.root, range(first, end)))
+
+    def stamps(self) -> list[str]:
+        """Of each page what is no part of the document: header, footer, what stands across it."""
+        return [" ".join(self._words(number).get(ARTIFACT, "").split()) for number in self.numbers.values()]
 
     def pictures(self) -> list[str]:
         """The alternative texts of all pictures, empty where one has none."""
@@ -110,33 +128,56 @@ def _kids(node: DictionaryObject) -> list:
 
 
 def _marked(page: PageObject) -> dict[int, str]:
-    """The words of a page by the number of their mark, line by line with a space between."""
-    fonts = {name: _unicode(font.get_object()) for name, font in page["/Resources"].get("/Font", {}).items()}
+    """The words of a page by the number of their mark, line by line with a space between.
+
+    What is an artifact (header, footer, what stands across the page) has the number `ARTIFACT`. Only the operators of
+    text and marks are looked for, for a general reader takes seconds over the paths of a drawing.
+    """
+    fonts = {name.encode(): _unicode(font.get_object()) for name, font in page["/Resources"].get("/Font", {}).items()}
     found: dict[int, str] = {}
     open_marks: list[int | None] = []
-    font = {}
-    for operands, operator in ContentStream(page.get_contents(), page.pdf).operations:
-        if operator == b"BDC":
-            mark = operands[1].get("/MCID") if isinstance(operands[1], DictionaryObject) else None
-            open_marks.append(None if mark is None else int(mark))
-        elif operator == b"BMC":
-            open_marks.append(None)
-        elif operator == b"EMC":
+    font: dict[int, str] = {}
+    shown = b""
+    content, at = page.get_contents().get_data(), 0
+    while token := _TOKEN.search(content, at):
+        at = token.end()
+        if token["begins"]:
+            numbered = _MARK.search(token["about"] or b"")
+            artifact = token["begins"].startswith(b"/Artifact")
+            open_marks.append(ARTIFACT if artifact else int(numbered[1]) if numbered else None)
+        elif token["ends"]:
             open_marks.pop()
-        elif operator == b"Tf":
-            font = fonts[operands[0]]
-        elif operator in (b"Tj", b"TJ"):
+        elif token["font"]:
+            font = fonts[token["font"]]
+        elif token["literal"]:
+            end = _closing(content, at)
+            shown += _ESCAPE.sub(_unescaped, content[at:end])
+            at = end + 1
+        elif token["hex"]:
+            shown += bytes.fromhex(token["hex"].decode())
+        else:
             mark = next((mark for mark in reversed(open_marks) if mark is not None), None)
+            text = "".join(font[int.from_bytes(shown[k:k + 2])] for k in range(0, len(shown), 2))
             if mark is not None:
-                shown = operands[0] if operator == b"TJ" else [operands[0]]
-                text = "".join(_decoded(each, font) for each in shown if isinstance(each, (bytes, str)))
                 found[mark] = f"{found[mark]} {text}" if mark in found else text
+            shown = b""
     return found
 
 
-def _decoded(shown: bytes | str, font: dict[int, str]) -> str:
-    raw = shown if isinstance(shown, bytes) else shown.original_bytes
-    return "".join(font[int.from_bytes(raw[at:at + 2])] for at in range(0, len(raw), 2))
+def _closing(content: bytes, at: int) -> int:
+    """Where a literal string ends that begins at `at`: it may hold pairs of brackets."""
+    depth = 1
+    while depth:
+        found = _STEP.search(content, at)
+        at = found.end()
+        depth += {b"(": 1, b")": -1}.get(found[0], 0)
+    return at - 1
+
+
+def _unescaped(escape: re.Match[bytes]) -> bytes:
+    """One escape of a literal string (ISO 32000-1, 7.3.4.2)."""
+    after = escape[1]
+    return bytes([int(after, 8)]) if after.isdigit() else _LETTERS.get(after, after)
 
 
 def _unicode(font: DictionaryObject) -> dict[int, str]:
