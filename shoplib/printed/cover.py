@@ -20,7 +20,7 @@ from shoplib.words.naming import and_list, in_short, plural
 READING = "How to read this plan set"
 
 SIZE_HEAD = ("size", "wide", "deep", "high")
-SHEET_HEAD = ("sheet, by name", "mean, for sums", "thickest, for cuts")
+SHEET_HEAD = ("sheet, by name", "mean", "thickest")
 """The columns of the two tables."""
 
 _WALLS = ("box side", "box front", "box back")
@@ -30,6 +30,8 @@ _ROW = 5.4
 
 _HEADINGS = 44.0
 """What the headings, the note of the picture and the heads of the tables take of the cover, in mm."""
+
+_READINGS = "Sums use the mean of the readings; a cut that takes the sheet uses the thickest."
 
 _HOW = (
     "Every page carries the fingerprint of the plan at its top. Two fingerprints are two versions of the plan: never "
@@ -50,14 +52,14 @@ def cover_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
     sizes, sheets = tuple(key_sizes(cabinet)), tuple(_sheets(cabinet))
     width, height = paper.room()
     stands = standing_words(cabinet)
-    left = height - _HEADINGS - _ROW * max(len(sizes), 2 * len(sheets)) - 4 * LINE * len(stands)
+    left = height - _HEADINGS - _ROW * max(len(sizes), len(sheets) + 2) - 4 * LINE * len(stands)
     return [
         Heading(cabinet.name),
         picture(front_elevation(cabinet, cabinet.style), (width, max(left, 60.0)), cabinet.style.unit),
         Beside((
             (Heading("Key sizes", 2), Table(SIZE_HEAD, sizes, (0,))),
-            (Heading("Sheets as measured", 2), Table(SHEET_HEAD, sheets, (0,))),
-        ), (3, 2)),
+            (Heading("Sheets as measured", 2), Table(SHEET_HEAD, sheets, (0,)), Words(_READINGS)),
+        ), (5, 4)),
         *(Words(text) for text in stands),
     ]
 

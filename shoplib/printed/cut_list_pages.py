@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterable, Iterator
+from itertools import accumulate
 
 from shoplib.documents.before_cutting import MEASURE, before_cutting
 from shoplib.documents.cut_list_file import sum_text
@@ -104,7 +105,11 @@ def boxes_to_fill_in(stage: int, cabinet: Cabinet) -> list[Block]:
         boxes.setdefault(f"{what.capitalize()}{how}", []).append(f"{place}{size}")
     parted = [ToFillIn(title, tuple(lines[at:at + _LINES]))
               for title, lines in boxes.items() for at in range(0, len(lines), _LINES)]
-    return [Beside(tuple((box,) for box in parted[at:at + 2])) for at in range(0, len(parted), 2)]
+    half = (sum(len(box.lines) for box in parted) + 1) // 2
+    before = accumulate((len(box.lines) for box in parted), initial=0)
+    left = tuple(box for box, lines in zip(parted, before, strict=False) if lines < half)
+    columns = (left, tuple(parted[len(left):]))
+    return [Beside(tuple(column for column in columns if column))] if parted else []
 
 
 _READING = re.compile(r"the (opening|depth)( of )([^,]+)(, .*)")

@@ -44,9 +44,9 @@ _SHARES = (5, 3)
 _NUMBERS = "Numbers in boxes on the drawings are the steps of the table behind them."
 _SETTINGS = (
     "What is set stays for all rows with the same setting. \u201cAt\u201d is the size between fence, stop or line and "
-    "the blade. Letters are those of the drawing; parts have the sizes of the cut list."
+    "the blade. Letters are those of the drawing; parts have the sizes of the cut list. After the saw cuts of a stage "
+    "come its joint cuts that must match: one setting for each row, the same side against it."
 )
-_JOINTS = "Joint cuts that must match: one setting for each row, the same side against it."
 _NOT_LAID_OUT = (
     "The boards are not laid out on sheets here: the command \u201csheets\u201d says what the project lacks for it. "
     "The cut list is complete without it."
@@ -103,11 +103,11 @@ def _order(turn: Turn, found: LaidOut, rows: Iterator[list[str]]) -> Iterator[Bl
     if saw:
         first = not_before(turn.job.ask.stages, found.cabinet)
         yield Heading(f"Its cuts in their order{f', not before {first}' if first else ''}", 3)
-        yield Table(HEAD, saw, (3, 3, 8, 8, 8, 9, 9, 10, 10))
+        minds = (10, 10) if any(row[-1] for row in saw) else ()
+        yield Table(HEAD, saw, (3, 3, 8, 8, 8, 9, 9, *minds))
     if joints:
         yield Heading("Then its joint cuts", 3)
-        yield Words(_JOINTS)
-        yield Table(JOINT_HEAD, joints, (3, 5, 8))
+        yield Table(JOINT_HEAD, joints, (3, 5, *((8,) if any(row[-1] for row in joints) else ())))
 
 
 def _named(cells: list[str]) -> dict[str, str]:
