@@ -3,8 +3,8 @@
 import time
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from functools import partial
+from operator import attrgetter
 
 from shoplib.layout.cut_tree import one_sheet, other_ways, sawn, tidied
 from shoplib.layout.offcuts import LEAST, Least, worth_keeping
@@ -13,15 +13,10 @@ from shoplib.layout.own_strips import own_strips
 from shoplib.layout.pieces import Job, Laid, Layout, LayoutError, Rect
 from shoplib.layout.room_kept import largest_room
 from shoplib.layout.sawn import Sawn
-from shoplib.layout.shop_cost import ShopCost, Wish
+from shoplib.layout.shop_cost import ShopCost, Wish, as_good, best_of
 
 FINALISTS = 6
 """So many layouts are tidied and put in order before the last choice; the others are judged as they were found."""
-
-
-AS_GOOD = Fraction(9, 10)
-"""An offcut is as good as the largest if it has this share of its area, and parts could be made again from what is left
-that else could not (common practice, no source)."""
 
 CUT_OTHERWISE = 3
 """So many finalists are cut in other ways as well, where something is wanted of what is left."""
@@ -110,7 +105,7 @@ def best_for(
     if not ranked:
         raise LayoutError("there is no layout to choose from; give the search more time.")
     ranked.sort()
-    good = _as_good(wish, ranked[0][0])
+    good = as_good(wish, ranked[0][0])
     by_spare = sorted((rank for rank in ranked if good(rank[0])), key=lambda rank: (spare[rank[1]], rank))
     numbers = dict.fromkeys(n for _, n in (*ranked[:FINALISTS], *(by_spare[:FINALISTS] if wanted else ())))
     until = max(until, clock() + max(seconds / 4, FOR_LAST))
@@ -120,7 +115,8 @@ def best_for(
             break
         finalists.append(weighed(job, found[n], wish, least))
     if wanted is None:
-        return replace(together(job, min(finalists, key=_rank)), among=len(ranked))
+        best = best_of(finalists, attrgetter("shop"), wish)
+        return replace(together(job, best), among=len(ranked))
     able = list(finalists)
     for n, choice in [*zip(numbers, finalists, strict=False)][:CUT_OTHERWISE]:
         cuts = tuple(known[laid] for laid in found[n].sheets)
@@ -143,20 +139,14 @@ def _rank(choice: Choice) -> tuple[int, ...]:
     return choice.shop.ranked(choice.wish)
 
 
-def _as_good(wish: Wish | None, best: tuple[int, ...]) -> Callable[[tuple[int, ...]], bool]:
-    """Whether a rank (`ShopCost.ranked`) is as good in what is wished, or nearly so."""
-    if wish == "largest offcut":
-        return lambda rank: rank[0] <= best[0] and rank[1] <= best[1] * AS_GOOD
-    return lambda rank: rank[:2] <= best[:2]
-
-
 def _wanted_most(wanted: Wanted, able: list[Choice], late: Callable[[], bool]) -> Choice:
     """The choice with which least is bought later; of those the one as it is wished, from which parts can be made."""
-    good = _as_good(able[0].wish, min(map(_rank, able)))
+    good = as_good(able[0].wish, min(map(_rank, able)))
 
     def rank(choice: Choice) -> tuple:
-        spare = wanted.spare(choice.layout.sheets, choice.sheets) if good(_rank(choice)) else ()
-        return not spare, spare, _rank(choice)
+        if not good(_rank(choice)):
+            return True, (), 0, _rank(choice)
+        return False, wanted.spare(choice.layout.sheets, choice.sheets), choice.shop.left_to_size, _rank(choice)
 
     best, least_cost = able[0], None
     for choice in sorted(able, key=rank):
@@ -190,7 +180,7 @@ def weighed(job: Job, layout: Layout, wish: Wish | None = None, least: Least = L
     sheets, cuts = [], []
     for laid in layout.sheets:
         ways = _ways(job, laid, wish, least)
-        laid, found = min(ways, key=lambda way: shop_cost(job, way[:1], way[1:], least).ranked(wish))
+        laid, found = best_of(ways, lambda way: shop_cost(job, way[:1], way[1:], least), wish)
         sheets.append(laid)
         cuts.append(found)
     layout = replace(layout, sheets=tuple(sheets))
@@ -217,7 +207,8 @@ def together(job: Job, choice: Choice) -> Choice:
             sheets = (*choice.layout.sheets[:n], laid, *choice.layout.sheets[n + 1 :])
             cuts = (*choice.sheets[:n], found, *choice.sheets[n + 1 :])
             shop = shop_cost(job, sheets, cuts, choice.least)
-            if shop.ranked(choice.wish) < choice.shop.ranked(choice.wish):
+            fewer = shop.left_to_size <= choice.shop.left_to_size
+            if fewer and shop.ranked(choice.wish) < choice.shop.ranked(choice.wish):
                 choice = replace(choice, layout=replace(choice.layout, sheets=sheets), sheets=cuts, shop=shop)
     return choice
 

@@ -9,13 +9,15 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
+from operator import itemgetter
 
 from shoplib.layout.longer_first import longer_first
 from shoplib.layout.offcuts import LEAST, Least, room_beside, worth_keeping
+from shoplib.layout.own_cut import wants_room, with_own_cuts
 from shoplib.layout.pieces import Job, Laid, Rect
 from shoplib.layout.sawn import SawCut, Sawn
 from shoplib.layout.set_by import with_awkward
-from shoplib.layout.shop_cost import ShopCost, Wish
+from shoplib.layout.shop_cost import ShopCost, Wish, best_of
 from shoplib.layout.slabs import KEPT, Item, Slab, locked, span, taken_apart, usable, within
 
 _Span = tuple[int, int]
@@ -57,7 +59,8 @@ def other_ways(job: Job, laid: Laid, wish: Wish | None = None, least: Least = LE
     (Rect(x=60, y=0, w=40, h=50), [Rect(x=0, y=30, w=100, h=20)])
     """
     best, found = _best(job, laid, wish, least)[1], {}
-    for _, cuts, _ in sorted(_all_ways(job, laid, wish, least, smaller=_SMALLER), key=_rank):
+    ways = _all_ways(job, laid, wish, least, smaller=_SMALLER)
+    for _, cuts, _ in sorted(ways, key=lambda way: way[0].ranked(wish)):
         found.setdefault(cuts.offcuts, cuts)
     return tuple(cuts for offcuts, cuts in found.items() if offcuts != best.offcuts)
 
@@ -85,12 +88,12 @@ def tidied(
     return replace(laid, placed=tuple(replace(one, at=moved[place]) for place, one in enumerate(laid.placed)))
 
 
-_Way = tuple[tuple[int, ...], Sawn, Slab]
-"""How a way to cut ranks, the cuts, and the tree that they come from."""
+_Way = tuple[ShopCost, Sawn, Slab]
+"""What a way to cut costs, the cuts, and the tree that they come from."""
 
 
 def _best(job: Job, laid: Laid, wish: Wish | None, least: Least, all_at_once: bool = False) -> _Way:
-    return min(_all_ways(job, laid, wish, least, all_at_once), key=_rank)
+    return best_of(_all_ways(job, laid, wish, least, all_at_once), itemgetter(0), wish)
 
 
 def _all_ways(
@@ -100,41 +103,45 @@ def _all_ways(
     stock = job.stock[laid.stock]
     whole, trimmed = Rect(0, 0, stock.length, stock.width), usable(job, laid)
     if not laid.placed:
-        return [((), Sawn((), (whole,), 0, 0), Slab(whole))]
+        found = Sawn((), (whole,), 0, 0)
+        return [(one_sheet(found, least), found, Slab(whole))]
     trims = tuple(trim_cuts(whole, trimmed, laid))
 
-    def ways(kept: list[Item]) -> Iterator[_Way]:
-        """Either direction first; for light pieces, also parted near the middle first."""
+    def trees(items: Sequence[Item]) -> Iterator[Slab]:
+        """Either direction first, by all cuts that it allows or long pieces before short ones."""
         for axis in (0, 1):
-            trees = [taken_apart(trimmed, [*items, *kept], axis, job.kerf)]
-            if trees == [None]:
-                continue
-            if not all_at_once:
-                trees.append(longer_first(job, trimmed, [*items, *kept], axis))
-            for tree in dict.fromkeys(trees):
-                usual = Counter(_settings(tree))
-                for parted in (False, True) if wish == "light pieces" else (False,):
-                    cuts = _in_stages(tree, job, usual, parted, laid)
-                    found = with_awkward(job, laid, _swept(whole, (*trims, *cuts), laid))
-                    yield one_sheet(found, least).ranked(wish), found, tree
+            tree = taken_apart(trimmed, items, axis, job.kerf)
+            if tree:
+                longer = tree if all_at_once else longer_first(job, trimmed, items, axis)
+                yield from dict.fromkeys((tree, longer))
 
-    items = [Item(one.at, place) for place, one in enumerate(laid.placed)]
-    found = list(ways([]))
-    if not found:
+    def ways(items: Sequence[Item]) -> Iterator[_Way]:
+        """For light pieces, also parted near the middle first."""
+        for tree in trees(items):
+            usual = Counter(_settings(tree))
+            for parted in (False, True) if wish == "light pieces" else (False,):
+                cuts = _in_stages(tree, job, usual, parted, laid)
+                found = with_awkward(job, laid, _swept(whole, (*trims, *cuts), laid))
+                yield one_sheet(found, least), found, tree
+
+    def with_room(items: tuple[Item, ...]) -> Iterator[tuple[Item, ...]]:
+        yield from dict.fromkeys(with_own_cuts(tree, items, job) for tree in trees(items))
+
+    exact = tuple(Item(one.at, place) for place, one in enumerate(laid.placed))
+    each = [(way, items) for items in with_room(exact) for way in ways(items)]
+    if not each:
         raise locked(job, laid)
-    offcut = int(smaller * min(one_sheet(way[1], least).offcut for way in found))
+    items = best_of(each, lambda one: one[0][0], wish)[1]
+    found = [way for way, _ in each]
+    offcut = int(smaller * min(cost.offcut for cost, *_ in found))
     kept = 0
-    for room in room_beside(trimmed, [one.at for one in laid.placed], job.kerf, least, offcut):
-        more = list(ways([Item(room, KEPT)]))
+    for room in room_beside(trimmed, [item.at for item in items], job.kerf, least, offcut):
+        more = [way for beside in with_room((*items, Item(room, KEPT))) for way in ways(beside)]
         found += more
         kept += bool(more)  # some rooms lie so that no cuts from edge to edge free them
         if kept == _OFFCUTS_TRIED:
             break
     return found
-
-
-def _rank(way: _Way) -> tuple[int, ...]:
-    return way[0]
 
 
 def one_sheet(found: Sawn, least: Least = LEAST) -> ShopCost:
@@ -285,10 +292,29 @@ def _settle(slab: Slab, x: int, y: int, job: Job, laid: Laid, moved: dict[int, R
     def key(part: Slab) -> tuple:
         return part.place == KEPT, -_cut_down_to(part, job), -part.at[wide], _made_of(part, laid)
 
-    for part in sorted(slab.slabs, key=key):
+    parts = sorted(slab.slabs, key=key)
+    room = _room(slab, [part for part in parts if not part.kept], job.kerf)
+    for part in parts:
         _settle(part, x, y, job, laid, moved)
         step = part.at[wide] + job.kerf
+        if room >= job.kerf and not part.kept and wants_room(part, slab.axis, job):
+            step, room = step + job.kerf, room - job.kerf
         x, y = (x + step, y) if slab.axis == 0 else (x, y + step)
+
+
+def _room(slab: Slab, parts: list[Slab], kerf: int) -> int:
+    """How much of a piece nothing is made of when these lie in it one after the other, the last with no offcut."""
+    wide = slab.axis + 2
+    taken = sum(part.at[wide] + kerf for part in parts) - kerf
+    return slab.at[wide] - taken + (parts[-1].at[wide] - _size(parts[-1], slab.axis, kerf)) if parts else 0
+
+
+def _size(slab: Slab, axis: int, kerf: int) -> int:
+    """How far the parts of a piece reach along an axis when they lie as close as they can."""
+    if slab.place is not None:
+        return slab.at[axis + 2]
+    sizes = [_size(part, axis, kerf) for part in slab.wanted]
+    return sum(sizes) + kerf * (len(sizes) - 1) if slab.axis == axis else max(sizes)
 
 
 def _cut_down_to(slab: Slab, job: Job) -> int:

@@ -39,7 +39,8 @@ def longer_first(job: Job, at: Rect, items: Sequence[Item], axis: int) -> Slab |
     @cache
     def taken(at: Rect, items: _Items, axis: int) -> _Found | None:
         if len(items) == 1 and items[0].at == at:
-            return _Found(0, 0, Slab(at, place=items[0].place))
+            own_cuts = sum(a != b for a, b in zip(at[2:], items[0].made[2:], strict=True))
+            return _Found(0, own_cuts, items[0].slab(axis))
         groups = [(low, high, tuple(group)) for low, high, group in apart(items, axis, job.kerf)]
         if len(groups) == 1 and len(items) > 1 and len(list(apart(items, 1 - axis, job.kerf))) == 1:
             return None

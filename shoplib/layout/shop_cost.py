@@ -1,10 +1,18 @@
 """What a layout costs the person at the saw, besides the sheets, and which of it they would rather have less of."""
 
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
-from typing import Literal, get_args
+from fractions import Fraction
+from typing import Literal, TypeVar, get_args
 
 Wish = Literal["largest offcut", "fewest rips", "fewest settings", "fewest turns", "light pieces"]
 WISHES: tuple[Wish, ...] = get_args(Wish)
+
+AS_GOOD = Fraction(9, 10)
+"""An offcut is as good as the largest if it has this share of its area, and fewer parts are left to size or more could
+be made again from what is left (common practice, no source)."""
+
+_Way = TypeVar("_Way")
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,3 +55,24 @@ class ShopCost:
             "light pieces": self.heaviest,
         }
         return (self.short, by_wish[wish or "fewest turns"], self.skims, self.left_to_size, *by_wish.values())
+
+
+def as_good(wish: Wish | None, best: tuple[int, ...]) -> Callable[[tuple[int, ...]], bool]:
+    """Whether a rank (`ShopCost.ranked`) is as good in what is wished as the best one, or nearly so."""
+    if wish == "largest offcut":
+        return lambda rank: rank[0] <= best[0] and rank[1] <= best[1] * AS_GOOD
+    return lambda rank: rank[:2] <= best[:2]
+
+
+def best_of(ways: Iterable[_Way], cost: Callable[[_Way], ShopCost], wish: Wish | None = None) -> _Way:
+    """Of those as good in what is wished the one with the fewest skims and parts left to size; then by rank.
+
+    >>> exact, roomy = ShopCost(60, 2, 5, 2, 90, left_to_size=1), ShopCost(58, 2, 6, 2, 90)
+    >>> best_of([exact, roomy], lambda cost: cost, "largest offcut") == roomy
+    True
+    """
+    ranked = [(cost(way), cost(way).ranked(wish), way) for way in ways]
+    good = as_good(wish, min(rank for _, rank, _ in ranked))
+    return min(
+        (one for one in ranked if good(one[1])), key=lambda one: (one[0].skims, one[0].left_to_size, one[1])
+    )[2]

@@ -16,10 +16,30 @@ KEPT = -1
 
 
 class Item(NamedTuple):
-    """What must come out whole: a part, counted in `Laid.placed`, or an offcut (`KEPT`)."""
+    """What must come out whole: a part, counted in `Laid.placed`, or an offcut (`KEPT`).
+
+    `part` is where the part lies in it if it has wood for a cut of its own besides (`own_cut`).
+    """
 
     at: Rect
     place: int
+    part: Rect | None = None
+
+    @property
+    def made(self) -> Rect:
+        """What is left when it has been cut to size."""
+        return self.part or self.at
+
+    def slab(self, axis: int) -> "Slab":
+        """The piece that it fills, cut across `axis` first where it has to be cut to size.
+
+        >>> Item(Rect(0, 0, 22, 9), 0, Rect(0, 0, 20, 9)).slab(0).slabs
+        (Slab(at=Rect(x=0, y=0, w=20, h=9), axis=0, slabs=(), place=0),)
+        """
+        if self.at == self.made:
+            return Slab(self.at, place=self.place)
+        inside = self._replace(at=within(self.at, axis, *span(self.made, axis)))
+        return Slab(self.at, axis, (inside.slab(1 - axis),))
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +93,7 @@ def within(at: Rect, axis: int, low: int, high: int) -> Rect:
 def taken_apart(at: Rect, items: Sequence[Item], axis: int, kerf: int) -> Slab | None:
     """The piece with all that must come out of it, cut across `axis` first; None where items lock one another."""
     if len(items) == 1 and items[0].at == at:
-        return Slab(at, place=items[0].place)
+        return items[0].slab(axis)
     groups = list(apart(items, axis, kerf))
     if len(groups) == 1 and len(items) > 1 and len(list(apart(items, 1 - axis, kerf))) == 1:
         return None

@@ -87,6 +87,54 @@ def test_an_offcut_takes_the_error_and_no_part_is_what_it_leaves():
         assert Rect(0, 90, 120, 10) in found.offcuts
 
 
+def in_rows(length, *more):
+    """Two sides of 20 x 9 end to end, over them a back of 30 x 9, and what else there is, on a sheet 24 wide."""
+    kinds = (Part("side", 20, 9, 2), Part("back", 30, 9), *(Part("end", at.w, at.h) for at in more))
+    sides = (Placed(0, Rect(0, 0, 20, 9)), Placed(0, Rect(22, 0, 20, 9)), Placed(1, Rect(0, 11, 30, 9)))
+    also = tuple(Placed(2 + n, at) for n, at in enumerate(more))
+    return Job(kinds, (Stock("ply", length, 24),), 2), Laid(0, sides + also)
+
+
+def test_a_piece_that_its_parts_fill_is_cut_a_blade_wider_where_wood_lies_beside_it():
+    """By hand: two sides of 20 are 42 with a blade of 2. The piece for them and the back is cut off at 44, so that the
+    second side is cut to size as well, and the offcut is 100 - 44 - 2 = 54 long instead of 56."""
+    job, laid = in_rows(100)
+    found = sawn(job, laid, "largest offcut", ANY)
+    check(job, laid, found)
+    told = [(cut.kind, cut.fence) for cut in found.cuts]
+    assert told[0] == ("crosscut", 44) and told.count(("crosscut", 20)) == 2
+    assert found.left_to_size == 0
+    assert found.offcuts[0] == Rect(46, 0, 54, 24)
+
+
+def test_what_lies_beside_moves_on_by_a_blade_as_long_as_there_is_wood_behind_it():
+    """By hand: an end of 30 lies a blade from the second side, 100 - 74 - 2 = 24 are left behind it, and 2 go to it."""
+    job, laid = in_rows(100, Rect(44, 0, 30, 24))
+    moved = tidied(job, laid, "largest offcut", ANY)
+    before, after = (sawn(job, one, "largest offcut", ANY) for one in (laid, moved))
+    check(job, moved, after)
+    assert (before.left_to_size, after.left_to_size) == (1, 0)
+    assert (before.offcuts[0].area, after.offcuts[0].area) == (24 * 24, 22 * 24)
+    assert weighed(job, Layout((laid,), 0, 0), "largest offcut", ANY).shop.left_to_size == 0
+
+
+def test_a_part_is_left_to_size_where_the_wood_is_all_used():
+    """By hand: 42 and a blade and 30 fill 74."""
+    job, laid = in_rows(74, Rect(44, 0, 30, 24))
+    moved = tidied(job, laid, "largest offcut", ANY)
+    assert sawn(job, moved, "largest offcut", ANY).left_to_size == 1
+
+
+def test_no_piece_too_short_for_the_fence_gets_a_rip_more():
+    """By hand: 9 + 2 + 9 fill a piece 20 wide and 30 long, and 40 is asked of a rip: it stays one rip."""
+    parts = (Part("slat", 30, 9, 2), Part("end", 40, 18))
+    job = Job(parts, (Stock("ply", 80, 60),), 2, shortest=40)
+    laid = Laid(0, (Placed(0, Rect(0, 0, 30, 9)), Placed(0, Rect(0, 11, 30, 9)), Placed(1, Rect(32, 0, 40, 18))))
+    found = sawn(job, laid, "largest offcut", ANY)
+    check(job, laid, found)
+    assert (found.short, found.left_to_size) == (1, 1)
+
+
 def test_of_a_full_piece_the_size_that_nothing_else_has_is_left():
     """By hand: 30 + 2 + 30 + 2 + 16 = 80. The rail of 16 is what is left, and is told; the sides are equal."""
     job = Job((Part("side", 90, 30, 2), Part("rail", 90, 16)), (Stock("ply", 90, 80),), 2)

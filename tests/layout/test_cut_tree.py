@@ -8,7 +8,7 @@ import pytest
 from shoplib.layout.cut_tree import one_sheet, sawn, tidied
 from shoplib.layout.offcuts import Least, room_beside
 from shoplib.layout.pieces import Job, Laid, Layout, LayoutError, Part, Placed, Rect, Stock
-from shoplib.layout.shop_cost import WISHES
+from shoplib.layout.shop_cost import AS_GOOD, WISHES
 from tests.judge.sheets import Lying, cuttable
 from tests.layout.cut_up import cut_up, sliced
 from tests.layout.judged import judged
@@ -167,8 +167,8 @@ def test_the_large_offcut_is_cut_off_first_where_that_is_wished():
 
 def test_no_larger_offcut_can_be_cut_where_that_is_wished(count):
     """Each empty rectangle that cannot be made larger is given to the judge as one more part: if he lets it pass,
-    what is left must be as large."""
-    random, beyond = Random(13), 0
+    what is left must be as large, but for the wood that gives a part a cut of its own (a tenth at most)."""
+    random, beyond, whole = Random(13), 0, 0
     for _ in range(count(40, 400)):
         job, layout = cut_up(random, loose=random.random() < 0.5, trim=(2, 6))
         (laid,) = layout.sheets
@@ -176,9 +176,11 @@ def test_no_larger_offcut_can_be_cut_where_that_is_wished(count):
         rooms = room_beside(job.stock[0].usable, [one.at for one in laid.placed], job.kerf, ANY)
         largest = max((at.area for at in rooms if cuttable([*parts, Lying(-1, *at)], job.kerf)), default=0)
         found = sawn(job, laid, "largest offcut", ANY)
-        assert max((at.area for at in found.offcuts), default=0) == largest
+        got = max((at.area for at in found.offcuts), default=0)
+        assert AS_GOOD * largest <= got <= largest
+        whole += got == largest
         beyond += max((at.area for at in sawn(job, laid, None, ANY).offcuts), default=0) < largest
-    assert beyond > 5
+    assert beyond > 5 and whole > count(40, 400) * 2 // 3
 
 
 def test_light_pieces_part_the_sheet_near_its_middle():
