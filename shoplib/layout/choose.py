@@ -33,7 +33,7 @@ class Wanted:
     """What the leftovers are for, beside the wish; less is better. Both get the sheets and their cuts.
 
     `later` is what stages that are still to come would cost to buy, and comes before the wish; None where there are
-    none. `spare` says how well spoiled parts could be made again, and comes after the wish.
+    none. `spare` says how well spoiled parts could be made again, and comes after the wish and parts left to size.
     """
 
     later: Callable[[Sequence[Laid], Sequence[Sawn]], int] | None = None
@@ -145,8 +145,8 @@ def _wanted_most(wanted: Wanted, able: list[Choice], late: Callable[[], bool]) -
 
     def rank(choice: Choice) -> tuple:
         if not good(_rank(choice)):
-            return True, (), 0, _rank(choice)
-        return False, wanted.spare(choice.layout.sheets, choice.sheets), choice.shop.left_to_size, _rank(choice)
+            return True, 0, (), _rank(choice)
+        return False, choice.shop.left_to_size, wanted.spare(choice.layout.sheets, choice.sheets), _rank(choice)
 
     best, least_cost = able[0], None
     for choice in sorted(able, key=rank):

@@ -8,10 +8,11 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
+from functools import cache, lru_cache
 from itertools import pairwise
 from operator import itemgetter
 
-from shoplib.layout.longer_first import longer_first
+from shoplib.layout.longer_first import LongerFirst
 from shoplib.layout.offcuts import LEAST, Least, room_beside, worth_keeping
 from shoplib.layout.own_cut import wants_room, with_own_cuts
 from shoplib.layout.pieces import Job, Laid, Rect
@@ -84,7 +85,7 @@ def tidied(
         return laid
     tree = _best(job, laid, wish, least, all_at_once)[2]
     moved: dict[int, Rect] = {}
-    _settle(tree, tree.at.x, tree.at.y, job, laid, moved)
+    _settle(tree, tree.at, job, laid, moved)
     return replace(laid, placed=tuple(replace(one, at=moved[place]) for place, one in enumerate(laid.placed)))
 
 
@@ -92,6 +93,7 @@ _Way = tuple[ShopCost, Sawn, Slab]
 """What a way to cut costs, the cuts, and the tree that they come from."""
 
 
+@lru_cache(maxsize=64)
 def _best(job: Job, laid: Laid, wish: Wish | None, least: Least, all_at_once: bool = False) -> _Way:
     return best_of(_all_ways(job, laid, wish, least, all_at_once), itemgetter(0), wish)
 
@@ -107,15 +109,17 @@ def _all_ways(
         return [(one_sheet(found, least), found, Slab(whole))]
     trims = tuple(trim_cuts(whole, trimmed, laid))
 
-    def trees(items: Sequence[Item]) -> Iterator[Slab]:
-        """Either direction first, by all cuts that it allows or long pieces before short ones."""
-        for axis in (0, 1):
-            tree = taken_apart(trimmed, items, axis, job.kerf)
-            if tree:
-                longer = tree if all_at_once else longer_first(job, trimmed, items, axis)
-                yield from dict.fromkeys((tree, longer))
+    longer = LongerFirst(job)
 
-    def ways(items: Sequence[Item]) -> Iterator[_Way]:
+    @cache
+    def trees(items: tuple[Item, ...]) -> tuple[Slab, ...]:
+        """Either direction first, by all cuts that it allows or long pieces before short ones."""
+        found = [taken_apart(trimmed, items, axis, job.kerf) for axis in (0, 1)]
+        if not all_at_once:
+            found += [longer.taken_apart(trimmed, items, axis) for axis, tree in enumerate(found) if tree]
+        return tuple(dict.fromkeys(filter(None, found)))
+
+    def ways(items: tuple[Item, ...]) -> Iterator[_Way]:
         """For light pieces, also parted near the middle first."""
         for tree in trees(items):
             usual = Counter(_settings(tree))
@@ -281,40 +285,40 @@ def _settings(slab: Slab) -> Iterator[tuple[int, int]]:
         yield from _settings(part)
 
 
-def _settle(slab: Slab, x: int, y: int, job: Job, laid: Laid, moved: dict[int, Rect]) -> None:
-    """Give every part under this piece its place, once the piece lies at x, y."""
+def _settle(slab: Slab, into: Rect, job: Job, laid: Laid, moved: dict[int, Rect]) -> None:
+    """Give every part under this piece its place, once the piece lies at the corner of `into` and has room there."""
     if slab.place is not None:
         if slab.place != KEPT:
-            moved[slab.place] = slab.at._replace(x=x, y=y)
+            moved[slab.place] = slab.at._replace(x=into.x, y=into.y)
         return
-    wide = slab.axis + 2
+    axis, parts = slab.axis, _in_order(slab, job, laid)
+    low, end = span(into, axis)
+    room = end - low - _size(slab, axis, job, laid)
+    for part in parts:
+        high = end if part is parts[-1] else low + part.at[axis + 2]
+        _settle(part, within(into, axis, low, high), job, laid, moved)
+        low += part.at[axis + 2] + job.kerf
+        if room >= job.kerf and wants_room(part, axis, job):
+            low, room = low + job.kerf, room - job.kerf
+
+
+def _in_order(slab: Slab, job: Job, laid: Laid) -> list[Slab]:
+    """What parts come out of, wide pieces first and equal ones side by side."""
 
     def key(part: Slab) -> tuple:
-        return part.place == KEPT, -_cut_down_to(part, job), -part.at[wide], _made_of(part, laid)
+        return -_cut_down_to(part, job), -part.at[slab.axis + 2], _made_of(part, laid)
 
-    parts = sorted(slab.slabs, key=key)
-    room = _room(slab, [part for part in parts if not part.kept], job.kerf)
-    for part in parts:
-        _settle(part, x, y, job, laid, moved)
-        step = part.at[wide] + job.kerf
-        if room >= job.kerf and not part.kept and wants_room(part, slab.axis, job):
-            step, room = step + job.kerf, room - job.kerf
-        x, y = (x + step, y) if slab.axis == 0 else (x, y + step)
+    return sorted(slab.wanted, key=key)
 
 
-def _room(slab: Slab, parts: list[Slab], kerf: int) -> int:
-    """How much of a piece nothing is made of when these lie in it one after the other, the last with no offcut."""
-    wide = slab.axis + 2
-    taken = sum(part.at[wide] + kerf for part in parts) - kerf
-    return slab.at[wide] - taken + (parts[-1].at[wide] - _size(parts[-1], slab.axis, kerf)) if parts else 0
-
-
-def _size(slab: Slab, axis: int, kerf: int) -> int:
-    """How far the parts of a piece reach along an axis when they lie as close as they can."""
+def _size(slab: Slab, axis: int, job: Job, laid: Laid) -> int:
+    """How far the parts of a piece reach along an axis once they are in order."""
     if slab.place is not None:
         return slab.at[axis + 2]
-    sizes = [_size(part, axis, kerf) for part in slab.wanted]
-    return sum(sizes) + kerf * (len(sizes) - 1) if slab.axis == axis else max(sizes)
+    if slab.axis != axis:
+        return max(_size(part, axis, job, laid) for part in slab.wanted)
+    *others, last = _in_order(slab, job, laid)
+    return sum(part.at[axis + 2] + job.kerf for part in others) + _size(last, axis, job, laid)
 
 
 def _cut_down_to(slab: Slab, job: Job) -> int:

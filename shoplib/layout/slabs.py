@@ -5,7 +5,7 @@ whatever can be cut apart can still be when it has been cut once more.
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import combinations
 from typing import NamedTuple
 
@@ -34,7 +34,7 @@ class Item(NamedTuple):
         """The piece that it fills, cut across `axis` first where it has to be cut to size.
 
         >>> Item(Rect(0, 0, 22, 9), 0, Rect(0, 0, 20, 9)).slab(0).slabs
-        (Slab(at=Rect(x=0, y=0, w=20, h=9), axis=0, slabs=(), place=0),)
+        (Slab(at=Rect(x=0, y=0, w=20, h=9), axis=0, slabs=(), place=0, kept=False),)
         """
         if self.at == self.made:
             return Slab(self.at, place=self.place)
@@ -47,23 +47,22 @@ class Slab:
     """A piece of the sheet. Either one item fills it, or cuts across `axis` part it into `slabs`, low to high.
 
     Across axis 0 (x) means crosscuts, across axis 1 (y) rips. Between slabs, and beside the outer ones, there may be
-    wood that nothing is made of.
+    wood that nothing is made of. `kept`: nothing comes out of it but an offcut that stays whole. `wanted` are the slabs
+    that parts come out of: an offcut is never cut to a size, it is what remains beside them.
     """
 
     at: Rect
     axis: int = 0
     slabs: tuple["Slab", ...] = ()
     place: int | None = None
+    kept: bool = field(init=False, compare=False)
+    wanted: tuple["Slab", ...] = field(init=False, compare=False, repr=False)
 
-    @property
-    def kept(self) -> bool:
-        """Whether nothing comes out of it but an offcut that stays whole."""
-        return self.place == KEPT or (self.place is None and all(slab.kept for slab in self.slabs))
-
-    @property
-    def wanted(self) -> tuple["Slab", ...]:
-        """The slabs that parts come out of. An offcut is never cut to a size: it is what remains beside them."""
-        return tuple(slab for slab in self.slabs if not slab.kept)
+    def __post_init__(self) -> None:
+        """Found once, for both are asked of each slab many times."""
+        wanted = tuple(slab for slab in self.slabs if not slab.kept)
+        object.__setattr__(self, "wanted", wanted)
+        object.__setattr__(self, "kept", self.place == KEPT or (self.place is None and not wanted))
 
     @property
     def cut(self) -> bool:

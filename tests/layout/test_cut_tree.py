@@ -95,8 +95,8 @@ def test_random_sheets_are_cut_to_the_last_tick(loose, count):
 
 @pytest.mark.parametrize("loose", [False, True])
 def test_what_is_tidied_is_the_same_order_and_cuts_no_worse(loose, count):
-    random = Random(9 + loose)
-    for _ in range(count(50, 1_500)):
+    random, tried, more = Random(9 + loose), count(50, 1_500), 0
+    for _ in range(tried):
         job, layout = cut_up(random, loose=loose)
         wish = random.choice([None, *WISHES])
         laid = tidied(job, layout.sheets[0], wish, ANY)
@@ -104,7 +104,11 @@ def test_what_is_tidied_is_the_same_order_and_cuts_no_worse(loose, count):
         found = sawn(job, laid, wish, ANY)
         check(job, laid, found)
         before = one_sheet(sawn(job, layout.sheets[0], wish, ANY), ANY)
-        assert one_sheet(found, ANY).stages <= before.stages or wish not in (None, "fewest turns")
+        # Wood for a cut of its own, where there was none before, may turn the pieces about once more.
+        turns = one_sheet(found, ANY).stages - before.stages if wish in (None, "fewest turns") else 0
+        assert turns <= 1
+        more += turns > 0
+    assert more <= tried // 10
 
 
 def fewest_stages(items, kerf, axis):
