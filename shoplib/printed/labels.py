@@ -11,7 +11,6 @@ from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 from shoplib.printed import blocks as printed
 from shoplib.printed.paper import Paper
-from shoplib.words.stages import STAGES
 
 HOW = (
     "Cut the labels apart along the dashed lines. Tape each to its board as soon as it leaves the saw, on the face "
@@ -21,9 +20,9 @@ HOW = (
 """Common practice, no source."""
 
 _COLUMNS, _HIGH = 2, 41.0
-_ACROSS, _UP = 34 * MM, 32 * MM
+_ACROSS, _UP = 29 * MM, 32 * MM
 """The picture of a board, its arrows included."""
-_LONG, _SHORT, _ROOM = 22 * MM, 5 * MM, 6 * MM
+_LONG, _SHORT, _ROOM = 20 * MM, 5 * MM, 7 * MM
 _LOOKS = {"left": "looks left", "right": "looks right", "front": "looks to the front", "back": "looks to the back",
           "top": "looks up", "bottom": "looks down"}
 
@@ -44,13 +43,12 @@ def _label(board: Board, number: int, cabinet: Cabinet) -> printed.Label:
     face = FaceOn(board, looking)
     called = side_name(board, 2, 1 if face.upper else -1, outline_of(board, cabinet))
     edges = (face.edge("left" if face.datum_left else "right"), face.edge("below"))
-    told = called if called.startswith(looking) else f"{called}, which {_LOOKS[looking]}"
+    told = called if called.startswith(looking) else f"{called}, {_LOOKS[looking]}"
     lines = (
-        f"No. {number} of the cut list. Stage {board.stage}, {STAGES[board.stage]}",
         f"Goes to: {board.group}",
-        f"From: {board.sheet}",
+        f"Stage {board.stage}, cut list no. {number}, from {board.sheet}",
         f"Saw size: {page.length(length)} × {page.length(width)} × {page.measured(thickness)}",
-        f"On this face: {told}",
+        f"Lies on: {told}",
         f"Measure from: {edges[0]} and {edges[1]}",
     )
     return printed.Label(board.name, lines, *_picture(face, called, edges))
