@@ -6,10 +6,11 @@ from shoplib.building.clamps import Clamps
 from shoplib.building.glue_faces import GlueFace, glue_faces
 from shoplib.building.glue_time import USUAL
 from shoplib.documents.cautions import LIFTING, SLOTS, TOOLS
+from shoplib.lists.sides import EDGES
 from shoplib.lists.writing import Writing
 from shoplib.model.board import CASE, Board, BoxCut
 from shoplib.model.solved import Cabinet
-from shoplib.printed.blocks import Block, Framed, Table, ToFillIn, ToTick, Words
+from shoplib.printed.blocks import Block, Framed, Table, ToFillIn, Together, ToTick, Words
 from shoplib.printed.build_words import clamp_table
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
@@ -90,7 +91,15 @@ def finish_inside(cabinet: Cabinet) -> list[Block]:
     ]
     if floats:
         lines.append(f"Nothing is masked for {and_list(floats)}: it floats in its grooves. Keep finish out of them.")
-    return [ToTick(tuple(lines)), Words("Leave bare for the glue:"), _masks(faces, cabinet)]
+    table = _masks(faces, cabinet)
+    masked: tuple[Block, ...] = (Words("Leave bare for the glue:"), table)
+    if not table.rows:
+        return [ToTick(tuple(lines))]
+    return [ToTick(tuple(lines)), *([Together(masked)] if len(table.rows) <= _SHORT else masked)]
+
+
+_SHORT = 16
+"""A table of so many rows is not parted by the end of a page."""
 
 
 def _inside(cabinet: Cabinet) -> str:
@@ -116,7 +125,7 @@ def _masks(faces: Iterable[GlueFace], cabinet: Cabinet) -> Table:
     for name, kinds in of_board.items():
         for (what, strip), several in kinds.items():
             wide = write.setting(strip) if strip else "all of it"
-            rows.setdefault((_place(what, several), wide), []).append(name)
+            rows.setdefault((_place(what, several, cabinet.by_name[name]), wide), []).append(name)
     return Table(
         ("board", "glue face", "strip"),
         tuple((boards_in_short(cabinet.by_name[name] for name in names), place, wide)
@@ -125,22 +134,31 @@ def _masks(faces: Iterable[GlueFace], cabinet: Cabinet) -> Table:
     )
 
 
-def _place(what: str, faces: list[GlueFace]) -> str:
-    ends = and_list(list(dict.fromkeys(face.end for face in faces)))
-    many = "s" if len({face.end for face in faces}) > 1 else ""
+def _place(what: str, faces: list[GlueFace], board: Board) -> str:
+    ends = _ends(faces, board)
     others = and_list(in_short(dict.fromkeys(face.to for face in faces)))
     return {
-        "faces": f"along the {ends} end{many}, on both faces",
-        "face": f"along the {ends} end{many}, on the face that looks inside",
-        "end": f"the {ends} end{many} or edge{many}",
+        "faces": f"along the {ends}, on both faces",
+        "face": f"along the {ends}, on the face that looks inside",
+        "end": f"the {ends} itself",
         "cut": f"in the cut{'s' if len(faces) > 1 else ''} for {others}",
         "spot": f"where {others} lie{'' if len(faces) > 1 else 's'} against it",
     }[what]
 
 
+def _ends(faces: list[GlueFace], board: Board) -> str:
+    """The sides where the strips lie, such as "left and right end, and bottom edge"."""
+    looks: dict[str, list[str]] = {}
+    for end in dict.fromkeys(face.end for face in faces if face.end):
+        noun = ("end", "edge", "face")[board.placement.own_axis(EDGES[end][0])]
+        looks.setdefault(noun, []).append(end)
+    return and_list([f"{and_list(ways)} {noun}" for noun, ways in looks.items()])
+
+
 def dry_run(cabinet: Cabinet, goes: list[tuple[str, tuple[Clamps, ...]]]) -> list[Block]:
     """The whole case once without glue, with its clamps, against the clock."""
-    longest = max((b for b in cabinet.boards if b.stage == CASE), key=lambda board: board.length)
+    stiff = [board for board in cabinet.boards if board.stage == CASE and board.role not in ("back", "loose shelf")]
+    longest = max(stiff, key=lambda board: board.length)
     blocks: list[Block] = [
         Framed((Words(LIFTING, grave=True),)),
         ToTick((
@@ -165,6 +183,9 @@ def dry_run(cabinet: Cabinet, goes: list[tuple[str, tuple[Clamps, ...]]]) -> lis
     table = clamp_table(goes, cabinet)
     if table.rows:
         blocks += [Words(_CLAMPS), table]
+    else:
+        blocks.append(Words("Pocket screws draw these joints together: two clamps that hold a corner while you drive "
+                            "them are enough."))
     return blocks
 
 

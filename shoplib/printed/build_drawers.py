@@ -4,12 +4,13 @@ from collections.abc import Iterable
 
 from shoplib.building.boxes import AlikeBoxes
 from shoplib.building.clamps import clamps_for
+from shoplib.building.glue_time import USUAL
 from shoplib.documents.cautions import DRAWERS, PULL_OUT, hangs
 from shoplib.documents.riding import heights, stop_words
 from shoplib.lists.writing import Writing
 from shoplib.model.board import BOXES
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.blocks import Beside, Block, Framed, Table, ToFillIn, ToTick, Words
+from shoplib.printed.blocks import Beside, Block, Framed, Table, ToFillIn, Together, ToTick, Words
 from shoplib.printed.build_words import clamp_table, diagonals_expected, entry_table, names_in_short
 from shoplib.printed.cut_list_pages import boxes_to_fill_in
 from shoplib.words.naming import and_list, boards_in_short, in_short
@@ -18,27 +19,34 @@ from shoplib.words.stages import STAGES
 
 def measure(stage: int, cabinet: Cabinet) -> list[Block]:
     """What is read off the case before the boards of a stage are cut, and how it comes into the plan."""
-    how = (
-        "Measure with the tape or two sliding sticks, at the front edge and at the back; where they differ, both count."
-        if stage == BOXES else
-        "Hang every box on its slides and shut it. Where an opening was written down for stage 2 it stays as it was "
-        "read, unless the case was moved since."
-    )
+    first = stage == BOXES
     return [
         Framed((Words(
             f"Measure before you cut: no board of stage {stage}, {STAGES[stage]}, is cut before this is filled in.",
             grave=True,
-        ), Words(how))),
+        ), Words(_TAPE if first else _AGAIN))),
         *boxes_to_fill_in(stage, cabinet),
         ToTick((
             "Write each reading into to_measure.toml, between its quotes, and copy the lines with their headings to "
-            "the end of your project file.",
+            "the end of your project file." if first else
+            "Write what is new, such as the openings of strips, into the project file, beside what stands there.",
             "Plan again and print again: python3 -m shoplib plan, then python3 -m shoplib print, with the name of your "
             "project file. It says what changed.",
-            "The pages that come out bear another sign at their head (plan ...). Put the old pages of stages 2 and 3 "
-            "away: cut from the new ones.",
+            f"The new pages bear another sign at their head (plan ...). Put the old pages of {_left(stage)} away, and "
+            "cut from the new ones.",
         )),
     ]
+
+
+_TAPE = "Measure with a tape or two sliding sticks, at the front edge and at the back, and write down both."
+_AGAIN = (
+    "Hang every box on its slides and shut it. Then read each opening once more: it should be what you wrote for the "
+    "boxes. Where it is not, something moved or was drawn in by a screw: find it before you cut a front."
+)
+
+
+def _left(stage: int) -> str:
+    return "stages 2 and 3" if stage == BOXES else "stage 3"
 
 
 def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
@@ -55,7 +63,7 @@ def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
         *stop_words(cabinet),
     ))]
     if rows:
-        blocks.append(Table(("spacer", "goes", "for"), rows))
+        blocks.append(Together((Words("Spacers to cut:"), Table(("spacer", "goes", "for"), rows))))
     return blocks
 
 
@@ -71,7 +79,7 @@ def _spacers(cabinet: Cabinet) -> tuple[tuple[str, ...], ...]:
 
 def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
     """Drawer boxes that are made alike."""
-    count, first = len(alike.groups), alike.groups[0]
+    count = len(alike.groups)
     blocks: list[Block] = []
     boards = [cabinet.by_name[name] for name in alike.boards]
     lines = [
@@ -97,19 +105,17 @@ def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> lis
     joints = sum(len(go.joints) for go in alike.goes)
     blocks.append(ToTick(tuple(lines)))
     if alike.goes:
-        highest = alike.entries[0].board
-        group = cabinet.by_name[highest].group
+        group = cabinet.by_name[alike.entries[0].board].group
         title = "one box" if count > 1 else "the box"
-        blocks += [
-            Words(f"{joints} joints a box, each box in the order of this table{_as(group, first, count)}:"),
-            entry_table(alike.entries, cabinet, group),
-        ]
-        table = clamp_table([(title, clamps_for(go, cabinet)) for go in alike.goes], cabinet, group)
-        if table.rows:
-            blocks.append(table)
+        clamps = clamp_table([(title, clamps_for(go, cabinet)) for go in alike.goes], cabinet, group)
+        blocks.append(Together((
+            Words(f"{_counted(joints)} Each box goes together in the order of this table:"),
+            entry_table(alike.entries, cabinet, group), *([clamps] if clamps.rows else []),
+        )))
     expected = diagonals_expected([f for f in findings if {*f.boards} & {*alike.boards}], "the box of")
     if expected:
-        blocks += [Words(f"{expected} Write both of each box down before its glue sets:"), *_room(alike.groups)]
+        lead = Words(f"{expected} Write both of each box down before its glue sets:")
+        blocks.append(Together((lead, *_room(alike.groups))))
     return blocks
 
 
@@ -121,27 +127,30 @@ def _room(groups: tuple[str, ...]) -> list[Block]:
     return [Beside(tuple((box,) for box in boxes))] if len(boxes) > 1 else list(boxes)
 
 
-def _as(group: str, first: str, count: int) -> str:
-    return f" ({group} is the highest)" if count > 1 and group != first else ""
+def _counted(joints: int) -> str:
+    minutes = joints * USUAL.a_joint + USUAL.clamping
+    return (f"{joints} joints a box: about {minutes} of the {USUAL.open_time} minutes that the glue stays open (common "
+            "practice, no source; its label decides).")
 
 
 def hang_boxes(cabinet: Cabinet) -> list[Block]:
     """Boxes on their slides, one open at a time."""
     slides = any(fitting.what == "slide" for fitting in cabinet.hardware)
     fasten = "hung" if hangs(cabinet) else "anchored, or its casters locked"
-    set_on = (
+    lines = (
         "Screw the slide members to the boxes as the hardware page says, one screw in a slot at each end, and hang the "
-        "boxes from the bottom up." if slides else "Slide the boxes in, from the bottom up. Wax what they run on."
+        "boxes from the bottom up.",
+        "Pull each out and shut it: it runs freely, stands level, and lies even with its neighbours. Shift it in the "
+        "slots until it does, then drive the other screws.",
+        "A box that binds at one end has a narrower opening there, or slides that are not parallel: shim behind the "
+        "slide at the wide end, never force it.",
+    ) if slides else (
+        "Slide the boxes in, from the bottom up. Wax what they run on.",
+        "Pull each out and shut it. Where it binds, look for the shiny spot, and plane or sand only there.",
     )
     return [
         Framed((Words(DRAWERS, grave=True), Words(f"The case is {fasten} before a box is pulled out."))),
-        ToTick((
-            set_on,
-            "Pull each out and shut it: it runs freely, stands level, and lies even with its neighbours. Shift it in "
-            "the slots until it does, then drive the other screws.",
-            "A box that binds at the back has a narrower opening there: shim behind the slide at the wide end, never "
-            "force it.",
-        )),
+        ToTick(lines),
     ]
 
 
@@ -149,9 +158,11 @@ def pull_outs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     """A panel that stands upright on two slides, its cleat screwed on before it goes in."""
     cleats = [name for name in names if cabinet.by_name[name].role == "cleat"]
     panels = [name for name in names if cabinet.by_name[name].role == "panel"]
+    pegs = any(fitting.what == "peg" and fitting.on in panels for fitting in cabinet.hardware)
     lines = [
         f"Cut from the new sizes: {names_in_short(names, cabinet)}.",
-        f"Finish {names_in_short(panels, cabinet)} all round, both faces alike, after its peg holes are bored.",
+        *(["Bore its peg holes as the hardware page gives them."] if pegs else []),
+        f"Finish {names_in_short(panels, cabinet)} all round, both faces alike.",
     ]
     if cleats:
         lines.append(f"Glue and screw on {names_in_short(cleats, cabinet)}, flush with the front edge of the panel and "

@@ -1,7 +1,7 @@
 """The last steps at the cabinet: strips, fronts with gap spacers, pulls, loose shelves."""
 
 from shoplib.lists.writing import Writing
-from shoplib.model.solved import Cabinet, Gap
+from shoplib.model.solved import Cabinet, Gap, Hardware
 from shoplib.printed.blocks import Block, Framed, Table, ToTick, Words
 from shoplib.printed.build_words import names_in_short
 from shoplib.words.naming import and_list, boards_in_short, in_short
@@ -20,10 +20,9 @@ def fronts(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     """Fronts set by spacers of the gap, from the bottom up."""
     boards = [cabinet.by_name[name] for name in names]
     edged = [board for board in boards if board.edging]
-    held = [h for h in cabinet.hardware if h.what in ("front screws",) and h.screws]
+    held = [h for h in cabinet.hardware if h.what in ("front screws", "cleat screws") and h.screws]
     lines = [
-        f"Cut from the new sizes: {boards_in_short(boards)}. Label each at once, with its upper edge marked: the grain "
-        "of a column runs through."
+        f"Cut from the new sizes: {boards_in_short(boards)}. Label each at once, and mark its upper edge."
     ]
     if edged:
         lines.append(f"Glue the edging on {boards_in_short(edged)}, trim it flush, ease the edges.")
@@ -36,17 +35,25 @@ def fronts(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     ]
     blocks: list[Block] = [ToTick(tuple(lines))]
     if held:
-        write = Writing(cabinet.style).length
-        kinds = list(dict.fromkeys((s.gauge, write(s.length)) for h in held for s in h.screws))
-        told = and_list([f"{gauge} x {length}" for gauge, length in kinds])
         blocks.insert(0, Framed((Words(
-            f"Screws from inside into the fronts: {told}, no longer. A longer one comes out of the face that shows, "
-            "into the hand that holds it. Keep the hand away from where the point comes.", grave=True,
+            f"Screws from inside into the fronts, no longer than these: {_screws(held, cabinet)}. A longer one comes "
+            "out of the face that shows, into the hand that holds it. Keep the hand away from where the point comes.",
+            grave=True,
         ),)))
     rows = _spacers(cabinet)
     if rows:
         blocks.append(Table(("spacer", "between"), rows, (1,)))
     return blocks
+
+
+def _screws(held: list[Hardware], cabinet: Cabinet) -> str:
+    """Each size of screw, and of which drawers."""
+    write = Writing(cabinet.style).length
+    sizes: dict[str, list[str]] = {}
+    for fitting in held:
+        for screw in fitting.screws:
+            sizes.setdefault(f"{screw.gauge} x {write(screw.length)}", []).append(fitting.group)
+    return "; ".join(f"{size} for {and_list(in_short(groups))}" for size, groups in sizes.items())
 
 
 def _spacers(cabinet: Cabinet) -> tuple[tuple[str, str], ...]:

@@ -2,15 +2,16 @@
 
 from collections.abc import Iterable
 
-from shoplib.building.brads import TIMES, back_brads
+from shoplib.building.brads import TIMES, Brad, back_brads
 from shoplib.building.clamps import clamps_for
 from shoplib.building.glue_time import USUAL
 from shoplib.building.glue_ups import GlueUp
 from shoplib.lists.alike import told_once
 from shoplib.lists.butted import screwed_and_open
 from shoplib.lists.writing import Writing
+from shoplib.measure import Style, to_step
 from shoplib.model.solved import Cabinet, Finding, Joint
-from shoplib.printed.blocks import Block, Framed, ToFillIn, ToTick, Words
+from shoplib.printed.blocks import Block, Framed, ToFillIn, Together, ToTick, Words
 from shoplib.printed.build_words import clamp_table, diagonals_expected, entry_table, names_in_short
 from shoplib.words.naming import and_list, boards_in_short
 
@@ -19,15 +20,14 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
     """One go: the boards in their order, the clamps, and with the last the diagonals."""
     several = clamps_for(go, cabinet)
     count = len(go.joints)
-    blocks: list[Block] = [Words(_counted(count)), entry_table(go.entries, cabinet)]
-    if several:
-        blocks.append(clamp_table([("this go", several)], cabinet))
+    clamps = (clamp_table([("this go", several)], cabinet),) if several else ()
+    blocks: list[Block] = [Together((Words(_counted(count)), entry_table(go.entries, cabinet), *clamps))]
     pockets = _of_kind(go.joints, "pocket screws", cabinet)
     butted = _of_kind(_screwed_later(go.joints, cabinet), "butt", cabinet)
     lines = ["Spread the glue thin, on both faces of a joint; in a dado on its walls, for the bottom carries little."]
     if go.standing:
-        lines.append("Scrape off hard glue first. Set on dry what comes next, so that what is glued now lies in line.")
-    else:
+        lines.insert(0, "Scrape off the hard glue of the go before, wherever a board comes to lie.")
+    if not last:
         lines.append("Set on dry the boards that come next, without glue, so that what is glued now lies in line.")
     if several:
         lines.append("Cauls under the jaws, over the joints; tighten from the middle out, by turns, until glue beads.")
@@ -43,6 +43,9 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
     floats = [e.board for e in go.entries if cabinet.by_name[e.board].role == "back"]
     if floats:
         lines.append(f"{and_list(floats).capitalize()} goes into its grooves now, without glue: it cannot go in later.")
+    if last and not any(board.role == "back" for board in cabinet.boards):
+        lines.append("There is no back to square this case: leave it in the clamps, its diagonals equal, until the "
+                     "glue is hard.")
     lines.append("Wipe off squeezed-out glue with a damp rag inside, now; leave it in the clamps as the label says.")
     blocks.append(ToTick(tuple(lines)))
     box = _diagonals(cabinet, findings) if last else None
@@ -82,26 +85,10 @@ def _diagonals(cabinet: Cabinet, findings: Iterable[Finding]) -> ToFillIn | None
 
 def back(names: tuple[str, ...], cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
     """The back, last of the case: it holds it square from then on."""
-    findings, write = tuple(findings), Writing(cabinet.style)
+    findings = tuple(findings)
     trimmed = told_once([f.text for f in findings if f.check == "diagonals" and set(f.boards) <= set(names)])
     solid = any(cabinet.sheets[cabinet.by_name[name].sheet].kind == "solid" for name in names)
-    brads = back_brads(cabinet)
-    blocks: list[Block] = []
-    for name in names:
-        brad = brads[name]
-        blocks.append(Framed((
-            Words(
-                f"Brads can turn in the wood and come out of a face. Keep your hand two brad lengths away, "
-                f"{write.length(2 * brad.length)}, never behind the edge; wear eye protection; air line off before you "
-                "clear the nailer.", grave=True,
-            ),
-            Words(
-                f"{name.capitalize()}: brads {write.length(brad.length)} long, about {TIMES} times what they pass. "
-                f"They pass {write.measured(brad.passes)} and hold in {write.measured(brad.holds)}. Set them "
-                f"{write.setting(brad.inset)} in from the edge of the back, in the middle of what lies behind, leaning "
-                "a little to the outside, away from the inside face (common practice, no source; lengths from memory).",
-            ),
-        )))
+    blocks: list[Block] = [_brads(name, brad, cabinet.style) for name, brad in back_brads(cabinet).items()]
     fixed = (
         "The back is solid: no glue. Fix it in the middle of each edge, and elsewhere in slots, so that it can move."
         if solid else "A thin line of glue all round; lay the back in from behind; first a brad in each corner."
@@ -117,6 +104,25 @@ def back(names: tuple[str, ...], cabinet: Cabinet, findings: Iterable[Finding]) 
     )))
     box = _diagonals(cabinet, findings)
     return [*blocks, box] if box else blocks
+
+
+def _brads(name: str, brad: Brad, style: Style) -> Framed:
+    """How long and where, and where the hands stay."""
+    write = Writing(style)
+    inset = write.length(to_step(brad.inset, style.step))
+    return Framed((
+        Words(
+            "Brads can turn in the wood and come out of a face. Keep your hand two brad lengths away, "
+            f"{write.length(2 * brad.length)}, never behind the edge; wear eye protection; air line off before you "
+            "clear the nailer.", grave=True,
+        ),
+        Words(
+            f"{name.capitalize()}: brads {write.length(brad.length)} long, about {TIMES} times what they pass. They "
+            f"pass {write.measured(brad.passes)} and hold in {write.measured(brad.holds)}. Set them {inset} in from "
+            "the edge of the back, in the middle of what lies behind, leaning a little to the outside, away from the "
+            "inside face (common practice, no source; lengths from memory).",
+        ),
+    ))
 
 
 def plinth(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:

@@ -52,7 +52,7 @@ _FIXED = {
     "finish outside": "Finish the outside of the case",
     "place": "Into its place: level and true",
     "runs": "Slides and runners, by spacers",
-    "hang boxes": "Hang the boxes",
+    "hang boxes": "Fit the drawer boxes",
     "pull-outs": "The pull-out panel",
     "strips": "Strips between the drawers",
     "fronts": "Fronts, with gap spacers",

@@ -18,7 +18,7 @@ from shoplib.documents.fixings import hanging
 from shoplib.documents.standing import standing_words
 from shoplib.lists.alike import told_once
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.blocks import Block, Framed, ToTick, Words
+from shoplib.printed.blocks import Block, Bullets, Framed, ToTick, Words
 
 
 def finish_outside(cabinet: Cabinet) -> list[Block]:
@@ -35,7 +35,7 @@ def place(cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
     """Into its place, level and true, before anything is measured for boxes and fronts."""
     space = tuple(told_once([f.text for f in findings if f.check == "space" and f.level == "note"]))
     if hangs(cabinet):
-        cautions, lines = (WALL, LIFTING), _hung(cabinet)
+        cautions, lines = (WALL, LIFTING), _hung()
     elif on_casters(cabinet):
         cautions, lines = (CASTERS, LIFTING), _rolled()
     else:
@@ -46,13 +46,13 @@ def place(cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
     )
     return [
         Framed(tuple(Words(text, grave=number == 0) for number, text in enumerate(cautions))),
+        *([Bullets(hanging(cabinet).lines)] if hangs(cabinet) else []),
         ToTick((*space, *lines, checked)),
     ]
 
 
-def _hung(cabinet: Cabinet) -> tuple[str, ...]:
+def _hung() -> tuple[str, ...]:
     return (
-        *hanging(cabinet).lines,
         "Find the studs, or solid masonry, and mark them. Look for cables and pipes before you drill.",
         "Screw a straight level batten to the wall where the underside of the case will be: it carries the weight "
         "while two people set the case on it and drive the screws through the rail.",

@@ -7,6 +7,7 @@ from shoplib.building.glue_ups import closed_by
 from shoplib.building.parting import Entry
 from shoplib.lists.alike import told_once
 from shoplib.lists.writing import Writing
+from shoplib.measure import to_step
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Table
 from shoplib.words.naming import and_list, boards_in_short, in_short
@@ -36,21 +37,28 @@ def entry_table(entries: Sequence[Entry], cabinet: Cabinet, group: str = "case")
         else:
             rows.append(([entry.board], comes, met))
     return Table(
-        ("", "board", "comes", "into, or onto"),
+        ("", "board", "comes", "joint"),
         tuple((str(n), _short(names, group), comes, met) for n, (names, comes, met) in enumerate(rows, start=1)),
         (3,),
     )
 
 
 def _met(entry: Entry, cabinet: Cabinet, group: str) -> str:
-    """The joints that a board closes: "dado in bottom; rabbet of left side", the other board first in each."""
+    """The joints that a board closes: "into the dado of bottom", "its rabbet takes top"."""
     told: dict[str, list[str]] = {}
     for joint in closed_by(entry, cabinet):
         enters = joint.enters == entry.board
-        other = joint.receives if enters else joint.enters
-        how = joint.kind if joint.kind != "butt" else "butted"
-        told.setdefault(f"{how}: onto" if joint.kind == "butt" or not enters else f"{how}: into", []).append(other)
+        how = _INTO.get(joint.kind, _WITH) if enters else _TAKES.get(joint.kind, _WITH)
+        told.setdefault(how.format(joint.kind), []).append(joint.receives if enters else joint.enters)
     return "; ".join(f"{how} {_short(others, group)}" for how, others in told.items())
+
+
+_WITH = "{} with"
+_INTO = {"butt": "against", "rabbet": "into the rabbet of", "dado": "into the dado of", "groove": "into the groove of",
+         "tongue": "its tongue into", "finger": "fingers with"}
+_TAKES = {"butt": "against", "rabbet": "its rabbet takes", "dado": "its dado takes", "groove": "its groove takes",
+          "tongue": "its dado takes the tongue of", "finger": "fingers with"}
+"""How a joint is told of the board that enters, and of the one that receives."""
 
 
 def _short(names: Sequence[str], group: str) -> str:
@@ -59,10 +67,12 @@ def _short(names: Sequence[str], group: str) -> str:
 
 def clamp_table(goes: Iterable[tuple[str, Sequence[Clamps]]], cabinet: Cabinet, group: str = "case") -> Table:
     """A row for each set of clamps: the go it is for, how many, which way, how far they reach, what to take."""
-    write = Writing(cabinet.style).length
+    def over(ticks: int) -> str:
+        return Writing(cabinet.style).length(to_step(ticks, cabinet.style.step, "up"))
+
     rows = [
-        (title, str(clamps.count), PRESS[clamps.axis], write(clamps.across), write(clamps.reach),
-         write(clamps.sold) if clamps.sold else "none so long: two hooked together, or pipe clamps",
+        (title, str(clamps.count), PRESS[clamps.axis], over(clamps.across), over(clamps.reach),
+         over(clamps.sold) if clamps.sold else "none so long: two hooked together, or pipe clamps",
          _short(clamps.over, group))
         for title, several in goes for clamps in several
     ]
