@@ -27,33 +27,36 @@ class AlikeBoxes:
 
 
 def alike_boxes(cabinet: Cabinet) -> tuple[AlikeBoxes, ...]:
-    """The boxes of the cabinet, in its order."""
-    kinds: dict[tuple, list[str]] = {}
+    """The boxes of the cabinet, in its order.
+
+    Boxes of other heights may have other fingers, through which a bottom slides in or not: each is put together, and
+    those are alike that go together alike.
+    """
+    kinds: dict[tuple, list[tuple[str, tuple[Entry, ...]]]] = {}
     for group, boards in cabinet.groups.items():
-        parts = _parts(boards)
+        parts = [board for board in boards if board.stage == BOXES]
         if any(board.role == "box side" for board in parts):
-            kinds.setdefault(_made(group, parts, cabinet), []).append(group)
-    found = []
-    for groups in kinds.values():
-        highest = max(groups, key=lambda group: around([b.box for b in _parts(cabinet.groups[group])]).size[2])
-        try:
-            goes = glue_ups(put_together(_parts(cabinet.groups[highest]), cabinet.joints), cabinet)
-        except Captured:
-            goes = ()
-        boards = tuple(board.name for group in groups for board in _parts(cabinet.groups[group]))
-        found.append(AlikeBoxes(tuple(groups), boards, goes))
-    return tuple(found)
+            try:
+                entries = put_together(parts, cabinet.joints)
+            except Captured:
+                entries = ()
+            kinds.setdefault(_made(group, parts, entries, cabinet), []).append((group, entries))
+    return tuple(_told(made, cabinet) for made in kinds.values())
 
 
-def _parts(boards: tuple[Board, ...]) -> list[Board]:
-    return [board for board in boards if board.stage == BOXES]
+def _told(made: list[tuple[str, tuple[Entry, ...]]], cabinet: Cabinet) -> AlikeBoxes:
+    groups = tuple(group for group, _ in made)
+    boards = tuple(b.name for group in groups for b in cabinet.groups[group] if b.stage == BOXES)
+    _, entries = max(made, key=lambda one: max(b.box.size[2] for b in cabinet.groups[one[0]] if b.stage == BOXES))
+    return AlikeBoxes(groups, boards, glue_ups(entries, cabinet))
 
 
-def _made(group: str, parts: list[Board], cabinet: Cabinet) -> tuple:
-    """What boxes made alike share: joints between parts, and the size seen from above."""
+def _made(group: str, parts: list[Board], entries: tuple[Entry, ...], cabinet: Cabinet) -> tuple:
+    """What boxes made alike share: joints between parts, how they go together, and the size seen from above."""
     names = {board.name for board in parts}
     joints = tuple(
         (joint.kind, joint.axis, joint.enters.removeprefix(group), joint.receives.removeprefix(group))
         for joint in cabinet.joints if {joint.enters, joint.receives} <= names
     )
-    return joints, around([board.box for board in parts]).size[:2]
+    ways = tuple((entry.board.removeprefix(group), entry.way) for entry in entries)
+    return joints, ways, around([board.box for board in parts]).size[:2]

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from shoplib.building.boxes import AlikeBoxes, alike_boxes
 from shoplib.building.glue_time import USUAL, GlueTime
 from shoplib.building.glue_ups import GlueUp, glue_ups
-from shoplib.building.parting import Captured, put_together
+from shoplib.building.parting import Captured, Entry, put_together
 from shoplib.buying.surfaces import is_glued
 from shoplib.model.board import BOXES, CASE, FRONTS, Board
 from shoplib.model.solved import Cabinet
@@ -14,14 +14,16 @@ from shoplib.model.solved import Cabinet
 
 @dataclass(frozen=True, slots=True)
 class Step:
-    """One step. `boards` are mounted in it, each board of a cabinet in one step; `measures` is the stage whose boards
-    are measured for, 0 where nothing is read; `go` is what is glued in one go, `boxes` the drawer boxes made alike.
+    """One step; `kind` says what is done, in the order of `build_order`.
 
-    `kind` says what is done, in the order of `build_order`.
+    `boards` are mounted in it, each board of a cabinet in one step; `entries` says how those of the case and of the
+    plinth go together. `measures` is the stage that is measured for, 0 where nothing is read; `go` is what is glued in
+    one go, `boxes` the drawer boxes made alike.
     """
 
     kind: str
     boards: tuple[str, ...] = ()
+    entries: tuple[Entry, ...] = ()
     measures: int = 0
     go: GlueUp | None = None
     boxes: AlikeBoxes | None = None
@@ -46,7 +48,9 @@ def _steps(cabinet: Cabinet, time: GlueTime) -> Iterator[Step]:
         yield Step("solid wood")
     yield from (Step(kind) for kind in ("cut the case", "finish inside", "dry run"))
     yield from _case(cabinet, time)
-    yield from _named("plinth", _of_case(cabinet, "plinth"))
+    plinth = _of_case(cabinet, "plinth")
+    if plinth:
+        yield Step("plinth", tuple(board.name for board in plinth), put_together(plinth, cabinet.joints))
     yield Step("finish outside")
     yield Step("place")
     if any(stage == BOXES for stage, _ in cabinet.waiting):
@@ -87,8 +91,9 @@ def _case(cabinet: Cabinet, time: GlueTime) -> Iterator[Step]:
         yield Step("captured", tuple(board.name for board in boards))
         return
     for go in glue_ups([entry for entry in entries if entry.board not in backs], cabinet, time):
-        yield Step("glue", go.boards, go=go)
-    yield from _named("back", [cabinet.by_name[name] for name in backs])
+        yield Step("glue", go.boards, go.entries, go=go)
+    if backs:
+        yield Step("back", backs, tuple(entry for entry in entries if entry.board in backs))
 
 
 def nailed_backs(cabinet: Cabinet) -> tuple[str, ...]:

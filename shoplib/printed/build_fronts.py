@@ -20,7 +20,7 @@ def fronts(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     """Fronts set by spacers of the gap, from the bottom up."""
     boards = [cabinet.by_name[name] for name in names]
     edged = [board for board in boards if board.edging]
-    held = [h for h in cabinet.hardware if h.what in ("front screws", "cleat screws") and h.screws]
+    held = [h for h in cabinet.hardware if h.what == "front screws" and h.screws]
     lines = [
         f"Cut from the new sizes: {boards_in_short(boards)}. Label each at once, and mark its upper edge."
     ]

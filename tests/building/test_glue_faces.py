@@ -1,0 +1,59 @@
+"""Glue faces and brads, by hand."""
+
+from shoplib.building.brads import SOLD, TIMES, back_brads, brad_for
+from shoplib.building.glue_faces import GlueFace, glue_faces
+from shoplib.building.order import nailed_backs
+from shoplib.buying.surfaces import is_glued
+from shoplib.measure import INCH, MM
+from shoplib.model.cabinet import solve
+from tests.building.cases import SHIPPED, shipped
+from tests.random_projects import project
+
+
+def test_strips_of_the_case_under_the_bench():
+    """Dado 1/4 in deep, 1/64 in free at its end: a divider enters 15/64 in, on both faces. The top lies in a rabbet
+    5/16 in wide: only its underside meets wood. The toe board, 0.703 in thick, stands against the sides.
+    """
+    faces = glue_faces(shipped("under_bench_case"))
+    assert GlueFace("divider 1", "faces", "bottom", 15 * INCH // 64, "bottom") in faces
+    assert GlueFace("top", "face", "left", 5 * INCH // 16, "left side") in faces
+    assert GlueFace("bottom", "faces", "left", 5 * INCH // 16, "left side") in faces
+    assert GlueFace("toe board", "end", "left", 0, "left side") in faces
+    thick = shipped("under_bench_case").sheets["case sheet"].thickness
+    assert GlueFace("left side", "spot", "", thick, "toe board") in faces
+
+
+def test_each_glued_joint_of_the_case_is_masked_on_both_boards(count):
+    cabinets = [*map(shipped, SHIPPED), *(solve(project(seed)) for seed in range(count(30, 300)))]
+    for cabinet in cabinets:
+        case = {board.name for board in cabinet.groups["case"] if board.stage == 1}
+        pairs = {frozenset((face.board, face.to)) for face in glue_faces(cabinet)}
+        joints = [j for j in cabinet.joints if {j.enters, j.receives} <= case]
+        assert pairs == {frozenset((j.enters, j.receives)) for j in joints if is_glued(j, cabinet)}
+        assert all(face.strip >= 0 for face in glue_faces(cabinet))
+
+
+def test_a_back_in_grooves_floats_and_is_not_masked():
+    assert not any(face.board == "back" for face in glue_faces(shipped("small_parts_wall_case")))
+
+
+def test_brads_of_the_back_by_hand():
+    """0.204 in thick (mean of 0.203 and 0.205 in), three times that is 0.612 in: 5/8 in are sold. It lies 9/32 in on
+    the rabbet (5/16 in less 1/32 in): the brad goes 9/64 in from its edge.
+    """
+    brad = back_brads(shipped("under_bench_case"))["back"]
+    assert (brad.length, brad.passes, brad.inset) == (5 * INCH // 8, 204 * INCH // 1000, 9 * INCH // 64)
+    assert brad.holds == brad.length - brad.passes
+
+
+def test_a_brad_holds_in_what_lies_behind():
+    """Three times the thickness, common practice, no source; where none so long is sold, the longest."""
+    for unit, thick in (("in", INCH // 4), ("mm", 6 * MM), ("mm", 3 * MM)):
+        brad = brad_for(thick, 18 * MM, unit)
+        assert brad.length in SOLD[unit] and brad.length >= TIMES * thick and brad.holds >= 2 * thick
+    assert brad_for(40 * MM, 18 * MM, "mm").length == SOLD["mm"][-1]
+
+
+def test_only_backs_that_are_nailed_have_brads():
+    for name in SHIPPED:
+        assert set(back_brads(shipped(name))) == set(nailed_backs(shipped(name)))

@@ -1,0 +1,83 @@
+"""The steps: each board once, nothing before it is measured for, the back last, what a case lacks left out."""
+
+from collections import Counter
+from dataclasses import replace
+
+import pytest
+
+from shoplib.building.order import build_order, nailed_backs
+from shoplib.model.board import BOXES, CASE, FRONTS
+from shoplib.model.cabinet import solve
+from shoplib.model.project import Base
+from tests.building.cases import SHIPPED, shipped
+from tests.random_projects import project
+
+
+def kinds(cabinet):
+    return [step.kind for step in build_order(cabinet)]
+
+
+def check_order(cabinet):
+    steps = build_order(cabinet)
+    assert Counter(name for step in steps for name in step.boards) == Counter(b.name for b in cabinet.boards)
+    waits = {stage for stage, _ in cabinet.waiting}
+    measured = set()
+    for step in steps:
+        measured.add(step.measures)
+        stages = {cabinet.by_name[name].stage for name in step.boards}
+        assert (stages & waits) <= measured, step.kind
+    assert {step.measures for step in steps} - {0} == waits
+    backs = nailed_backs(cabinet)
+    if backs:
+        place = next(n for n, step in enumerate(steps) if step.kind == "back")
+        before = [name for step in steps[:place] for name in step.boards]
+        apart = ("plinth", "loose shelf")
+        case = [b.name for b in cabinet.boards if b.stage == CASE and b.role not in apart and b.name not in backs]
+        assert sorted(before) == sorted(case)
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_shipped(name):
+    check_order(shipped(name))
+
+
+def test_random(count):
+    for seed in range(count(30, 600)):
+        check_order(solve(project(seed)))
+
+
+def test_the_case_under_the_bench():
+    """As a shop works, common practice, no source."""
+    assert kinds(shipped("under_bench_case")) == [
+        "cut the case", "finish inside", "dry run", "glue", "glue", "back", "finish outside", "place", "measure",
+        "runs", "box", "hang boxes", "pull-outs", "measure", "fronts", "pulls", "load",
+    ]
+
+
+def test_what_a_case_does_not_have_is_left_out():
+    wall, solid = kinds(shipped("small_parts_wall_case")), kinds(shipped("wheel_wall_drawers"))
+    assert "runs" not in wall and "back" not in wall  # its boxes slide on shelves, its back lies in grooves
+    assert solid[0] == "solid wood" and "runs" in solid
+    drawn = shipped("under_bench_case").project
+    shelves = solve(replace(drawn, bays=tuple(replace(bay, kind="open", drawers=None, pull_out=None)
+                                              for bay in drawn.bays)))
+    assert kinds(shelves) == ["cut the case", "finish inside", "dry run", "glue", "glue", "back", "finish outside",
+                              "place", "load"]
+    none = replace(drawn.carcass.back, kind="none", sheet="")
+    bare = solve(replace(drawn, carcass=replace(drawn.carcass, back=none)))
+    assert "back" not in kinds(bare)
+
+
+def test_a_plinth_is_a_step_of_its_own():
+    drawn = shipped("rolling_stand").project
+    on_plinth = solve(replace(drawn, base=Base("plinth", drawn.base.height, 0)))
+    step = next(step for step in build_order(on_plinth) if step.kind == "plinth")
+    assert {on_plinth.by_name[name].role for name in step.boards} == {"plinth"}
+    assert len(step.entries) == len(step.boards)
+
+
+def test_a_case_that_is_measured_waits_for_nothing():
+    """Every reading is in: no step asks for it again."""
+    cabinet = replace(shipped("under_bench_case"), waiting=())
+    assert not any(step.measures for step in build_order(cabinet))
+    assert {step.measures for step in build_order(shipped("under_bench_case"))} == {0, BOXES, FRONTS}

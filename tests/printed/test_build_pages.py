@@ -1,0 +1,135 @@
+"""The build order as it is printed: its numbers are those of the plan, its boxes those of to_measure.toml."""
+
+import io
+import json
+import re
+import tomllib
+from dataclasses import replace
+
+import pypdf
+import pytest
+
+from shoplib.building.order import build_order
+from shoplib.checks import check
+from shoplib.checks.in_use import check_in_use
+from shoplib.documents.plan_file import plan_text
+from shoplib.documents.to_measure import to_measure_text
+from shoplib.measure import write_brief
+from shoplib.model.cabinet import solve
+from shoplib.printed.blocks import Beside, Framed, Heading, Table, ToFillIn, Together, as_data
+from shoplib.printed.build_pages import build_pages
+from shoplib.printed.paper import PAPERS
+from shoplib.printed.set_in_type import set_in_type
+from shoplib.printed.stamp import Stamp
+from tests.building.cases import SHIPPED, shipped
+from tests.random_projects import project
+
+
+def pages_of(cabinet):
+    return build_pages(cabinet, check(cabinet), check_in_use(cabinet))
+
+
+def flat(blocks):
+    """Every block, those inside others too."""
+    for block in blocks:
+        yield block
+        if isinstance(block, Together | Framed):
+            yield from flat(block.blocks)
+        if isinstance(block, Beside):
+            for column in block.columns:
+                yield from flat(column)
+
+
+def words(blocks):
+    return json.dumps(as_data(blocks), ensure_ascii=False)
+
+
+def steps_of(blocks):
+    """The blocks of each step, under its heading."""
+    steps = []
+    for block in blocks:
+        heading = block.blocks[0] if isinstance(block, Together) else block
+        if isinstance(heading, Heading) and heading.text.startswith("Step "):
+            steps.append([])
+        if steps:
+            steps[-1].append(block)
+    return steps
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_diagonals_are_those_of_the_plan(name):
+    """Both where the case is glued and where the boxes are: the sentence and the length of plan.json."""
+    cabinet = shipped(name)
+    findings = check(cabinet)
+    planned = [f["text"] for f in json.loads(plan_text(cabinet, findings))["findings"] if f["check"] == "diagonals"]
+    told = words(build_pages(cabinet, findings, ()))
+    assert planned
+    for text in planned:
+        size = re.search(r"should measure (.*?);", text)[1]
+        amount = next(f.amount for f in findings if f.check == "diagonals" and f.text == text)
+        assert size == write_brief(amount, cabinet.style)
+        if not text.startswith("Both diagonals of the back") or any(s.kind == "back" for s in build_order(cabinet)):
+            assert text.partition(";")[0] in told
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_what_is_measured_is_what_to_measure_asks_for(name):
+    cabinet = shipped(name)
+    asked = tomllib.loads(to_measure_text(cabinet))["measured"]
+    names = {*asked["depths"], *asked["openings"]}
+    steps = build_order(cabinet)
+    lines = {2: set(), 3: set()}
+    for step, blocks in zip(steps, steps_of(pages_of(cabinet)), strict=True):
+        if step.measures:
+            lines[step.measures] |= {line.partition(" (planned")[0] for block in flat(blocks)
+                                     if isinstance(block, ToFillIn) for line in block.lines}
+    assert lines[2] | lines[3] == names
+    assert {*asked["depths"]} <= lines[2]
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_each_step_names_its_boards(name):
+    """The table at the head names them, and a caution stands in a frame before the first line of each cut and lift."""
+    cabinet = shipped(name)
+    blocks = pages_of(cabinet)
+    glance = next(block for block in blocks if isinstance(block, Table))
+    steps = build_order(cabinet)
+    assert [bool(row[2]) for row in glance.rows] == [bool(step.boards) for step in steps]
+    assert len(steps_of(blocks)) == len(steps)
+    for step, of_step in zip(steps, steps_of(blocks), strict=True):
+        if step.kind in ("cut the case", "dry run", "back", "place", "measure", "hang boxes", "pulls", "load"):
+            first = next(b for b in flat(of_step) if not isinstance(b, Heading | Together))
+            assert isinstance(first, Framed), step.kind
+
+
+@pytest.mark.parametrize("paper", PAPERS.values(), ids=PAPERS)
+@pytest.mark.parametrize("name", SHIPPED)
+def test_it_is_set_in_type(name, paper):
+    """Every heading of a step comes back from the PDF, once, in order."""
+    cabinet = shipped(name)
+    pdf = set_in_type("Plan set", pages_of(cabinet), Stamp(cabinet.name, "2222-3333"), paper, "Measure.")
+    text = "\n".join(page.extract_text() for page in pypdf.PdfReader(io.BytesIO(pdf)).pages)
+    numbers = [int(n) for n in re.findall(r"^Step (\d+)\.", text, re.MULTILINE)]
+    assert numbers == list(range(1, len(build_order(cabinet)) + 1))
+
+
+def test_random_projects_are_told(count):
+    """Every kind of case has words; a number is never told by its ticks, a word never missing."""
+    for seed in range(count(6, 150)):
+        told = words(pages_of(solve(project(seed))))
+        assert not re.search(r"\d{6,}|None|  |\{|\bnan\b", told.replace('": null', "").replace('{"', "")), seed
+
+
+def test_screws_into_fronts_are_told_with_their_drawers():
+    """A longer screw in the wrong front comes out of its face: each size stands with the drawers that it is for."""
+    cabinet = shipped("under_bench_case")
+    told = words(pages_of(cabinet))
+    assert "No. 8 x 1 in for drawers 1 to 4 in bays 1 and 3; No. 8 x 1 1/4 in for bay 2 pull-out" in told
+
+
+def test_a_case_without_a_back_is_told_what_holds_it_square():
+    drawn = shipped("under_bench_case").project
+    none = replace(drawn.carcass.back, kind="none", sheet="")
+    bare = solve(replace(drawn, carcass=replace(drawn.carcass, back=none)))
+    assert "There is no back to square this case" in words(pages_of(bare))
+    assert "There is no back" not in words(pages_of(shipped("under_bench_case")))
