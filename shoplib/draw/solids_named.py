@@ -1,0 +1,240 @@
+"""Names for what a picture of solids shows: on the wood where they fit, else beside the drawing.
+
+Leaders run level, each in a row of its own, those to the right half a row below those to the left: so none crosses
+another or lies on it, and none runs through a name on the wood.
+"""
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import combinations, pairwise
+
+import numpy as np
+import shapely
+
+from shoplib.draw.lettering import text_width
+from shoplib.draw.marks import SMALL
+from shoplib.draw.scene import Label, Leader, Point, Rect, Region, Scene
+
+FIT = (640.0, 440.0)
+"""Names are placed for a drawing of this width and height, in units of the page; drawn larger, they have more room."""
+
+_ROWS = (2.04 * SMALL, 1.7 * SMALL, 1.36 * SMALL)
+"""From one level leader to the next on its side: the first with which there is a row for each, so that they stay level
+in a drawing that is made smaller."""
+_ACROSS, _UP = 9.0, 6.0
+"""What a name on the wood leaves free beside it, and above and below it, both together."""
+_SLIVER = 0.4
+"""What is narrower than twice this is not seen."""
+_INSIDE = (4.0, 1.5, _SLIVER)
+"""So far inside what is seen of a board its leader begins, where there is so much of it."""
+_TRIED = 15
+"""A name is tried at so many places across a face, and up."""
+_MOST_LINES = 4
+_NO_WAY = 1e6
+_SLANTED = 1000.0
+"""A leader that is not level counts as so much longer."""
+_CLEAR = 0.6 * SMALL
+"""A leader keeps so far from the words of a name."""
+
+Slot = tuple[str, int]
+"""A row for a leader: its side, and its number from the top."""
+Written = tuple[Rect, str]
+"""The room of a name on the wood, and the name as its lines go there."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Way:
+    """A level way for a leader: where it begins, and how long it is on the page."""
+
+    point: Point
+    cost: float
+
+
+def named(scene: Scene, texts: Mapping[str, Iterable[str]]) -> tuple[list[Label | Leader], list[str]]:
+    """The names as items of the scene, and those of which nothing is seen.
+
+    `texts` says for each name whose regions it names: one board, or the boards of a drawer.
+
+    >>> square = Region((((0, 0), (90, 0), (90, 90), (0, 90)),), "case half", "side")
+    >>> scene = Scene("A side", "", "A side.", (0, 0, 90, 90), (square,))
+    >>> items, hidden = named(scene, {"side": ["side"], "top": ["top"]})
+    >>> items[0].texts, hidden
+    (('side', 'side'), ['top'])
+    """
+    scale = min(fit / size for fit, size in zip(FIT, scene.size, strict=True))
+    faces: dict[str, list[tuple[shapely.Polygon, bool]]] = {}
+    for item in scene.items:
+        if isinstance(item, Region):
+            faces.setdefault(item.name, []).append((shapely.Polygon(item.rings[0], item.rings[1:]), item.dotted))
+    seen = {text: [face for name in names for face in faces.get(name, ())] for text, names in texts.items()}
+    wholes = {text: shapely.union_all([area for area, _ in mine]) for text, mine in seen.items()}
+    hidden = [text for text, whole in wholes.items() if shapely.buffer(whole, -_SLIVER / scale, quad_segs=2).is_empty]
+    for text in hidden:
+        del wholes[text]
+    on_wood = {}
+    for text in wholes:
+        found = _on_the_wood(text, [area for area, dotted in seen[text] if not dotted], scale)
+        if found:
+            on_wood[text] = found
+    leaders = list(_beside(wholes, on_wood, scene, scale))  # first: some names may be taken off the wood for them
+    return [*_labels(on_wood, scene), *leaders], hidden
+
+
+def _labels(on_wood: Mapping[str, Written], scene: Scene) -> Iterator[Label]:
+    """Names on the wood; in a drawing that is too small for one it gets a leader from where it would stand."""
+    for text, (room, lines) in on_wood.items():
+        x, y = (room[0] + room[2]) // 2, (room[1] + room[3]) // 2
+        yield Label(room, (lines, text), about=(x, y, x, y), sides=(_side(x, scene),))
+
+
+def _side(x: int, scene: Scene) -> str:
+    return "left" if 2 * x < scene.bounds[0] + scene.bounds[2] else "right"
+
+
+def _beside(
+    wholes: Mapping[str, shapely.Geometry], on_wood: dict[str, Written], scene: Scene, scale: float
+) -> Iterator[Leader]:
+    """Leaders for all names that are not on the wood; a name that leaves another no way out is taken off `on_wood`."""
+    while True:
+        words = [room for room, _ in on_wood.values()]
+        for row in _ROWS:
+            ways = {
+                text: _ways(whole, scene, scale, row, words) for text, whole in wholes.items() if text not in on_wood
+            }
+            rows = _each_its_row(ways)
+            if len(rows) == len(ways) and all(ways[text][slot].cost < _SLANTED for text, slot in rows.items()):
+                break
+        shut_in = [text for text, mine in ways.items() if not mine]
+        if not shut_in:
+            break
+        way_out = _ways(wholes[shut_in[0]], scene, scale, row, ())
+        (side, _), way = min(way_out.items(), key=lambda item: item[1].cost)
+        for text, (room, _) in list(on_wood.items()):
+            if _through(side, *way.point, room, (_CLEAR + row) / scale):
+                del on_wood[text]
+    for text, mine in ways.items():
+        if text in rows:
+            yield Leader(mine[rows[text]].point, rows[text][0], text)
+        else:
+            x, y = shapely.get_coordinates(shapely.point_on_surface(wholes[text]))[0]
+            yield Leader((round(x), round(y)), _side(round(x), scene), text)
+
+
+def _on_the_wood(text: str, areas: Sequence[shapely.Polygon], scale: float) -> Written | None:
+    """The room on a face where a name is written, in as few lines as go there, and the name in these lines."""
+    for lines in _in_lines(text):
+        wide = (max(text_width(line, SMALL) for line in lines) + _ACROSS) / scale / 2
+        high = (len(lines) * 1.2 * SMALL + _UP) / scale / 2
+        for area in sorted(areas, key=shapely.area, reverse=True):
+            left, bottom, right, top = area.bounds
+            if 2 * wide > right - left or 2 * high > top - bottom:
+                continue
+            x, y = (each.ravel() for each in np.meshgrid(
+                np.linspace(left + wide, right - wide, _TRIED), np.linspace(bottom + high, top - high, _TRIED)))
+            shapely.prepare(area)
+            fits = shapely.contains(area, shapely.box(x - wide, y - high, x + wide, y + high))
+            if fits.any():
+                middle = shapely.centroid(area)
+                best = np.where(fits, np.hypot(x - middle.x, y - middle.y), np.inf).argmin()
+                sides = x[best] - wide, y[best] - high, x[best] + wide, y[best] + high
+                return tuple(round(side) for side in sides), "\n".join(lines)
+    return None
+
+
+def _in_lines(text: str) -> Iterator[list[str]]:
+    """The name in one line and in more, as narrow as can be; a number stays behind its word.
+
+    >>> list(_in_lines("bay 1 drawer 2 left box side"))[:3]
+    [['bay 1 drawer 2 left box side'], ['bay 1 drawer 2', 'left box side'], ['bay 1', 'drawer 2', 'left box side']]
+    """
+    words: list[str] = []
+    for word in text.split(" "):
+        if words and word[0].isdigit():
+            words[-1] += f" {word}"
+        else:
+            words.append(word)
+    for many in range(1, min(len(words), _MOST_LINES) + 1):
+        ways = [
+            [" ".join(words[a:b]) for a, b in pairwise((0, *ends, len(words)))]
+            for ends in combinations(range(1, len(words)), many - 1)
+        ]
+        yield min(ways, key=lambda lines: max(text_width(line, SMALL) for line in lines))
+
+
+def _ways(
+    area: shapely.Geometry, scene: Scene, scale: float, row: float, words: Sequence[Rect]
+) -> dict[Slot, _Way]:
+    """Ways out of what is seen of a thing: level ones, and from what lies between two rows those to the nearer."""
+    left, _, right, top = scene.bounds
+    heights = {slot: top - at / scale for slot, at in _rows(scene.size[1] * scale, row).items()}
+    free = next(
+        inner for inner in (shapely.buffer(area, -inside / scale, quad_segs=2) for inside in _INSIDE)
+        if not inner.is_empty
+    )
+    y = np.array(list(heights.values()))
+    half = row / scale / 2
+    levels = shapely.linestrings(np.stack([np.column_stack([np.full(len(y), x), y]) for x in (left, right)], axis=1))
+    level = shapely.bounds(shapely.intersection(free, levels))
+    near = shapely.get_coordinates(shapely.point_on_surface(
+        shapely.intersection(free, shapely.box(left, y - half, right, y + half))), return_index=True)
+    between = dict(zip(near[1].tolist(), near[0].tolist(), strict=True))
+    ways = {}
+    for k, ((side, number), at) in enumerate(heights.items()):
+        cost = 0.0
+        if not np.isnan(level[k, 0]):
+            place = (level[k, 0 if side == "left" else 2], at)
+        elif k in between:
+            place, cost = between[k], _SLANTED
+        else:
+            continue
+        x = place[0]
+        if not any(_through(side, x, at, box, _CLEAR / scale) for box in words):
+            long = (x - left if side == "left" else right - x) * scale
+            ways[side, number] = _Way((round(x), round(place[1])), long + cost)
+    return ways
+
+
+def _rows(height: float, row: float) -> dict[Slot, float]:
+    """How far below the top of the drawing each row runs: rows at least as high as `row` that fill the height."""
+    many = max(1, int(height / row))
+    row = height / many
+    rows = {("left", k): (k + 0.5) * row for k in range(many)}
+    return rows | {("right", k): (k + 1) * row for k in range(many - 1)}
+
+
+def _through(side: str, x: float, y: float, box: Rect, clear: float) -> bool:
+    """Whether a level leader runs through a room with words in it."""
+    across = box[0] < x if side == "left" else box[2] > x
+    return across and box[1] - clear < y < box[3] + clear
+
+
+def _each_its_row(ways: Mapping[str, Mapping[Slot, _Way]]) -> dict[str, Slot]:
+    """A row for each name, no two in one, so that all leaders together are as short as can be.
+
+    Names are given theirs one after another, each by the cheapest chain of changes among those before it (the
+    Hungarian method: Kuhn 1955, as shortest ways: Jonker and Volgenant 1987). One for which there is no row is left
+    out.
+    """
+    slots = list(dict.fromkeys(slot for mine in ways.values() for slot in mine))
+    costs = np.array([[mine[slot].cost if slot in mine else _NO_WAY for slot in slots] for mine in ways.values()])
+    names, many = list(ways), len(slots)
+    holder, prices, worth = np.full(many, -1), np.zeros(many), np.zeros(len(names))
+    for name in range(min(len(names), many)):
+        far, before, done = np.full(many, np.inf), np.full(many, -1), np.zeros(many, bool)
+        now, at, here = name, -1, 0.0
+        while True:
+            nearer = here + costs[now] - worth[now] - prices
+            change = ~done & (nearer < far)
+            far[change], before[change] = nearer[change], at
+            at = int(np.where(done, np.inf, far).argmin())
+            here, now = far[at], holder[at]
+            if now < 0:
+                break
+            done[at] = True
+        worth[holder[done]] += here - far[done]
+        worth[name] += here
+        prices[done] += far[done] - here
+        while at >= 0:
+            holder[at] = name if before[at] < 0 else holder[before[at]]
+            at = before[at]
+    return {names[k]: slot for k, slot in zip(holder, slots, strict=True) if k >= 0 and slot in ways[names[k]]}
