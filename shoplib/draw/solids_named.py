@@ -27,6 +27,8 @@ _SLIVER = 0.4
 """What is narrower than twice this is not seen."""
 _INSIDE = (4.0, 1.5, _SLIVER)
 """So far inside what is seen of a board its leader begins, where there is so much of it."""
+_LARGER = (3.0, 2.2, 1.7, 1.4, 1.2, 1.0)
+"""The room of a name on the wood may be so many times what its words need: then they fit a smaller drawing too."""
 _TRIED = 15
 """A name is tried at so many places across a face, and up."""
 _MOST_LINES = 4
@@ -38,8 +40,15 @@ _CLEAR = 0.6 * SMALL
 
 Slot = tuple[str, int]
 """A row for a leader: its side, and its number from the top."""
-Written = tuple[Rect, str]
-"""The room of a name on the wood, and the name as its lines go there."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Written:
+    """A name on the wood: what its words cover, the room that there is about them, and its lines."""
+
+    words: Rect
+    room: Rect
+    lines: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,11 +89,11 @@ def named(scene: Scene, texts: Mapping[str, Iterable[str]]) -> tuple[list[Label 
     return [*_labels(on_wood, scene), *leaders], hidden
 
 
-def _labels(on_wood: Mapping[str, Written], scene: Scene) -> Iterator[Label]:
+def _labels(on_wood: Mapping[str, _Written], scene: Scene) -> Iterator[Label]:
     """Names on the wood; in a drawing that is too small for one it gets a leader from where it would stand."""
-    for text, (room, lines) in on_wood.items():
-        x, y = (room[0] + room[2]) // 2, (room[1] + room[3]) // 2
-        yield Label(room, (lines, text), about=(x, y, x, y), sides=(_side(x, scene),))
+    for text, written in on_wood.items():
+        x, y = (written.words[0] + written.words[2]) // 2, (written.words[1] + written.words[3]) // 2
+        yield Label(written.room, (written.lines, text), about=(x, y, x, y), sides=(_side(x, scene),))
 
 
 def _side(x: int, scene: Scene) -> str:
@@ -92,11 +101,11 @@ def _side(x: int, scene: Scene) -> str:
 
 
 def _beside(
-    wholes: Mapping[str, shapely.Geometry], on_wood: dict[str, Written], scene: Scene, scale: float
+    wholes: Mapping[str, shapely.Geometry], on_wood: dict[str, _Written], scene: Scene, scale: float
 ) -> Iterator[Leader]:
     """Leaders for all names that are not on the wood; a name that leaves another no way out is taken off `on_wood`."""
     while True:
-        words = [room for room, _ in on_wood.values()]
+        words = [written.words for written in on_wood.values()]
         for row in _ROWS:
             ways = {
                 text: _ways(whole, scene, scale, row, words) for text, whole in wholes.items() if text not in on_wood
@@ -109,8 +118,8 @@ def _beside(
             break
         way_out = _ways(wholes[shut_in[0]], scene, scale, row, ())
         (side, _), way = min(way_out.items(), key=lambda item: item[1].cost)
-        for text, (room, _) in list(on_wood.items()):
-            if _through(side, *way.point, room, (_CLEAR + row) / scale):
+        for text, written in list(on_wood.items()):
+            if _through(side, *way.point, written.words, (_CLEAR + row) / scale):
                 del on_wood[text]
     for text, mine in ways.items():
         if text in rows:
@@ -120,7 +129,7 @@ def _beside(
             yield Leader((round(x), round(y)), _side(round(x), scene), text)
 
 
-def _on_the_wood(text: str, areas: Sequence[shapely.Polygon], scale: float) -> Written | None:
+def _on_the_wood(text: str, areas: Sequence[shapely.Polygon], scale: float) -> _Written | None:
     """The room on a face where a name is written, in as few lines as go there, and the name in these lines."""
     for lines in _in_lines(text):
         wide = (max(text_width(line, SMALL) for line in lines) + _ACROSS) / scale / 2
@@ -136,9 +145,14 @@ def _on_the_wood(text: str, areas: Sequence[shapely.Polygon], scale: float) -> W
             if fits.any():
                 middle = shapely.centroid(area)
                 best = np.where(fits, np.hypot(x - middle.x, y - middle.y), np.inf).argmin()
-                sides = x[best] - wide, y[best] - high, x[best] + wide, y[best] + high
-                return tuple(round(side) for side in sides), "\n".join(lines)
+                return _Written(*_about(x[best], y[best], wide, high, area), "\n".join(lines))
     return None
+
+
+def _about(x: float, y: float, wide: float, high: float, area: shapely.Polygon) -> tuple[Rect, Rect]:
+    """The box of words about a point, and the largest of its shape there that lies in the area as well."""
+    boxes = [tuple(round(side) for side in (x - wide * k, y - high * k, x + wide * k, y + high * k)) for k in _LARGER]
+    return boxes[-1], next(box for box in boxes if box == boxes[-1] or area.contains(shapely.box(*box)))
 
 
 def _in_lines(text: str) -> Iterator[list[str]]:

@@ -1,0 +1,44 @@
+"""The pictures of the whole on paper: as large as their room, and nothing on anything else.
+
+What is asked of names and leaders is common practice of drawing, no source.
+"""
+
+import xml.etree.ElementTree as ET
+
+import pytest
+
+from shoplib.printed.blocks import Picture, Together
+from shoplib.printed.paper import PAPERS
+from shoplib.printed.whole_pages import exploded_picture, filling, whole_pages
+from tests.draw.test_whole_view import PROJECTS, cabinet, clear, leaders_drawn, scenes
+
+strokes = pytest.fixture(leaders_drawn)
+
+
+def size_mm(svg):
+    return tuple(float(ET.fromstring(svg).get(side).removesuffix("mm")) for side in ("width", "height"))
+
+
+@pytest.mark.parametrize("paper", PAPERS.values(), ids=list(PAPERS))
+@pytest.mark.parametrize("path", PROJECTS, ids=lambda path: path.stem)
+def test_a_picture_fills_its_room_and_nothing_lies_on_anything(path, paper, strokes):
+    for stem, scene in scenes(path):
+        for lying, share in ((False, 1.0), (False, 0.5), (True, 1.0)):
+            wide, high = paper.room(lying)
+            room = wide, high * share - 40
+            found = filling(scene, room)
+            size = size_mm(found.svg)
+            assert found.width == pytest.approx(size[0], abs=0.001)
+            assert size[0] <= room[0] and size[1] <= room[1]
+            assert size[0] > 0.97 * room[0] or size[1] > 0.97 * room[1]
+            assert clear(found.svg, strokes) == [], (stem, lying, share)
+
+
+@pytest.mark.parametrize("path", PROJECTS, ids=lambda path: path.stem)
+def test_all_pictures_of_the_whole_are_on_paper(path):
+    paper = PAPERS["letter"]
+    pictures = [block.blocks[0] for block in whole_pages(cabinet(path), paper) if isinstance(block, Together)]
+    pictures.append(exploded_picture(cabinet(path), paper.room()))
+    assert all(isinstance(picture, Picture) for picture in pictures)
+    assert sorted(picture.title for picture in pictures) == sorted(scene.title for _, scene in scenes(path))
+    assert all(picture.alt for picture in pictures)
