@@ -12,6 +12,7 @@ from shoplib.layout.bounds import enough, least_cost
 from shoplib.layout.columns import Columns
 from shoplib.layout.first_fit import first_fit
 from shoplib.layout.grown import Grown, Sheet, grown
+from shoplib.layout.many_fits import FEW, ManyFits
 from shoplib.layout.pieces import Job, Layout, LayoutError
 from shoplib.layout.scales import closer_bounds
 
@@ -67,10 +68,11 @@ def _better(
     grown: Grown, best: list[Sheet], bound: int, left: Callable[[], float]
 ) -> Iterator[tuple[list[Sheet], int]]:
     """Better and better layouts with the bound as far as it is known, while time is `left`."""
-    beam, columns, closer = Beam(grown), None, False
+    beam, columns, closer, fits = Beam(grown), None, False, ManyFits(grown)
     for width, guide, shaken in _passes():
         if grown.cost_of(best) <= bound or left() <= 0:
             return
+        begun = left()
         beam.shake(shaken, columns and columns.prices()[1])
         found = beam.run(width, guide, grown.cost_of(best) - 1, lambda: left() <= 0)
         if found:
@@ -87,6 +89,14 @@ def _better(
             if beam.deep:
                 return  # all that can be cut in these stages was looked at
             beam.deep = True
+        if shaken and len(best) <= FEW:
+            # Twice as long as the pass before took.
+            until = left() - 2 * (begun - left())
+            other = fits.better(grown.cost_of(best), lambda until=until: left() > max(0.0, until))
+            if other:
+                best = other
+                yield best, bound
+                continue
         if shaken and shaken % 4 == 0 and left() > 0:
             if columns is None:
                 columns = Columns(grown)

@@ -143,19 +143,29 @@ def usable(job: Job, laid: Laid) -> Rect:
 
 def locked(job: Job, laid: Laid) -> LayoutError:
     """Which parts of a layout lock one another, as an error to raise."""
-    waiting = [[Item(one.at, place) for place, one in enumerate(laid.placed)]]
+    group = stuck([Item(one.at, place) for place, one in enumerate(laid.placed)], job.kerf)
+    assert group, "all parts come apart"
+    names = sorted({job.parts[laid.placed[item.place].part].name for item in group})
+    told = ", ".join(names[:4]) + (" and others" if len(names) > 4 else "")
+    return LayoutError(f"No cut right through the piece, with room for the blade, frees any of these parts: {told}.")
+
+
+def stuck(items: Sequence[Item], kerf: int) -> list[Item]:
+    """Items that no cut right through the piece parts; none where all come apart.
+
+    >>> wheel = [Rect(0, 0, 6, 4), Rect(6, 0, 4, 6), Rect(4, 6, 6, 4), Rect(0, 4, 4, 6)]
+    >>> len(stuck([Item(at, 0) for at in wheel], 0)), stuck([Item(at, 0) for at in wheel[:3]], 0)
+    (4, [])
+    """
+    waiting = [list(items)]
     while waiting:
         group = waiting.pop()
         for axis in (0, 1):
-            groups = [items for _, _, items in apart(group, axis, job.kerf)]
+            groups = [some for _, _, some in apart(group, axis, kerf)]
             if len(groups) > 1:
                 waiting += groups
                 break
         else:
             if len(group) > 1:
-                names = sorted({job.parts[laid.placed[item.place].part].name for item in group})
-                told = ", ".join(names[:4]) + (" and others" if len(names) > 4 else "")
-                return LayoutError(
-                    f"No cut right through the piece, with room for the blade, frees any of these parts: {told}."
-                )
-    raise AssertionError("all parts come apart")
+                return group
+    return []

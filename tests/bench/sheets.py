@@ -14,7 +14,7 @@ import os
 import statistics
 import sys
 import time
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import product
 from pathlib import Path
@@ -28,6 +28,7 @@ from rectpack import guillotine  # noqa: E402
 
 from shoplib.layout.pieces import Job, Layout, Part, Stock  # noqa: E402
 from shoplib.layout.search import layouts  # noqa: E402
+from tests.judge.sheets import Lying, cuttable  # noqa: E402
 from tests.layout.judged import judged  # noqa: E402
 
 WAYS = [
@@ -95,7 +96,10 @@ def run(instance: dict, seconds: float, turn: bool) -> tuple[Result, Layout]:
 
 
 def library(job: Job) -> int:
-    """The fewest sheets of all guillotine ways of `rectpack`, whatever time they take."""
+    """The fewest sheets of all guillotine ways of `rectpack`, whatever time they take.
+
+    It joins free rectangles, and then some of its layouts cannot be sawn from edge to edge: those do not count.
+    """
     pieces = fewest = sum(part.count for part in job.parts)
     turning = all(part.may_turn for part in job.parts)
     for way, order in product(WAYS, ORDERS):
@@ -105,9 +109,13 @@ def library(job: Job) -> int:
                 packer.add_rect(part.length + job.kerf, part.width + job.kerf)
         packer.add_bin(job.stock[0].length + job.kerf, job.stock[0].width + job.kerf, count=pieces)
         packer.pack()
-        if len(packer.rect_list()) == pieces:
-            fewest = min(fewest, len(packer))
+        if len(packer.rect_list()) == pieces and len(packer) < fewest and all(map(_cuttable, packer)):
+            fewest = len(packer)
     return fewest
+
+
+def _cuttable(packed: Iterable) -> bool:
+    return cuttable([Lying(0, one.x, one.y, one.width, one.height) for one in packed], 0)
 
 
 def table(results: list[Result]) -> Iterator[str]:
