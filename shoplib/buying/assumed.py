@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator
 
 from shoplib.buying.line import Line
+from shoplib.buying.maker_named import maker_named
 from shoplib.buying.rough import boards_by_sheet
 from shoplib.buying.screws import unfitted, unscrewed, without_screw
 from shoplib.buying.stock_lines import Stocked, not_laid_out
@@ -131,14 +132,7 @@ def _not_counted(cabinet: Cabinet, stock: tuple[Stocked, ...]) -> Iterator[str]:
     if loose:
         names = boards_in_short([one for one, _ in loose])
         yield f"What holds {names} where edge stands on edge: glue blocks or dowels of your choice."
-    standing = _standing({fitting.what for fitting in cabinet.hardware})
-    if standing:
-        yield f"Screws or bolts of the {and_list(standing)}: their maker names them."
-    stands = cabinet.project.in_use.stands if cabinet.project else "free"
-    if stands == "hung":
-        yield "Screws that the case hangs by, and what anchors them in the wall: not worked out."
-    elif stands == "fastened":
-        yield "What fastens the case to the building: not worked out."
+    yield from maker_named(cabinet)
     if any(board.role == "box side" for board in cabinet.boards) and any(
         cabinet.slides[choice].carries != "hardware" for choice in _slides(cabinet)
     ):

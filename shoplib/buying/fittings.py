@@ -108,5 +108,5 @@ def _under(cabinet: Cabinet) -> Iterator[Line]:
             "each",
             size=(0, 0, high),
             stage=CASE,
-            uses="under the corners, high as mounted; with the screws or bolts that its maker names",
+            uses="under the corners, high as mounted; its screws stand under what is not in this list",
         )
