@@ -33,7 +33,8 @@ def solid_wood(cabinet: Cabinet) -> list[Block]:
         "Plane all boards of one sheet on the same day, measure their thickness anew, and if it is not what the plan "
         "says, put it into the project and plan again.",
         "Solid wood grows and shrinks across its grain all year. Glue it all over only where the grain of both boards "
-        "runs the same way; where it crosses, as under a runner, glue the front inch and screw the rest in slots.",
+        "runs the same way. Where it crosses, as under a runner, drive one screw tight and the others in slots, and "
+        "leave the glue out.",
     ))]
 
 
@@ -55,7 +56,8 @@ def cut_the_case(cabinet: Cabinet) -> list[Block]:
     if slots.rows:
         lines += [
             "Try each setting of the table in an offcut of the same sheet first, with the board that goes in.",
-            "Cut all that one row names before you move the fence or the depth.",
+            "Cut all that one row names before you change the width or the depth of the cut. Wherever the fence or the "
+            "stop moves, cut that place on both mirror images first.",
         ]
     cautions = [Words(TOOLS, grave=True), *([Words(SLOTS)] if slots.rows else [])]
     return [Framed(tuple(cautions)), ToTick(tuple(lines)), *([slots] if slots.rows else [])]
@@ -164,26 +166,26 @@ def dry_run(cabinet: Cabinet, goes: list[tuple[str, tuple[Clamps, ...]]]) -> lis
         ToTick((
             "Lay out on the bench all that the glue-up needs: clamps, cauls, glue, brush, damp rag, tape, mallet with "
             "a block, paper to catch drips.",
-            "Put the case together without glue, in the order of the next steps, clamps and all, with the back held in "
-            "its place. Every joint must close under hand pressure or a light tap. One that does not is mended now.",
+            "Put the case together without glue, in the order of the next steps, clamps and all, its back in place if "
+            "it has one. Every joint must close under hand pressure or a light tap. One that does not is mended now.",
             "Measure the diagonals. Look along the front edges: they lie in one plane.",
-            f"A bowed board is pulled straight by its joint: lay a caul, a straight stiff batten, over it on both "
-            f"faces, tighten the clamp in the middle first, and go on from the middle out. {longest.name.capitalize()} "
-            "is the longest: try it here. What hand-tight clamps do not straighten is cut anew.",
+            "A bowed board is pulled straight by its joint: lay a caul, a straight stiff batten, over it on both "
+            "faces, tighten the clamp in the middle first, and go on from the middle out. The longest board is "
+            f"{longest.name}: try it here. What hand-tight clamps do not straighten is cut anew.",
             "Do it again, and take the time.",
         )),
         ToFillIn(
-            "The clock", ("The dry run of the longest go took (minutes):", "Open time on the label of your glue:"),
+            "The clock", ("The dry run of the longest glue-up took (minutes):", "Open time on the label of your glue:"),
             f"Counted here: {USUAL.a_joint} minute a joint and {USUAL.clamping} minutes for clamps and diagonals, in "
-            f"an open time of {USUAL.open_time} minutes, so up to {USUAL.joints} joints in one go: common practice, no "
-            "source. The label of your glue decides. Is your glue faster, or the dry run slower? Glue fewer boards in "
-            "one go and set the rest on dry, or take a glue that stays open longer.",
+            f"an open time of {USUAL.open_time} minutes, so up to {USUAL.joints} joints in one glue-up (common "
+            "practice, no source). The label of your glue decides. Is your glue faster, or the dry run slower? Glue "
+            "fewer boards at once and set the rest on dry, or take a glue that stays open longer.",
         ),
     ]
     table = clamp_table(goes, cabinet)
     if table.rows:
         blocks += [Words(_CLAMPS), table]
-    else:
+    elif goes:
         blocks.append(Words("Pocket screws draw these joints together: two clamps that hold a corner while you drive "
                             "them are enough."))
     return blocks

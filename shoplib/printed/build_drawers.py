@@ -7,11 +7,12 @@ from shoplib.building.clamps import clamps_for
 from shoplib.building.glue_time import USUAL
 from shoplib.documents.cautions import DRAWERS, PULL_OUT, hangs
 from shoplib.documents.riding import heights, stop_words
+from shoplib.lists.butted import under_back
 from shoplib.lists.writing import Writing
 from shoplib.model.board import BOXES
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Beside, Block, Framed, Table, ToFillIn, Together, ToTick, Words
-from shoplib.printed.build_words import clamp_table, diagonals_expected, entry_table, names_in_short
+from shoplib.printed.build_words import SAW_AGAIN, clamp_table, diagonals_expected, entry_table, names_in_short
 from shoplib.printed.cut_list_pages import boxes_to_fill_in
 from shoplib.words.naming import and_list, boards_in_short, in_short
 from shoplib.words.stages import STAGES
@@ -20,16 +21,20 @@ from shoplib.words.stages import STAGES
 def measure(stage: int, cabinet: Cabinet) -> list[Block]:
     """What is read off the case before the boards of a stage are cut, and how it comes into the plan."""
     first = stage == BOXES
-    return [
+    boxes = boxes_to_fill_in(stage, cabinet)
+    asked: tuple[Block, ...] = (
         Framed((Words(
             f"Measure before you cut: no board of stage {stage}, {STAGES[stage]}, is cut before this is filled in.",
             grave=True,
         ), Words(_TAPE if first else _AGAIN))),
-        *boxes_to_fill_in(stage, cabinet),
+        *boxes,
+    )
+    return [
+        *([Together(asked)] if len(boxes) <= _TOGETHER else asked),
         ToTick((
             "Write each reading into to_measure.toml, between its quotes, and copy the lines with their headings to "
             "the end of your project file." if first else
-            "Write what is new, such as the openings of strips, into the project file, beside what stands there.",
+            _new_in(cabinet),
             "Plan again and print again: python3 -m shoplib plan, then python3 -m shoplib print, with the name of your "
             "project file. It says what changed.",
             f"The new pages bear another sign at their head (plan ...). Put the old pages of {_left(stage)} away, and "
@@ -38,9 +43,21 @@ def measure(stage: int, cabinet: Cabinet) -> list[Block]:
     ]
 
 
+_TOGETHER = 3
+"""So many rows of boxes are not parted from what they ask for by the end of a page."""
+
+
+def _new_in(cabinet: Cabinet) -> str:
+    strips = any(board.role == "strip" for board in cabinet.boards)
+    return (
+        f"{'Write in the openings of the strips. ' if strips else ''}Only where a reading has changed for good, write "
+        "it over the one for the boxes: those that are cut stay as they are."
+    )
+
+
 _TAPE = "Measure with a tape or two sliding sticks, at the front edge and at the back, and write down both."
 _AGAIN = (
-    "Hang every box on its slides and shut it. Then read each opening once more: it should be what you wrote for the "
+    "Put every box in and shut it. Then read each opening once more: it should be what you wrote for the "
     "boxes. Where it is not, something moved or was drawn in by a screw: find it before you cut a front."
 )
 
@@ -52,11 +69,15 @@ def _left(stage: int) -> str:
 def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     """Slides, runners and kickers at their heights, by spacers."""
     rows = _spacers(cabinet)
-    wood = [f"Cut them to the case as measured: {names_in_short(names, cabinet)}."] if names else []
+    wood = [
+        f"Cut to the case as measured: {names_in_short(names, cabinet)}.",
+        "Screw them, without glue, so that they can be moved. On solid wood, whose grain they cross, the front screw "
+        "stands tight and the others in slots.",
+    ] if names else []
     blocks: list[Block] = [ToTick((
         *wood,
-        "Cut a spacer for each height of the table, from a straight offcut: left and right then come out alike. The "
-        "templates and the story stick have them in true size.",
+        "Cut a spacer for each height of the table: left and right then come out alike. Cut it off a long straight "
+        "piece, for a short one leaves the hand no room at the saw. The story stick shows them in true size.",
         "Stand the spacer on the bottom of the case, rest the slide or runner on it, set it back as the hardware page "
         "says, and drive one screw in a slot at each end, no more. Keep the hand out of the line of the driver's bit.",
         "Work from the top down, so that a spacer never stands on a slide.",
@@ -80,7 +101,7 @@ def _spacers(cabinet: Cabinet) -> tuple[tuple[str, ...], ...]:
 def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
     """Drawer boxes that are made alike."""
     count = len(alike.groups)
-    blocks: list[Block] = []
+    blocks: list[Block] = [Framed((Words(SAW_AGAIN, grave=True),))]
     boards = [cabinet.by_name[name] for name in alike.boards]
     lines = [
         f"Cut from the new sizes: {boards_in_short(boards)}. All cuts of one setting on all boxes before the next.",
@@ -98,9 +119,16 @@ def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> lis
     floats = [entry.board for entry in alike.entries if cabinet.by_name[entry.board].role == "box bottom"]
     if floats:
         lines.append("The bottom goes into its grooves without glue: it squares the box and may move.")
+    under = [pair for pair in under_back(cabinet) if pair[0].name in alike.boards]
+    if under:
+        lines.append(
+            "Where the bottom runs under the back, fix it up into the back's lower edge when the corners are dry, with "
+            "screws in slots or brads; they go in straight, your other hand well away from the face."
+        )
     lines += [
         f"{'One box at a time' if count > 1 else 'Glue it'} on a flat surface; make the diagonals equal before the "
         "glue sets, and see that it lies without rocking.",
+        "Outside, a thin coat or wax is enough: thick finish eats the room beside the slides.",
     ]
     joints = sum(len(go.joints) for go in alike.goes)
     blocks.append(ToTick(tuple(lines)))
@@ -171,4 +199,4 @@ def pull_outs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
         "Set both slides of the panel plumb over one another: it runs hard where they are not parallel. Hang it with "
         "one screw at each end, try it, then drive the rest.",
     ]
-    return [Framed((Words(PULL_OUT, grave=True),)), ToTick(tuple(lines))]
+    return [Framed((Words(SAW_AGAIN, grave=True), Words(PULL_OUT))), ToTick(tuple(lines))]

@@ -3,13 +3,13 @@
 from shoplib.lists.writing import Writing
 from shoplib.model.solved import Cabinet, Gap, Hardware
 from shoplib.printed.blocks import Block, Framed, Table, ToTick, Words
-from shoplib.printed.build_words import names_in_short
+from shoplib.printed.build_words import SAW_AGAIN, names_in_short
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
 
 def strips(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     """Strips between the drawers, cut to the opening as measured."""
-    return [ToTick((
+    return [Framed((Words(SAW_AGAIN, grave=True),)), ToTick((
         f"Cut each to its own opening as measured: {names_in_short(names, cabinet)}. Try it in; it must not push the "
         "uprights apart.",
         "Fix it with the drawers above and below it shut, the same gap over and under it.",
@@ -34,12 +34,14 @@ def fronts(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
         "When all gaps are even, number the fronts, take them off, finish both faces alike, and put them back.",
     ]
     blocks: list[Block] = [ToTick(tuple(lines))]
+    cautions = [Words(SAW_AGAIN, grave=True)]
     if held:
-        blocks.insert(0, Framed((Words(
+        cautions.append(Words(
             f"Screws from inside into the fronts, no longer than these: {_screws(held, cabinet)}. A longer one comes "
             "out of the face that shows, into the hand that holds it. Keep the hand away from where the point comes.",
             grave=True,
-        ),)))
+        ))
+    blocks.insert(0, Framed(tuple(cautions)))
     rows = _spacers(cabinet)
     if rows:
         blocks.append(Table(("spacer", "between"), rows, (1,)))

@@ -20,13 +20,15 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
     """One go: the boards in their order, the clamps, and with the last the diagonals."""
     several = clamps_for(go, cabinet)
     count = len(go.joints)
-    clamps = (clamp_table([("this go", several)], cabinet),) if several else ()
+    clamps = (clamp_table([("this glue-up", several)], cabinet),) if several else ()
     blocks: list[Block] = [Together((Words(_counted(count)), entry_table(go.entries, cabinet), *clamps))]
     pockets = _of_kind(go.joints, "pocket screws", cabinet)
     butted = _of_kind(_screwed_later(go.joints, cabinet), "butt", cabinet)
-    lines = ["Spread the glue thin, on both faces of a joint; in a dado on its walls, for the bottom carries little."]
+    lines = ["Spread the glue thin, on both faces of a joint."]
+    if any(joint.kind == "dado" for joint in go.joints):
+        lines.append("In a dado the glue belongs on the walls: its bottom carries little.")
     if go.standing:
-        lines.insert(0, "Scrape off the hard glue of the go before, wherever a board comes to lie.")
+        lines.insert(0, "Scrape off the hard glue of the glue-up before, wherever a board comes to lie.")
     if not last:
         lines.append("Set on dry the boards that come next, without glue, so that what is glued now lies in line.")
     if several:

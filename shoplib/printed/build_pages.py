@@ -4,12 +4,12 @@ from collections.abc import Iterable
 
 from shoplib.building.clamps import clamps_for
 from shoplib.building.order import Step, build_order
-from shoplib.model.board import BOXES
+from shoplib.model.board import BOXES, CASE
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed import build_case, build_drawers, build_fronts, build_glue, build_place
 from shoplib.printed.blocks import Block, Heading, Table, Together, Words
 from shoplib.printed.build_words import names_in_short
-from shoplib.words.naming import and_list, in_short
+from shoplib.words.naming import and_list, in_short, plural
 from shoplib.words.stages import STAGES
 
 TITLE = "Build order"
@@ -43,7 +43,6 @@ def build_pages(cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[
 
 _FIXED = {
     "solid wood": "Get the solid wood ready",
-    "cut the case": "Cut, label and edge the case; cut its joints",
     "finish inside": "Finish the inside faces, glue faces masked",
     "dry run": "Dry run of the case",
     "captured": "Mend the plan first",
@@ -51,7 +50,6 @@ _FIXED = {
     "plinth": "The plinth",
     "finish outside": "Finish the outside of the case",
     "place": "Into its place: level and true",
-    "runs": "Slides and runners, by spacers",
     "hang boxes": "Fit the drawer boxes",
     "pull-outs": "The pull-out panel",
     "strips": "Strips between the drawers",
@@ -67,15 +65,21 @@ def _titles(steps: tuple[Step, ...], cabinet: Cabinet) -> list[str]:
     titles = []
     for step in steps:
         if step.kind == "glue":
-            number = f", go {goes.index(step) + 1} of {len(goes)}" if len(goes) > 1 else ""
-            titles.append(f"Glue up the case{number}")
+            number = f": glue-up {goes.index(step) + 1} of {len(goes)}" if len(goes) > 1 else ""
+            titles.append(f"Glue the case{number}")
         elif step.kind == "measure":
             of = STAGES[step.measures]
             titles.append(f"Measure the case as built, for the {of}" if step.measures == BOXES
                           else f"Measure again, for the {of}")
         elif step.boxes:
-            titles.append(f"Make the drawer box{'es' if len(step.boxes.groups) > 1 else ''} of "
-                          f"{and_list(in_short(step.boxes.groups))}")
+            titles.append(f"Make the boxes: {and_list(in_short(step.boxes.groups))}")
+        elif step.kind == "cut the case":
+            edged = any(board.edging and board.stage == CASE for board in cabinet.boards)
+            titles.append(f"Cut{', label and edge' if edged else ' and label'} the case; cut its joints")
+        elif step.kind == "runs":
+            bought = ["slides"] if any(fitting.what == "slide" for fitting in cabinet.hardware) else []
+            wood = sorted({plural(cabinet.by_name[name].role) for name in step.boards}, reverse=True)
+            titles.append(f"{and_list([*bought, *wood]).capitalize()}, by spacers")
         else:
             titles.append(_FIXED[step.kind])
     return titles
@@ -93,9 +97,9 @@ def _done(
         case "finish inside":
             return build_case.finish_inside(cabinet)
         case "dry run":
-            return build_case.dry_run(cabinet, [
-                (f"go {n}" if len(goes) > 1 else "the case", clamps_for(go, cabinet)) for n, go in enumerate(goes, 1)
-            ])
+            called = [f"glue-up {n}" if len(goes) > 1 else "the case" for n in range(1, len(goes) + 1)]
+            clamps = [clamps_for(go, cabinet) for go in goes]
+            return build_case.dry_run(cabinet, list(zip(called, clamps, strict=True)))
         case "glue":
             return build_glue.glue_up(step.go, step.go == goes[-1], cabinet, findings)
         case "back":

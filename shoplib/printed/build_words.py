@@ -15,6 +15,11 @@ from shoplib.words.naming import and_list, boards_in_short, in_short
 COMES = {"+x": "from the left", "-x": "from the right", "+y": "from the front", "-y": "from the back",
          "+z": "from below", "-z": "from above"}
 """From where a board comes that moves along a world direction; the case is thought of as it will stand."""
+SAW_AGAIN = (
+    "At the saw and the router as in the case: guards on, push blocks, eye and ear protection, hands away from the "
+    "line of the cut."
+)
+"""For every step that cuts boards again."""
 PRESS = {"x": "from side to side", "y": "from front to back", "z": "from top to bottom"}
 
 
