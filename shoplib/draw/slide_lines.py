@@ -17,12 +17,12 @@ def fixed_on(board: Board, cabinet: Cabinet) -> list[tuple[str, str, Box]]:
     found = [("slide", h.group, h.box) for h in cabinet.hardware if h.what == "slide"]
     found += [(b.role, b.group, b.box) for b in cabinet.boards if b.role in ("runner", "kicker")]
     return [
-        (what, group, box) for what, group, box in found if board.group in ("case", group) and _side(board, box)
+        (what, group, box) for what, group, box in found if board.group in ("case", group) and side_against(board, box)
     ]
 
 
-def _side(board: Board, box: Box) -> int:
-    """The face that the box lies against, -1 low or 1 high in the board's own coordinates; 0 for none."""
+def side_against(board: Board, box: Box) -> int:
+    """The face that a box of the cabinet lies against, -1 low or 1 high in the board's own coordinates; 0 for none."""
     there = board.placement.to_board(box)
     covers = all(there.low[k] < board.size[k] and there.high[k] > 0 for k in (0, 1))
     if not covers:
@@ -37,7 +37,7 @@ def slide_rects(face: Face, cabinet: Cabinet) -> list[Rect]:
     board, side = face.board, 1 if face.upper else -1
     found = []
     for _, _, box in fixed_on(board, cabinet):
-        if _side(board, box) == side:
+        if side_against(board, box) == side:
             a, b, c, d = face.flat(board.placement.to_board(box))
             found.append((max(a, 0), max(b, 0), min(c, board.length), min(d, board.width)))
     return found
@@ -95,7 +95,7 @@ def _of(board: Board, cabinet: Cabinet, page: Writing, face: Face | None) -> lis
     up = board.placement.own_axis(2)
     back = board.placement.own_axis(1)
     for what, group, box in fixed_on(board, cabinet):
-        side = _side(board, box)
+        side = side_against(board, box)
         if face is not None and side != (1 if face.upper else -1):
             continue
         there = board.placement.to_board(box)

@@ -68,7 +68,10 @@ class Area:
 
 @dataclass(frozen=True, slots=True)
 class Words:
-    """One line of text whose middle height is at `at`; `turned` reads upward, `plate` puts white behind it."""
+    """One line of text whose middle height is at `at`; `turned` reads upward, `plate` puts white behind it.
+
+    One that `stays` belongs to its place, such as beside a hole; others may be moved along their line.
+    """
 
     at: Point
     text: str
@@ -77,6 +80,7 @@ class Words:
     turned: bool = False
     bold: bool = False
     plate: bool = False
+    stays: bool = False
 
     @property
     def around(self) -> Rect:

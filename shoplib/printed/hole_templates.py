@@ -18,20 +18,24 @@ _BEYOND, _WHOLE = 50 * MM, 45 * MM
 is drawn to its end."""
 _EDGE = 2 * MM
 
+_BEHIND = "The box front has the same holes: with the front screwed to its box, drill on through both."
+"""Common practice, no source."""
+
 
 def pull_templates(cabinet: Cabinet) -> list[Template]:
-    """One for each kind of front that is bored for a pull, from the face that shows."""
-    fronts = [board for board in cabinet.boards if board.role == "front"]
-    behind = ("Behind the front the box has the same holes: with the front screwed to its box, drill on through both."
-              if any(_holes(b, "pull") for b in cabinet.boards if b.role != "front") else "")
-    said = ("Drill from the face that shows.", BACKING, *((behind,) if behind else ()))
-    return _together(cabinet, [(board, "front") for board in fronts], "pull", "holes for pulls", said)
+    """One for each kind of front that is bored for a pull, or of box front where a drawer has no other."""
+    foremost = [
+        min(bored, key=lambda board: board.box.low[1])
+        for boards in cabinet.groups.values() if (bored := [board for board in boards if _holes(board, "pull")])
+    ]
+    return _together(cabinet, [(board, "front") for board in foremost], "pull", ("Drill from the face that shows.",
+                                                                                   BACKING))
 
 
 def peg_templates(cabinet: Cabinet) -> list[Template]:
     """One for each panel with pegs, from the face that they stand in."""
     bored = [(board, face) for board in cabinet.boards for face in _bored_faces(board, "peg")]
-    return _together(cabinet, bored, "peg", "holes for pegs", ("Set the stop of the drill: the holes are blind.",))
+    return _together(cabinet, bored, "peg", ("Set the stop of the drill: the holes are blind.",))
 
 
 def _bored_faces(board: Board, kind: str) -> list[str]:
@@ -44,7 +48,7 @@ def _holes(board: Board, kind: str) -> list[Hole]:
 
 
 def _together(
-    cabinet: Cabinet, faces: list[tuple[Board, str]], kind: str, what: str, said: tuple[str, ...]
+    cabinet: Cabinet, faces: list[tuple[Board, str]], kind: str, said: tuple[str, ...]
 ) -> list[Template]:
     """Equal drawings once, with all the boards that they serve."""
     alike: dict[tuple, list[FaceOn]] = {}
@@ -53,7 +57,9 @@ def _together(
         holes = [hole for hole in _holes(board, kind) if hole.depth >= board.thickness or _opens(hole, face)]
         if holes:
             drawing, lines = _drawn(face, holes, cabinet)
-            alike.setdefault((drawing, lines), []).append(face)
+            behind = kind == "pull" and any(
+                _holes(other, kind) for other in cabinet.groups[board.group] if other is not board)
+            alike.setdefault((drawing, (*lines, *said, *([_BEHIND] if behind else ()), CHECK)), []).append(face)
     found = []
     for (drawing, lines), on in alike.items():
         boards = [face.board for face in on]
@@ -62,9 +68,8 @@ def _together(
         side = "left" if on[0].datum_left else "right"
         edges = f"{on[0].edge(side)} and {on[0].edge('below')}"
         found.append(Template(
-            what, serves, tuple(board.name for board in boards),
-            (f"For {serves}. It lies on the {called}, its heavy lines flush with the {edges}.",
-             *lines, *said, CHECK),
+            f"holes for {kind}s", serves, tuple(board.name for board in boards),
+            (f"For {serves}. It lies on the {called}, its heavy lines flush with the {edges}.", " ".join(lines)),
             f"Lies on the {called} of {serves}, flush with the {edges}. {' '.join(lines)}", drawing,
         ))
     return found
@@ -89,10 +94,11 @@ def _drawn(face: FaceOn, holes: list[Hole], cabinet: Cabinet) -> tuple[TrueDrawi
     datum, below = face.edge(side), face.edge("below")
     items: list[Item] = list(_edges(face, (left, 0, right, top)))
     for (x, y), hole in spots.items():
-        items += [Ring((x, y), hole.diameter), *cross((x, y), _ARM)]
+        ring = Ring((x, y), hole.diameter)
+        items += [ring, *cross((x, y), _ARM)]
         from_side = x if face.datum_left else wide - x
         words = (f"{page.length(from_side)} from {datum}", f"{page.length(y)} from {below}")
-        items += beside((x, y), words, x + _BEYOND <= right)
+        items += beside(ring, words, x + _BEYOND <= right)
     many = "the hole" if len(spots) == 1 else f"{len(spots)} holes"
     lines = tuple(
         f"Drill {many}: {page.setting(size)} across, {'right through' if through else f'{page.setting(deep)} deep'}."

@@ -3,7 +3,8 @@
 from shoplib.draw.face_on import FaceOn
 from shoplib.draw.slide_lines import worked_faces
 from shoplib.draw.true_scale import Area, Item, Layer, Stroke, Words, frame, true_svg
-from shoplib.lists.cut_list import kinds
+from shoplib.lists.cut_list import Kind, kinds
+from shoplib.lists.row_words import edging_words
 from shoplib.lists.sides import outline_of, side_name
 from shoplib.lists.writing import Writing
 from shoplib.measure import MM
@@ -14,8 +15,8 @@ from shoplib.printed.paper import Paper
 
 HOW = (
     "Cut the labels apart along the dashed lines. Tape each to its board as soon as it leaves the saw, on the face "
-    "that the label names, its arrow up: then no board is marked out from the wrong side, and the two of a mirrored "
-    "pair are not taken for one another. The heavy lines of the small board are the edges to measure from."
+    "that the label names, its arrow as it says: then no board is marked out from the wrong side, and the two of a "
+    "mirrored pair are not taken for one another. The heavy lines of the small board are the edges to measure from."
 )
 """Common practice, no source."""
 
@@ -30,13 +31,13 @@ _LOOKS = {"left": "looks left", "right": "looks right", "front": "looks to the f
 def label_pages(cabinet: Cabinet, paper: Paper) -> list[printed.Block]:
     """Every board, in the order of the cut list, with the number of its row there."""
     cells = tuple(
-        _label(board, number, cabinet)
+        _label(board, number, kind, cabinet)
         for number, kind in enumerate(kinds(cabinet), start=1) for board in kind.boards
     )
     return [printed.Heading("Labels"), printed.Words(HOW), printed.Labels(cells, _COLUMNS, _HIGH)]
 
 
-def _label(board: Board, number: int, cabinet: Cabinet) -> printed.Label:
+def _label(board: Board, number: int, kind: Kind, cabinet: Cabinet) -> printed.Label:
     page = Writing(cabinet.style)
     length, width, thickness = board.cut_size
     looking = worked_faces(board, cabinet)[0]
@@ -48,6 +49,7 @@ def _label(board: Board, number: int, cabinet: Cabinet) -> printed.Label:
         f"Goes to: {board.group}",
         f"Stage {board.stage}, cut list no. {number}, from {board.sheet}",
         f"Saw size: {page.length(length)} × {page.length(width)} × {page.measured(thickness)}",
+        *((f"Then edging: {edging}",) if (edging := edging_words(kind, page)) else ()),
         f"Lies on: {told}",
         f"Measure from: {edges[0]} and {edges[1]}",
     )

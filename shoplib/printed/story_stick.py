@@ -12,7 +12,6 @@ from shoplib.printed import blocks as printed
 from shoplib.printed.paper import Paper
 from shoplib.printed.sticks import Block, Mark, Stick, across_stick, bay_sticks, blocks, told
 from shoplib.printed.tiles import GUTTER, Head, tiled
-from shoplib.words.naming import and_list
 
 HOW = (
     "Print at 100 % (actual size), not fitted to the page. On every page measure both bars, across and up: each is "
@@ -27,10 +26,10 @@ HOW = (
 )
 """Common practice, no source."""
 
-_LETTER, _LINE, _BOLD = 2.2, 3.1, 2.8
-_TICK, _TEXT = 8 * MM, 13 * MM
-_MOST = 40.0
-"""How long a line of words may be, in mm, so that three sticks stand on a page."""
+_LETTER, _LINE, _BOLD = 2.3, 3.1, 2.8
+_TICK, _TEXT = 7 * MM, 11 * MM
+_MOST = (41.0, 27.0)
+"""How long a line of words may be, in mm: so that three sticks stand on a page, or four."""
 _END, _APART, _NAME = 8 * MM, 3 * MM, 9 * MM
 
 
@@ -48,13 +47,14 @@ def story_stick_pages(cabinet: Cabinet, paper: Paper) -> list[printed.Block]:
                   printed.Words("Each is drawn in true scale with the sticks, from one foot: cut the highest from a "
                                 "strip, then the others, and check each against its line."),
                   printed.Table(("block", "size", "pieces", "for"), rows, wide=(3,))]
-    sheets = _packed([_laid(stick, page) for stick in sticks], round((paper.room()[0] - GUTTER) * MM) - 2 * MM)
+    room = round((paper.room()[0] - GUTTER) * MM) - 2 * MM
+    sheets = min((_packed([_laid(stick, page, most) for stick in sticks], room) for most in _MOST), key=_long)
     for number, sheet in enumerate(sheets, 1):
         together = [laid.stick for column in sheet for laid in column]
         alt = " ".join(f"{stick.name}, from the {stick.zero}: {', '.join(told(m, stick, page) for m in stick.marks)}."
                        for stick in together)
-        names = and_list([stick.name for stick in together])
-        lines = (f"With {names}. Hold the line 0 of a stick to the face that it names, and mark from there.",)
+        names = ", ".join(stick.name for stick in together)
+        lines = (f"Sticks: {names}. Hold the line 0 of each to the face that it names, and mark from there.",)
         which = f" {number}" if len(sheets) > 1 else ""
         found += tiled(_drawn(sheet), Head(f"Story stick{which}", lines, alt), paper, cabinet.style, (False,))
     return found
@@ -89,8 +89,8 @@ class _Laid:
         return self.head - self.foot
 
 
-def _laid(stick: Stick, page: Writing) -> _Laid:
-    texts = tuple(tuple(wrapped(told(mark, stick, page), _LETTER, _MOST)) for mark in stick.marks)
+def _laid(stick: Stick, page: Writing, most: float) -> _Laid:
+    texts = tuple(tuple(wrapped(told(mark, stick, page), _LETTER, most)) for mark in stick.marks)
     middles = [round(at * MM) for at in spread([mark.at / MM for mark in stick.marks], [
         _LINE * len(lines) for lines in texts])]
     longest = max(text_width(line, _LETTER) * (1.1 if mark.at == 0 else 1.0)
@@ -115,6 +115,11 @@ def _packed(sticks: Sequence[_Laid], room: int) -> list[list[list[_Laid]]]:
         else:
             sheets.append([[laid]])
     return sheets
+
+
+def _long(sheets: Sequence[Sequence[Sequence[_Laid]]]) -> int:
+    """How much paper is used, lengthwise."""
+    return sum(_tall(sheet[0]) for sheet in sheets)
 
 
 def _tall(column: Sequence[_Laid]) -> int:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from shoplib.documents.riding import riding
 from shoplib.draw.face_on import FaceOn
-from shoplib.draw.slide_lines import _side as side_against
+from shoplib.draw.slide_lines import side_against
 from shoplib.draw.true_scale import Area, Item, Ring, Stroke, TrueDrawing, Words, cross, frame
 from shoplib.lists.sides import looks
 from shoplib.lists.writing import Writing
@@ -26,6 +26,8 @@ _TALL, _NEAR = 22 * MM, 40 * MM
 """A slide as high as the first has its words in it; the lower end of an upright is drawn where it is as near to the
 bottom as the second."""
 _ARM, _EDGE, _ROOM = 7 * MM, 2 * MM, 62 * MM
+_BESIDE, _CLEAR = round(2.5 * MM), 6 * MM
+"""Where words stand beside a line, and what they need."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,8 +151,9 @@ def _of_bores(bores: tuple[Bore, ...], laid: list[Laid], zero: Datum, cabinet: C
     items: list[Item] = []
     for bore in bores:
         at = (hand * bore.back, bore.up)
-        items += [Ring(at, bore.diameter), *cross(at, _ARM)]
-        items += beside(at, (f"{page.length(bore.up)} above the bottom", f"{page.length(bore.back)} from the edge"),
+        ring = Ring(at, bore.diameter)
+        items += [ring, *cross(at, _ARM)]
+        items += beside(ring, (f"{page.length(bore.up)} above the bottom", f"{page.length(bore.back)} from the edge"),
                         hand > 0)
     sizes = dict.fromkeys((bore.diameter, bore.depth) for bore in bores)
     lines = (
@@ -179,10 +182,11 @@ def _strip(
     for one in laid:
         ends.setdefault(zero.height - one.face.board.box.low[2], []).append(one.face.board)
     near = {below: boards for below, boards in ends.items() if 0 < below <= _NEAR}
-    low = -max(near, default=0) - 6 * MM
+    low = -max(near, default=0) - _CLEAR
     items.append(Stroke(((0, low), (0, top)), "edge"))
     items.append(Stroke(((left, 0), (right, 0)), "edge"))
-    items.append(Words((left + 14 * MM, 2 * MM + MM // 2), f"{zero.name}: 0", 2.3))
+    above = not any(isinstance(item, Area) and -_CLEAR < item.around[1] < _CLEAR for item in items)
+    items.append(Words((left + 14 * MM, _BESIDE if above else -_BESIDE), f"{zero.name}: 0", 2.3))
     edge = 3 * MM if first.left else -3 * MM
     names = and_list(list(dict.fromkeys(one.edge for one in laid)))
     items.append(Words((edge, (low + top) // 2), f"{names}: flush with this line", 2.3, "middle", turned=True))
@@ -191,7 +195,7 @@ def _strip(
         named = and_list(in_short(dict.fromkeys(board.name for board in boards)))
         if below in near:
             items.append(Stroke(((left, -below), (right, -below)), "hidden"))
-            items.append(Words((left + (14 + 60 * (number % 2)) * MM, -below + 2 * MM), f"lower end of {named}", 2.2))
+            items.append(Words((left + (14 + 60 * (number % 2)) * MM, -below - _BESIDE), f"lower end of {named}", 2.2))
         elif below > 0:
             told.append(f"The lower end of {named} is {page.length(below)} below that line.")
     serves, turned = ([one for one in laid if one.left == same] for same in (first.left, not first.left))
@@ -202,6 +206,6 @@ def _strip(
     serving = and_list(in_short(dict.fromkeys(one.face.board.name for one in laid)))
     return Template(
         what, serving, tuple(dict.fromkeys(one.face.board.name for one in laid)),
-        (*said, *lines, *told), " ".join((*said, *lines, *told)),
+        (*said, " ".join((*lines, *told))), " ".join((*said, *lines, *told)),
         TrueDrawing((left - _EDGE, low - _EDGE, right + _EDGE, top + _EDGE), tuple(items)),
     )

@@ -2,8 +2,7 @@
 
 from dataclasses import dataclass
 
-from shoplib.draw.scene import Point
-from shoplib.draw.true_scale import TrueDrawing, Words
+from shoplib.draw.true_scale import Ring, TrueDrawing, Words
 from shoplib.measure import MM
 
 CHECK = (
@@ -27,11 +26,12 @@ class Template:
     drawing: TrueDrawing
 
 
-def beside(at: Point, lines: tuple[str, ...], to_right: bool, size: float = 2.4) -> list[Words]:
-    """Lines of words at the upper right of a centre mark, or at its upper left."""
-    x, y = at
-    anchor, off = ("start", 2 * MM) if to_right else ("end", -2 * MM)
+def beside(hole: Ring, lines: tuple[str, ...], to_right: bool, size: float = 2.4) -> list[Words]:
+    """Lines of words at the upper right of a hole, or at its upper left, clear of it and of its cross."""
+    (x, y), off = hole.centre, hole.diameter // 2 + 2 * MM
+    anchor, off = ("start", off) if to_right else ("end", -off)
     step = round(size * 1.35 * MM)
     return [
-        Words((x + off, y + 2 * MM + step * (len(lines) - 1 - k)), line, size, anchor) for k, line in enumerate(lines)
+        Words((x + off, y + 2 * MM + step * (len(lines) - 1 - k)), line, size, anchor, stays=True)
+        for k, line in enumerate(lines)
     ]

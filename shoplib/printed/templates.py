@@ -5,6 +5,7 @@ from shoplib.model.solved import Cabinet
 from shoplib.printed.blocks import Block, Bullets, Heading, Table
 from shoplib.printed.hole_templates import peg_templates, pull_templates
 from shoplib.printed.paper import Paper
+from shoplib.printed.stamp import Stamp
 from shoplib.printed.strip_templates import pin_templates, slide_templates
 from shoplib.printed.template import Template
 from shoplib.printed.tiles import Head, alone, tiled
@@ -43,15 +44,25 @@ def template_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
     ]
 
 
-def template_files(cabinet: Cabinet) -> dict[str, str]:
-    """File name to SVG text: each template whole, its width and height in mm, one unit of its own one mm."""
+def template_files(cabinet: Cabinet, stamp: Stamp | None = None) -> dict[str, str]:
+    """File name to SVG text: each template whole, its width and height in mm, one unit of its own one mm.
+
+    With a `stamp` each says of which version of the plan it is, and that it is stopped where that is so.
+    """
     taken: set[str] = set()
+    marks = (cabinet.name,) if stamp is None else _marks(stamp)
     return {
         f"{file_name(f'{number:02} {one.what} {one.names[0]}', taken)}.svg":
-            alone(one.drawing, _head(one, number), cabinet.style)
+            alone(one.drawing, _head(one, number, marks), cabinet.style)
         for number, one in enumerate(templates(cabinet), 1)
     }
 
 
-def _head(template: Template, number: int) -> Head:
-    return Head(f"Template {number}: {template.what}", template.lines, template.alt)
+def _marks(stamp: Stamp) -> tuple[str, ...]:
+    """What the margins of a page say, for a file that has none."""
+    told = ", ".join(filter(None, (stamp.name, stamp.date, f"plan {stamp.fingerprint}")))
+    return (stamp.stopped, told) if stamp.stopped else (told,)
+
+
+def _head(template: Template, number: int, marks: tuple[str, ...] = ()) -> Head:
+    return Head(f"Template {number}: {template.what}", (*marks, *template.lines), template.alt)

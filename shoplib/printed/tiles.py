@@ -5,7 +5,7 @@ where there are several, a map of them, the seams and the register marks on the 
 the drawing on both pages that share it.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from shoplib.draw.lettering import wrapped
 from shoplib.draw.scene import Point, Rect
@@ -39,6 +39,8 @@ _GUTTER = round(GUTTER * MM)
 _LINE, _TITLE, _LARGE = 3.6, 6.2, 3.8
 _MAP = 5 * MM
 _REGISTER = 5 * MM
+_AWAY = round(4.2 * MM)
+"""How far from a seam its words stand: clear of the register marks."""
 _FREE = 12 * MM
 """Farther than this from a seam nothing is in its way."""
 
@@ -89,22 +91,26 @@ def parted(drawing: TrueDrawing, window: Point) -> Parting:
     (2, [135])
     """
     a, b, c, d = drawing.bounds
-    across = [spot for item in drawing.items for spot in _shy(item, 0)]
-    up = [(-far, -near) for item in drawing.items for near, far in _shy(item, 1)]
+    across = [(near, far, ranked) for item in drawing.items for near, far, ranked in _shy(item, 0)]
+    up = [(-far, -near, ranked) for item in drawing.items for near, far, ranked in _shy(item, 1)]
     return Parting(_seams_along(a, c, window[0], across), tuple(-y for y in _seams_along(-d, -b, window[1], up)))
 
 
-def _shy(item: Item, along: int) -> list[tuple[int, int]]:
-    """What a seam across this axis should not run through: holes, lines along the seam, and words along it."""
+_Shy = tuple[int, int, bool]
+"""From where to where a seam should not run, and whether words alone are there."""
+
+
+def _shy(item: Item, along: int) -> list[_Shy]:
+    """What a seam across this axis should not run through: holes, lines along the seam, words."""
     near, far = item.around[along], item.around[along + 2]
-    if isinstance(item, Ring) or (isinstance(item, Words) and item.turned == (along == 0)):
-        return [(near, far)]
-    if isinstance(item, Stroke):
-        return [(one[along], one[along]) for one in item.points]
-    return [(near, near), (far, far)]
+    if isinstance(item, Words):
+        return [(near, far, item.turned != (along == 0))] if item.stays or item.turned == (along == 0) else []
+    if isinstance(item, Ring):
+        return [(near, far, False)]
+    return [(end, end, False) for end in (near, far)]
 
 
-def _seams_along(low: int, high: int, most: int, shy: list[tuple[int, int]]) -> tuple[int, ...]:
+def _seams_along(low: int, high: int, most: int, shy: list[_Shy]) -> tuple[int, ...]:
     """Seams from `low` to `high`, so that no page shows more than `most`."""
     over = _WASTE + _LAP
     count = 1 if high - low <= most else -((over - (high - low)) // (most - over))
@@ -114,7 +120,9 @@ def _seams_along(low: int, high: int, most: int, shy: list[tuple[int, int]]) -> 
         first = high - most + _WASTE - (count - 1 - number) * (most - over)
         even = low + (high - low) * number // count
         tried = [min(max(even, first), last), *range(first, last + 1, MM)]
-        seams.append(max(tried, key=lambda seam: (min(_clear(seam, shy), _FREE), -abs(seam - even))))
+        seams.append(max(tried, key=lambda seam: (
+            min(_clear(seam, [(a, b) for a, b, words in shy if not words]), _FREE),
+            min(_clear(seam, [(a, b) for a, b, words in shy if words]), MM), -abs(seam - even))))
     return tuple(seams)
 
 
@@ -194,13 +202,16 @@ def _core(drawing: TrueDrawing, parting: Parting, place: Point) -> Rect:
 
 
 def _in_its_place(item: Item, core: Rect, bounds: Rect) -> Item | None:
-    """Lines as they are; words on the page that has their middle, moved along their line so that no seam parts them.
+    """Lines as they are, and words that stay; others on the page that has their middle, moved along their line so that
+    no seam parts them.
 
-    Words that a seam runs along stand on both pages, and join where those are glued.
+    Words that a seam parts all the same stand on both pages, and join where those are glued.
     """
     if not isinstance(item, Words):
         return item
     a, b, c, d = item.around
+    if item.stays:
+        return item if a < core[2] and core[0] < c and b < core[3] and core[1] < d else None
     along, across = ((b, d), (a, c)) if item.turned else ((a, c), (b, d))
     low, high = (core[1], core[3]) if item.turned else (core[0], core[2])
     near, far = (core[0], core[2]) if item.turned else (core[1], core[3])
@@ -216,7 +227,7 @@ def _in_its_place(item: Item, core: Rect, bounds: Rect) -> Item | None:
         return item
     x, y = item.at
     at = (x, y + shift) if item.turned else (x + shift, y)
-    return Words(at, item.text, item.size, item.anchor, item.turned, item.bold, item.plate)
+    return replace(item, at=at)
 
 
 def _seams(drawing: TrueDrawing, parting: Parting, place: Point) -> list[Item]:
@@ -249,8 +260,8 @@ def _seams(drawing: TrueDrawing, parting: Parting, place: Point) -> list[Item]:
 def _told(own: bool, here: str, before: str, after: str) -> tuple[int, str]:
     """How far beyond a seam the words stand, and what they say: on the page that is cut, and on the one under it."""
     if own:
-        return -2 * MM - MM // 2, f"Cut {here} along this line and glue it over {before}, mark on mark."
-    return 3 * MM, f"Leave this strip for the glue: {after} goes over it, its cut edge on this line."
+        return -_AWAY, f"Cut {here} along this line and glue it over {before}, mark on mark."
+    return _AWAY, f"Leave this strip for the glue: {after} goes over it, its cut edge on this line."
 
 
 def register(at: Point) -> tuple[Item, ...]:

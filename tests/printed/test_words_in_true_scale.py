@@ -1,0 +1,164 @@
+"""Words on the pages in true scale: inside the page, and none over another or over a hole; shelf pins and odd cases."""
+
+import itertools
+import re
+import xml.etree.ElementTree as ET
+
+import pytest
+
+from shoplib.checks import check
+from shoplib.documents.plan_file import plan_dict
+from shoplib.draw.lettering import text_width
+from shoplib.model.cabinet import solve
+from shoplib.printed.blocks import WholePage
+from shoplib.printed.labels import label_pages
+from shoplib.printed.paper import PAPERS
+from shoplib.printed.stamp import STOPPED, Stamp
+from shoplib.printed.story_stick import story_stick_pages
+from shoplib.printed.templates import template_files, template_pages, templates
+from tests.printed.cases import NAMES, solved
+from tests.printed.test_labels import cells_of, printed
+from tests.printed.test_true_scale import SVG, WITHIN, box, drawn_in, from_edges, world
+from tests.random_projects import project
+
+SEEDS = range(0, 60)
+
+
+def words_of(svg):
+    """Each line of words as (its box in mm, the words), and the boxes of the holes; of those, what is shown."""
+    root, words, holes = ET.fromstring(svg), [], []
+    shown = {}
+    for clip in root.iter(f"{SVG}clipPath"):
+        x, y, w, h = (float(clip[0].get(key)) for key in ("x", "y", "width", "height"))
+        shown[f"url(#{clip.get('id')})"] = (x, y, x + w, y + h)
+    for group in root.iter(f"{SVG}g"):
+        found, bored = _in_group(group)
+        rect = shown.get(group.get("clip-path"), (-1e9, -1e9, 1e9, 1e9))
+        words += [(_common(one, rect), text) for one, text in found if meet(one, rect)]
+        holes += [_common(one, rect) for one in bored if meet(one, rect)]
+    return words, holes
+
+
+def _common(one, other):
+    return max(one[0], other[0]), max(one[1], other[1]), min(one[2], other[2]), min(one[3], other[3])
+
+
+def _in_group(group):
+    found, holes = [], []
+    for node in group:
+        if node.tag == f"{SVG}circle":
+            x, y, r = (float(node.get(key)) for key in ("cx", "cy", "r"))
+            holes.append((x - r, y - r, x + r, y + r))
+        if node.tag != f"{SVG}text":
+            continue
+        size = float(node.get("font-size"))
+        long = text_width(node.text, size) * (1.08 if node.get("font-weight") else 1.0)
+        before = {None: 0, "middle": long / 2, "end": long}[node.get("text-anchor")]
+        turned = re.match(r"translate\((\S+) (\S+)\)", node.get("transform", ""))
+        if turned:
+            x, y = float(turned[1]), float(turned[2])
+            found.append(((x - 0.75 * size, y + before - long, x + 0.2 * size, y + before), node.text))
+        else:
+            x, y = float(node.get("x")), float(node.get("y"))
+            found.append(((x - before, y - 0.75 * size, x - before + long, y + 0.2 * size), node.text))
+    return found, holes
+
+
+def meet(one, other):
+    return min(one[2], other[2]) - max(one[0], other[0]) > 0.05 and min(one[3], other[3]) - max(one[1], other[1]) > 0.05
+
+
+def at_a_seam(text):
+    """What stands in a strip that is cut off or glued over: what it lies on is on the next page as well."""
+    return text.startswith(("Cut ", "Leave this strip"))
+
+
+def faults(blocks):
+    found = []
+    for page in blocks:
+        if not isinstance(page, WholePage):
+            continue
+        words, holes = words_of(page.svg)
+        assert len(words) > 5
+        for rect, text in words:
+            if rect[0] < -0.1 or rect[1] < -0.1 or rect[2] > page.width + 0.1 or rect[3] > page.height + 0.1:
+                found.append(f"runs out of the page: {text}")
+            if not at_a_seam(text):
+                found += [f"over a hole: {text}" for hole in holes if meet(rect, hole)]
+        for (one, text), (other, more) in itertools.combinations(words, 2):
+            if meet(one, other) and not (at_a_seam(text) or at_a_seam(more)):
+                found.append(f"{text} | {more}")
+    return found
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("name", NAMES)
+def test_no_words_lie_on_others_or_run_out_of_the_page(name, paper):
+    cabinet = solved(name)
+    assert not faults(template_pages(cabinet, PAPERS[paper]))
+    assert not faults(story_stick_pages(cabinet, PAPERS[paper]))
+
+
+def test_neither_do_they_in_random_projects(count):
+    for seed in range(count(12, 150)):
+        cabinet, paper = solve(project(seed)), PAPERS["letter" if seed % 2 else "a4"]
+        assert not faults(template_pages(cabinet, paper)), seed
+        assert not faults(story_stick_pages(cabinet, paper)), seed
+
+
+def test_labels_of_random_projects_keep_inside_their_lines(count):
+    for seed in range(count(3, 40)):
+        cabinet, paper = solve(project(seed)), "letter" if seed % 2 else "a4"
+        cells = cells_of(printed("Labels", label_pages(cabinet, PAPERS[paper]), paper))
+        assert len(cells) == len(cabinet.boards)
+        for top, bottom, words in cells:
+            assert top - words[0][1] > 3 and words[-1][1] - bottom > 1.5, (seed, words[0])
+
+
+def test_every_hole_for_a_shelf_pin_is_on_a_template_from_the_nearer_edge(count):
+    """Rows one above another, from the upper face of the bottom; a row at the back may have the strip of the front."""
+    seen = 0
+    for seed in range(count(20, 150)):
+        cabinet = solve(project(seed))
+        boards = [board for board in plan_dict(cabinet, check(cabinet))["boards"]
+                  if any(cut["kind"] == "shelf pin" for cut in board["cuts"])]
+        drawn = {}
+        for template, svg in zip(templates(cabinet), template_files(cabinet).values(), strict=True):
+            if template.what == "holes for shelf pins":
+                rings, edges, _ = drawn_in(svg)
+                strip = [hole[:2] for hole in from_edges(rings, edges)]
+                for name in template.names:
+                    drawn.setdefault(name, []).append(strip)
+        bottoms = [box(b)[1][2] for b in plan_dict(cabinet, ())["boards"] if b["role"] == "bottom"]
+        floor = max(bottoms) if bottoms else None
+        for board in boards:
+            low, high = box(board)
+            rows = {}
+            for cut in board["cuts"]:
+                if cut["kind"] == "shelf pin":
+                    _, y, z = world(board, cut["centre"])
+                    rows.setdefault((cut["centre"][2], y), set()).add(z)
+            for (_, y), heights in rows.items():
+                zero = floor if floor is not None else min(box(b)[0][2] for b in boards)
+                wanted = [(min(y - low[1], high[1] - y), z - zero) for z in sorted(heights)]
+                assert any(
+                    len(strip) == len(wanted)
+                    and all(abs(a - c) <= WITHIN and abs(b - d) <= WITHIN
+                            for (a, b), (c, d) in zip(sorted(strip, key=lambda s: s[1]), wanted, strict=True))
+                    for strip in drawn[board["name"]]
+                ), (seed, board["name"], wanted)
+                seen += 1
+        assert set(drawn) == {board["name"] for board in boards}
+    assert seen > 10
+
+
+def test_a_template_as_a_file_says_of_which_plan_it_is():
+    """The SVG has no margins with a stamp."""
+    cabinet = solved("finger_jointed_drawers")
+    for svg in template_files(cabinet).values():
+        assert cabinet.name in svg
+    for svg in template_files(cabinet, Stamp("Drawers", "2222-3333", "3 May", STOPPED)).values():
+        assert "Drawers, 3 May, plan 2222-3333" in svg and STOPPED in svg
+        root = ET.fromstring(svg)
+        wide, high = (float(root.get(side).removesuffix("mm")) for side in ("width", "height"))
+        assert [float(number) for number in root.get("viewBox").split()] == [0, 0, wide, high]
