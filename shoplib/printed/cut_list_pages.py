@@ -12,7 +12,7 @@ from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words
 from shoplib.lists.writing import Writing
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.blocks import Beside, Block, Bullets, Framed, Heading, Table, ToFillIn, Words
+from shoplib.printed.blocks import Beside, Block, Bullets, Framed, Heading, Table, ToFillIn, Together, Words
 from shoplib.printed.paper import Paper
 from shoplib.words.naming import boards_in_short
 from shoplib.words.quoted import in_quotes
@@ -28,6 +28,9 @@ SQUARE = "\u2610"
 
 _LINES = 4
 """So many lines to fill in stand in one box at most: the end of a page parts no box."""
+
+_ON_A_PAGE = 32
+"""Where a stage waits for more readings, they may run over the end of a page."""
 
 _SIZES = "Sizes are at the saw, before edging: length is along the grain. Drawings of the boards show their cuts."
 _PLANNED = (
@@ -47,8 +50,9 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) 
     blocks: list[Block] = [Heading(TITLE), Words(_SIZES)]
     for stage in sorted({kind.stage for _, kind in rows}):
         of_stage = [(number, kind) for number, kind in rows if kind.stage == stage]
-        blocks.append(Heading(f"Stage {stage}: {STAGES[stage]}", 2))
-        blocks += to_measure_boxes(stage, cabinet)
+        begins = (Heading(f"Stage {stage}: {STAGES[stage]}", 2), *to_measure_boxes(stage, cabinet))
+        waits = sum(waiting == stage for waiting, _ in cabinet.waiting)
+        blocks += [Together(begins)] if 0 < waits <= _ON_A_PAGE else begins
         blocks += _alarms(of_stage, cabinet, findings)
         blocks.append(Table(HEAD, tuple(_row(number, kind, cabinet) for number, kind in of_stage), (3, 3, 8)))
     blocks += _which(rows)

@@ -10,13 +10,12 @@ from pypdf.generic import ArrayObject, DictionaryObject
 ARTIFACT = -1
 """Stands for a mark of what is no part of the document: header and footer, and what stands across a page."""
 
-_STRING = rb"\((?:\\.|[^\\()])*\)|<[0-9A-Fa-f]*>"
 _TOKEN = re.compile(
-    rb"(?P<begins>/\w+\s*<<(?P<about>(?:" + _STRING + rb"|[^<>()])*)>>\s*BDC|/\w+\s+BMC)"
-    rb"|(?P<ends>\bEMC\b)|(?P<font>/\w+)\s+[\d.]+\s+Tf\b|(?P<literal>\()"
-    rb"|<(?P<hex>[0-9A-Fa-f]+)>|\bT[Jj]\b", re.DOTALL,
+    rb"(?P<tag>/\w+)\s*(?:(?P<about><<)|\s(?P<bare>BMC))|(?P<ends>\bEMC\b)|(?P<font>/\w+)\s+[\d.]+\s+Tf\b"
+    rb"|(?P<literal>\()|<(?P<hex>[0-9A-Fa-f]+)>|\bT[Jj]\b",
 )
-_STEP = re.compile(rb"\\.|[()]", re.DOTALL)
+_IN_DICTIONARY = re.compile(rb"\(|<<|>>|<[0-9A-Fa-f]*>")
+_IN_STRING = re.compile(rb"\\.|[()]", re.DOTALL)
 _MARK = re.compile(rb"/MCID (\d+)")
 _ESCAPE = re.compile(rb"\\([0-7]{1,3}|.)", re.DOTALL)
 _LETTERS = {b"n": b"\n", b"r": b"\r", b"t": b"\t", b"b": b"\b", b"f": b"\f"}
@@ -141,10 +140,15 @@ def _marked(page: PageObject) -> dict[int, str]:
     content, at = page.get_contents().get_data(), 0
     while token := _TOKEN.search(content, at):
         at = token.end()
-        if token["begins"]:
-            numbered = _MARK.search(token["about"] or b"")
-            artifact = token["begins"].startswith(b"/Artifact")
-            open_marks.append(ARTIFACT if artifact else int(numbered[1]) if numbered else None)
+        if token["bare"]:
+            open_marks.append(ARTIFACT if token["tag"] == b"/Artifact" else None)
+        elif token["about"]:
+            end = _dictionary(content, at)
+            numbered = _MARK.search(content, at, end)
+            artifact = token["tag"] == b"/Artifact"
+            if content[end:end + 9].lstrip()[:3] == b"BDC":
+                open_marks.append(ARTIFACT if artifact else int(numbered[1]) if numbered else None)
+            at = end
         elif token["ends"]:
             open_marks.pop()
         elif token["font"]:
@@ -164,11 +168,21 @@ def _marked(page: PageObject) -> dict[int, str]:
     return found
 
 
+def _dictionary(content: bytes, at: int) -> int:
+    """Where a dictionary ends whose brackets opened before `at`."""
+    depth = 1
+    while depth:
+        found = _IN_DICTIONARY.search(content, at)
+        depth += {b"<<": 1, b">>": -1}.get(found[0], 0)
+        at = _closing(content, found.end()) + 1 if found[0] == b"(" else found.end()
+    return at
+
+
 def _closing(content: bytes, at: int) -> int:
     """Where a literal string ends that begins at `at`: it may hold pairs of brackets."""
     depth = 1
     while depth:
-        found = _STEP.search(content, at)
+        found = _IN_STRING.search(content, at)
         at = found.end()
         depth += {b"(": 1, b")": -1}.get(found[0], 0)
     return at - 1
