@@ -7,14 +7,13 @@ from shoplib.documents.cut_list_file import sizes_words
 from shoplib.documents.fitted import LINE
 from shoplib.documents.glossary import TOOL_WORDS, WORDS, words_of
 from shoplib.documents.standing import standing_words
-from shoplib.draw.elevation import front_elevation
 from shoplib.lists.writing import Writing
 from shoplib.measure import narrowest
 from shoplib.model.box import Point, around
 from shoplib.model.solved import Cabinet
 from shoplib.printed.blocks import Beside, Block, Bullets, Contents, Heading, Table, Words
 from shoplib.printed.paper import Paper
-from shoplib.printed.pictures import picture
+from shoplib.printed.whole_pages import exploded_picture
 from shoplib.words.naming import and_list, in_short, plural
 
 READING = "How to read this plan set"
@@ -28,8 +27,8 @@ _WALLS = ("box side", "box front", "box back")
 _ROW = 5.4
 """Height of a row of a table in mm, one line high."""
 
-_HEADINGS = 44.0
-"""What the headings, the note of the picture and the heads of the tables take of the cover, in mm."""
+_HEADINGS = 32.0
+"""What the headings and the heads of the tables take of the cover, in mm."""
 
 _READINGS = "Sums use the mean of the readings; a cut that takes the sheet uses the thickest."
 
@@ -48,14 +47,14 @@ _HOW = (
 
 
 def cover_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
-    """One page: the cabinet drawn, and under it its key sizes and its sheets as they were measured."""
+    """One page: the cabinet drawn apart, and under it its key sizes and its sheets as they were measured."""
     sizes, sheets = tuple(key_sizes(cabinet)), tuple(_sheets(cabinet))
     width, height = paper.room()
     stands = standing_words(cabinet)
     left = height - _HEADINGS - _ROW * max(len(sizes), len(sheets) + 2) - 4 * LINE * len(stands)
     return [
         Heading(cabinet.name),
-        picture(front_elevation(cabinet, cabinet.style), (width, max(left, 60.0)), cabinet.style.unit),
+        exploded_picture(cabinet, (width, left)),
         Beside((
             (Heading("Key sizes", 2), Table(SIZE_HEAD, sizes, (0,))),
             (Heading("Sheets as measured", 2), Table(SHEET_HEAD, sheets, (0,)), Words(_READINGS)),

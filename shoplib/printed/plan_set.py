@@ -15,6 +15,7 @@ from shoplib.printed.front_pages import front_pages
 from shoplib.printed.hardware_pages import hardware_pages
 from shoplib.printed.paper import Paper
 from shoplib.printed.sheet_pages import sheet_pages
+from shoplib.printed.whole_pages import whole_pages
 
 TITLE = "Plan set"
 
@@ -47,6 +48,8 @@ def plan_set(
         *cover_pages(cabinet, paper),
         NewPage(),
         *reading_pages(cabinet, told([*cautions, *work]), paper),
+        NewPage(),
+        *whole_pages(cabinet, paper),
         *work,
     ]
 
