@@ -54,7 +54,8 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) 
         waits = sum(waiting == stage for waiting, _ in cabinet.waiting)
         blocks += [Together(begins)] if 0 < waits <= _ON_A_PAGE else begins
         blocks += _alarms(of_stage, cabinet, findings)
-        blocks.append(Table(HEAD, tuple(_row(number, kind, cabinet) for number, kind in of_stage), (3, 3, 8)))
+        lines = tuple(_row(number, kind, cabinet) for number, kind in of_stage)
+        blocks.append(Table(HEAD, lines, (3, 8, 8) if any(line[-1] for line in lines) else (3, 3, 8)))
     blocks += _which(rows)
     if cabinet.sums:
         blocks += [Heading("Closing sums", 2), Words(_SUMS), Bullets(tuple(sum_text(c, cabinet) for c in cabinet.sums))]
