@@ -86,15 +86,19 @@ def _lines(joints: Iterable[Joint], axis: str, cabinet: Cabinet) -> dict[str, in
 
     Boards in one line, such as shelves at one height in two bays, are pressed by the same clamps: the first is named.
     """
-    k = "xyz".index(axis)
-    lines: dict[tuple[tuple[int, int], ...], tuple[str, int]] = {}
+    across = [k for k in range(3) if k != "xyz".index(axis)]
+    lines: dict[tuple[Run, ...], tuple[str, int]] = {}
     for joint in joints:
-        enters, receives = cabinet.by_name[joint.enters], cabinet.by_name[joint.receives]
-        runs = [
-            (max(enters.box.low[a], receives.box.low[a]), min(enters.box.high[a], receives.box.high[a]))
-            for a in range(3) if a != k
-        ]
-        long = max(high - low for low, high in runs)
-        thin = min(runs, key=lambda run: run[1] - run[0])
-        lines.setdefault((thin,), (enters.name, long))
+        enters, receives = cabinet.by_name[joint.enters].box, cabinet.by_name[joint.receives].box
+        runs = tuple((max(enters.low[k], receives.low[k]), min(enters.high[k], receives.high[k])) for k in across)
+        same = next((old for old in lines if all(map(_overlap, old, runs))), runs)
+        name, long = lines.get(same, (joint.enters, 0))
+        lines[same] = name, max(long, *(high - low for low, high in runs))
     return {name: long for name, long in lines.values()}
+
+
+Run = tuple[int, int]
+
+
+def _overlap(one: Run, other: Run) -> bool:
+    return one[0] < other[1] and other[0] < one[1]

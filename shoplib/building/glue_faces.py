@@ -16,8 +16,9 @@ class GlueFace:
     """Wood of `board` that is glued to `to`.
 
     `what` is "faces" (a strip along the `end`, on both faces), "face" (a strip along it on the face that looks into
-    the case), "end" (the end or edge itself), "cut" (inside a dado or rabbet) or "spot" (where the other board stands
-    on its face). `strip` is how wide the strip is, 0 where the cut or the end itself is meant (ticks).
+    the case), "end" (the end or edge itself), "fingers" (between the fingers along the `end`), "cut" (inside a dado or
+    rabbet) or "spot" (where the other board stands on its face). `strip` is how wide the strip is, 0 where the cut or
+    the end itself is meant (ticks).
     """
 
     board: str
@@ -41,7 +42,9 @@ def glue_faces(cabinet: Cabinet) -> tuple[GlueFace, ...]:
 def _entering(joint: Joint, cabinet: Cabinet) -> Iterator[GlueFace]:
     board, end = cabinet.by_name[joint.enters], ENDS[joint.axis]
     axis = "xyz".index(joint.axis[1])
-    if board.placement.own_axis(axis) == 2:
+    if joint.kind == "finger":
+        yield GlueFace(board.name, "fingers", end, 0, joint.receives)
+    elif board.placement.own_axis(axis) == 2:
         strip = joint.depth or _least(board, cabinet.by_name[joint.receives], axis)
         yield GlueFace(board.name, "spot", end, strip, joint.receives)
     elif not joint.depth:
@@ -53,7 +56,9 @@ def _entering(joint: Joint, cabinet: Cabinet) -> Iterator[GlueFace]:
 
 def _receiving(joint: Joint, cabinet: Cabinet) -> Iterator[GlueFace]:
     board, axis = cabinet.by_name[joint.receives], "xyz".index(joint.axis[1])
-    if joint.depth:
+    if joint.kind == "finger":
+        yield GlueFace(board.name, "fingers", "", 0, joint.enters)
+    elif joint.depth:
         yield GlueFace(board.name, "cut", "", 0, joint.enters)
     elif board.placement.own_axis(axis) != 2:
         yield GlueFace(board.name, "end", _looks(joint), 0, joint.enters)

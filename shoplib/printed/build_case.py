@@ -143,6 +143,7 @@ def _place(what: str, faces: list[GlueFace], board: Board) -> str:
         "faces": f"along the {ends}, on both faces",
         "face": f"along the {ends}, on the face that looks inside",
         "end": f"the {ends} itself",
+        "fingers": f"between the fingers for {others}",
         "cut": f"in the cut{'s' if len(faces) > 1 else ''} for {others}",
         "spot": f"where {others} lie{'' if len(faces) > 1 else 's'} against it",
     }[what]

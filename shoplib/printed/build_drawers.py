@@ -74,7 +74,8 @@ def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
         "Screw them, without glue, so that they can be moved. On solid wood, whose grain they cross, the front screw "
         "stands tight and the others in slots.",
     ] if names else []
-    blocks: list[Block] = [ToTick((
+    cautions: list[Block] = [Framed((Words(SAW_AGAIN, grave=True),))] if names else []
+    blocks: list[Block] = [*cautions, ToTick((
         *wood,
         "Cut a spacer for each height of the table: left and right then come out alike. Cut it off a long straight "
         "piece, for a short one leaves the hand no room at the saw. The story stick shows them in true size.",

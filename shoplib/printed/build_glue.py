@@ -48,7 +48,7 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
     if last and not any(board.role == "back" for board in cabinet.boards):
         lines.append("There is no back to square this case: leave it in the clamps, its diagonals equal, until the "
                      "glue is hard.")
-    lines.append("Wipe off squeezed-out glue with a damp rag inside, now; leave it in the clamps as the label says.")
+    lines.append("Wipe off squeezed-out glue with a damp rag inside, now, and let it set as long as its label says.")
     blocks.append(ToTick(tuple(lines)))
     box = _diagonals(cabinet, findings) if last else None
     return [*blocks, box] if box else blocks

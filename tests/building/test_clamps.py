@@ -1,5 +1,7 @@
 """Clamps: numbers worked by hand for one case; reach never short of what lies between the jaws."""
 
+from dataclasses import replace
+
 from shoplib.building.clamps import RULES, clamps_for
 from shoplib.building.order import build_order
 from shoplib.measure import INCH, MM
@@ -69,6 +71,18 @@ def test_once_both_sides_are_on_a_clamp_spans_the_whole_case():
         widest = max(c.across for step in build_order(cabinet) if step.go
                      for c in clamps_for(step.go, cabinet) if c.axis == "x")
         assert widest >= wide
+
+
+def test_stretchers_in_front_and_behind_are_pressed_apart():
+    """A stretcher in front and one behind, 4 in wide and as high as one another: each has a clamp of its own."""
+    drawn = shipped("under_bench_case").project
+    corner = replace(drawn.carcass.corner, kind="dado")
+    case = solve(replace(drawn, carcass=replace(drawn.carcass, top="stretchers", corner=corner)))
+    stretchers = {board.name for board in case.boards if board.role == "stretcher"}
+    assert len(stretchers) == 2
+    sideways = [clamps for go in goes(case) for clamps in clamps_for(go, case)
+                if clamps.axis == "x" and stretchers & {*clamps.over}]
+    assert stretchers <= {name for clamps in sideways for name in clamps.over}
 
 
 def test_pocket_screws_need_no_clamps():

@@ -1,5 +1,7 @@
 """Glue faces and brads, by hand."""
 
+from dataclasses import replace
+
 from shoplib.building.brads import SOLD, TIMES, back_brads, brad_for
 from shoplib.building.glue_faces import GlueFace, glue_faces
 from shoplib.building.order import nailed_backs
@@ -31,6 +33,15 @@ def test_each_glued_joint_of_the_case_is_masked_on_both_boards(count):
         joints = [j for j in cabinet.joints if {j.enters, j.receives} <= case]
         assert pairs == {frozenset((j.enters, j.receives)) for j in joints if is_glued(j, cabinet)}
         assert all(face.strip >= 0 for face in glue_faces(cabinet))
+
+
+def test_fingers_are_masked_between():
+    drawn = shipped("under_bench_case").project
+    corner = replace(drawn.carcass.corner, kind="finger", depth=None, finger=3 * INCH // 4)
+    base = replace(drawn.base, kind="none", height=0, setback=0)
+    fingered = solve(replace(drawn, base=base, carcass=replace(drawn.carcass, corner=corner, top="between")))
+    found = [face for face in glue_faces(fingered) if face.what == "fingers"]
+    assert {face.board for face in found} == {"left side", "right side", "top", "bottom"}
 
 
 def test_a_back_in_grooves_floats_and_is_not_masked():

@@ -127,6 +127,22 @@ def test_screws_into_fronts_are_told_with_their_drawers():
     assert "No. 8 x 1 in for drawers 1 to 4 in bays 1 and 3; No. 8 x 1 1/4 in for bay 2 pull-out" in told
 
 
+def test_pocket_screws_are_not_clamped_for_long():
+    drawn = shipped("under_bench_case").project
+    pocket = replace(drawn.carcass.corner, kind="pocket screws", depth=None)
+    pocketed = solve(replace(drawn, carcass=replace(drawn.carcass, corner=pocket, divider=pocket)))
+    told = words(pages_of(pocketed))
+    assert "Clamp only while you drive them; the clamps come off at once." in told
+
+
+def test_what_cannot_go_together_is_stopped():
+    """Two boards in one another: the pages are written all the same, and say so."""
+    case = shipped("rolling_stand")
+    twin = replace(case.by_name["bottom"], name="twin")
+    told = words(pages_of(replace(case, boards=(*case.boards, twin))))
+    assert "STOP: no straight move brings" in told and "twin" in told
+
+
 def test_a_case_without_a_back_is_told_what_holds_it_square():
     drawn = shipped("under_bench_case").project
     none = replace(drawn.carcass.back, kind="none", sheet="")
