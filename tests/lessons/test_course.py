@@ -139,7 +139,7 @@ def test_what_is_asked_before_a_panel_is_answered_on_the_page():
 
 
 def test_a_page_says_what_fits_into_one_sitting():
-    """The last page takes a beginner 60 to 70 minutes, as one was seen to need; it says where its first sitting ends."""
+    """The last page takes a beginner 60 to 70 minutes, as one asked for, and says where its first sitting ends."""
     for page in NUMBERED[1:]:
         minutes = "60 to 70" if page == NUMBERED[-1] else "45"
         assert f"Time: {minutes} minutes hold " in text_of(page) and "second sitting" in text_of(page), page.name
