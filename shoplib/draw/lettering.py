@@ -4,6 +4,8 @@ Widths are those of DejaVu Sans; the other faces that a screen may take instead 
 narrower, so what fits here fits there.
 """
 
+import re
+
 _ASCII = (
     318, 401, 460, 838, 636, 950, 780, 275, 390, 390, 500, 838, 318, 361, 318, 337, 636, 636, 636,
     636, 636, 636, 636, 636, 636, 636, 337, 337, 838, 838, 838, 531, 1000, 684, 686, 698, 770, 632,
@@ -12,6 +14,10 @@ _ASCII = (
     278, 974, 634, 612, 635, 635, 411, 521, 392, 634, 592, 818, 592, 592, 525, 636, 337, 636, 838,
 )
 """Advance widths of the characters 32 to 126 in thousandths of the size, read from the font's hmtx table."""
+
+_BREAK = re.compile(r"(?<!\d) | (?!\d+/\d|\([+-]\d)")
+"""A space that a line may be broken at: none between the number of a size and its fraction, or its rest in brackets."""
+
 
 class _Widths(dict[str, float]):
     """The width of each character; what is not among them counts as the widest."""
@@ -33,13 +39,15 @@ def text_width(text: str, size: float) -> float:
 
 
 def wrapped(text: str, size: float, width: float) -> list[str]:
-    """The text in lines no wider than `width`, broken at spaces; a longer word stands alone.
+    """The text in lines no wider than `width`, broken at spaces but not within a size; a longer word stands alone.
 
     >>> wrapped("two dadoes and a groove", 10, 70)
     ['two dadoes', 'and a groove']
+    >>> wrapped("20 × 4 13/16 (-0.003)", 10, 60)
+    ['20 ×', '4 13/16 (-0.003)']
     """
     lines: list[str] = []
-    for word in text.split(" "):
+    for word in _BREAK.split(text):
         if lines and text_width(f"{lines[-1]} {word}", size) <= width:
             lines[-1] = f"{lines[-1]} {word}"
         else:

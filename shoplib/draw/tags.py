@@ -1,6 +1,9 @@
-"""Small numbers on lines of a drawing: each where it lies on no words, or else beside the drawing with a leader."""
+"""Small numbers on lines of a drawing: each where it lies on no words, on its line or touching it, or else beside the
+drawing with a leader.
+"""
 
 from collections.abc import Iterable, Iterator
+from itertools import product
 
 from shoplib.draw.labels import Fit
 from shoplib.draw.lettering import text_width
@@ -32,7 +35,7 @@ def words_box(item: Label, found: Fit, left: int, top: int, scale: float) -> Box
 def write_tags(
     tags: Iterable[Tag], taken: Iterable[Box], left: int, top: int, scale: float, words: list[str]
 ) -> list[Tag]:
-    """Write each number at the first place along its line where nothing stands, short lines first.
+    """Write each number at the first place on its line where nothing stands, or touching it, short lines first.
 
     Gives back those that have no such place.
     """
@@ -59,15 +62,15 @@ def _long(tag: Tag) -> int:
 
 
 def _places(tag: Tag, left: int, top: int, scale: float, space: Box) -> Iterator[Box]:
-    """The boxes of a number along its line, inside the `space`; none where that is smaller."""
+    """The boxes of a number along its line, inside the `space`, then beside the line; none where that is smaller."""
     wide, high = text_width(tag.text, SMALL) + 4, SMALL * 1.15
     (a, b), (c, d) = tag.start, tag.end
     if wide > space[2] - space[0] or high > space[3] - space[1]:
         return
-    for step in range(_PARTS - 1):
+    for beside, step in product((0, 1, -1), range(_PARTS - 1)):
         part = 0.5 + (step + 1) // 2 * (-1) ** step / _PARTS
-        x = (a + (c - a) * part - left) * scale
-        y = (top - b - (d - b) * part) * scale
+        x = (a + (c - a) * part - left) * scale + beside * (wide / 2 if a == c else 0)
+        y = (top - b - (d - b) * part) * scale - beside * (high / 2 if b == d else 0)
         x = min(max(x, space[0] + wide / 2), space[2] - wide / 2)
         y = min(max(y, space[1] + high / 2), space[3] - high / 2)
         yield x - wide / 2, y - high / 2, x + wide / 2, y + high / 2

@@ -208,6 +208,18 @@ def test_numbers_stand_clear_of_words_or_beside_the_drawing():
     assert [edges[0] < boxes[text][0] < edges[2] for text in ("20", "50", "80")] == [True, False, True]
 
 
+def test_a_number_touches_its_cut_where_words_lie_close_above_all_of_it():
+    """It stands in the sheet, under the cut, and needs no leader from beside the drawing."""
+    whole = (0, 0, 100 * MM, 100 * MM)
+    label = Label((0, 49 * MM, 100 * MM, 55 * MM), ("m" * 38,))
+    tag = Tag((0, 50 * MM), (100 * MM, 50 * MM), "50", whole)
+    svg = draw(Scene("Sheet", "mm", "A sheet.", whole, (Shape((whole,), "case"), label, tag)))
+    assert overlaps(svg) == [] and outside(svg) == []
+    boxes = dict(text_boxes(svg))
+    edges = [float(number) for number in re.search(r'd="M([-0-9.]+) ([-0-9.]+)H([-0-9.]+)', svg).groups()]
+    assert edges[0] < boxes["50"][0] < edges[2] and boxes["50"][1] > boxes["m" * 38][3]
+
+
 def test_a_later_stage_is_not_cut_before_the_case_is_measured():
     for sheet, scene in scenes("under_bench_case"):
         waits = 1 not in sheet.stages
