@@ -1,0 +1,49 @@
+"""Boards, drawers, fronts and hardware of the shipped projects as they are printed, without the other parts."""
+
+import io
+from functools import cache
+
+from pypdf import PdfReader
+
+from shoplib.checks import check
+from shoplib.documents.examples import project_path
+from shoplib.documents.project_file import read_project
+from shoplib.model.cabinet import solve
+from shoplib.model.solved import Cabinet, Finding
+from shoplib.printed.blocks import Block, NewPage
+from shoplib.printed.board_pages import board_pages
+from shoplib.printed.drawer_page import drawer_pages
+from shoplib.printed.front_pages import front_pages
+from shoplib.printed.hardware_pages import hardware_pages
+from shoplib.printed.paper import PAPERS
+from shoplib.printed.set_in_type import set_in_type
+from shoplib.printed.stamp import Stamp
+from tests.printed.tagged import Tagged
+
+PROJECTS = (
+    "finger_jointed_drawers", "rolling_stand", "small_parts_wall_case", "under_bench_case", "wheel_wall_drawers",
+)
+PARTS = (board_pages, drawer_pages, front_pages, hardware_pages)
+
+
+@cache
+def cabinet_of(project: str) -> Cabinet:
+    return solve(read_project(project_path(project)))
+
+
+@cache
+def found_in(project: str) -> tuple[Finding, ...]:
+    return check(cabinet_of(project))
+
+
+@cache
+def printed(project: str, paper: str) -> Tagged:
+    cabinet, findings = cabinet_of(project), found_in(project)
+    return in_print([part(cabinet, findings, PAPERS[paper]) for part in PARTS], paper)
+
+
+def in_print(parts: list[list[Block]], paper: str) -> Tagged:
+    """Each part from a new page, read back."""
+    blocks = [block for part in parts if part for block in (NewPage(), *part)]
+    pdf = set_in_type("Plan set", blocks, Stamp("Case", "2222-3333", "29 May"), PAPERS[paper], "Measure.")
+    return Tagged(PdfReader(io.BytesIO(pdf)))

@@ -1,0 +1,148 @@
+"""Each board with its cuts, read back out of the PDF: number for number what the cut list and plan.json say."""
+
+import csv
+import io
+import re
+
+import pytest
+
+from shoplib.documents.cut_list_file import cut_list_csv
+from shoplib.lists.cut_list import kinds
+from shoplib.lists.row_words import kind_cut_words
+from shoplib.lists.writing import Writing
+from shoplib.model.solved import Finding
+from shoplib.printed.board_pages import HEADING, board_pages
+from shoplib.printed.labels import label_pages
+from shoplib.printed.paper import ABOVE, ACROSS, BELOW, PAPERS
+from shoplib.printed.reference import reference
+from tests.documents.pdf_paths import paths
+from tests.printed.lengths import WRITTEN, boards, near, numbers, unit_of
+from tests.printed.parts import PROJECTS, cabinet_of, found_in, in_print, printed
+
+SETS = pytest.mark.parametrize(("project", "paper"), [(one, paper) for one in PROJECTS for paper in PAPERS])
+DATUM = {"x": "left", "y": "front", "z": "bottom"}
+"""The side that places are measured from, by the way that a board runs in the cabinet: nearest the left, the front,
+the floor."""
+
+
+def entries(project, paper):
+    """By the number of the row: what is read there, and the alternative texts of its pictures."""
+    found, number = {}, 0
+    for part in printed(project, paper).under(HEADING):
+        begins = re.match(r"No\. (\d+): ", part.text) if part.tag == "H3" else None
+        number = int(begins[1]) if begins else 0 if part.tag in ("H1", "H2") else number
+        if number:
+            texts, alts = found.setdefault(number, ([], []))
+            texts.append(part.text)
+            alts += [part.alt] if part.tag == "Figure" else []
+    return {number: (" ".join(" ".join(texts).split()), alts) for number, (texts, alts) in found.items()}
+
+
+def listed(project):
+    return list(csv.DictReader(io.StringIO(cut_list_csv(cabinet_of(project), found_in(project)))))
+
+
+@SETS
+def test_each_row_of_the_cut_list_has_its_size_at_the_saw(project, paper):
+    unit, found = unit_of(project), entries(project, paper)
+    assert sorted(found) == list(range(1, len(listed(project)) + 1))
+    for number, row in enumerate(listed(project), start=1):
+        text, _ = found[number]
+        assert text.startswith(f"No. {number}: {row['count']} x ")
+        told = re.search(r"At the saw: (.+?) × (.+?) × (.+?), (.+?), grain", text)
+        sizes = boards(project)[row["names"].split("; ")[0]]["cut_size"]
+        assert all(near(size, exact, unit) for size, exact in zip(told.groups()[:3], sizes, strict=True)), text
+        assert told[4] == row["sheet"]
+        if row["edging"]:
+            finished = re.search(r"Finished: (.+?) × (.+?) × ", text)
+            sizes = boards(project)[row["names"].split("; ")[0]]["size"]
+            assert all(near(*pair, unit) for pair in zip(finished.groups(), sizes[:2], strict=True)), text
+        else:
+            assert "Finished" not in text
+
+
+@SETS
+def test_each_cut_is_told_with_its_numbers(project, paper):
+    cabinet, found = cabinet_of(project), entries(project, paper)
+    for number, kind in enumerate(kinds(cabinet), start=1):
+        here = numbers(found[number][0])
+        for phrase in kind_cut_words(kind, cabinet, Writing(cabinet.style)):
+            lengths = {match[1] for match in WRITTEN.finditer(phrase) if match[2]}
+            assert lengths <= here, (number, phrase, lengths - here)
+
+
+@SETS
+def test_each_face_that_is_cut_is_drawn_and_told(project, paper):
+    """A cut that begins at one face and does not go through opens there; so plan.json says which faces are worked."""
+    found = entries(project, paper)
+    for number, row in enumerate(listed(project), start=1):
+        board = boards(project)[row["names"].split("; ")[0]]
+        thick, faces = board["size"][2], set()
+        for cut in board["cuts"]:
+            low, high = (cut["low"][2], cut["high"][2]) if "low" in cut else _bored(cut, thick)
+            if low <= 0 < thick > high:
+                faces.add("lower")
+            if low > 0 and high >= thick:
+                faces.add("upper")
+        _, alts = found[number]
+        assert len(alts) >= max(len(faces), 1)
+        assert all(len(alt) > 20 for alt in alts)
+
+
+def _bored(hole, thick):
+    if hole.get("along") != "w":
+        return thick / 3, 2 * thick / 3
+    deep = min(hole["depth"], thick)
+    return (0, deep) if hole["centre"][2] == 0 else (thick - deep, thick)
+
+
+@SETS
+def test_what_is_measured_first_stands_at_each_board(project, paper):
+    found = entries(project, paper)
+    for number, row in enumerate(listed(project), start=1):
+        text, alts = found[number]
+        if row["before_cutting"]:
+            assert row["before_cutting"] in text
+        else:
+            assert "Do not cut" not in text
+        assert all(alt.startswith(row["before_cutting"]) for alt in alts)
+
+
+@SETS
+def test_reference_sides_are_those_nearest_left_front_and_floor(project, paper):
+    for number, row in enumerate(listed(project), start=1):
+        board = boards(project)[row["names"].split("; ")[0]]
+        told = re.search(r"Reference: (\w+) face, (\w+) edge and (\w+) end\.", entries(project, paper)[number][0])
+        assert told[2] == DATUM[board["axes"][1][1]] and told[3] == DATUM[board["axes"][0][1]]
+
+
+@pytest.mark.parametrize("project", PROJECTS)
+def test_labels_name_the_same_reference_sides(project):
+    cabinet = cabinet_of(project)
+    [cells] = [block.cells for block in label_pages(cabinet, PAPERS["a4"]) if hasattr(block, "cells")]
+    for cell in cells:
+        sides = reference(cabinet.by_name[cell.title], cabinet)
+        [line] = [line.removeprefix("Measure from: ") for line in cell.lines if line.startswith("Measure from: ")]
+        assert sorted(line.split(" and ")) == sorted((sides.edge, sides.end))
+
+
+@SETS
+def test_several_stand_on_a_page_and_all_inside_its_margins(project, paper):
+    """Corners of every line from the edges of the paper in mm; 0.3 mm for half a line."""
+    tagged, size = printed(project, paper), PAPERS[paper]
+    first = tagged.begins[HEADING]
+    last = min((page for page in tagged.begins.values() if page > first), default=len(tagged.reader.pages) + 1)
+    drawn = sum(part.tag == "Figure" for part in tagged.under(HEADING))
+    assert drawn >= 1.5 * (last - first)
+    for number in range(first, last):
+        spots = [spot for path in paths(tagged.reader.pages[number - 1]) for spot in path.corners]
+        assert min(x for x, _ in spots) >= ACROSS - 0.3 and max(x for x, _ in spots) <= size.width - ACROSS + 0.3
+        assert min(y for _, y in spots) >= BELOW - 0.3 and max(y for _, y in spots) <= size.height - ABOVE + 0.3
+
+
+def test_a_stop_stands_at_the_boards_that_it_names():
+    stop = Finding("overlap", "stop", ("left side", "top"), "The left side and the top lie in one another by 1/8 in.")
+    findings = (*found_in("wheel_wall_drawers"), stop)
+    tagged = in_print([board_pages(cabinet_of("wheel_wall_drawers"), findings, PAPERS["letter"])], "letter")
+    text = " ".join(" ".join(part.text for part in tagged.under(HEADING)).split())
+    assert text.count(f"STOP, do not cut: {stop.text}") == 2

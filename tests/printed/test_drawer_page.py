@@ -1,0 +1,186 @@
+"""The drawers in print: sizes by plan.json, sums that close, every opening with room to be written down."""
+
+import csv
+import io
+import re
+import tomllib
+from dataclasses import replace
+from fractions import Fraction
+
+import pytest
+
+from shoplib.checks import check
+from shoplib.documents.cut_list_file import cut_list_csv
+from shoplib.documents.to_measure import planned_depths, planned_openings, to_measure_text
+from shoplib.model.cabinet import solve
+from shoplib.model.project import Measured, Opening
+from shoplib.model.solved import Finding
+from shoplib.printed.blocks import Framed, Heading, ToFillIn
+from shoplib.printed.drawer_page import HEADING, MEASURE, SIZES, drawer_pages
+from shoplib.printed.drawer_sizes import bays_alike
+from shoplib.printed.paper import PAPERS
+from tests.printed.lengths import HIDDEN, UNIT, about, boards, corners, mm, near, plan, unit_of
+from tests.printed.parts import PROJECTS, cabinet_of, found_in, in_print, printed
+from tests.random_projects import project as random_project
+
+SETS = pytest.mark.parametrize(("project", "paper"), [(one, paper) for one in PROJECTS for paper in PAPERS])
+SUM = re.compile(r": (.+?) - 2 × (.+?)(?: \+ 2 × (.+?))? = (.+?)(?:, down to (.+?))?\.(?: |$)")
+
+
+def under(project, paper):
+    return printed(project, paper).under(HEADING)
+
+
+def groups(project):
+    return {board["group"] for board in boards(project).values() if board["role"] == "box side"}
+
+
+def parts_of(project, group):
+    return {board["role"]: board for board in boards(project).values() if board["group"] == group}
+
+
+@SETS
+def test_boxes_are_as_large_outside_and_inside_as_their_boards_make_them(project, paper):
+    unit, seen = unit_of(project), 0
+    tables = [part for part in under(project, paper) if part.tag == "Table" and part.rows[0] == SIZES]
+    rows = [row for table in tables for row in table.rows[1:]]
+    columns = [column for bays in bays_alike(cabinet_of(project)) for column in zip(*(g for _, g in bays), strict=True)]
+    assert len(rows) == len(columns) > 0
+    for (_, opening, room, outside, inside, above), alike in zip(rows, columns, strict=True):
+        for group in alike:
+            seen += 1
+            part = parts_of(project, group)
+            walls = [board for role, board in part.items() if role.startswith("box ")]
+            low, high = about([*walls, *(b for b in boards(project).values() if b["group"] == group
+                                         and b["role"] == "box side")])
+            assert all(near(text, b - a, unit) for text, a, b in zip(outside.split(" × "), low, high, strict=True))
+            sides = [corners(b) for b in boards(project).values() if b["group"] == group and b["role"] == "box side"]
+            left, right = sorted(sides)
+            back, front = corners(part["box back"]), corners(part["box front"])
+            within = (right[0][0] - left[1][0], back[0][1] - front[1][1],
+                      high[2] - corners(part["box bottom"])[1][2])
+            assert all(near(text, size, unit) for text, size in zip(inside.split(" × "), within, strict=True))
+            assert near(above, low[2] - corners(boards(project)["bottom"])[1][2], unit)
+            wide = dict(plan(project)["sums"][0]["terms"])[" ".join(group.split()[:2])]
+            assert near(opening.removesuffix(" as planned"), wide, unit)
+            assert near(room, (wide - (high[0] - low[0])) / 2, unit)
+    assert seen == len(groups(project))
+
+
+@SETS
+def test_parts_are_those_of_the_cut_list(project, paper):
+    """Every board of every drawer once, at the size of its row."""
+    unit, count = unit_of(project), 0
+    rows = list(csv.DictReader(io.StringIO(cut_list_csv(cabinet_of(project), found_in(project)))))
+    sizes = [[row[f"{side}_mm"] for side in ("length", "width", "thickness")] for row in rows]
+    for part in under(project, paper):
+        if part.tag == "Table" and part.rows[0][0] == "count":
+            for many, _, size, sheet in part.rows[1:]:
+                count += int(many)
+                three = size.split(" × ")
+                assert any(row["sheet"] == sheet and all(near(*pair, unit) for pair in zip(three, exact, strict=True))
+                           for row, exact in zip(rows, sizes, strict=True)), size
+    assert count == sum(board["group"] in groups(project) for board in boards(project).values())
+
+
+@SETS
+def test_the_sum_from_opening_to_box_closes_in_the_numbers_that_are_printed(project, paper):
+    """Fractions of what stands there; the room at the side is that of slides.toml, the width that of plan.json."""
+    unit = unit_of(project)
+    slide = _slide(project)
+    step = Fraction(cabinet_of(project).project.step, 80_000)
+    found = [SUM.search(part.text) for part in under(project, paper)
+             if part.tag == "P" and SUM.search(part.text)]
+    assert found
+    for least, taken, stock, exact, width in (match.groups() for match in found):
+        least, taken, exact = (mm(_bare(text), unit) for text in (least, taken, exact))
+        assert exact == least - 2 * taken + 2 * (mm(_bare(stock), unit) if stock else 0)
+        assert taken == slide
+        wide = mm(_bare(width), unit) if width else exact
+        assert 0 <= exact - wide < step
+        assert any(near(_bare(width or match_exact), b - a, unit) for match_exact in [f"{exact / UNIT[unit]}"]
+                   for a, b in _widths(project))
+
+
+def _bare(text):
+    return re.sub(r" (in|mm)\b", "", text)
+
+
+def _widths(project):
+    for group in groups(project):
+        low, high = about([b for b in boards(project).values() if b["group"] == group and b["role"] == "box side"])
+        yield low[0], high[0]
+
+
+def _slide(project):
+    """What the slide of the first drawer bay takes at each side, in mm, from the data file and the project file."""
+    with open("data/slides.toml", "rb") as file:
+        rows = {row["name"]: row for row in tomllib.load(file)["slide"]}
+    with open(f"data/projects/{project}.toml", "rb") as file:
+        bay = next(bay for bay in tomllib.load(file)["bays"] if "drawers" in bay)
+    row = rows[bay["drawers"]["slide"]]
+    text = (row["mm"] if unit_of(project) == "mm" and "side" in row.get("mm", {}) else row)["side"]
+    number, unit = text.rsplit(" ", 1)
+    return sum(Fraction(part) for part in number.split()) * UNIT[unit]
+
+
+@SETS
+def test_every_opening_and_depth_has_a_line_to_fill_in(project, paper):
+    """The names are those of to_measure.toml, and behind each stands what was planned."""
+    unit, text = unit_of(project), " ".join(part.text for part in under(project, paper))
+    names = re.findall(r'^"(.+?)" = .*# planned (.+)$', to_measure_text(cabinet_of(project)), re.MULTILINE)
+    waits = {f"bay {group.split()[1]}" for group in groups(project)}
+    checked = 0
+    for name, planned in names:
+        if re.fullmatch(r"bay \d+", name) and name not in waits:
+            continue
+        [told] = re.findall(rf"{name} \(planned (.+?)\)(?= |$)", text)
+        assert abs(mm(_bare(told), unit) - mm(_bare(planned), unit)) <= HIDDEN[unit] * UNIT[unit]
+        checked += 1
+    assert checked >= len(groups(project))
+    assert MEASURE in text and "front" in text and "back" in text
+
+
+def test_readings_stand_in_their_lines_and_the_sums_go_by_them():
+    cabinet = cabinet_of("under_bench_case")
+    step = cabinet.project.step
+    openings = {name: Opening(wide // step * step, wide // step * step - step)
+                for name, wide in planned_openings(cabinet).items()}
+    depths = {name: deep // step * step for name, deep in planned_depths(cabinet).items()}
+    again = solve(replace(cabinet.project, measured=Measured(openings, depths)))
+    text = " ".join(part.text for part in in_print([drawer_pages(again, (), PAPERS["a4"])], "a4").under(HEADING))
+    assert "bay 1 drawer 1 (planned 22 19/32 in; read: 22 19/32 in, 22 9/16 in)" in text
+    assert "bay 1 (planned 22.285 in; read: 22 9/32 in)" in text
+    assert "22 9/16 in - 2 × 1/2 in = 21 9/16 in." in text
+
+
+def test_drawings_have_their_title_and_their_words():
+    for project in PROJECTS:
+        parts = under(project, "letter")
+        titles = [part.text for part in parts if part.tag == "H3" and part.text.endswith("cut open")]
+        figures = [part.alt for part in parts if part.tag == "Figure"]
+        assert len(titles) == len(figures) >= 2 * len(bays_alike(cabinet_of(project)))
+        assert all(len(alt) > 40 for alt in figures)
+
+
+def test_a_stop_on_a_drawer_stands_first():
+    cabinet = cabinet_of("rolling_stand")
+    stop = Finding("overlap", "stop", ("bay 1 drawer 2 box back",), "The box back of drawer 2 is in the way.")
+    blocks = drawer_pages(cabinet, [stop], PAPERS["a4"])
+    frames = [block for block in blocks if isinstance(block, Framed)]
+    assert [words.text for words in frames[0].blocks] == [f"STOP, do not cut: {stop.text}"]
+
+
+def test_a_case_without_drawers_has_no_such_page():
+    seen = 0
+    for seed in range(60):
+        cabinet = solve(random_project(seed))
+        drawers = any(board.role == "box side" for board in cabinet.boards)
+        blocks = drawer_pages(cabinet, check(cabinet), PAPERS["a4"])
+        others = bool(planned_openings(cabinet))
+        assert bool(blocks) == (drawers or others)
+        if blocks:
+            assert blocks[0] == Heading(HEADING)
+            assert any(isinstance(block, ToFillIn) for block in blocks) or not drawers
+        seen += not drawers
+    assert seen > 3
