@@ -157,3 +157,8 @@ def test_the_ladder_is_whole():
     assert list(dict.fromkeys(rungs)) == [
         "read a number off", "one step", "two steps", "find the slip in another's list", "a whole set",
     ]
+
+
+def test_each_size_of_the_case_is_set_once_as_the_page_says_and_no_part_is_left_to_size(unit):
+    found = sheets_shown.steps(case_sheets(unit))
+    assert not any(step.again or step.to_size for step in found)
