@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 
 from shoplib.buying.jobs import Ask, Held, Offered, usable_again
+from shoplib.layout.looks import by_looks
 from shoplib.layout.offcuts import Least
 from shoplib.layout.pieces import Job, Laid, LayoutError, Part, Rect
 from shoplib.layout.sawn import Sawn
@@ -30,7 +31,9 @@ def together(asks: Iterable[Ask]) -> Ask:
 
 
 def cheapest_of(job: Job, seconds: float) -> int:
-    """The cost of the best layout that is found in this time; `TOO_DEAR` where none is.
+    """The cost of the best layout that is found in about this time; `TOO_DEAR` where none is.
+
+    The same job costs the same each time.
 
     >>> from shoplib.layout.pieces import Stock
     >>> cheapest_of(Job((Part("back", 60, 30, 4),), (Stock("ply", 100, 70, cost=3),)), 0.1)
@@ -38,7 +41,7 @@ def cheapest_of(job: Job, seconds: float) -> int:
     """
     cost = TOO_DEAR
     try:
-        for layout in layouts(job, seconds):
+        for layout in layouts(job, seconds, by_looks()):
             cost = layout.cost
     except LayoutError:
         return TOO_DEAR

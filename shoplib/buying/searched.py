@@ -6,6 +6,7 @@ from contextlib import suppress
 from dataclasses import replace
 
 from shoplib.buying.shop_first import shop_first
+from shoplib.layout.looks import by_looks
 from shoplib.layout.pieces import Job, Layout, LayoutError
 from shoplib.layout.search import layouts, pool
 from shoplib.measure import MM
@@ -58,7 +59,7 @@ def _at_once(job: Job) -> Layout:
     try:
         return next(layouts(job, 0.0))
     except LayoutError:
-        return next(layouts(job, A_MOMENT))
+        return next(layouts(job, A_MOMENT, by_looks()))
 
 
 def _least_of_the_shop(job: Job, found: list[Layout], seconds: float) -> list[Layout]:

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from contextlib import suppress
 from dataclasses import replace
 
+from shoplib.layout.looks import by_looks
 from shoplib.layout.pieces import Job, Laid, Layout, LayoutError
 from shoplib.layout.search import layouts, pool
 
@@ -71,7 +72,7 @@ def _filled(job: Job, piece: int, waiting: Counter[int]) -> Laid | None:
             tried = taken + Counter([number])
             parts = tuple(replace(part, count=tried[n]) for n, part in enumerate(job.parts))
             try:
-                layout = next(layouts(replace(job, parts=parts, stock=alone), FOR_ONE))
+                layout = next(layouts(replace(job, parts=parts, stock=alone), FOR_ONE, by_looks()))
             except LayoutError:
                 break
             best, taken = Laid(piece, layout.sheets[0].placed), tried

@@ -13,23 +13,32 @@ from shoplib.documents.plan_file import plan_text
 from shoplib.documents.plan_words import verdict
 from shoplib.documents.project_file import read_project
 from shoplib.documents.sheets_file import sheets_text
+from shoplib.draw.pen import draw
+from shoplib.draw.whole_view import whole_scenes
 from shoplib.layout.pieces import LayoutError
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.printed.labels import label_pages
 from shoplib.printed.paper import PAPERS, USUAL, Paper
 from shoplib.printed.plan_set import TITLE, plan_set
 from shoplib.printed.set_in_type import set_in_type
 from shoplib.printed.stamp import STOPPED, Stamp, fingerprint
+from shoplib.printed.story_stick import story_stick_pages
+from shoplib.printed.templates import template_files, template_pages
 
 ABOUT = {
     "plan_set.pdf": "the plan set: cautions, cut list, sheets, boards, build order",
     "labels.pdf": "a label for each part",
     "story_stick.pdf": "heights and widths as marks, and spacers, in true scale",
     "templates.pdf": "templates for pulls, slides and holes, in true scale",
+    "assembled-view.svg": "the whole, closed, to look at",
+    "exploded-view.svg": "the whole drawn apart, each part named",
     "cut_list.csv": "the cut list, for a spreadsheet that writes 12.5",
     "cut_list_comma.csv": "the same for one that writes 12,5",
 }
 """What is in the files, in one line each."""
+
+TRUE_SCALE = "True scale: print at 100 %, not fitted, and lay a rule on the bars of 100 mm."
 
 TEMPLATES = "templates/"
 """The folder of the templates as SVG, in the folder that is printed into."""
@@ -102,6 +111,11 @@ def print_files(
     pages = plan_set(cabinet, findings, in_use, found, paper)
     return {
         "plan_set.pdf": set_in_type(TITLE, pages, stamp, paper, WRITTEN_SIZES),
+        "labels.pdf": set_in_type("Labels", label_pages(cabinet, paper), stamp, paper, WRITTEN_SIZES),
+        "story_stick.pdf": set_in_type("Story stick", story_stick_pages(cabinet, paper), stamp, paper, TRUE_SCALE),
+        "templates.pdf": set_in_type("Templates", template_pages(cabinet, paper), stamp, paper, TRUE_SCALE),
+        **{f"{TEMPLATES}{name}": svg.encode() for name, svg in template_files(cabinet).items()},
+        **{f"{name}.svg": draw(scene).encode() for name, scene in whole_scenes(cabinet)},
         "cut_list.csv": table.encode(),
         "cut_list_comma.csv": with_decimal_comma(table),
     }

@@ -1,5 +1,6 @@
 """Stages that are still to come, and parts that are spoiled: what the leftovers of a stage are wanted for."""
 
+import itertools
 from dataclasses import replace
 from functools import cache
 
@@ -11,7 +12,9 @@ from shoplib.buying.jobs import Held, usable_again
 from shoplib.buying.laid_out import laid_out
 from shoplib.buying.spare_parts import spares
 from shoplib.documents.project_file import read_project
+from shoplib.documents.sheets_file import sheets_text
 from shoplib.documents.sheets_words import all_together, bound_words, cures
+from shoplib.layout import search
 from shoplib.layout.choose import Wanted, best_for
 from shoplib.layout.offcuts import Least
 from shoplib.layout.pieces import Job, Laid, Layout, LayoutError, Part, Placed, Rect, Stock
@@ -147,10 +150,10 @@ def test_a_search_that_is_stopped_keeps_what_was_found_where_stock_is_scarce(mon
     """A later job that has no layout at once gets a moment of its own, and nothing that was found is lost."""
     real = searched.layouts
 
-    def scarce(job, seconds):
+    def scarce(job, seconds, *clock):
         if not seconds:
             raise LayoutError("no way was found to lay all parts on the sheets that there are")
-        return real(job, seconds)
+        return real(job, seconds, *clock)
 
     monkeypatch.setattr(searched, "layouts", scarce)
     cabinet = solve(read_project(UNDER_BENCH))
@@ -167,3 +170,14 @@ def test_a_search_that_is_stopped_keeps_what_was_found_where_stock_is_scarce(mon
 def test_a_bound_above_the_cost_is_never_hidden():
     with pytest.raises(AssertionError, match="none was to cost less than 9"):
         Layout((), 8, 9)
+
+
+def test_a_slow_machine_lays_out_the_same_at_once(monkeypatch):
+    """No clock of the machine decides what is laid out in no time: one that flies gives the same bytes."""
+    cabinet = solve(read_project(UNDER_BENCH.with_name("wheel_wall_drawers.toml")))
+    quiet = sheets_text(laid_out(cabinet, 0.0))
+    hours = itertools.count(step=3_600)
+    flies = lambda: float(next(hours))  # noqa: E731
+    monkeypatch.setattr("time.monotonic", flies)
+    monkeypatch.setattr(search.layouts, "__defaults__", (flies,))
+    assert sheets_text(laid_out(cabinet, 0.0)) == quiet

@@ -52,7 +52,7 @@ def test_each_page_has_the_name_the_date_the_fingerprint_and_its_number(printed,
     assert {mark for mark, _, _ in marks} == {stamped((printed / "plan_set.pdf").read_bytes())[0][0]}
     for page in pages:
         text = page.extract_text()
-        assert "29 May" in text and "Drawers on the wheel wall" in " ".join(text.split())
+        assert "29 May" in text and "Two drawers over the wheel bench" in " ".join(text.split())
         # ISO 216: A4 is 210 mm x 297 mm, lying or standing.
         assert sorted(round(float(side) * 25.4 / 72) for side in page.mediabox[2:]) == [210, 297]
 
@@ -60,7 +60,7 @@ def test_each_page_has_the_name_the_date_the_fingerprint_and_its_number(printed,
 def test_another_size_gives_another_fingerprint_and_the_same_project_the_same(printed, tmp_path):
     text = project_path("wheel_wall_drawers").read_text(encoding="utf-8")
     changed = tmp_path / "changed.toml"
-    changed.write_text(text.replace('pull_spacing = "3 in"', 'pull_spacing = "4 in"'), encoding="utf-8")
+    changed.write_text(text.replace('projection = "7/8 in"', 'projection = "1 in"'), encoding="utf-8")
     marks = set()
     for number, file in enumerate((changed, project_path("wheel_wall_drawers"))):
         command.run(str(file), str(tmp_path / f"{number}"), "a4", "29 May", "0")
@@ -72,7 +72,7 @@ def test_another_size_gives_another_fingerprint_and_the_same_project_the_same(pr
 def test_a_plan_that_stops_says_so_across_each_page(tmp_path, capsys):
     text = project_path("wheel_wall_drawers").read_text(encoding="utf-8")
     low = tmp_path / "low.toml"
-    low.write_text(re.sub(r'(\[space\][^\[]*?height = ")[^"]*', r"\g<1>5 in", text), encoding="utf-8")
+    low.write_text(text.replace('setback = "3/4 in"', 'setback = "1/16 in"'), encoding="utf-8")
     assert command.run(str(low), str(tmp_path / "out"), "", "", "0") == command.STOPPED
     assert "cut nothing before" in " ".join(capsys.readouterr().out.split())
     for name in PRINTED:
