@@ -160,7 +160,8 @@ def _ends(faces: list[GlueFace], board: Board) -> str:
 
 def dry_run(cabinet: Cabinet, goes: list[tuple[str, tuple[Clamps, ...]]]) -> list[Block]:
     """The whole case once without glue, with its clamps, against the clock."""
-    stiff = [board for board in cabinet.boards if board.stage == CASE and board.role not in ("back", "loose shelf")]
+    others = ("back", "loose shelf", "plinth")
+    stiff = [board for board in cabinet.boards if board.stage == CASE and board.role not in others]
     longest = max(stiff, key=lambda board: board.length)
     blocks: list[Block] = [
         Framed((Words(LIFTING, grave=True),)),

@@ -57,7 +57,7 @@ def _new_in(cabinet: Cabinet) -> str:
 
 _TAPE = "Measure with a tape or two sliding sticks, at the front edge and at the back, and write down both."
 _AGAIN = (
-    "Put every box in and shut it. Then read each opening once more: it should be what you wrote for the "
+    "Put in every box and pull-out, and shut it. Then read each opening once more: it should be what you wrote for the "
     "boxes. Where it is not, something moved or was drawn in by a screw: find it before you cut a front."
 )
 

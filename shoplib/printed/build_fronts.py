@@ -2,7 +2,7 @@
 
 from shoplib.lists.writing import Writing
 from shoplib.model.solved import Cabinet, Gap, Hardware
-from shoplib.printed.blocks import Block, Framed, Table, ToTick, Words
+from shoplib.printed.blocks import Block, Framed, Table, Together, ToTick, Words
 from shoplib.printed.build_words import SAW_AGAIN, names_in_short
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
@@ -29,7 +29,7 @@ def fronts(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     lines += [
         "Cut the gap spacers of the table, two of each, and set the fronts from the bottom up: spacers under, spacers "
         "at the sides, the front pressed to its box with double-sided tape or clamps.",
-        "Open the drawer with the front on it, clamp the two with cauls, drill pilot holes from inside the box, and "
+        "Open it with the front on it, clamp the two with cauls, drill pilot holes from inside, and "
         "drive two screws. Shut it, look at the gaps, correct, then drive the rest.",
         "When all gaps are even, number the fronts, take them off, finish both faces alike, and put them back.",
     ]
@@ -44,7 +44,7 @@ def fronts(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     blocks.insert(0, Framed(tuple(cautions)))
     rows = _spacers(cabinet)
     if rows:
-        blocks.append(Table(("spacer", "between"), rows, (1,)))
+        blocks.append(Together((Words("Gap spacers to cut:"), Table(("spacer", "between"), rows, (1,)))))
     return blocks
 
 

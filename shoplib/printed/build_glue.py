@@ -120,7 +120,7 @@ def _brads(name: str, brad: Brad, style: Style) -> Framed:
         ),
         Words(
             f"{name.capitalize()}: brads {write.length(brad.length)} long, about {TIMES} times what they pass. They "
-            f"pass {write.measured(brad.passes)} and hold in {write.measured(brad.holds)}. Set them {inset} in from "
+            f"pass {write.measured(brad.passes)} and hold in {write.measured(brad.holds)}. Set them {inset} from "
             "the edge of the back, in the middle of what lies behind, leaning a little to the outside, away from the "
             "inside face (common practice, no source; lengths from memory).",
         ),

@@ -7,7 +7,7 @@ from shoplib.building.order import Step, build_order
 from shoplib.model.board import BOXES, CASE
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed import build_case, build_drawers, build_fronts, build_glue, build_place
-from shoplib.printed.blocks import Block, Heading, Table, Together, Words
+from shoplib.printed.blocks import Block, Framed, Heading, Table, Together, Words
 from shoplib.printed.build_words import names_in_short
 from shoplib.words.naming import and_list, in_short, plural
 from shoplib.words.stages import STAGES
@@ -36,8 +36,10 @@ def build_pages(cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[
     )
     blocks: list[Block] = [Heading(TITLE), Words(_LEAD), glance]
     for number, (step, title) in enumerate(zip(steps, titles, strict=True), start=1):
-        first, *rest = _done(step, steps, cabinet, findings, in_use)
-        blocks += [Together((Heading(f"Step {number}. {title}", 2), first)), *rest]
+        done = _done(step, steps, cabinet, findings, in_use)
+        # A caution stays with what it is about.
+        head = 2 if isinstance(done[0], Framed) else 1
+        blocks += [Together((Heading(f"Step {number}. {title}", 2), *done[:head])), *done[head:]]
     return blocks
 
 
