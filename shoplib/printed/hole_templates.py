@@ -1,6 +1,7 @@
 """Drilling templates from a corner of a board: pulls in fronts, pegs in the panel of a pull-out."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from shoplib.draw.face_on import FaceOn
 from shoplib.draw.true_scale import Item, Ring, Stroke, TrueDrawing, Words, cross
@@ -9,7 +10,7 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import MM
 from shoplib.model.board import Board, Hole
 from shoplib.model.solved import Cabinet
-from shoplib.printed.template import BACKING, CHECK, Template, beside
+from shoplib.printed.template import BACKING, CHECK, NAMING, Template, beside, naming
 from shoplib.words.naming import boards_in_short
 
 _ARM = 7 * MM
@@ -22,20 +23,23 @@ _BEHIND = "The box front has the same holes: with the front screwed to its box, 
 """Common practice, no source."""
 
 
-def pull_templates(cabinet: Cabinet) -> list[Template]:
-    """One for each kind of front that is bored for a pull, or of box front where a drawer has no other."""
+def pull_templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
+    """One for each kind of front that is bored for a pull, or of box front where a drawer has no other.
+
+    `mark` tells on the paper of which plan it is.
+    """
     foremost = [
         min(bored, key=lambda board: board.box.low[1])
         for boards in cabinet.groups.values() if (bored := [board for board in boards if _holes(board, "pull")])
     ]
-    return _together(cabinet, [(board, "front") for board in foremost], "pull", ("Drill from the face that shows.",
-                                                                                   BACKING))
+    faces = [(board, "front") for board in foremost]
+    return _together(cabinet, faces, "pull", ("Drill from the face that shows.", BACKING), mark)
 
 
-def peg_templates(cabinet: Cabinet) -> list[Template]:
-    """One for each panel with pegs, from the face that they stand in."""
+def peg_templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
+    """One for each panel with pegs, from the face that they stand in; `mark` tells of which plan it is."""
     bored = [(board, face) for board in cabinet.boards for face in _bored_faces(board, "peg")]
-    return _together(cabinet, bored, "peg", ("Set the stop of the drill: the holes are blind.",))
+    return _together(cabinet, bored, "peg", ("Set the stop of the drill: the holes are blind.",), mark)
 
 
 def _bored_faces(board: Board, kind: str) -> list[str]:
@@ -48,7 +52,7 @@ def _holes(board: Board, kind: str) -> list[Hole]:
 
 
 def _together(
-    cabinet: Cabinet, faces: list[tuple[Board, str]], kind: str, said: tuple[str, ...]
+    cabinet: Cabinet, faces: list[tuple[Board, str]], kind: str, said: tuple[str, ...], mark: str
 ) -> list[Template]:
     """Equal drawings once, with all the boards that they serve."""
     alike: dict[tuple, list[FaceOn]] = {}
@@ -67,12 +71,23 @@ def _together(
         called = "face that shows" if kind == "pull" else f"{on[0].called(cabinet)}, which the pegs stand in"
         side = "left" if on[0].datum_left else "right"
         edges = f"{on[0].edge(side)} and {on[0].edge('below')}"
+        what = f"holes for {kind}s"
+        drawing = replace(drawing, items=(*drawing.items, *_named(what, serves, mark, drawing, on[0].datum_left)))
         found.append(Template(
-            f"holes for {kind}s", serves, tuple(board.name for board in boards),
+            what, serves, tuple(board.name for board in boards),
             (f"For {serves}. It lies on the {called}, its heavy lines flush with the {edges}.", " ".join(lines)),
             f"Lies on the {called} of {serves}, flush with the {edges}. {' '.join(lines)}", drawing,
         ))
     return found
+
+
+def _named(what: str, serves: str, mark: str, drawing: TrueDrawing, left: bool) -> list[Words]:
+    """What the paper is, over the name of its lower edge."""
+    near, _, far, _ = drawing.bounds
+    lines = naming(what, serves, mark, far - near - 24 * MM)
+    x, anchor = (near + 10 * MM, "start") if left else (far - 10 * MM, "end")
+    step = round(1.4 * NAMING * MM)
+    return [Words((x, 7 * MM + step * (len(lines) - 1 - k)), line, NAMING, anchor) for k, line in enumerate(lines)]
 
 
 def _opens(hole: Hole, face: FaceOn) -> bool:

@@ -12,6 +12,7 @@ from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 from shoplib.printed import blocks as printed
 from shoplib.printed.paper import Paper
+from shoplib.printed.stamp import Stamp, plan_mark
 
 HOW = (
     "Cut the labels apart along the dashed lines. Tape each to its board as soon as it leaves the saw, on the face "
@@ -28,16 +29,16 @@ _LOOKS = {"left": "looks left", "right": "looks right", "front": "looks to the f
           "top": "looks up", "bottom": "looks down"}
 
 
-def label_pages(cabinet: Cabinet, paper: Paper) -> list[printed.Block]:
-    """Every board, in the order of the cut list, with the number of its row there."""
+def label_pages(cabinet: Cabinet, paper: Paper, stamp: Stamp | None = None) -> list[printed.Block]:
+    """Every board, in the order of the cut list, with the number of its row there; with a `stamp`, of which plan."""
     cells = tuple(
-        _label(board, number, kind, cabinet)
+        _label(board, number, kind, cabinet, plan_mark(stamp))
         for number, kind in enumerate(kinds(cabinet), start=1) for board in kind.boards
     )
     return [printed.Heading("Labels"), printed.Words(HOW), printed.Labels(cells, _COLUMNS, _HIGH)]
 
 
-def _label(board: Board, number: int, kind: Kind, cabinet: Cabinet) -> printed.Label:
+def _label(board: Board, number: int, kind: Kind, cabinet: Cabinet, mark: str) -> printed.Label:
     page = Writing(cabinet.style)
     length, width, thickness = board.cut_size
     looking = worked_faces(board, cabinet)[0]
@@ -53,10 +54,10 @@ def _label(board: Board, number: int, kind: Kind, cabinet: Cabinet) -> printed.L
         f"Lies on: {told}",
         f"Measure from: {edges[0]} and {edges[1]}",
     )
-    return printed.Label(board.name, lines, *_picture(face, called, edges))
+    return printed.Label(board.name, lines, *_picture(face, called, edges, mark))
 
 
-def _picture(face: FaceOn, called: str, edges: tuple[str, str]) -> tuple[str, str]:
+def _picture(face: FaceOn, called: str, edges: tuple[str, str], mark: str) -> tuple[str, str]:
     """The face as it stands in the cabinet, not to scale: edges to measure from, grain, arrow; and its words."""
     wide, high = _shape(face.size)
     left, low = _ROOM + (_ACROSS - _ROOM - wide) // 2, (_UP - high) // 2
@@ -71,6 +72,8 @@ def _picture(face: FaceOn, called: str, edges: tuple[str, str]) -> tuple[str, st
     grain = _grain(face)
     if grain:
         items += _along_grain(rect, grain)
+    if mark:
+        items.append(Words((_ACROSS, 2 * MM), mark, 2.2, "end"))
     said = f"The grain runs {grain}." if grain else "The grain may run either way."
     alt = (f"The {called} as it stands in the cabinet, not to scale, with an arrow {up}; the {edges[0]} and the "
            f"{edges[1]} are heavy. {said}")

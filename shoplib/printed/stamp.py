@@ -19,6 +19,15 @@ class Stamp:
     stopped: str = ""
 
 
+def plan_mark(stamp: Stamp | None) -> str:
+    """What is cut out of a page says of its plan; empty without a stamp.
+
+    >>> plan_mark(Stamp("Shelf", "2222-3333"))
+    'plan 2222-3333'
+    """
+    return f"plan {stamp.fingerprint}" if stamp else ""
+
+
 def fingerprint(*contents: str) -> str:
     """Eight signs that another content gives otherwise: of the SHA-256 (FIPS 180-4) of the contents, 39 bits.
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from shoplib.documents.riding import heights, riding
 from shoplib.draw.chains import bays, levels, uprights
 from shoplib.lists.writing import Writing
+from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 from shoplib.printed.datum import datum
 from shoplib.words.naming import and_list, in_short
@@ -59,13 +60,28 @@ def _of_bay(cabinet: Cabinet, number: int, span: tuple[int, int], zero: int) -> 
         found += [(low, f"{name}, lower face"), (high, f"{name}, upper face")]
     for board in cabinet.boards:
         if board.role == "front" and board.name.startswith(own):
-            name = board.name.removeprefix(own)
-            found += [(board.box.low[2], f"{name}, lower edge"), (board.box.high[2], f"{name}, upper edge")]
+            name, (below, above) = board.name.removeprefix(own), _gaps(board, cabinet)
+            low, high = board.box.low[2], board.box.high[2]
+            found += [(low, f"{name}, lower edge{below}"), (high, f"{name}, upper edge{above}")]
     for item in riding(cabinet):
         if item.group.startswith(own):
             what = item.what if item.what.startswith("wood") else "slide"
             found.append((item.box.low[2], f"{what} of {item.group.removeprefix(own)}, lower edge"))
     return _marks((at - zero, what) for at, what in found)
+
+
+def _gaps(front: Board, cabinet: Cabinet) -> tuple[str, str]:
+    """The gaps below and above a front, where the plan has one; that to the next front above is told there."""
+    page, found = Writing(cabinet.style), ["", ""]
+    for gap in cabinet.gaps:
+        if gap.along != "z" or front.name not in gap.between:
+            continue
+        other = cabinet.by_name[gap.between[gap.between[0] == front.name]]
+        if other.box.high[2] + gap.size == front.box.low[2]:
+            found[0] = f" (gap {page.setting(gap.size)} below)"
+        elif other.role != "front":
+            found[1] = f" (gap {page.setting(gap.size)} above)"
+    return found[0], found[1]
 
 
 def across_stick(cabinet: Cabinet) -> Stick:

@@ -10,6 +10,7 @@ from shoplib.measure import MM
 from shoplib.model.solved import Cabinet
 from shoplib.printed import blocks as printed
 from shoplib.printed.paper import Paper
+from shoplib.printed.stamp import Stamp, plan_mark
 from shoplib.printed.sticks import Block, Mark, Stick, across_stick, bay_sticks, blocks, told
 from shoplib.printed.tiles import GUTTER, Head, tiled
 
@@ -33,8 +34,11 @@ _MOST = (41.0, 27.0)
 _END, _APART, _NAME = 8 * MM, 3 * MM, 9 * MM
 
 
-def story_stick_pages(cabinet: Cabinet, paper: Paper) -> list[printed.Block]:
-    """How to use it and the blocks to cut, then the sticks in true scale, side by side and tiled lengthwise."""
+def story_stick_pages(cabinet: Cabinet, paper: Paper, stamp: Stamp | None = None) -> list[printed.Block]:
+    """How to use it and the blocks to cut, then the sticks in true scale, side by side and tiled lengthwise.
+
+    With a `stamp` each stick tells of which plan it is.
+    """
     page = Writing(cabinet.style)
     needed = blocks(cabinet)
     sticks = [*bay_sticks(cabinet), across_stick(cabinet)]
@@ -56,7 +60,8 @@ def story_stick_pages(cabinet: Cabinet, paper: Paper) -> list[printed.Block]:
         names = ", ".join(stick.name for stick in together)
         lines = (f"Sticks: {names}. Hold the line 0 of each to the face that it names, and mark from there.",)
         which = f" {number}" if len(sheets) > 1 else ""
-        found += tiled(_drawn(sheet), Head(f"Story stick{which}", lines, alt), paper, cabinet.style, (False,))
+        head = Head(f"Story stick{which}", lines, alt)
+        found += tiled(_drawn(sheet, plan_mark(stamp)), head, paper, cabinet.style, (False,))
     return found
 
 
@@ -130,28 +135,30 @@ def _across(sheet: Sequence[Sequence[_Laid]]) -> int:
     return sum(column[0].wide + _APART for column in sheet)
 
 
-def _drawn(sheet: Sequence[Sequence[_Laid]]) -> TrueDrawing:
+def _drawn(sheet: Sequence[Sequence[_Laid]], mark: str) -> TrueDrawing:
     """The sticks beside one another and, where they are short, one above another."""
     items: list[Item] = []
     left = 0
     for column in sheet:
         up = 0
         for laid in column:
-            items += _stick(laid, left, up - laid.foot)
+            items += _stick(laid, left, up - laid.foot, mark)
             up += laid.tall + _APART
         left += column[0].wide + _APART
     return TrueDrawing((-MM, -MM, left - _APART + MM, max(map(_tall, sheet)) - _APART + MM), tuple(items))
 
 
-def _stick(laid: _Laid, left: int, zero: int) -> Iterator[Item]:
+def _stick(laid: _Laid, left: int, zero: int, mark: str) -> Iterator[Item]:
     """One stick with its left edge at `left` and its line 0 at `zero`."""
     name = laid.stick.name
     yield frame((left, zero + laid.foot, left + laid.wide, zero + laid.head))
     yield Words((left + 2 * MM, zero + laid.head - _NAME // 2), f"{name[0].upper()}{name[1:]}", _BOLD, bold=True)
-    for mark, lines, middle in zip(laid.stick.marks, laid.texts, laid.middles, strict=True):
-        at = zero + mark.at
-        yield Stroke(((left, at), (left + _TICK, at)), "edge" if mark.at == 0 else "mark")
+    if mark:
+        yield Words((left + 2 * MM, zero + laid.head - _NAME // 2 - round(3.6 * MM)), mark, _LETTER)
+    for one, lines, middle in zip(laid.stick.marks, laid.texts, laid.middles, strict=True):
+        at = zero + one.at
+        yield Stroke(((left, at), (left + _TICK, at)), "edge" if one.at == 0 else "mark")
         yield Stroke(((left + _TICK, at), (left + _TEXT - MM, zero + middle)), "thin")
         first = zero + middle + round(_LINE * (len(lines) - 1) * MM) // 2
         for k, line in enumerate(lines):
-            yield Words((left + _TEXT, first - round(_LINE * k * MM)), line, _LETTER, bold=mark.at == 0)
+            yield Words((left + _TEXT, first - round(_LINE * k * MM)), line, _LETTER, bold=one.at == 0)

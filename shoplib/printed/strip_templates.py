@@ -17,7 +17,7 @@ from shoplib.measure import MM, share
 from shoplib.model.board import Board, Hole
 from shoplib.model.solved import Cabinet
 from shoplib.printed.datum import Datum, datum
-from shoplib.printed.template import CHECK, Template, beside
+from shoplib.printed.template import CHECK, NAMING, Template, beside, naming
 from shoplib.words.naming import and_list, in_short
 
 _WIDE = 150 * MM
@@ -66,8 +66,11 @@ class Laid:
         return f"{self.face.board.name} ({self.face.called(cabinet)}, from the {self.edge})"
 
 
-def slide_templates(cabinet: Cabinet) -> list[Template]:
-    """One for each set of slides or runners that stand alike on one face of an upright."""
+def slide_templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
+    """One for each set of slides or runners that stand alike on one face of an upright.
+
+    `mark` tells on the paper of which plan it is.
+    """
     zero, by_name = datum(cabinet), cabinet.by_name
     on: dict[tuple[str, str], list] = {}
     for item in riding(cabinet):
@@ -87,11 +90,14 @@ def slide_templates(cabinet: Cabinet) -> list[Template]:
             groups.append((low[2] - zero.height, item.group))
         face = FaceOn(board, looking)
         alike.setdefault(tuple(bars), []).append(Laid(face, "front edge", face.datum_left, tuple(groups)))
-    return [_of_bars(bars, laid, zero, cabinet) for bars, laid in alike.items()]
+    return [_of_bars(bars, laid, zero, cabinet, mark) for bars, laid in alike.items()]
 
 
-def pin_templates(cabinet: Cabinet) -> list[Template]:
-    """One for each row of holes for shelf pins, one above another, from the edge of the upright that is nearer."""
+def pin_templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
+    """One for each row of holes for shelf pins, one above another, from the edge of the upright that is nearer.
+
+    `mark` tells on the paper of which plan it is.
+    """
     zero = datum(cabinet)
     alike: dict[tuple[Bore, ...], list[Laid]] = {}
     for board in cabinet.boards:
@@ -110,10 +116,10 @@ def pin_templates(cabinet: Cabinet) -> list[Template]:
                 key=lambda bore: bore.up,
             ))
             alike.setdefault(bores, []).append(Laid(face, face.edge("left" if left else "right"), left))
-    return [_of_bores(bores, laid, zero, cabinet) for bores, laid in alike.items()]
+    return [_of_bores(bores, laid, zero, cabinet, mark) for bores, laid in alike.items()]
 
 
-def _of_bars(bars: tuple[Bar, ...], laid: list[Laid], zero: Datum, cabinet: Cabinet) -> Template:
+def _of_bars(bars: tuple[Bar, ...], laid: list[Laid], zero: Datum, cabinet: Cabinet, mark: str) -> Template:
     page, hand = Writing(cabinet.style), 1 if laid[0].left else -1
     items: list[Item] = []
     wide = min(max(bar.back + bar.length for bar in bars) + 3 * MM, _WIDE)
@@ -139,14 +145,14 @@ def _of_bars(bars: tuple[Bar, ...], laid: list[Laid], zero: Datum, cabinet: Cabi
         tops.append(bar.high + (0 if inside else 9 * MM))
     lines = (
         "Mark the lower edge and the front end of each, prick its middle line through, and carry the lines on to the "
-        "back with a square from the front edge. Drill pilot holes where the holes of your own slide come.",
+        "back with a square from the front edge. Drill pilot holes on the middle line, where the holes of your own slide come.",
         *_how_it_lies(zero),
         "Then rest each on its spacer block and try it before you set all its screws.",
     )
-    return _strip("slides and runners", items, wide, max(tops) + 5 * MM, laid, zero, lines, cabinet)
+    return _strip("slides and runners", items, wide, max(tops) + 5 * MM, laid, zero, lines, cabinet, mark)
 
 
-def _of_bores(bores: tuple[Bore, ...], laid: list[Laid], zero: Datum, cabinet: Cabinet) -> Template:
+def _of_bores(bores: tuple[Bore, ...], laid: list[Laid], zero: Datum, cabinet: Cabinet, mark: str) -> Template:
     page, hand = Writing(cabinet.style), 1 if laid[0].left else -1
     items: list[Item] = []
     for bore in bores:
@@ -162,7 +168,7 @@ def _of_bores(bores: tuple[Bore, ...], laid: list[Laid], zero: Datum, cabinet: C
         *_how_it_lies(zero), CHECK,
     )
     wide = max(bore.back for bore in bores) + _ROOM
-    return _strip("holes for shelf pins", items, wide, bores[-1].up + 14 * MM, laid, zero, lines, cabinet)
+    return _strip("holes for shelf pins", items, wide, bores[-1].up + 14 * MM, laid, zero, lines, cabinet, mark)
 
 
 def _how_it_lies(zero: Datum) -> tuple[str, ...]:
@@ -172,7 +178,7 @@ def _how_it_lies(zero: Datum) -> tuple[str, ...]:
 
 def _strip(
     what: str, items: list[Item], wide: int, top: int, laid: list[Laid], zero: Datum, lines: Iterable[str],
-    cabinet: Cabinet,
+    cabinet: Cabinet, mark: str,
 ) -> Template:
     """The marks on a strip with its edge, the line of the bottom, and the lower ends of the uprights."""
     first, page = laid[0], Writing(cabinet.style)
@@ -183,6 +189,10 @@ def _strip(
         ends.setdefault(zero.height - one.face.board.box.low[2], []).append(one.face.board)
     near = {below: boards for below, boards in ends.items() if 0 < below <= _NEAR}
     low = -max(near, default=0) - _CLEAR
+    serving = and_list(in_short(dict.fromkeys(one.face.board.name for one in laid)))
+    for line in reversed(naming(what, serving, mark, right - left - 14 * MM)):
+        items.append(Words((left + 10 * MM, top), line, NAMING))
+        top += round(1.4 * NAMING * MM)
     items.append(Stroke(((0, low), (0, top)), "edge"))
     items.append(Stroke(((left, 0), (right, 0)), "edge"))
     above = not any(isinstance(item, Area) and -_CLEAR < item.around[1] < _CLEAR for item in items)
@@ -203,7 +213,6 @@ def _strip(
     if turned:
         said.append(f"TURN IT OVER for {and_list([one.called(cabinet) for one in turned])}: prick the marks through, "
                     "and lay it with its back up along the edge.")
-    serving = and_list(in_short(dict.fromkeys(one.face.board.name for one in laid)))
     return Template(
         what, serving, tuple(dict.fromkeys(one.face.board.name for one in laid)),
         (*said, " ".join((*lines, *told))), " ".join((*said, *lines, *told)),

@@ -2,8 +2,12 @@
 
 from dataclasses import dataclass
 
+from shoplib.draw.lettering import wrapped
 from shoplib.draw.true_scale import Ring, TrueDrawing, Words
 from shoplib.measure import MM
+
+NAMING = 2.3
+"""Letters, in mm, of what the paper says of itself."""
 
 CHECK = (
     "Check a hole with the tape from the same edges before you drill; prick the centres through with an awl."
@@ -26,12 +30,22 @@ class Template:
     drawing: TrueDrawing
 
 
+def naming(what: str, serves: str, mark: str, room: int) -> list[str]:
+    """What stands on the paper itself, for its head is cut off: what it is, for which boards, and of which plan.
+
+    >>> naming("holes for pulls", "bay 1 drawer 1 front", "plan 2222-3333", 60 * MM)
+    ['holes for pulls: bay 1 drawer 1 front,', 'plan 2222-3333']
+    """
+    text = f"{what}: {serves}, {mark}" if mark else f"{what}: {serves}"
+    return wrapped(text, NAMING, room / MM)
+
+
 def beside(hole: Ring, lines: tuple[str, ...], to_right: bool, size: float = 2.4) -> list[Words]:
     """Lines of words at the upper right of a hole, or at its upper left, clear of it and of its cross."""
     (x, y), off = hole.centre, hole.diameter // 2 + 2 * MM
     anchor, off = ("start", off) if to_right else ("end", -off)
     step = round(size * 1.35 * MM)
     return [
-        Words((x + off, y + 2 * MM + step * (len(lines) - 1 - k)), line, size, anchor, stays=True)
+        Words((x + off, y + 3 * MM + step * (len(lines) - 1 - k)), line, size, anchor, stays=True)
         for k, line in enumerate(lines)
     ]

@@ -5,7 +5,7 @@ from shoplib.model.solved import Cabinet
 from shoplib.printed.blocks import Block, Bullets, Heading, Table
 from shoplib.printed.hole_templates import peg_templates, pull_templates
 from shoplib.printed.paper import Paper
-from shoplib.printed.stamp import Stamp
+from shoplib.printed.stamp import Stamp, plan_mark
 from shoplib.printed.strip_templates import pin_templates, slide_templates
 from shoplib.printed.template import Template
 from shoplib.printed.tiles import Head, alone, tiled
@@ -23,20 +23,24 @@ HOW = (
 """Common practice, no source."""
 
 
-def templates(cabinet: Cabinet) -> list[Template]:
-    """All that the cabinet has something for, in the order in which a shop needs them."""
-    return [*pin_templates(cabinet), *slide_templates(cabinet), *peg_templates(cabinet), *pull_templates(cabinet)]
+def templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
+    """All that the cabinet has something for, in the order in which a shop needs them; `mark` tells of which plan."""
+    kinds = (pin_templates, slide_templates, peg_templates, pull_templates)
+    return [template for kind in kinds for template in kind(cabinet, mark)]
 
 
-def template_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
-    """A page that lists the templates and says how they are used, then each in true scale; empty where none is."""
-    pages = [tiled(one.drawing, _head(one, number), paper, cabinet.style)
-             for number, one in enumerate(templates(cabinet), 1)]
+def template_pages(cabinet: Cabinet, paper: Paper, stamp: Stamp | None = None) -> list[Block]:
+    """A page that lists the templates and says how they are used, then each in true scale; empty where none is.
+
+    With a `stamp` each tells of which plan it is where it is not cut off.
+    """
+    found = templates(cabinet, plan_mark(stamp))
+    pages = [tiled(one.drawing, _head(one, number), paper, cabinet.style) for number, one in enumerate(found, 1)]
     if not pages:
         return []
     rows = tuple(
         (f"{number}", one.what, one.serves, f"{len(blocks) // 2}")
-        for number, (one, blocks) in enumerate(zip(templates(cabinet), pages, strict=True), 1)
+        for number, (one, blocks) in enumerate(zip(found, pages, strict=True), 1)
     )
     return [
         Heading("Templates in true scale"), Bullets(HOW, numbered=True),
@@ -54,13 +58,13 @@ def template_files(cabinet: Cabinet, stamp: Stamp | None = None) -> dict[str, st
     return {
         f"{file_name(f'{number:02} {one.what} {one.names[0]}', taken)}.svg":
             alone(one.drawing, _head(one, number, marks), cabinet.style)
-        for number, one in enumerate(templates(cabinet), 1)
+        for number, one in enumerate(templates(cabinet, plan_mark(stamp)), 1)
     }
 
 
 def _marks(stamp: Stamp) -> tuple[str, ...]:
     """What the margins of a page say, for a file that has none."""
-    told = ", ".join(filter(None, (stamp.name, stamp.date, f"plan {stamp.fingerprint}")))
+    told = ", ".join(filter(None, (stamp.name, stamp.date, plan_mark(stamp))))
     return (stamp.stopped, told) if stamp.stopped else (told,)
 
 

@@ -9,11 +9,13 @@ import pytest
 from shoplib.checks import check
 from shoplib.documents.plan_file import plan_dict
 from shoplib.draw.lettering import text_width
+from shoplib.lists.writing import Writing
 from shoplib.model.cabinet import solve
-from shoplib.printed.blocks import WholePage
+from shoplib.printed.blocks import Labels, WholePage
 from shoplib.printed.labels import label_pages
 from shoplib.printed.paper import PAPERS
 from shoplib.printed.stamp import STOPPED, Stamp
+from shoplib.printed.sticks import bay_sticks
 from shoplib.printed.story_stick import story_stick_pages
 from shoplib.printed.templates import template_files, template_pages, templates
 from tests.printed.cases import NAMES, solved
@@ -21,7 +23,7 @@ from tests.printed.test_labels import cells_of, printed
 from tests.printed.test_true_scale import SVG, WITHIN, box, drawn_in, from_edges, world
 from tests.random_projects import project
 
-SEEDS = range(0, 60)
+STAMP = Stamp("Trial", "2222-3333")
 
 
 def words_of(svg):
@@ -95,21 +97,21 @@ def faults(blocks):
 @pytest.mark.parametrize("name", NAMES)
 def test_no_words_lie_on_others_or_run_out_of_the_page(name, paper):
     cabinet = solved(name)
-    assert not faults(template_pages(cabinet, PAPERS[paper]))
-    assert not faults(story_stick_pages(cabinet, PAPERS[paper]))
+    assert not faults(template_pages(cabinet, PAPERS[paper], STAMP))
+    assert not faults(story_stick_pages(cabinet, PAPERS[paper], STAMP))
 
 
 def test_neither_do_they_in_random_projects(count):
     for seed in range(count(12, 150)):
         cabinet, paper = solve(project(seed)), PAPERS["letter" if seed % 2 else "a4"]
-        assert not faults(template_pages(cabinet, paper)), seed
-        assert not faults(story_stick_pages(cabinet, paper)), seed
+        assert not faults(template_pages(cabinet, paper, STAMP)), seed
+        assert not faults(story_stick_pages(cabinet, paper, STAMP)), seed
 
 
 def test_labels_of_random_projects_keep_inside_their_lines(count):
     for seed in range(count(3, 40)):
         cabinet, paper = solve(project(seed)), "letter" if seed % 2 else "a4"
-        cells = cells_of(printed("Labels", label_pages(cabinet, PAPERS[paper]), paper))
+        cells = cells_of(printed("Labels", label_pages(cabinet, PAPERS[paper], STAMP), paper))
         assert len(cells) == len(cabinet.boards)
         for top, bottom, words in cells:
             assert top - words[0][1] > 3 and words[-1][1] - bottom > 1.5, (seed, words[0])
@@ -150,6 +152,31 @@ def test_every_hole_for_a_shelf_pin_is_on_a_template_from_the_nearer_edge(count)
                 seen += 1
         assert set(drawn) == {board["name"] for board in boards}
     assert seen > 10
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_what_is_cut_out_of_a_page_says_of_which_plan_it_is(name):
+    """Once on each template and each stick, for the head of the page is cut off; on every label."""
+    cabinet, paper = solved(name), PAPERS["a4"]
+    pages = template_pages(cabinet, paper, STAMP)
+    marked = {block.svg for block in pages if isinstance(block, WholePage) and "plan 2222-3333" in block.svg}
+    assert len(marked) >= len(templates(cabinet))
+    sticks = [block.svg for block in story_stick_pages(cabinet, paper, STAMP) if isinstance(block, WholePage)]
+    names = sum(svg.count(">plan 2222-3333<") for svg in sticks)
+    assert names >= len(bay_sticks(cabinet)) + 1
+    [labels] = [block for block in label_pages(cabinet, paper, STAMP) if isinstance(block, Labels)]
+    assert all(">plan 2222-3333<" in label.svg for label in labels.cells)
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_the_sticks_name_every_gap_above_and_below_a_front(name):
+    """As the plan has it, in the words of its unit."""
+    cabinet, page = solved(name), Writing(solved(name).style)
+    told = " ".join(mark.what for stick in bay_sticks(cabinet) for mark in stick.marks)
+    gaps = {gap.size for gap in cabinet.gaps if gap.along == "z"}
+    assert gaps == set() if name == "wheel_wall_drawers" else gaps
+    for size in gaps:
+        assert f"(gap {page.setting(size)} " in told
 
 
 def test_a_template_as_a_file_says_of_which_plan_it_is():
