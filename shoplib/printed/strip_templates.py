@@ -145,7 +145,8 @@ def _of_bars(bars: tuple[Bar, ...], laid: list[Laid], zero: Datum, cabinet: Cabi
         tops.append(bar.high + (0 if inside else 9 * MM))
     lines = (
         "Mark the lower edge and the front end of each, prick its middle line through, and carry the lines on to the "
-        "back with a square from the front edge. Drill pilot holes on the middle line, where the holes of your own slide come.",
+        "back with a square from the front edge. Drill pilot holes on the middle line, where your own slide has its "
+        "holes.",
         *_how_it_lies(zero),
         "Then rest each on its spacer block and try it before you set all its screws.",
     )

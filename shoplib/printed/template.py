@@ -34,7 +34,7 @@ def naming(what: str, serves: str, mark: str, room: int) -> list[str]:
     """What stands on the paper itself, for its head is cut off: what it is, for which boards, and of which plan.
 
     >>> naming("holes for pulls", "bay 1 drawer 1 front", "plan 2222-3333", 60 * MM)
-    ['holes for pulls: bay 1 drawer 1 front,', 'plan 2222-3333']
+    ['holes for pulls: bay 1 drawer 1 front, plan', '2222-3333']
     """
     text = f"{what}: {serves}, {mark}" if mark else f"{what}: {serves}"
     return wrapped(text, NAMING, room / MM)
