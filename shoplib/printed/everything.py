@@ -17,6 +17,7 @@ from shoplib.draw.pen import draw
 from shoplib.draw.whole_view import whole_scenes
 from shoplib.layout.pieces import LayoutError
 from shoplib.model.cabinet import solve
+from shoplib.model.project import ImpossibleProject
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.labels import label_pages
 from shoplib.printed.paper import PAPERS, USUAL, Paper
@@ -75,7 +76,7 @@ def print_project(
     found, refused = None, ""
     try:
         found = lay_out(cabinet)
-    except LayoutError as fault:
+    except (LayoutError, ImpossibleProject) as fault:
         refused = str(fault)
     return Printed(
         cabinet.name, verdict(cabinet, findings, in_use), any(finding.level == "stop" for finding in findings), paper,

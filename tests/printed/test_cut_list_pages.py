@@ -6,6 +6,7 @@ import json
 import re
 from decimal import Decimal
 from fractions import Fraction
+from math import floor
 
 import pytest
 
@@ -36,17 +37,22 @@ def parted(text: str) -> tuple[str, Fraction]:
     return (text[:rest.start()], Fraction(rest[1])) if rest else (text, Fraction(0))
 
 
+def rounded(size: Fraction, unit: str) -> Fraction:
+    """To what a caliper shows, a half up."""
+    return FINEST[unit] * floor(size / FINEST[unit] + Fraction(1, 2))
+
+
 def as_read(exact: str) -> tuple[str, Fraction]:
     """What must be printed of a length of cut_list.csv: as written, its rest as a caliper shows it, or none."""
     written, rest = parted(exact)
     unit = written.split()[-1]
-    return written, Fraction(0) if abs(rest) < LEAST[unit] else FINEST[unit] * round(rest / FINEST[unit])
+    return written, Fraction(0) if abs(rest) < LEAST[unit] else rounded(rest, unit)
 
 
 def as_measured(exact: str) -> Fraction:
     """What must be printed of a thickness: as a caliper shows it."""
     unit = exact.split()[-1]
-    return FINEST[unit] * round(number(exact) / FINEST[unit])
+    return rounded(number(exact), unit)
 
 
 def under(project: str, paper: str):

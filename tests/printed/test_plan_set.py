@@ -6,9 +6,11 @@ import re
 
 import pytest
 
+from shoplib.buying.laid_out import laid_out
 from shoplib.documents.cut_order_file import cut_order_csv
+from shoplib.documents.examples import project_path
 from shoplib.model.solved import Finding
-from shoplib.printed.everything import print_files, stamp_of
+from shoplib.printed.everything import print_files, print_project, stamp_of
 from shoplib.printed.paper import ACROSS, PAPERS
 from shoplib.printed.stamp import STOPPED
 from tests.documents.pdf_paths import paths
@@ -119,3 +121,13 @@ def test_without_sheets_it_is_printed_and_says_so():
     tagged = read(print_files(of.cabinet, of.findings, of.in_use, None, PAPERS["a4"])["plan_set.pdf"])
     assert "not laid out on sheets here" in " ".join(part.text for part in tagged.under("Sheets and saw cuts"))
     assert "Cut list" in tagged.begins
+
+
+def test_a_part_that_fits_no_sheet_is_printed_without_its_sheets(tmp_path):
+    """What `sheets` refuses: a back larger than the sheet that it is cut from."""
+    text = project_path("wheel_wall_drawers").read_text(encoding="utf-8")
+    small = tmp_path / "small.toml"
+    small.write_text(text.replace('length = "48 in"\nwidth = "24 in"', 'length = "12 in"\nwidth = "12 in"'), "utf-8")
+    printed = print_project(small, PAPERS["letter"], DATE, lambda cabinet: laid_out(cabinet, 0))
+    assert "comes out of no sheet" in printed.not_laid_out
+    assert "Cut list" in read(printed.files["plan_set.pdf"]).begins
