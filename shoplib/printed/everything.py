@@ -112,10 +112,12 @@ def print_files(
     pages = plan_set(cabinet, findings, in_use, found, paper)
     return {
         "plan_set.pdf": set_in_type(TITLE, pages, stamp, paper, WRITTEN_SIZES),
-        "labels.pdf": set_in_type("Labels", label_pages(cabinet, paper), stamp, paper, WRITTEN_SIZES),
-        "story_stick.pdf": set_in_type("Story stick", story_stick_pages(cabinet, paper), stamp, paper, TRUE_SCALE),
-        "templates.pdf": set_in_type("Templates", template_pages(cabinet, paper), stamp, paper, TRUE_SCALE),
-        **{f"{TEMPLATES}{name}": svg.encode() for name, svg in template_files(cabinet).items()},
+        "labels.pdf": set_in_type("Labels", label_pages(cabinet, paper, stamp), stamp, paper, WRITTEN_SIZES),
+        "story_stick.pdf": set_in_type(
+            "Story stick", story_stick_pages(cabinet, paper, stamp), stamp, paper, TRUE_SCALE,
+        ),
+        "templates.pdf": set_in_type("Templates", template_pages(cabinet, paper, stamp), stamp, paper, TRUE_SCALE),
+        **{f"{TEMPLATES}{name}": svg.encode() for name, svg in template_files(cabinet, stamp).items()},
         **{f"{name}.svg": draw(scene).encode() for name, scene in whole_scenes(cabinet)},
         "cut_list.csv": table.encode(),
         "cut_list_comma.csv": with_decimal_comma(table),

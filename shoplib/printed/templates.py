@@ -2,13 +2,16 @@
 
 from shoplib.documents.board_scenes import file_name
 from shoplib.model.solved import Cabinet
-from shoplib.printed.blocks import Block, Bullets, Heading, Table
+from shoplib.printed.blocks import Block, Bullets, Heading, Table, Words
 from shoplib.printed.hole_templates import peg_templates, pull_templates
 from shoplib.printed.paper import Paper
 from shoplib.printed.stamp import Stamp, plan_mark
 from shoplib.printed.strip_templates import pin_templates, slide_templates
 from shoplib.printed.template import Template
 from shoplib.printed.tiles import Head, alone, tiled
+
+TITLE = "Templates in true scale"
+NONE = "Nothing in this plan is bored or marked from a template: it has no pulls, slides, pegs or shelf pins."
 
 HOW = (
     "Print at 100 % (actual size), not fitted to the page. On every page measure both bars, across and up: each is "
@@ -30,20 +33,20 @@ def templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
 
 
 def template_pages(cabinet: Cabinet, paper: Paper, stamp: Stamp | None = None) -> list[Block]:
-    """A page that lists the templates and says how they are used, then each in true scale; empty where none is.
+    """A page that lists the templates and says how they are used, or that there is none; then each in true scale.
 
     With a `stamp` each tells of which plan it is where it is not cut off.
     """
     found = templates(cabinet, plan_mark(stamp))
     pages = [tiled(one.drawing, _head(one, number), paper, cabinet.style) for number, one in enumerate(found, 1)]
     if not pages:
-        return []
+        return [Heading(TITLE), Words(NONE)]
     rows = tuple(
         (f"{number}", one.what, one.serves, f"{len(blocks) // 2}")
         for number, (one, blocks) in enumerate(zip(found, pages, strict=True), 1)
     )
     return [
-        Heading("Templates in true scale"), Bullets(HOW, numbered=True),
+        Heading(TITLE), Bullets(HOW, numbered=True),
         Table(("template", "what", "for", "pages"), rows, wide=(2,)), *(block for page in pages for block in page),
     ]
 

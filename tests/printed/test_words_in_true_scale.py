@@ -179,6 +179,14 @@ def test_the_sticks_name_every_gap_above_and_below_a_front(name):
         assert f"(gap {page.setting(size)} " in told
 
 
+def test_a_plan_without_holes_and_slides_says_so_on_its_page():
+    """A set of papers without a page would be no PDF."""
+    bare = next(cabinet for seed in range(60) if not templates(cabinet := solve(project(seed))))
+    [heading, words] = template_pages(bare, PAPERS["a4"])
+    assert heading.text == "Templates in true scale" and "no pulls, slides, pegs or shelf pins" in words.text
+    assert not template_files(bare)
+
+
 def test_a_template_as_a_file_says_of_which_plan_it_is():
     """The SVG has no margins with a stamp."""
     cabinet = solved("finger_jointed_drawers")
