@@ -59,16 +59,26 @@ class _Way:
     cost: float
 
 
-def named(scene: Scene, texts: Mapping[str, Iterable[str]]) -> tuple[list[Label | Leader], list[str]]:
-    """The names as items of the scene, and those of which nothing is seen.
+@dataclass(frozen=True, slots=True)
+class Named:
+    """The names as items of the scene, those of which nothing is seen, and whether there was too little room: then
+    leaders may cross."""
 
-    `texts` says for each name whose regions it names: one board, or the boards of a drawer.
+    items: tuple[Label | Leader, ...]
+    hidden: tuple[str, ...]
+    crowded: bool
+
+
+def named(scene: Scene, texts: Mapping[str, Iterable[str]], plates: bool = False) -> Named:
+    """Names for what is seen; `texts` says whose regions each names: those of one board, or of all of a drawer.
+
+    With `plates` those on the wood stand on white, for a picture so full that a leader may run through one.
 
     >>> square = Region((((0, 0), (90, 0), (90, 90), (0, 90)),), "case half", "side")
     >>> scene = Scene("A side", "", "A side.", (0, 0, 90, 90), (square,))
-    >>> items, hidden = named(scene, {"side": ["side"], "top": ["top"]})
-    >>> items[0].texts, hidden
-    (('side', 'side'), ['top'])
+    >>> found = named(scene, {"side": ["side"], "top": ["top"]})
+    >>> found.items[0].texts, found.hidden, found.crowded
+    (('side', 'side'), ('top',), False)
     """
     scale = min(fit / size for fit, size in zip(FIT, scene.size, strict=True))
     faces: dict[str, list[tuple[shapely.Polygon, bool]]] = {}
@@ -85,15 +95,15 @@ def named(scene: Scene, texts: Mapping[str, Iterable[str]]) -> tuple[list[Label 
         found = _on_the_wood(text, [area for area, dotted in seen[text] if not dotted], scale)
         if found:
             on_wood[text] = found
-    leaders = list(_beside(wholes, on_wood, scene, scale))  # first: some names may be taken off the wood for them
-    return [*_labels(on_wood, scene), *leaders], hidden
+    leaders, crowded = _beside(wholes, on_wood, scene, scale)  # first: some names may be taken off the wood for them
+    return Named((*_labels(on_wood, scene, plates), *leaders), tuple(hidden), crowded)
 
 
-def _labels(on_wood: Mapping[str, _Written], scene: Scene) -> Iterator[Label]:
+def _labels(on_wood: Mapping[str, _Written], scene: Scene, plates: bool) -> Iterator[Label]:
     """Names on the wood; in a drawing that is too small for one it gets a leader from where it would stand."""
     for text, written in on_wood.items():
         x, y = (written.words[0] + written.words[2]) // 2, (written.words[1] + written.words[3]) // 2
-        yield Label(written.room, (written.lines, text), about=(x, y, x, y), sides=(_side(x, scene),))
+        yield Label(written.room, (written.lines, text), plates, about=(x, y, x, y), sides=(_side(x, scene),))
 
 
 def _side(x: int, scene: Scene) -> str:
@@ -102,8 +112,11 @@ def _side(x: int, scene: Scene) -> str:
 
 def _beside(
     wholes: Mapping[str, shapely.Geometry], on_wood: dict[str, _Written], scene: Scene, scale: float
-) -> Iterator[Leader]:
-    """Leaders for all names that are not on the wood; a name that leaves another no way out is taken off `on_wood`."""
+) -> tuple[list[Leader], bool]:
+    """Leaders for all names that are not on the wood, and whether any of them has no row of its own.
+
+    A name that leaves another no way out is taken off `on_wood`.
+    """
     while True:
         words = [written.words for written in on_wood.values()]
         for row in _ROWS:
@@ -113,20 +126,27 @@ def _beside(
             rows = _each_its_row(ways)
             if len(rows) == len(ways) and all(ways[text][slot].cost < _SLANTED for text, slot in rows.items()):
                 break
-        shut_in = [text for text, mine in ways.items() if not mine]
-        if not shut_in:
+        shut_in = next((text for text in ways if text not in rows), None)
+        taken = set(rows.values())
+        out = [
+            (way.cost, side, way.point) for (side, number), way in
+            (_ways(wholes[shut_in], scene, scale, row, ()).items() if shut_in else ())
+            if (side, number) not in taken
+        ]
+        if not out:
             break
-        way_out = _ways(wholes[shut_in[0]], scene, scale, row, ())
-        (side, _), way = min(way_out.items(), key=lambda item: item[1].cost)
+        _, side, point = min(out)
         for text, written in list(on_wood.items()):
-            if _through(side, *way.point, written.words, (_CLEAR + row) / scale):
+            if _through(side, *point, written.words, (_CLEAR + row) / scale):
                 del on_wood[text]
+    leaders = []
     for text, mine in ways.items():
         if text in rows:
-            yield Leader(mine[rows[text]].point, rows[text][0], text)
+            leaders.append(Leader(mine[rows[text]].point, rows[text][0], text))
         else:
             x, y = shapely.get_coordinates(shapely.point_on_surface(wholes[text]))[0]
-            yield Leader((round(x), round(y)), _side(round(x), scene), text)
+            leaders.append(Leader((round(x), round(y)), _side(round(x), scene), text))
+    return leaders, len(rows) < len(ways)
 
 
 def _on_the_wood(text: str, areas: Sequence[shapely.Polygon], scale: float) -> _Written | None:
@@ -189,9 +209,9 @@ def _ways(
     half = row / scale / 2
     levels = shapely.linestrings(np.stack([np.column_stack([np.full(len(y), x), y]) for x in (left, right)], axis=1))
     level = shapely.bounds(shapely.intersection(free, levels))
-    near = shapely.get_coordinates(shapely.point_on_surface(
-        shapely.intersection(free, shapely.box(left, y - half, right, y + half))), return_index=True)
-    between = dict(zip(near[1].tolist(), near[0].tolist(), strict=True))
+    bands = shapely.intersection(free, shapely.box(left, y - half, right, y + half))
+    nearest = shapely.get_coordinates(shapely.shortest_line(bands, levels)).reshape(-1, 2, 2)[:, 0]
+    between = dict(zip(np.flatnonzero(~shapely.is_empty(bands)).tolist(), nearest.tolist(), strict=True))
     ways = {}
     for k, ((side, number), at) in enumerate(heights.items()):
         cost = 0.0

@@ -123,11 +123,24 @@ def _view(
     how many that are is given back."""
     boards = [board for mine in texts.values() for board in mine]
     scene = solid_view(boards, title, note, said={}, moved=moved, ways=False)
-    items, hidden = named(scene, {text: [board.name for board in mine] for text, mine in texts.items()})
+    found = named(scene, _names(texts))
+    called = {text: text for text in texts}
+    if found.crowded:
+        # A number has room on most boards: the names then stand in a list.
+        called = {str(number): text for number, text in enumerate(texts, 1)}
+        found = named(scene, _names({number: texts[text] for number, text in called.items()}), plates=True)
+    hidden = [called[short] for short in found.hidden]
     out = boards_in_short(board for text in hidden for board in texts[text])
-    legend = (*((f"Out of sight: {out}.",) if hidden else ()), *more)
+    numbers = "; ".join(f"{short}: {text}" for short, text in called.items() if short != text and text not in hidden)
+    legend = (
+        *((f"{numbers}.",) if numbers else ()), *((f"Out of sight: {out}.",) if hidden else ()), *more,
+    )
     seen = and_list([text for text in texts if text not in hidden])
-    return scene.with_items(*items, legend=legend, alt=" ".join([f"Named: {seen}.", *legend])), len(hidden)
+    return scene.with_items(*found.items, legend=legend, alt=" ".join([f"Named: {seen}.", *legend])), len(hidden)
+
+
+def _names(texts: Mapping[str, list[Board]]) -> dict[str, list[str]]:
+    return {text: [board.name for board in boards] for text, boards in texts.items()}
 
 
 def _over_all(cabinet: Cabinet) -> str:
