@@ -139,14 +139,14 @@ def _beside(
         for text, written in list(on_wood.items()):
             if _through(side, *point, written.words, (_CLEAR + row) / scale):
                 del on_wood[text]
+    if len(rows) == len(ways):
+        return [Leader(mine[rows[text]].point, rows[text][0], text) for text, mine in ways.items()], False
+    # From the left half to the left, from the right half to the right: so none crosses one of the other side.
     leaders = []
-    for text, mine in ways.items():
-        if text in rows:
-            leaders.append(Leader(mine[rows[text]].point, rows[text][0], text))
-        else:
-            x, y = shapely.get_coordinates(shapely.point_on_surface(wholes[text]))[0]
-            leaders.append(Leader((round(x), round(y)), _side(round(x), scene), text))
-    return leaders, len(rows) < len(ways)
+    for text in ways:
+        x, y = np.rint(shapely.get_coordinates(shapely.point_on_surface(wholes[text]))[0]).astype(int).tolist()
+        leaders.append(Leader((x, y), _side(x, scene), text))
+    return leaders, True
 
 
 def _on_the_wood(text: str, areas: Sequence[shapely.Polygon], scale: float) -> _Written | None:

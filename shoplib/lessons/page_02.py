@@ -1,6 +1,10 @@
 """What the page on carcass sizing shows beside its exercises: worked sums, panels, and what goes wrong."""
 
+from dataclasses import replace
+
 from shoplib.documents.examples import example
+from shoplib.documents.project_file import read_project
+from shoplib.draw.whole_view import assembled_view, exploded_view
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.each_size import why_each
 from shoplib.lessons.figure import Figure, dry_fit_says
@@ -9,13 +13,19 @@ from shoplib.lessons.say import Say
 from shoplib.lessons.worked import Worked
 from shoplib.lessons.worked_case import lesson_case
 from shoplib.lessons.wrong_bottom import dry_fit, picture
-from shoplib.live.carcass_panel import carcass_panel
+from shoplib.live.carcass_panel import carcass_panel, style_for
 from shoplib.live.panel import Panel
 from shoplib.live.project_panel import project_panel
 from shoplib.measure import read_length, write_brief, write_length
 from shoplib.measure.traced import leaf
+from shoplib.model.cabinet import solve
+from shoplib.model.tracing import traced
+from shoplib.words.naming import and_list, in_short
 
 PICTURE = (540.0, 260.0)
+_WHOLE = (540.0, 300.0)
+_LARGE = (640.0, 440.0)
+"""Room for a picture of the whole: five boards, or the case under the bench with all its drawers."""
 
 SOLD_AS = {"in": "3/4 in", "mm": "18 mm"}
 """What the sheet of the lesson's case is called."""
@@ -29,6 +39,29 @@ def sizing_panel() -> Panel:
 def bench_case() -> Panel:
     """The whole case under the truing bench, in the learner's unit."""
     return in_type(project_panel(example("under_bench_case"), unit_in_use()))
+
+
+def case_closed() -> Figure:
+    """The five boards of the lesson's case, put together."""
+    case = lesson_case(unit_in_use())
+    words = ["Bottom and top lie between the sides. On the front edges you see how far they go into them."]
+    return Figure.of(assembled_view(case), _WHOLE, words, case.style)
+
+
+def case_apart() -> Figure:
+    """The same five boards, moved apart."""
+    case = lesson_case(unit_in_use())
+    words = ["The step along the upper end of the left side is a rabbet: there the top goes in."]
+    return Figure.of(exploded_view(case), _WHOLE, words, case.style)
+
+
+def bench_apart() -> Figure:
+    """The whole case under the truing bench, its drawers pulled out and its boards moved apart."""
+    unit, project = unit_in_use(), read_project(example("under_bench_case"))
+    case = solve(traced(project if project.style.unit == unit else replace(project, style=style_for(unit))))
+    names = [board.name for board in case.boards if board.group == "case"]
+    words = [f"The case itself has {len(names)} boards: {and_list(in_short(names))}. All else slides."]
+    return Figure.of(exploded_view(case), _LARGE, words, case.style)
 
 
 def bottom_worked(unit: str) -> Worked:
