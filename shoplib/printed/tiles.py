@@ -36,6 +36,8 @@ _WASTE, _LAP = 6 * MM, 12 * MM
 GUTTER = 9.0
 """At the left and at the foot of a page, in mm: the bars."""
 _GUTTER = round(GUTTER * MM)
+_TOLD = 42 * MM
+"""What the words above the upright bar take."""
 _LINE, _TITLE, _LARGE = 3.6, 6.2, 3.8
 _MAP = 5 * MM
 _REGISTER = 5 * MM
@@ -157,7 +159,7 @@ def alone(drawing: TrueDrawing, head: Head, style: Style) -> str:
     wide, tall = drawing.size
     room_wide = max(wide + _GUTTER, 180 * MM)
     high = _head_height(head, room_wide)
-    size = (room_wide, max(tall + _GUTTER, BAR + 2 * _GUTTER) + high)
+    size = (room_wide, max(tall + _GUTTER, _GUTTER + BAR + _TOLD) + high)
     layers = _page(drawing, head, Parting((), ()), (0, 0), size, high, style)
     return true_svg(size, layers, head.title, f"{head.title}, in true scale. {head.alt}")
 

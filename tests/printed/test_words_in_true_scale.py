@@ -101,6 +101,13 @@ def test_no_words_lie_on_others_or_run_out_of_the_page(name, paper):
     assert not faults(story_stick_pages(cabinet, PAPERS[paper], STAMP))
 
 
+@pytest.mark.parametrize("name", NAMES)
+def test_neither_do_they_in_the_files(name):
+    for svg in template_files(solved(name), STAMP).values():
+        wide, high = (float(ET.fromstring(svg).get(side).removesuffix("mm")) for side in ("width", "height"))
+        assert not faults([WholePage(svg, "", wide, high)])
+
+
 def test_neither_do_they_in_random_projects(count):
     for seed in range(count(12, 150)):
         cabinet, paper = solve(project(seed)), PAPERS["letter" if seed % 2 else "a4"]
