@@ -1,8 +1,7 @@
 """The cut list for the bench: a table a stage, what must be measured before it, sums that close, diagonals."""
 
 import re
-from collections.abc import Iterable, Iterator
-from itertools import accumulate
+from collections.abc import Iterable, Iterator, Sequence
 
 from shoplib.documents.before_cutting import MEASURE, before_cutting
 from shoplib.documents.cut_list_file import sum_text
@@ -29,8 +28,9 @@ SQUARE = "\u2610"
 _LINES = 4
 """So many lines to fill in stand in one box at most: the end of a page parts no box."""
 
-_ON_A_PAGE = 32
-"""Where a stage waits for more readings, they may run over the end of a page."""
+_SHORT, _ON_A_PAGE = 14, 32
+"""A stage with so few readings and rows in all is not parted by the end of a page, and so many readings not from their
+heading: both stay well within the height of a lying page."""
 
 _SIZES = "Sizes are at the saw, before edging: length is along the grain. Drawings of the boards show their cuts."
 _PLANNED = (
@@ -50,12 +50,15 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) 
     blocks: list[Block] = [Heading(TITLE), Words(_SIZES)]
     for stage in sorted({kind.stage for _, kind in rows}):
         of_stage = [(number, kind) for number, kind in rows if kind.stage == stage]
-        begins = (Heading(f"Stage {stage}: {STAGES[stage]}", 2), *to_measure_boxes(stage, cabinet))
-        waits = sum(waiting == stage for waiting, _ in cabinet.waiting)
-        blocks += [Together(begins)] if 0 < waits <= _ON_A_PAGE else begins
-        blocks += _alarms(of_stage, cabinet, findings)
         lines = tuple(_row(number, kind, cabinet) for number, kind in of_stage)
-        blocks.append(Table(HEAD, lines, (3, 8, 8) if any(line[-1] for line in lines) else (3, 3, 8)))
+        table = Table(HEAD, lines, (3, 8, 8) if any(line[-1] for line in lines) else (3, 3, 8))
+        begins = (Heading(f"Stage {stage}: {STAGES[stage]}", 2), *to_measure_boxes(stage, cabinet))
+        alarms = _alarms(of_stage, cabinet, findings)
+        waits = sum(waiting == stage for waiting, _ in cabinet.waiting)
+        if not alarms and waits + len(lines) <= _SHORT:
+            blocks.append(Together((*begins, table)))
+        else:
+            blocks += [*((Together(begins),) if 0 < waits <= _ON_A_PAGE else begins), *alarms, table]
     blocks += _which(rows)
     if cabinet.sums:
         blocks += [Heading("Closing sums", 2), Words(_SUMS), Bullets(tuple(sum_text(c, cabinet) for c in cabinet.sums))]
@@ -110,11 +113,14 @@ def boxes_to_fill_in(stage: int, cabinet: Cabinet) -> list[Block]:
         boxes.setdefault(f"{what.capitalize()}{how}", []).append(f"{place}{size}")
     parted = [ToFillIn(title, tuple(lines[at:at + _LINES]))
               for title, lines in boxes.items() for at in range(0, len(lines), _LINES)]
-    half = (sum(len(box.lines) for box in parted) + 1) // 2
-    before = accumulate((len(box.lines) for box in parted), initial=0)
-    left = tuple(box for box, lines in zip(parted, before, strict=False) if lines < half)
-    columns = (left, tuple(parted[len(left):]))
+    split = min(range(len(parted) + 1), key=lambda at: max(_high(parted[:at]), _high(parted[at:])))
+    columns = (tuple(parted[:split]), tuple(parted[split:]))
     return [Beside(tuple(column for column in columns if column))] if parted else []
+
+
+def _high(boxes: Sequence[ToFillIn]) -> int:
+    """How high a column of them is, in lines."""
+    return sum(len(box.lines) + 1 for box in boxes)
 
 
 _READING = re.compile(r"the (opening|depth)( of )([^,]+)(, .*)")
