@@ -33,6 +33,7 @@ _TRIED = 15
 """A name is tried at so many places across a face, and up."""
 _MOST_LINES = 4
 _NO_WAY = 1e6
+_LITTLE_LONGER = 1.15
 _SLANTED = 1000.0
 """A leader that is not level counts as so much longer."""
 _CLEAR = 0.6 * SMALL
@@ -53,10 +54,24 @@ class _Written:
 
 @dataclass(frozen=True, slots=True)
 class _Way:
-    """A level way for a leader: where it begins, and how long it is on the page."""
+    """A way for a leader: its row, where it begins, and how long it counts as on the page."""
 
+    slot: Slot
     point: Point
     cost: float
+
+
+@dataclass(frozen=True, slots=True)
+class _Laid:
+    """A way for each name that has one, in rows that are so high on the page."""
+
+    row: float
+    ways: Mapping[str, _Way]
+
+    @property
+    def cost(self) -> float:
+        """How long all leaders together count as."""
+        return sum(way.cost for way in self.ways.values())
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,36 +132,51 @@ def _beside(
 
     A name that leaves another no way out is taken off `on_wood`.
     """
+    inner = {text: _inner(whole, scale) for text, whole in wholes.items()}
     while True:
         words = [written.words for written in on_wood.values()]
-        for row in _ROWS:
-            ways = {
-                text: _ways(whole, scene, scale, row, words) for text, whole in wholes.items() if text not in on_wood
-            }
-            rows = _each_its_row(ways)
-            if len(rows) == len(ways) and all(ways[text][slot].cost < _SLANTED for text, slot in rows.items()):
-                break
-        shut_in = next((text for text in ways if text not in rows), None)
-        taken = set(rows.values())
-        out = [
-            (way.cost, side, way.point) for (side, number), way in
-            (_ways(wholes[shut_in], scene, scale, row, ()).items() if shut_in else ())
-            if (side, number) not in taken
-        ]
+        beside = {text: area for text, area in inner.items() if text not in on_wood}
+        laid = _best_laid([_laid(beside, scene, scale, row, words) for row in _ROWS])
+        shut_in = next((text for text in beside if text not in laid.ways), None)
+        if shut_in is None:
+            return [Leader(way.point, way.slot[0], text) for text, way in laid.ways.items()], False
+        taken = {way.slot for way in laid.ways.values()}
+        out = [way for way in _ways(inner[shut_in], scene, scale, laid.row, ()) if way.slot not in taken]
         if not out:
             break
-        _, side, point = min(out)
+        way = min(out, key=lambda way: way.cost)
         for text, written in list(on_wood.items()):
-            if _through(side, *point, written.words, (_CLEAR + row) / scale):
+            if _through(way.slot[0], *way.point, written.words, (_CLEAR + laid.row) / scale):
                 del on_wood[text]
-    if len(rows) == len(ways):
-        return [Leader(mine[rows[text]].point, rows[text][0], text) for text, mine in ways.items()], False
     # From the left half to the left, from the right half to the right: so none crosses one of the other side.
     leaders = []
-    for text in ways:
+    for text in beside:
         x, y = np.rint(shapely.get_coordinates(shapely.point_on_surface(wholes[text]))[0]).astype(int).tolist()
         leaders.append(Leader((x, y), _side(x, scene), text))
     return leaders, True
+
+
+def _inner(area: shapely.Geometry, scale: float) -> shapely.Geometry:
+    """What lies well inside an area that is no sliver."""
+    inside = (shapely.buffer(area, -inside / scale, quad_segs=2) for inside in _INSIDE)
+    return next(inner for inner in inside if not inner.is_empty)
+
+
+def _laid(
+    beside: Mapping[str, shapely.Geometry], scene: Scene, scale: float, row: float, words: Sequence[Rect]
+) -> _Laid:
+    """Ways with rows of one height, for as many names as there are rows for."""
+    return _Laid(row, _each_its_row({
+        text: {way.slot: way for way in _ways(area, scene, scale, row, words)} for text, area in beside.items()
+    }))
+
+
+def _best_laid(tried: Sequence[_Laid]) -> _Laid:
+    """Of those with the most names the first, unless another makes all leaders together much shorter."""
+    most = max(len(laid.ways) for laid in tried)
+    whole = [laid for laid in tried if len(laid.ways) == most]
+    least = min(laid.cost for laid in whole)
+    return next(laid for laid in whole if laid.cost <= _LITTLE_LONGER * least)
 
 
 def _on_the_wood(text: str, areas: Sequence[shapely.Polygon], scale: float) -> _Written | None:
@@ -195,37 +225,26 @@ def _in_lines(text: str) -> Iterator[list[str]]:
         yield min(ways, key=lambda lines: max(text_width(line, SMALL) for line in lines))
 
 
-def _ways(
-    area: shapely.Geometry, scene: Scene, scale: float, row: float, words: Sequence[Rect]
-) -> dict[Slot, _Way]:
+def _ways(area: shapely.Geometry, scene: Scene, scale: float, row: float, words: Sequence[Rect]) -> Iterator[_Way]:
     """Ways out of what is seen of a thing: level ones, and from what lies between two rows those to the nearer."""
     left, _, right, top = scene.bounds
     heights = {slot: top - at / scale for slot, at in _rows(scene.size[1] * scale, row).items()}
-    free = next(
-        inner for inner in (shapely.buffer(area, -inside / scale, quad_segs=2) for inside in _INSIDE)
-        if not inner.is_empty
-    )
     y = np.array(list(heights.values()))
     half = row / scale / 2
     levels = shapely.linestrings(np.stack([np.column_stack([np.full(len(y), x), y]) for x in (left, right)], axis=1))
-    level = shapely.bounds(shapely.intersection(free, levels))
-    bands = shapely.intersection(free, shapely.box(left, y - half, right, y + half))
+    level = shapely.bounds(shapely.intersection(area, levels))
+    bands = shapely.intersection(area, shapely.box(left, y - half, right, y + half))
     nearest = shapely.get_coordinates(shapely.shortest_line(bands, levels)).reshape(-1, 2, 2)[:, 0]
     between = dict(zip(np.flatnonzero(~shapely.is_empty(bands)).tolist(), nearest.tolist(), strict=True))
-    ways = {}
-    for k, ((side, number), at) in enumerate(heights.items()):
-        cost = 0.0
+    for k, (slot, at) in enumerate(heights.items()):
         if not np.isnan(level[k, 0]):
-            place = (level[k, 0 if side == "left" else 2], at)
+            x, begins, cost = level[k, 0 if slot[0] == "left" else 2], at, 0.0
         elif k in between:
-            place, cost = between[k], _SLANTED
+            (x, begins), cost = between[k], _SLANTED
         else:
             continue
-        x = place[0]
-        if not any(_through(side, x, at, box, _CLEAR / scale) for box in words):
-            long = (x - left if side == "left" else right - x) * scale
-            ways[side, number] = _Way((round(x), round(place[1])), long + cost)
-    return ways
+        if not any(_through(slot[0], x, at, box, _CLEAR / scale) for box in words):
+            yield _Way(slot, (round(x), round(begins)), (x - left if slot[0] == "left" else right - x) * scale + cost)
 
 
 def _rows(height: float, row: float) -> dict[Slot, float]:
@@ -242,8 +261,8 @@ def _through(side: str, x: float, y: float, box: Rect, clear: float) -> bool:
     return across and box[1] - clear < y < box[3] + clear
 
 
-def _each_its_row(ways: Mapping[str, Mapping[Slot, _Way]]) -> dict[str, Slot]:
-    """A row for each name, no two in one, so that all leaders together are as short as can be.
+def _each_its_row(ways: Mapping[str, Mapping[Slot, _Way]]) -> dict[str, _Way]:
+    """A way for each name, no two in one row, so that all leaders together are as short as can be.
 
     Names are given theirs one after another, each by the cheapest chain of changes among those before it (the
     Hungarian method: Kuhn 1955, as shortest ways: Jonker and Volgenant 1987). One for which there is no row is left
@@ -271,4 +290,5 @@ def _each_its_row(ways: Mapping[str, Mapping[Slot, _Way]]) -> dict[str, Slot]:
         while at >= 0:
             holder[at] = name if before[at] < 0 else holder[before[at]]
             at = before[at]
-    return {names[k]: slot for k, slot in zip(holder, slots, strict=True) if k >= 0 and slot in ways[names[k]]}
+    given = ((names[k], slot) for k, slot in zip(holder, slots, strict=True) if k >= 0)
+    return {name: ways[name][slot] for name, slot in given if slot in ways[name]}

@@ -16,8 +16,8 @@ from shoplib.model.box import Point
 from shoplib.model.solved import Cabinet
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
-MOST = 30
-"""So many boards are drawn apart in one picture."""
+MOST = 20
+"""So many boards are drawn apart in one picture: more names make it too small on a page that stands."""
 
 _CASE = "case"
 _FARTHER = (1, 2, 3)
@@ -45,7 +45,7 @@ def exploded_view(cabinet: Cabinet) -> Scene:
     """The cabinet drawn apart, every board by name; of a large one, every board of the case and every whole drawer."""
     whole = drawers_stay_whole(cabinet)
     made = tuple(
-        f"In a picture of its own: {'each of ' if names[1:] else ''}{and_list(in_short(names))}, made of "
+        f"In a picture of its own: {and_list(in_short(names))}{'; each is' if names[1:] else ','} made of "
         f"{and_list([_part(board, names[0]) for board in boards])}."
         for names, boards in (_builds(cabinet) if whole else ())
     )

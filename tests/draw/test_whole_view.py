@@ -281,12 +281,14 @@ def test_rows_are_given_at_the_least_cost():
     for _ in range(60):
         many = random.randint(1, 4)
         slots = [("left", k) for k in range(3)] + [("right", k) for k in range(2)]
-        ways = {f"board {k}": {slot: _Way((0, 0), random.randint(1, 99)) for slot in slots if random.random() < 0.7}
-                for k in range(many)}
+        ways = {
+            f"board {k}": {slot: _Way(slot, (0, 0), random.randint(1, 99)) for slot in slots if random.random() < 0.7}
+            for k in range(many)
+        }
         found = _each_its_row(ways)
-        assert len(set(found.values())) == len(found)
+        assert len({way.slot for way in found.values()}) == len(found)
         best = best_of(list(ways.values()), frozenset())
-        assert (len(found), sum(ways[name][slot].cost for name, slot in found.items())) == (best[0], -best[1])
+        assert (len(found), sum(way.cost for way in found.values())) == (best[0], -best[1])
 
 
 def best_of(ways, taken):
