@@ -17,6 +17,7 @@ from shoplib.lessons.say import Say
 from shoplib.lessons.sheets_shown import called, case_sheets, compared, hub_case, rows, sheets_of, steps, typed
 from shoplib.lessons.worked import Worked
 from shoplib.live.layout_panel import LayoutPanel, layout_panel
+from shoplib.live.print_panel import PrintPanel
 from shoplib.measure import read_length, write_measured
 from shoplib.measure.traced import leaf
 
@@ -206,6 +207,11 @@ def _cost(line: Line, currency: str) -> str:
     packs = f"{line.packs} x {line.price.amount}"
     for_each = f" for {plain(line.price.pack)}" if line.price.pack != 1 else ""
     return f"{packs}{for_each} = {line.cost} {currency}"
+
+
+def print_button() -> PrintPanel:
+    """The button that prints a project for the bench."""
+    return PrintPanel(large=large_in_use())
 
 
 def by_hand_panel() -> LayoutPanel:

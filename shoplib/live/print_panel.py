@@ -5,6 +5,7 @@ from pathlib import Path
 from urllib.parse import quote
 
 import ipywidgets
+from IPython.display import display
 
 from shoplib.buying.laid_out import laid_out
 from shoplib.documents.asked import NotUnderstood, date_printed, paper_name
@@ -12,6 +13,8 @@ from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.examples import PROJECTS
 from shoplib.documents.project_file import ProjectFileError
 from shoplib.live.keep_box import FOLDER
+from shoplib.live.large_type import enlarge
+from shoplib.live.wake import left_behind
 from shoplib.model.project import ImpossibleProject
 from shoplib.printed.everything import ABOUT, TEMPLATES, Printed, print_project
 from shoplib.printed.paper import PAPERS
@@ -27,14 +30,15 @@ class PrintPanel:
     """Projects to choose from, a paper, a date, and the button; below it what was printed, with links.
 
     The projects are those saved on the panels of this workbook, then the examples. What is printed goes into a folder
-    of `my_prints`, named like the project, in `folder` (None: beside the notebook that is open).
+    of `my_prints`, named like the project, in `folder` (None: beside the notebook that is open). `large` shows the
+    panel in large type.
 
     >>> panel = PrintPanel()
     >>> panel.button.description, panel.paper.value
     ('Print for the bench', '')
     """
 
-    def __init__(self, folder: Path | None = None, seconds: float = SECONDS):
+    def __init__(self, folder: Path | None = None, seconds: float = SECONDS, large: bool = False):
         self._folder, self._seconds = folder or Path.cwd(), seconds
         self.project = ipywidgets.Dropdown(description="Project", options=self._projects())
         self.paper = ipywidgets.Dropdown(
@@ -48,10 +52,19 @@ class PrintPanel:
         self.button.on_click(lambda _button: self.print())
         for field in (self.project, self.paper, self.date):
             field.layout.width, field.style.description_width = "22em", "4em"
-        self.box = ipywidgets.VBox([self.project, self.paper, self.date, self.button, self.says, self.links])
+        fields = [self.project, self.paper, self.date, self.button, self.says, self.links]
+        self.widget = ipywidgets.VBox(fields).add_class("shop-awake")
+        if large:
+            enlarge(self.widget)
 
-    def _repr_mimebundle_(self, **given: object) -> object:
-        return self.box._repr_mimebundle_(**given)
+    def __repr__(self) -> str:
+        return "A project printed for the bench"
+
+    def _ipython_display_(self) -> None:
+        """Show the panel, and leave a line in the notebook for reading without a kernel."""
+        display({**self.widget._repr_mimebundle_(), "text/plain": repr(self)}, raw=True)
+        still = left_behind(f"<p>{self!r}. To print here: menu Run, then Run All Cells.</p>")
+        display({"text/html": still, "text/plain": repr(self)}, raw=True)
 
     def print(self) -> None:
         """Print the chosen project, and say what came of it; a fault is one sentence, and then nothing is written."""
@@ -101,8 +114,3 @@ def _links(to: Path, printed: Printed) -> dict:
     plain = "\n".join(f"{name}: {about}" for name, about in named)
     return {"output_type": "display_data", "data": {"text/plain": plain, "text/html": f"<ul>{items}</ul>"},
             "metadata": {}}
-
-
-def print_panel() -> PrintPanel:
-    """The panel on a page."""
-    return PrintPanel()
