@@ -12,8 +12,9 @@ from shoplib.layout.grown import Grown, Sheet
 from shoplib.layout.pieces import Rect
 from shoplib.layout.slabs import Item, stuck
 
-FEW = 8
-"""More sheets than these are not laid out so: a try that is better on all of them at once is too seldom."""
+_FEW, _MANY = 8, 10
+"""Not on more sheets than these, nor with fewer parts a sheet: a try that is better on all of them is too seldom, and
+stages do as well for few parts."""
 
 _SHAKEN = 0.05
 """So much larger or smaller a part may count."""
@@ -25,6 +26,10 @@ class ManyFits:
     def __init__(self, grown: Grown) -> None:
         self._grown = grown
         self._chance = np.random.default_rng(1)
+
+    def worth_while(self, sheets: list[Sheet]) -> bool:
+        """Whether tries like these may do better than the sheets that there are."""
+        return len(sheets) <= _FEW and int(self._grown.count.sum()) >= _MANY * len(sheets)
 
     def better(self, cost: int, go_on: Callable[[], bool]) -> list[Sheet] | None:
         """Sheets that cost less than `cost` and can be sawn, looked for as long as `go_on` says; None if none came."""

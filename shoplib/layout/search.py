@@ -12,7 +12,7 @@ from shoplib.layout.bounds import enough, least_cost
 from shoplib.layout.columns import Columns
 from shoplib.layout.first_fit import first_fit
 from shoplib.layout.grown import Grown, Sheet, grown
-from shoplib.layout.many_fits import FEW, ManyFits
+from shoplib.layout.many_fits import ManyFits
 from shoplib.layout.pieces import Job, Layout, LayoutError
 from shoplib.layout.scales import closer_bounds
 
@@ -89,7 +89,7 @@ def _better(
             if beam.deep:
                 return  # all that can be cut in these stages was looked at
             beam.deep = True
-        if shaken and len(best) <= FEW:
+        if shaken and fits.worth_while(best):
             # Twice as long as the pass before took.
             until = left() - 2 * (begun - left())
             other = fits.better(grown.cost_of(best), lambda until=until: left() > max(0.0, until))
