@@ -86,12 +86,12 @@ def left_to_size(cut: SawCut, then: SawCut | None, parts: Iterable[Rect]) -> tup
     axis = 0 if cut.off.w != cut.piece.w else 1
     if left is None or (then is not None and then.off[axis + 2] != left[axis + 2]):
         return ()
-    ends = span(left, axis)
+    low, size = left[axis], left[axis + 2]
     across = span(left, 1 - axis)
-    return tuple(
+    return tuple([
         part for part in parts
-        if span(part, axis) == ends and across[0] <= part[1 - axis] < across[1]
-    )
+        if part[axis] == low and part[axis + 2] == size and across[0] <= part[1 - axis] < across[1]
+    ])
 
 
 def with_awkward(job: Job, laid: Laid, found: Sawn) -> Sawn:
