@@ -48,6 +48,12 @@ def pages(data: bytes) -> list[str]:
     return [" ".join(page.extract_text().split()) for page in PdfReader(BytesIO(data)).pages]
 
 
+@pytest.fixture(scope="module")
+def words(papers):
+    """The words of each page of those papers: to read them back takes longer than to make them."""
+    return pages(papers["drawings.pdf"])
+
+
 def section(found, title):
     return next(part for part in found if part.title == title)
 
@@ -71,14 +77,13 @@ def test_a_stop_stands_on_the_first_page_and_on_its_boards_alone(cabinet):
     assert [row["names"] for row in rows if "STOP" in row["before_cutting"]] == ["; ".join(kind.names)]
 
 
-def test_a_plan_without_a_stop_says_so_and_nothing_says_stop(papers):
-    text = pages(papers["drawings.pdf"])
-    assert "Dry-fitted: no check says stop." in text[0]
-    assert not any("STOP" in page for page in text)
+def test_a_plan_without_a_stop_says_so_and_nothing_says_stop(words):
+    assert "Dry-fitted: no check says stop." in words[0]
+    assert not any("STOP" in page for page in words)
 
 
-def test_each_board_that_waits_says_what_to_measure_first_and_no_other_does(cabinet, papers):
-    first = pages(papers["drawings.pdf"])[0]
+def test_each_board_that_waits_says_what_to_measure_first_and_no_other_does(cabinet, papers, words):
+    first = words[0]
     assert first.count("do not cut before measuring") == len({stage for stage, _ in cabinet.waiting}) > 0
     pictures = b"".join(content for name, content in papers.items() if name.startswith("board-"))
     assert pictures.count(b"<desc>Do not cut before measuring") > 0
@@ -103,11 +108,11 @@ def test_a_bay_is_not_taken_for_another_whose_number_begins_alike():
     assert measure_first(far) == (f"Stage 2: do not cut before measuring {far.waiting[0][1]}.",)
 
 
-def test_the_same_figures_stand_in_the_hardware_page_and_in_the_records(cabinet, papers):
+def test_the_same_figures_stand_in_the_hardware_page_and_in_the_records(cabinet, words):
     """Spacers against the solver's own, setbacks and holes against the world boxes."""
     found = hardware_page(cabinet, check(cabinet))
     page = Writing(cabinet.style)
-    text = " ".join(pages(papers["drawings.pdf"]))
+    text = " ".join(words)
     if cabinet.spacers:
         slides = section(found, "Slides and runners").rows
         assert {row[3] for row in slides} == {page.length(ticks) for _, ticks in cabinet.spacers}
@@ -152,7 +157,7 @@ def test_a_mirrored_pair_is_told_once_and_on_both_drawings():
     assert b"mirrored pair" not in files["board-bottom-top.svg"]
 
 
-def test_every_way_of_making_a_joint_is_drawn_once(cabinet, papers):
+def test_every_way_of_making_a_joint_is_drawn_once(cabinet, words):
     scenes = list(joint_scenes(cabinet))
     made = {
         (j.kind, cabinet.by_name[j.enters].role, cabinet.by_name[j.receives].role) for j in cabinet.joints if j.depth
@@ -162,7 +167,7 @@ def test_every_way_of_making_a_joint_is_drawn_once(cabinet, papers):
     counts = [int(n) if n != "One" else 1 for scene in scenes
               for n in re.findall(r"(\d+|One) joints? (?:is|are) made so", scene.legend[-1])]
     assert sum(counts) == sum(1 for j in cabinet.joints if j.depth)
-    text = " ".join(pages(papers["drawings.pdf"]))
+    text = " ".join(words)
     assert "clearances are drawn larger than they are" in text
     for scene in scenes:
         assert scene.title in text
