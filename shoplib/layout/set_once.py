@@ -41,11 +41,13 @@ def set_once(settings: Sequence[Hashable], before: Before, rank: Callable[[Hasha
 
 
 class _Saw:
-    """Cuts as bits: those of each setting, and those that become ready when one is made."""
+    """Cuts as bits: those of each setting, those `within` it (in what it makes itself), and those that become ready
+    when one is made."""
 
     def __init__(self, settings: Sequence[Hashable], before: Before) -> None:
         self.of: dict[Hashable, int] = {}
         self.settings = settings
+        self.within: dict[Hashable, int] = dict.fromkeys(settings, 0)
         self.then = [0] * len(settings)
         self.first = 0
         for n, setting in enumerate(settings):
@@ -54,6 +56,8 @@ class _Saw:
                 self.first |= 1 << n
             else:
                 self.then[before[n]] |= 1 << n
+                if settings[before[n]] == setting:
+                    self.within[setting] |= 1 << n
 
     def ready(self, ready: int) -> dict[Hashable, None]:
         """The settings for which anything is ready."""
@@ -74,10 +78,10 @@ class _Saw:
         going = True
         while going:
             going = False
-            for setting in self.ready(ready):
-                after, left = self.made(done, ready, setting)
-                if not self.of[setting] & ~after:
-                    done, ready, going = after, left, True
+            for setting, mine in self.of.items():
+                if ready & mine and not mine & ~(done | ready | self.within[setting]):
+                    done, ready = self.made(done, ready, setting)
+                    going = True
         return done, ready
 
     def fewest_again(self) -> list[Hashable]:
