@@ -1,6 +1,7 @@
 """The practice sheet: never more than two pages, in true size, its numbers those of the pair and the tables."""
 
 from dataclasses import replace
+from functools import cache
 from io import BytesIO
 from itertools import combinations
 
@@ -43,9 +44,20 @@ def made(kind, stock: Stock, way: str):
     return kind.build(stock, suited_values(kind, stock, setup(kind.name, way), usual_tools(stock.style)))
 
 
+def words(page) -> str:
+    """What stands on a page, in one line."""
+    return " ".join(page.extract_text().split())
+
+
 def read_back(pdf: bytes) -> str:
     """The whole text in one line."""
-    return " ".join(" ".join(page.extract_text() for page in PdfReader(BytesIO(pdf)).pages).split())
+    return " ".join(map(words, PdfReader(BytesIO(pdf)).pages))
+
+
+@cache
+def told_by(name: str, unit: str, way: str = "") -> str:
+    """The whole text of the sheet of a joint: several tests look at one, and to read it back takes long."""
+    return read_back(practice_sheet(joint(name), stock_for(joint(name), unit), way))
 
 
 @pytest.mark.parametrize("unit", STYLES)
@@ -60,9 +72,9 @@ def test_every_setup_fits_on_two_pages_of_either_paper_and_is_tagged(kind, unit)
             assert len(reader.pages) in (1, 2), (chosen.way.name, paper)
             if paper != usual_paper(stock.style):
                 continue  # the same words; they take long to read back
-            for number, page in enumerate(reader.pages, 1):
+            each = [words(page) for page in reader.pages]
+            for number, (page, text) in enumerate(zip(reader.pages, each, strict=True), 1):
                 assert (round(float(page.mediabox.width), 2), round(float(page.mediabox.height), 2)) == size
-                text = " ".join(page.extract_text().split())
                 assert f"page {number} of {len(reader.pages)}" in text
                 assert text.startswith(f"{kind.title}, sheet {said(stock.enters.thickness, stock.style)}, ")
                 assert "3 May 2026" in text
@@ -70,7 +82,7 @@ def test_every_setup_fits_on_two_pages_of_either_paper_and_is_tagged(kind, unit)
             assert reader.trailer["/Root"]["/MarkInfo"]["/Marked"]
             [figure] = _figures(reader)
             assert figure["/Alt"] == pair_section(made(kind, stock, chosen.way.name), (112 * MM, 92 * MM)).alt
-            text = read_back(pdf)
+            text = " ".join(each)
             first_setting = text.index(f"Set-up: {chosen.way.name}")
             assert all(
                 0 <= _found(caution.claim.say, text) < first_setting for caution in chosen.cautions
@@ -101,7 +113,7 @@ def test_thin_and_thick_sheets_fit_as_well(kind, thickness):
 def test_the_numbers_read_back_are_those_of_the_pair(kind, unit):
     stock = stock_for(kind, unit)
     pair, style = made(kind, stock, setups(kind.name)[0].way.name), stock.style
-    text = read_back(practice_sheet(kind, stock))
+    text = told_by(kind.name, unit)
     for piece in pieces(pair):
         tests = f" + {piece.tests} to test" if piece.tests else ""
         row = f"{piece.name} {piece.count}{tests} {write_brief(piece.length, style)} {write_brief(piece.width, style)}"
@@ -138,7 +150,7 @@ def test_the_stack_is_the_nearest_of_every_arrangement():
         }
         best, following = sorted((width for width in widths if width <= tools.saw.widest),
                                  key=lambda width: (abs(width - wanted), -width))[:2]
-        text = read_back(practice_sheet(kind, stock, "stacked dado set"))
+        text = told_by("dado", unit, "stacked dado set")
         for width, lead in ((best, "It cuts "), (following, ": ")):
             off = abs(width - wanted)
             how = "as wanted" if not off else (
@@ -169,13 +181,15 @@ def _bars(found: list[Path]) -> list[tuple[float, float]]:
     return sorted(sizes, key=max)[-2:]
 
 
-@pytest.mark.parametrize("paper", PAPERS)
 @pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
-def test_the_check_bars_are_100_mm_both_ways(kind, paper):
-    reader = PdfReader(BytesIO(practice_sheet(kind, stock_for(kind, "mm"), paper=paper)))
-    across, up = sorted((bar for page in reader.pages for bar in _bars(paths(page))), reverse=True)
-    assert across == pytest.approx((100.0, 0.0), abs=NEARLY)
-    assert up == pytest.approx((0.0, 100.0), abs=NEARLY)
+def test_the_check_bars_are_100_mm_both_ways(kind, pytestconfig):
+    """One template draws them: each joint on one paper, in turn, and on both with --long."""
+    in_turn = [tuple(PAPERS)[JOINTS.index(kind) % len(PAPERS)]]
+    for paper in PAPERS if pytestconfig.getoption("--long") else in_turn:
+        reader = PdfReader(BytesIO(practice_sheet(kind, stock_for(kind, "mm"), paper=paper)))
+        across, up = sorted((bar for page in reader.pages for bar in _bars(paths(page))), reverse=True)
+        assert across == pytest.approx((100.0, 0.0), abs=NEARLY)
+        assert up == pytest.approx((0.0, 100.0), abs=NEARLY)
 
 
 @pytest.mark.parametrize("unit", STYLES)
@@ -222,9 +236,7 @@ def test_no_setup_is_typeset_without_its_cautions():
 
 
 def test_without_a_date_there_is_a_line_to_write_one_on():
-    kind = joint("butt")
-    text = read_back(practice_sheet(kind, stock_for(kind, "in")))
-    assert text.count("date:") == 2
+    assert told_by("butt", "in").count("date:") == 2
 
 
 def test_a_joint_that_leaves_too_little_wood_is_refused():
@@ -254,7 +266,7 @@ def test_the_same_sheet_gives_the_same_bytes():
 
 def _results(name: str, way: str) -> str:
     """What a sheet says below the heading of the results, and the form before it."""
-    text = read_back(practice_sheet(joint(name), stock_for(joint(name), "in"), way))
+    text = told_by(name, "in", way)
     return text[text.index("What you measured"):].replace("- ", "-")
 
 
@@ -310,5 +322,5 @@ def test_no_metric_sheet_is_worked_for_a_stack_wider_than_its_own_caution_allows
     told = " ".join(one.claim.say for one in setup("dado", "stacked dado set").cautions)
     assert "A European standard" in told and "20 mm) wide" in told
     assert usual_tools(MM_STYLE).saw.widest == read_length("20 mm")
-    text = read_back(practice_sheet(joint("dado"), stock_for(joint("dado"), "mm"), "stacked dado set"))
+    text = told_by("dado", "mm", "stacked dado set")
     assert "whose maker allows 20 mm wide" in text
