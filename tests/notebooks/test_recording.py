@@ -107,7 +107,8 @@ def beside_a_change(tmp_path_factory):
     folder, changes = tmp_path_factory.mktemp("changed"), {page.stem: (page, change_of(page)) for page in PAGES}
     changes[UNCHANGED] = (PAGES[0], None)
     for name, (page, change) in changes.items():
-        shutil.copytree(ROOT / "shoplib", folder / name / "shoplib", ignore=shutil.ignore_patterns("__pycache__"))
+        # What Python compiled comes along, by the time of its source: some twenty kernels need not do it again.
+        shutil.copytree(ROOT / "shoplib", folder / name / "shoplib")
         shutil.copytree(ROOT / "data", folder / name / "data")
         if change:
             where, old, new = change
@@ -115,6 +116,8 @@ def beside_a_change(tmp_path_factory):
             source = file.read_text()
             assert source.count(old) == 1, (name, old)
             file.write_text(source.replace(old, new))
+            for compiled in (file.parent / "__pycache__").glob(f"{file.stem}.*"):
+                compiled.unlink()
         opened = nbformat.read(page, as_version=4)
         for cell in opened.cells:
             if cell.cell_type == "code" and "nbval-check-output" not in cell.metadata.get("tags", []):
