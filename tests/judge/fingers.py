@@ -81,10 +81,11 @@ def _floor_faults(body, mate, stretches, way, run, low, high):
     """Behind each finger of the mate, on the floor of its socket, stands wood of the body; a groove may take some."""
     inside = body.low[way] < low[way] - SAME
     face = low[way] if inside else high[way]
+    around = body.wood ^ box(low - SKIN, high + SKIN)  # cut out once: a board has many cuts elsewhere
     for begin, end, name in stretches:
         if name == mate.name:
             near, far = low.copy(), high.copy()
             near[run], far[run] = begin, end
             near[way], far[way] = (face - SKIN, face) if inside else (face, face + SKIN)
-            if (body.wood ^ box(near, far)).volume() < FLOOR * float(np.prod(far - near)):
+            if (around ^ box(near, far)).volume() < FLOOR * float(np.prod(far - near)):
                 yield f"a finger of {mate.name} does not stand on the floor of its socket in {body.name}"
