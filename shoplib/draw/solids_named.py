@@ -95,23 +95,49 @@ def named(scene: Scene, texts: Mapping[str, Iterable[str]], plates: bool = False
     >>> found.items[0].texts, found.hidden, found.crowded
     (('side', 'side'), ('top',), False)
     """
-    scale = min(fit / size for fit, size in zip(FIT, scene.size, strict=True))
-    faces: dict[str, list[tuple[shapely.Polygon, bool]]] = {}
-    for item in scene.items:
-        if isinstance(item, Region):
-            faces.setdefault(item.name, []).append((shapely.Polygon(item.rings[0], item.rings[1:]), item.dotted))
-    seen = {text: [face for name in names for face in faces.get(name, ())] for text, names in texts.items()}
-    wholes = {text: shapely.union_all([area for area, _ in mine]) for text, mine in seen.items()}
-    hidden = [text for text, whole in wholes.items() if shapely.buffer(whole, -_SLIVER / scale, quad_segs=2).is_empty]
+    scale, faces = _scale(scene), _faces(scene, texts)
+    wholes = {text: _whole(mine) for text, mine in faces.items()}
+    hidden = [text for text, whole in wholes.items() if _is_hidden(whole, scale)]
     for text in hidden:
         del wholes[text]
     on_wood = {}
     for text in wholes:
-        found = _on_the_wood(text, [area for area, dotted in seen[text] if not dotted], scale)
+        found = _on_the_wood(text, [area for area, dotted in faces[text] if not dotted], scale)
         if found:
             on_wood[text] = found
     leaders, crowded = _beside(wholes, on_wood, scene, scale)  # first: some names may be taken off the wood for them
     return Named((*_labels(on_wood, scene, plates), *leaders), tuple(hidden), crowded)
+
+
+def out_of_sight(scene: Scene, texts: Mapping[str, Iterable[str]]) -> list[str]:
+    """Those of the names, as in `named`, of which nothing is seen.
+
+    >>> out_of_sight(Scene("A side", "", "A side.", (0, 0, 90, 90)), {"side": ["side"]})
+    ['side']
+    """
+    scale = _scale(scene)
+    return [text for text, mine in _faces(scene, texts).items() if _is_hidden(_whole(mine), scale)]
+
+
+def _scale(scene: Scene) -> float:
+    return min(fit / size for fit, size in zip(FIT, scene.size, strict=True))
+
+
+def _faces(scene: Scene, texts: Mapping[str, Iterable[str]]) -> dict[str, list[tuple[shapely.Polygon, bool]]]:
+    """What is seen of each thing, face by face, and whether that shows end grain."""
+    faces: dict[str, list[tuple[shapely.Polygon, bool]]] = {}
+    for item in scene.items:
+        if isinstance(item, Region):
+            faces.setdefault(item.name, []).append((shapely.Polygon(item.rings[0], item.rings[1:]), item.dotted))
+    return {text: [face for name in names for face in faces.get(name, ())] for text, names in texts.items()}
+
+
+def _whole(faces: Sequence[tuple[shapely.Polygon, bool]]) -> shapely.Geometry:
+    return shapely.union_all([area for area, _ in faces])
+
+
+def _is_hidden(area: shapely.Geometry, scale: float) -> bool:
+    return shapely.buffer(area, -_SLIVER / scale, quad_segs=2).is_empty
 
 
 def _labels(on_wood: Mapping[str, _Written], scene: Scene, plates: bool) -> Iterator[Label]:

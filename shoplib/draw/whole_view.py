@@ -10,7 +10,7 @@ from shoplib.draw.apart import apart
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.scene import Scene, Told
 from shoplib.draw.solid_view import solid_view
-from shoplib.draw.solids_named import named
+from shoplib.draw.solids_named import named, out_of_sight
 from shoplib.model.board import Board
 from shoplib.model.box import Point
 from shoplib.model.solved import Cabinet
@@ -37,8 +37,8 @@ def whole_scenes(cabinet: Cabinet) -> list[tuple[str, Scene]]:
 def assembled_view(cabinet: Cabinet) -> Scene:
     """The closed cabinet: the boards that are seen by name, of a large one each drawer; the others told under it."""
     note = unit_note(cabinet.style, f"Over all {_over_all(cabinet)}. {_NO_HARDWARE}")
-    scene, _ = _view(f"Assembled view: {cabinet.name}", note, _by_text(cabinet), {})
-    return _with_sizes(scene, cabinet)
+    texts = _by_text(cabinet)
+    return _with_sizes(_told(_drawn(f"Assembled view: {cabinet.name}", note, texts, {}), texts), cabinet)
 
 
 def exploded_view(cabinet: Cabinet) -> Scene:
@@ -104,25 +104,27 @@ def _drawer(names: list[str], boards: list[Board]) -> Scene:
 def _apart(
     title: str, note: str, texts: Mapping[str, list[Board]], whole_drawers: bool, more: tuple[str, ...],
 ) -> Scene:
-    """The boards moved apart, as far as it takes to see something of each, or as many as can be."""
+    """The boards moved apart, as far as it takes to see something of each, or as much as can be."""
+    boards = [board for mine in texts.values() for board in mine]
     best, fewest = None, len(texts) + 1
     for times in _FARTHER:
-        moved = apart([board for mine in texts.values() for board in mine], whole_drawers, times)
-        scene, hidden = _view(title, note, texts, moved, more)
+        scene = _drawn(title, note, texts, apart(boards, whole_drawers, times))
+        hidden = len(out_of_sight(scene, _names(texts)))
         if hidden < fewest:
             best, fewest = scene, hidden
         if not hidden:
             break
-    return best
+    return _told(best, texts, more)
 
 
-def _view(
-    title: str, note: str, texts: Mapping[str, list[Board]], moved: Mapping[str, Point], more: tuple[str, ...] = (),
-) -> tuple[Scene, int]:
-    """The boards where `moved` puts them, each of `texts` on or beside its boards; what is out of sight is told, and
-    how many that are is given back."""
+def _drawn(title: str, note: str, texts: Mapping[str, list[Board]], moved: Mapping[str, Point]) -> Scene:
+    """The boards where `moved` puts them, not named yet."""
     boards = [board for mine in texts.values() for board in mine]
-    scene = solid_view(boards, title, note, said={}, moved=moved, ways=False)
+    return solid_view(boards, title, note, said={}, moved=moved, ways=False)
+
+
+def _told(scene: Scene, texts: Mapping[str, list[Board]], more: tuple[str, ...] = ()) -> Scene:
+    """The scene with each of `texts` on or beside its boards; what is out of sight is told in words."""
     found = named(scene, _names(texts))
     called = {text: text for text in texts}
     if found.crowded:
@@ -136,7 +138,7 @@ def _view(
         *((f"{numbers}.",) if numbers else ()), *((f"Out of sight: {out}.",) if hidden else ()), *more,
     )
     seen = and_list([text for text in texts if text not in hidden])
-    return scene.with_items(*found.items, legend=legend, alt=" ".join([f"Named: {seen}.", *legend])), len(hidden)
+    return scene.with_items(*found.items, legend=legend, alt=" ".join([f"Named: {seen}.", *legend]))
 
 
 def _names(texts: Mapping[str, list[Board]]) -> dict[str, list[str]]:
