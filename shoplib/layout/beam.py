@@ -8,7 +8,7 @@ The scheme is that of the open literature on tree search for guillotine packing;
 once in numpy.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 import numpy as np
 
@@ -49,10 +49,9 @@ class Beam:
         # Index 0: bands follow each other along the sheet; 1: across it.
         self.w, self.h = np.stack((w, h)), np.stack((h, w))
         self.across, self.along = self.w.astype(np.int32), self.h.astype(np.int32)
-        self.pieces = int(grown.count.sum())
         self.cut_short = False
         self.deep = False
-        self.repeats = self.pieces > 2 * len(kinds)
+        self.repeats = bool(grown.count.sum() > 2 * len(kinds))
         # The last stock is none at all: where every layout begins.
         # A place is a stock and the way of its bands: 2 * stock + way.
         wide, high = np.append(grown.wide, 0).astype(float), np.append(grown.high, 0).astype(float)
@@ -71,8 +70,8 @@ class Beam:
         self.value = w * h * base
         self.worth = self.value
         self.sheet_value = area * self.rate
-        self.all_value = float((self.value[: len(kinds)] * grown.count[kinds]).sum())
         self.area, self.base = area, base
+        self.all_value = 0.0  # of the parts that a pass has to lay
         self.free = np.append((self.cost[:-1] == 0) & (grown.there > 0), False)
         self.telling = telling(grown, TOLD)[:, kinds] / step
         self.seen: set[int] = set()
@@ -93,20 +92,30 @@ class Beam:
                 priced = priced * (worth @ count) / (priced @ count)
                 worth = worth + MIX[seed % len(MIX)] * (priced - worth)
             worth = worth * (1 + SHAKE[seed % len(SHAKE)] * rng.random(len(worth)))
-            self.worth = (worth * (self.all_value / (worth @ count)))[self.kind]
+            whole = self.value[: len(self.real)] @ count
+            self.worth = (worth * (whole / (worth @ count)))[self.kind]
 
-    def run(self, width: int, guide: tuple[float, float], most: int, stop: Callable[[], bool]) -> list[list[Sheet]]:
+    def run(
+        self,
+        width: int,
+        guide: tuple[float, float],
+        most: int,
+        stop: Callable[[], bool],
+        kept: Sequence[Sheet] = (),
+    ) -> list[list[Sheet]]:
         """Finished layouts that cost at most `most`, cheapest first; empty where this pass finds none.
+
+        The sheets that are `kept` stay as they are: they are in each of these layouts.
 
         `cut_short` then tells whether there was anything that it did not look at. `deep` passes lay parts on top of
         each other in a strip as well, which takes one stage more.
         """
-        limit = most // self.step + 1e-6
+        limit = (most - self.grown.cost_of(kept)) // self.step + 1e-6
         self.cut_short = False
-        state, place, count, there, mark = self._nothing()
+        state, place, count, there, mark = self._nothing(kept)
         begun = before = mark
         trail = []
-        for level in range(self.pieces):
+        for level in range(int(count.sum())):
             if stop():
                 self.cut_short = True
                 return []
@@ -122,12 +131,22 @@ class Beam:
             before = mark
             trail.append((node, variant, state[COLUMN], state[TOP], place, fresh))
         self._close(trail, np.arange(len(node)), mark - begun)
-        return [self._sheets(trail, end) for end in np.argsort(state[PAID], kind="stable")[:ENDS].tolist()]
+        ends = np.argsort(state[PAID], kind="stable")[:ENDS].tolist()
+        return [[*kept, *self._sheets(trail, end)] for end in ends]
 
-    def price(self, width: int, guide: tuple[float, float], prices: np.ndarray, most: int, seed: int) -> list[Sheet]:
+    def price(
+        self,
+        width: int,
+        guide: tuple[float, float],
+        prices: np.ndarray,
+        most: int,
+        seed: int,
+        kept: Sequence[Sheet] = (),
+    ) -> list[Sheet]:
         """At most `most` single sheets whose parts, at these prices, are worth more than the sheet costs.
 
-        Two times of three the prices are shaken first: else the same sheets are found again and again.
+        Two times of three the prices are shaken first: else the same sheets are found again and again. What is on
+        sheets that are `kept` is there no more.
         """
         worth = prices[self.real] / self.step
         if seed % 3:
@@ -135,7 +154,7 @@ class Beam:
             shaken = worth * (1 + SHAKE[-1] * np.random.default_rng(seed).random(len(worth)))
             worth = shaken * ((worth @ count) / (shaken @ count or 1.0))
         self.worth = worth[self.kind]
-        state, place, count, there, mark = self._nothing()
+        state, place, count, there, mark = self._nothing(kept)
         count = count * (worth > 1e-9)
         trail, found = [], []
         while True:
@@ -152,10 +171,15 @@ class Beam:
         found.sort()
         return [self._sheets(trail[:level], end)[0] for _, level, end in found[:most]]
 
-    def _nothing(self):
-        """Where every layout begins: state, place, parts and stock that are there, mark."""
-        count = self.grown.count[self.real][None].astype(np.int16)
-        there = self.grown.there[None].astype(np.int32)
+    def _nothing(self, kept: Sequence[Sheet] = ()):
+        """Where every layout begins beside what is kept: state, place, parts and stock that are there, mark."""
+        count, there = self.grown.count.copy(), self.grown.there.copy()
+        for sheet in kept:
+            np.subtract.at(count, [lie.kind for lie in sheet.lies], 1)
+            there[sheet.stock] -= 1
+        count = count[self.real][None].astype(np.int16)
+        self.all_value = float(self.value[: len(self.real)] @ count[0])
+        there = there[None].astype(np.int32)
         return np.zeros((ROWS, 1)), np.full(1, self.nowhere), count, there, np.zeros(1, np.uint64)
 
     def _after(self, state, place, count, there, variant):

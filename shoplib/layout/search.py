@@ -4,7 +4,7 @@ import time
 from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import replace
-from itertools import count, cycle
+from itertools import count
 
 from shoplib.layout.alike import alike
 from shoplib.layout.beam import Beam
@@ -14,13 +14,11 @@ from shoplib.layout.first_fit import first_fit
 from shoplib.layout.grown import Grown, Sheet, grown
 from shoplib.layout.many_fits import ManyFits
 from shoplib.layout.pieces import Job, Layout, LayoutError
+from shoplib.layout.put_together import put_together
 from shoplib.layout.scales import closer_bounds
 
 GUIDES = ((0.1, 1.0), (0.0, 1.0), (0.1, 1.5))
 """How unfinished layouts are compared (see `Beam._score`)."""
-
-ONE_SHEET = ((0.0, 0.1), (0.03, 0.3), (0.1, 0.6))
-"""The same for single sheets: what is left over counts, and little whether much lies there yet."""
 
 POOL_PASSES = 200
 """Passes of a pool: beyond these hardly any layout is new."""
@@ -28,8 +26,8 @@ POOL_PASSES = 200
 FOR_BOUND = 0.2
 """The part of the time that is given to a closer bound."""
 
-ROUNDS = {False: 12, True: 40}
-"""Searches for single sheets before whole ones are put together again; more where many parts are equal."""
+EVERY = 2
+"""Passes with the worth of parts shaken before sheets of all layouts are put together again."""
 
 
 def layouts(job: Job, seconds: float, clock: Callable[[], float] = time.monotonic) -> Iterator[Layout]:
@@ -97,14 +95,12 @@ def _better(
                 best = other
                 yield best, bound
                 continue
-        if shaken and shaken % 4 == 0 and left() > 0:
+        if shaken and shaken % EVERY == 0 and left() > 0:
             if columns is None:
                 columns = Columns(grown)
-                for sheet in best:
-                    columns.add(sheet)
-            for sheet in beam.closed_sheets():
-                columns.add(sheet)
-            whole = _put_together(beam, columns, grown.cost_of(best) - 1, left)
+                columns.add_all(best)
+            columns.add_all(beam.closed_sheets())
+            whole = put_together(beam, columns, best, shaken, left)
             if whole:
                 best = whole
                 yield best, bound
@@ -118,16 +114,6 @@ def _closer(grown: Grown, bound: int, cost: int, left: Callable[[], float]) -> i
         if bound >= cost or left() <= until:
             break
     return bound
-
-
-def _put_together(beam: Beam, columns: Columns, most: int, left: Callable[[], float]) -> list[Sheet] | None:
-    """A layout of sheets of many layouts, with new sheets where those would make parts cheaper."""
-    for turn, guide in zip(range(ROUNDS[beam.repeats]), cycle(ONE_SHEET), strict=False):
-        if left() <= 0:
-            return None
-        for sheet in beam.price(128, guide, columns.prices()[1], 50, turn):
-            columns.add(sheet)
-    return columns.whole(most, min(1.0, left())) if left() > 0 else None
 
 
 def _passes() -> Iterator[tuple[int, tuple[float, float], int]]:
