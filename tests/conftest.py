@@ -37,6 +37,12 @@ def count(pytestconfig):
     return lambda short, long: long if pytestconfig.getoption("--long") else short
 
 
+@pytest.fixture(scope="session")
+def quick(pytestconfig):
+    """Whether cases that are alike are looked at in turn; with --long each is."""
+    return not pytestconfig.getoption("--long")
+
+
 def pytest_collection_modifyitems(items):
     place = {f"tests/{name}.py": number for number, name in enumerate(LONGEST)}
     items.sort(key=lambda item: place.get(item.nodeid.partition("::")[0], len(place)))

@@ -182,10 +182,10 @@ def _bars(found: list[Path]) -> list[tuple[float, float]]:
 
 
 @pytest.mark.parametrize("kind", JOINTS, ids=lambda kind: kind.name)
-def test_the_check_bars_are_100_mm_both_ways(kind, pytestconfig):
+def test_the_check_bars_are_100_mm_both_ways(kind, quick):
     """One template draws them: each joint on one paper, in turn, and on both with --long."""
     in_turn = [tuple(PAPERS)[JOINTS.index(kind) % len(PAPERS)]]
-    for paper in PAPERS if pytestconfig.getoption("--long") else in_turn:
+    for paper in in_turn if quick else PAPERS:
         reader = PdfReader(BytesIO(practice_sheet(kind, stock_for(kind, "mm"), paper=paper)))
         across, up = sorted((bar for page in reader.pages for bar in _bars(paths(page))), reverse=True)
         assert across == pytest.approx((100.0, 0.0), abs=NEARLY)

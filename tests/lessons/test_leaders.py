@@ -118,9 +118,9 @@ def _on(item, at, near) -> bool:
 
 @pytest.mark.parametrize("large", [False, True], ids=["ordinary", "large"])
 @pytest.mark.parametrize("name", PAGES)
-def test_no_two_leaders_cross_and_each_begins_on_what_it_names(own_folder, drawn, unit, large, name, pytestconfig):
+def test_no_two_leaders_cross_and_each_begins_on_what_it_names(own_folder, drawn, unit, large, name, quick):
     no_leaders = name.startswith(("00", "08"))  # the parts of a sheet are named where they lie
-    if no_leaders and not pytestconfig.getoption("--long") and (unit, large) != ("mm", True):
+    if no_leaders and quick and (unit, large) != ("mm", True):
         pytest.skip("it has no leaders in either unit and type: looked at once, and in all with --long")
     save_unit(unit)
     save_large(large)

@@ -43,7 +43,10 @@ def cut(bench, stock, values, setting, value):
 
 @pytest.mark.parametrize("unit", ["in", "mm"])
 @pytest.mark.parametrize("name", [kind.name for kind in JOINTS])
-def test_what_is_advised_works_and_one_step_further_does_not(name, unit):
+def test_what_is_advised_works_and_one_step_further_does_not(name, unit, quick):
+    names = [kind.name for kind in JOINTS]
+    if (names.index(name) + (unit == "mm")) % 2 and quick:
+        pytest.skip("each joint in one unit, in turn; with --long in both")
     draw, bench, told = random.Random(11), Bench(joint(name), unit), 0
     panel = bench_panel(name, unit)
     for _ in panel.groups:
