@@ -205,10 +205,12 @@ def _dashed(rect: Rect, kind: str = "hidden") -> Iterable[Line]:
 
 
 def _tag(face: Face, tag: str, cuts: list[Cut]) -> Leader:
-    """Above for what runs across the board and for holes, on the right for what runs along it."""
+    """Above for what runs across the board, for holes and for the sockets of an end, on the right for what runs along
+    it.
+    """
     rect = max((face.extent(cut) for cut in cuts), key=lambda r: r[3])
     a, b, c, d = rect
-    if isinstance(cuts[0], BoxCut) and c - a > d - b:
+    if isinstance(cuts[0], BoxCut) and cuts[0].kind != "socket" and c - a > d - b:
         return Leader((c - min(c - a, face.board.length) // 40, (b + d) // 2), "right", tag, ringed=True)
     inside = (d - b) // 12 if isinstance(cuts[0], BoxCut) else (d - b) // 2
     return Leader(((a + c) // 2, d - inside), "above", tag, ringed=True)

@@ -18,10 +18,11 @@ class Heading:
 
 @dataclass(frozen=True, slots=True)
 class Words:
-    """A paragraph; `grave` in heavy letters."""
+    """A paragraph; `grave` in heavy letters, `small` as small as the words under a picture."""
 
     text: str
     grave: bool = False
+    small: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,7 +152,7 @@ def as_data(blocks: Iterable[Block]) -> list[dict]:
     """The blocks for the template.
 
     >>> as_data([Words("Dry-fit first."), Framed((Words("Two people lift."),), "Cautions")])[1]["blocks"]
-    [{'kind': 'Words', 'text': 'Two people lift.', 'grave': False}]
+    [{'kind': 'Words', 'text': 'Two people lift.', 'grave': False, 'small': False}]
     """
     return [{"kind": type(block).__name__, **{f.name: _value(getattr(block, f.name)) for f in fields(block)}}
             for block in blocks]

@@ -32,7 +32,7 @@ _LEAST, _FOR_EACH = 30.0, 4.5
 so that their sizes stand apart. Judged by eye on the shipped projects."""
 _LOWEST = 25.0
 """Less height than this in mm is no drawing."""
-_SPARE = 3.0
+_SPARE = 4.5
 """Mm of each entry that stay white, since words may come out a little higher than reckoned."""
 
 
@@ -134,7 +134,7 @@ def _bare(scene: Scene) -> Picture:
 def _words(scene: Scene) -> tuple[Block, ...]:
     """What stands beside a drawing."""
     alarms = (Framed(tuple(Words(line, True) for line in scene.alarms)),) if scene.alarms else ()
-    return (*alarms, *(Words(line) for line in scene.legend))
+    return (*alarms, *(Words(line, small=True) for line in scene.legend))
 
 
 def _sizes(scene: Scene) -> int:
