@@ -50,7 +50,7 @@ def test_every_board_has_one_label_in_the_pdf_that_tells_its_size(name, paper):
     said = []
     for top, bottom, words in cells:
         title = " ".join(text for _, _, size, text in words if size == TITLE)
-        body = " ".join(text for _, _, size, text in words if size == BODY).replace("- ", "-")  # broken at hyphens
+        body = " ".join(text for _, _, size, text in words if size == BODY).replace("- ", "-").replace("\u00a0", " ")
         said.append((title, body))
         assert words[0][2] == TITLE, f"the words before {title} run over their label"
         assert top - words[0][1] > 3 and words[-1][1] - bottom > 1.5, f"{title} comes too near to where it is cut"
