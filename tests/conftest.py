@@ -12,9 +12,11 @@ BROWSER = os.environ.get("SHOPLIB_BROWSER", "if there")
 """`required`: browser tests fail where there is no Chromium; `later`: skip them; else: if they can run."""
 
 LONGEST = (
-    "lessons/test_sets", "lessons/test_exercises", "judge/test_projects", "notebooks/test_recording",
-    "test_notebooks", "joints/test_every_pair", "live/test_carcass_panel", "live/test_every_length_asks",
-    "lessons/test_each_size", "live/test_bench_panel", "live/test_joint_panels",
+    "notebooks/test_recording", "documents/test_practice_sheet", "lessons/test_sets", "judge/test_projects",
+    "lessons/test_exercises", "documents/test_bench_papers", "live/test_layout_panel",
+    "live/test_asked_in_sentences", "live/test_hardware_panel", "lessons/test_numbers_follow", "live/test_bench_panel",
+    "lessons/test_leaders", "layout/test_choose", "lessons/test_each_size", "layout/test_random_lists",
+    "live/test_carcass_panel", "live/test_every_length_asks", "joints/test_every_pair", "test_notebooks",
 )
 """Files that take longest, which one worker runs whole: they come first, so that none is left alone at the end."""
 
