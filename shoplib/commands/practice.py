@@ -7,8 +7,9 @@ from pathlib import Path
 
 from shoplib.documents.asked import NotUnderstood, date_printed, paper_called, paper_name
 from shoplib.documents.atomic import WriteError, write_files
+from shoplib.documents.paper import USUAL
 from shoplib.documents.practice_pieces import practice_stock
-from shoplib.documents.practice_sheet import practice_sheet, usual_paper
+from shoplib.documents.practice_sheet import practice_sheet
 from shoplib.documents.practice_tools import Tools, usual_tools
 from shoplib.joints import JOINTS
 from shoplib.joints.bench_pair import CannotCut, JointKind
@@ -35,7 +36,7 @@ def run(name: str, to: str, thickness: str, receives: str, tool: str, paper: str
         kind = joint_called(name)
         way = way_called(tool, kind)
         style = MM_STYLE if unit_written(thickness, what="thickness") == "mm" else INCH_STYLE
-        paper = paper_called(paper) if paper else usual_paper(style)
+        paper = paper_called(paper) if paper else USUAL[style.unit]
         sheet = _sheet("entering sheet", thickness, readings, style)
         other = _sheet("receiving sheet", receives, (), style) if receives else sheet
         stock = practice_stock(kind, sheet, other, style)

@@ -7,10 +7,10 @@ from pathlib import Path
 from shoplib.commands.progress import laid_out_told
 from shoplib.documents.asked import NotUnderstood, date_printed, paper_called, paper_name
 from shoplib.documents.atomic import WriteError, write_files
+from shoplib.documents.paper import PAPERS
 from shoplib.documents.project_file import ProjectFileError
 from shoplib.model.project import ImpossibleProject
 from shoplib.printed.everything import ABOUT, TEMPLATES, print_project
-from shoplib.printed.paper import PAPERS
 
 PRINTED, STOPPED, NOTHING = 0, 1, 2
 

@@ -1,6 +1,6 @@
 """What is asked for by name: the paper, and the date at the head of a page."""
 
-from shoplib.documents.practice_sheet import PAPERS
+from shoplib.documents.paper import PAPERS
 
 _LONGEST_DATE = 30
 

@@ -9,6 +9,7 @@ from shoplib.documents.cut_notes import cut_notes
 from shoplib.documents.fitted import LETTER, LINE, Room, fitted, half_page
 from shoplib.documents.hardware_page import hardware_page
 from shoplib.documents.joint_pages import butted, joint_scenes, without_cut
+from shoplib.documents.paper import PAPERS, USUAL
 from shoplib.documents.standing import standing_words
 from shoplib.documents.typeset import typeset
 from shoplib.draw.chains import bays, unit_note
@@ -20,9 +21,6 @@ from shoplib.draw.section import section_plan, section_side
 from shoplib.lists.alike import told_once
 from shoplib.measure import write_brief
 from shoplib.model.solved import Cabinet, Finding
-
-_PAPER = {"in": ("us-letter", 215.9, 279.4), "mm": ("a4", 210.0, 297.0)}
-"""Paper by unit: Typst's name, width and height in mm (ANSI/ASME Y14.1 size A; ISO 216 A4)."""
 
 _ACROSS, _DOWN = 24.0, 26.0
 """Margins of the page in mm, both sides together, as the template sets them."""
@@ -79,17 +77,17 @@ def _named(scenes: Iterable[Scene]) -> Iterator[tuple[str, Scene]]:
 def _pdf(cabinet: Cabinet, findings: tuple[Finding, ...], views: Iterable[Scene], joints: Iterable[Scene],
          boards: Iterable[Scene]) -> bytes:
     unit = cabinet.style.unit
-    paper, width, height = _PAPER[unit]
+    paper = PAPERS[USUAL[unit]]
     wide, deep, high = (write_brief(s, cabinet.style) for s in _outside(cabinet))
-    lying = (height - _ACROSS, width - _DOWN - _HEADING)
-    standing = (width - _ACROSS, height - _DOWN)
+    lying = (paper.height - _ACROSS, paper.width - _DOWN - _HEADING)
+    standing = (paper.width - _ACROSS, paper.height - _DOWN)
     first = _first_words(cabinet, findings)
     taken = sum(LINE * len(wrapped(line["text"], LETTER, lying[0] - 4)) for line in first) + 5
     under = (lying[0], lying[1] - taken)
     apart = under[1] < _LEAST_VIEW
     return typeset("drawings.typ", {
         "title": cabinet.name,
-        "paper": paper,
+        "paper": paper.typeset,
         "unit": f"sizes in {'inches' if unit == 'in' else 'millimetres'}",
         "caution": "Work to the written sizes; do not measure from the paper.",
         "summary": f"Outside: {wide} wide, {deep} deep, {high} high.",

@@ -5,6 +5,7 @@ from types import MappingProxyType
 from typing import Any
 
 from shoplib.checks.readings import MOST_SPREAD, unlike_in
+from shoplib.documents.paper import PAPERS, USUAL
 from shoplib.documents.practice_cuts import CutRow, cut_rows
 from shoplib.documents.practice_pieces import Piece, pieces
 from shoplib.documents.practice_results import fit_rows, measured_form, results_of
@@ -20,9 +21,6 @@ from shoplib.model.dado_stack import target_width
 from shoplib.model.sheet import Sheet
 from shoplib.tables.joint_facts import joint_facts
 from shoplib.tables.setups import Setup, setups
-
-PAPERS = {"letter": "us-letter", "a4": "a4"}
-"""Papers by the name that a person gives; Typst's own name for each."""
 
 BAR = 100 * MM
 """The check bars, across and up: a printer that scales the page shows it there."""
@@ -55,16 +53,6 @@ _SOURCES = (
 )
 
 
-def usual_paper(style: Style) -> str:
-    """Letter where the shop works in inches, A4 where it works in millimetres.
-
-    >>> from shoplib.measure import MM_STYLE
-    >>> usual_paper(MM_STYLE)
-    'a4'
-    """
-    return "letter" if style.unit == "in" else "a4"
-
-
 def practice_sheet(
     kind: JointKind, stock: Stock, way: str = "", values: Mapping[str, int] = MappingProxyType({}),
     date: str = "", paper: str = "", tools: Tools | None = None,
@@ -90,7 +78,7 @@ def practice_sheet(
     chosen = by_name[way] if way else next(iter(by_name.values()))
     tools = tools or usual_tools(stock.style)
     pair = kind.build(stock, suited_values(kind, stock, chosen, tools) | dict(values))
-    paper = PAPERS[paper or usual_paper(stock.style)]
+    paper = PAPERS[paper or USUAL[stock.style.unit]].typeset
     return typeset("practice_sheet.typ", sheet_data(kind, pair, chosen, date, paper, tools))
 
 

@@ -11,13 +11,13 @@ from shoplib.buying.laid_out import laid_out
 from shoplib.documents.asked import NotUnderstood, date_printed, paper_name
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.examples import PROJECTS
+from shoplib.documents.paper import PAPERS
 from shoplib.documents.project_file import ProjectFileError
 from shoplib.live.keep_box import FOLDER
 from shoplib.live.large_type import enlarge
 from shoplib.live.wake import left_behind
 from shoplib.model.project import ImpossibleProject
 from shoplib.printed.everything import ABOUT, TEMPLATES, Printed, print_project
-from shoplib.printed.paper import PAPERS
 
 INTO = "my_prints"
 SECONDS = 10.0

@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from shoplib.documents.board_scenes import scenes_of
 from shoplib.documents.fitted import Fitted, Room, fitted
+from shoplib.documents.paper import Paper
 from shoplib.draw.board_drawing import RUNNING, size_lines, size_words
 from shoplib.draw.chains import unit_note
 from shoplib.draw.scene import BRACKETS, Leader, Line, Scene
@@ -15,7 +16,6 @@ from shoplib.measure import MM
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Beside, Block, Framed, Heading, Picture, Together, Words
 from shoplib.printed.how_high import how_high
-from shoplib.printed.paper import Paper
 from shoplib.printed.pictures import picture_of
 from shoplib.printed.reference import reference
 from shoplib.words.naming import boards_in_short

@@ -5,12 +5,12 @@ from collections.abc import Iterable
 from shoplib.buying.laid import LaidOut
 from shoplib.documents.cautions import cautions
 from shoplib.documents.cut_order_words import saw_cautions
+from shoplib.documents.paper import Paper
 from shoplib.documents.plan_words import verdict
 from shoplib.documents.sheets_words import lifts_told
 from shoplib.lists.alike import told_once
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Block, Bullets, Framed, Heading, Words
-from shoplib.printed.paper import Paper
 from shoplib.words.quoted import in_quotes
 
 TITLE = "Cautions first"
@@ -28,7 +28,7 @@ def caution_pages(
 
     `found` is the cabinet laid out, whose sheets say who lifts what; None where it cannot be laid out.
 
-    >>> from shoplib.printed.paper import PAPERS
+    >>> from shoplib.documents.paper import PAPERS
     >>> pages = caution_pages(Cabinet("plain boards", (), {}), (), (), None, PAPERS["a4"])
     >>> [block.title for block in pages if isinstance(block, Framed)]
     ['While you cut, lift and load', 'At the saw']

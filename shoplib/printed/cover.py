@@ -6,13 +6,13 @@ from shoplib.buying.thickness import thick_words
 from shoplib.documents.cut_list_file import sizes_words
 from shoplib.documents.fitted import LINE
 from shoplib.documents.glossary import TOOL_WORDS, WORDS, words_of
+from shoplib.documents.paper import Paper
 from shoplib.documents.standing import standing_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import narrowest
 from shoplib.model.box import Point, around
 from shoplib.model.solved import Cabinet
 from shoplib.printed.blocks import Beside, Block, Bullets, Contents, Heading, Table, Words
-from shoplib.printed.paper import Paper
 from shoplib.printed.whole_pages import exploded_picture
 from shoplib.words.naming import and_list, in_short, plural
 

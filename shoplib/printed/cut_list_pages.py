@@ -5,6 +5,7 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from shoplib.documents.before_cutting import MEASURE, before_cutting
 from shoplib.documents.cut_list_file import sum_text
+from shoplib.documents.paper import Paper
 from shoplib.documents.to_measure import planned_depths, planned_openings
 from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import Kind, kinds
@@ -12,7 +13,6 @@ from shoplib.lists.row_words import edging_words
 from shoplib.lists.writing import Writing
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Beside, Block, Bullets, Framed, Heading, Table, ToFillIn, Together, Words
-from shoplib.printed.paper import Paper
 from shoplib.words.naming import boards_in_short
 from shoplib.words.quoted import in_quotes
 from shoplib.words.stages import STAGES

@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 
 from shoplib.documents.fitted import Room, fitted
+from shoplib.documents.paper import Paper
 from shoplib.documents.to_measure import planned_depths, planned_openings
 from shoplib.draw.board_drawing import size_words
 from shoplib.draw.chains import unit_note
@@ -27,7 +28,6 @@ from shoplib.printed.drawer_sizes import (
     width_sum,
 )
 from shoplib.printed.found import found_on
-from shoplib.printed.paper import Paper
 from shoplib.printed.pictures import picture
 from shoplib.tables.slides import Slide
 from shoplib.words.naming import and_list, boards_in_short, in_short

@@ -9,6 +9,7 @@ from shoplib.checks import check
 from shoplib.checks.in_use import check_in_use
 from shoplib.documents.cut_list_file import cut_list_csv
 from shoplib.documents.decimal_comma import with_decimal_comma
+from shoplib.documents.paper import PAPERS, USUAL, Paper
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.plan_words import verdict
 from shoplib.documents.project_file import read_project
@@ -20,7 +21,6 @@ from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.labels import label_pages
-from shoplib.printed.paper import PAPERS, USUAL, Paper
 from shoplib.printed.plan_set import TITLE, plan_set
 from shoplib.printed.set_in_type import set_in_type
 from shoplib.printed.stamp import STOPPED, Stamp, fingerprint

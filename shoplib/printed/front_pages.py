@@ -7,6 +7,7 @@ from shoplib.documents.before_cutting import measure_first
 from shoplib.documents.cut_list_file import sum_text
 from shoplib.documents.hardware_page import pulls_section
 from shoplib.documents.page_section import Section
+from shoplib.documents.paper import Paper
 from shoplib.draw.board_drawing import size_words
 from shoplib.draw.chains import unit_note
 from shoplib.draw.elevation import front_elevation
@@ -18,7 +19,6 @@ from shoplib.printed.blocks import Block, Bullets, Framed, Heading, Table, Toget
 from shoplib.printed.found import found_on
 from shoplib.printed.front_chains import chains_across, chains_upward, open_gaps
 from shoplib.printed.hardware_pages import in_blocks, spacer_table
-from shoplib.printed.paper import Paper
 from shoplib.printed.pictures import picture
 from shoplib.printed.spacers import gap_spacers
 from shoplib.words.naming import and_list, boards_in_short, in_short

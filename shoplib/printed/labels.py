@@ -1,5 +1,6 @@
 """Labels for the boards, one for each piece: what it is, where it goes, its size at the saw, its reference sides."""
 
+from shoplib.documents.paper import Paper
 from shoplib.draw.face_on import FaceOn
 from shoplib.draw.slide_lines import worked_faces
 from shoplib.draw.true_scale import Area, Item, Layer, Stroke, Words, frame, true_svg
@@ -11,7 +12,6 @@ from shoplib.measure import MM
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 from shoplib.printed import blocks as printed
-from shoplib.printed.paper import Paper
 from shoplib.printed.stamp import Stamp, plan_mark
 
 HOW = (

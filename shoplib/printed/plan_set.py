@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from shoplib.buying.laid import LaidOut
+from shoplib.documents.paper import Paper
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Block, NewPage, told
 from shoplib.printed.board_pages import board_pages
@@ -13,7 +14,6 @@ from shoplib.printed.cut_list_pages import cut_list_pages
 from shoplib.printed.drawer_page import drawer_pages
 from shoplib.printed.front_pages import front_pages
 from shoplib.printed.hardware_pages import hardware_pages
-from shoplib.printed.paper import Paper
 from shoplib.printed.sheet_pages import sheet_pages
 from shoplib.printed.whole_pages import whole_pages
 

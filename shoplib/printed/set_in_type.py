@@ -4,9 +4,9 @@ import re
 from collections.abc import Sequence
 from typing import Any
 
+from shoplib.documents.paper import ABOVE, ACROSS, BELOW, Paper
 from shoplib.documents.typeset import typeset
 from shoplib.printed.blocks import Block, NewPage, as_data
-from shoplib.printed.paper import ABOVE, ACROSS, BELOW, Paper
 from shoplib.printed.stamp import Stamp
 
 _SIZE = re.compile(r"(?:\b\d+ )?\d+/\d+(?: (?:in|mm)\b)?|\b[\d.]+ (?:in|mm)\b")
@@ -19,7 +19,7 @@ def set_in_type(title: str, blocks: Sequence[Block], stamp: Stamp, paper: Paper,
     The first page stands, unless the blocks begin with a `NewPage` that lies.
 
     >>> from shoplib.printed.blocks import Words
-    >>> from shoplib.printed.paper import PAPERS
+    >>> from shoplib.documents.paper import PAPERS
     >>> set_in_type("Notes", [Words("Dry-fit first.")], Stamp("Shelf", "2222-3333"), PAPERS["a4"], "Measure.")[:5]
     b'%PDF-'
     """

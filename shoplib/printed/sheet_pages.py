@@ -14,11 +14,11 @@ from shoplib.buying.waiting import not_before
 from shoplib.documents.buying_file import FIRST, amount, total_words
 from shoplib.documents.cut_order_file import COLUMNS, TWO, order_rows
 from shoplib.documents.fitted import Room, words_height
+from shoplib.documents.paper import Paper
 from shoplib.documents.sheets_words import cures, lost_parts, verdict
 from shoplib.draw.scene import Scene
 from shoplib.draw.sheet_layout import sheet_scenes
 from shoplib.printed.blocks import Beside, Block, Bullets, Heading, NewPage, Table, Words
-from shoplib.printed.paper import Paper
 from shoplib.printed.pictures import picture
 from shoplib.words.naming import and_list, in_short
 from shoplib.words.stages import STAGES

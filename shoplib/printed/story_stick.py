@@ -3,13 +3,13 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from shoplib.documents.paper import Paper
 from shoplib.draw.lettering import spread, text_width, wrapped
 from shoplib.draw.true_scale import Item, Stroke, TrueDrawing, Words, frame
 from shoplib.lists.writing import Writing
 from shoplib.measure import MM
 from shoplib.model.solved import Cabinet
 from shoplib.printed import blocks as printed
-from shoplib.printed.paper import Paper
 from shoplib.printed.stamp import Stamp, plan_mark
 from shoplib.printed.sticks import Block, Mark, Stick, across_stick, bay_sticks, blocks, told
 from shoplib.printed.tiles import GUTTER, Head, tiled

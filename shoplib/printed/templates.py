@@ -1,10 +1,10 @@
 """Templates of a cabinet as pages to print and as SVG files in millimetres."""
 
 from shoplib.documents.board_scenes import file_name
+from shoplib.documents.paper import Paper
 from shoplib.model.solved import Cabinet
 from shoplib.printed.blocks import Block, Bullets, Heading, Table, Words
 from shoplib.printed.hole_templates import peg_templates, pull_templates
-from shoplib.printed.paper import Paper
 from shoplib.printed.stamp import Stamp, plan_mark
 from shoplib.printed.strip_templates import pin_templates, slide_templates
 from shoplib.printed.template import Template

@@ -7,6 +7,7 @@ the drawing on both pages that share it.
 
 from dataclasses import dataclass, replace
 
+from shoplib.documents.paper import Paper
 from shoplib.draw.lettering import wrapped
 from shoplib.draw.scene import Point, Rect
 from shoplib.draw.true_scale import (
@@ -24,7 +25,6 @@ from shoplib.draw.true_scale import (
 )
 from shoplib.measure import INCH, INCH_STYLE, MM, Style, to_step, write_length
 from shoplib.printed.blocks import Block, NewPage, WholePage
-from shoplib.printed.paper import Paper
 
 BAR = 100 * MM
 """The check bars: a printer that fits the page to its paper, or stretches it one way, shows it there."""

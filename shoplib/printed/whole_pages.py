@@ -1,13 +1,13 @@
 """The whole cabinet on paper: pictures that fill their room, for nobody measures from lines that run aslant."""
 
 from shoplib.documents.fitted import Room, words_height
+from shoplib.documents.paper import Paper
 from shoplib.draw.pen import draw_to_scale
 from shoplib.draw.scene import Scene
 from shoplib.draw.whole_view import assembled_view, drawers_apart, exploded_view
 from shoplib.measure import MM
 from shoplib.model.solved import Cabinet
 from shoplib.printed.blocks import Block, Heading, Picture, Together
-from shoplib.printed.paper import Paper
 
 TITLE = "The whole"
 

@@ -9,9 +9,10 @@ import pytest
 import typst
 from pypdf import PdfReader
 
+from shoplib.documents.paper import PAPERS, USUAL
 from shoplib.documents.practice_cuts import cut_rows
 from shoplib.documents.practice_pieces import pieces, practice_stock
-from shoplib.documents.practice_sheet import PAPERS, practice_sheet, sheet_data, usual_paper
+from shoplib.documents.practice_sheet import practice_sheet, sheet_data
 from shoplib.documents.practice_tools import suited_values, usual_tools
 from shoplib.documents.typeset import typeset
 from shoplib.draw.pair_section import pair_section, said
@@ -70,7 +71,7 @@ def test_every_setup_fits_on_two_pages_of_either_paper_and_is_tagged(kind, unit)
             pdf = practice_sheet(kind, stock, chosen.way.name, date="3 May 2026", paper=paper)
             reader = PdfReader(BytesIO(pdf))
             assert len(reader.pages) in (1, 2), (chosen.way.name, paper)
-            if paper != usual_paper(stock.style):
+            if paper != USUAL[stock.style.unit]:
                 continue  # the same words; they take long to read back
             each = [words(page) for page in reader.pages]
             for number, (page, text) in enumerate(zip(reader.pages, each, strict=True), 1):

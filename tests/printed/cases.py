@@ -4,11 +4,11 @@ from functools import cache
 from pathlib import Path
 
 from shoplib.checks import check
+from shoplib.documents.paper import PAPERS
 from shoplib.documents.plan_file import plan_dict
 from shoplib.documents.project_file import read_project
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet
-from shoplib.printed.paper import PAPERS
 from shoplib.printed.set_in_type import set_in_type
 from shoplib.printed.stamp import Stamp
 

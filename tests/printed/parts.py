@@ -7,6 +7,7 @@ from pypdf import PdfReader
 
 from shoplib.checks import check
 from shoplib.documents.examples import project_path
+from shoplib.documents.paper import PAPERS
 from shoplib.documents.project_file import read_project
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet, Finding
@@ -15,7 +16,6 @@ from shoplib.printed.board_pages import board_pages
 from shoplib.printed.drawer_page import drawer_pages
 from shoplib.printed.front_pages import front_pages
 from shoplib.printed.hardware_pages import hardware_pages
-from shoplib.printed.paper import PAPERS
 from shoplib.printed.set_in_type import set_in_type
 from shoplib.printed.stamp import Stamp
 from tests.printed.tagged import Tagged

@@ -11,11 +11,11 @@ from shoplib.buying.laid_out import laid_out
 from shoplib.checks import check
 from shoplib.checks.in_use import check_in_use
 from shoplib.documents.examples import project_path
+from shoplib.documents.paper import PAPERS
 from shoplib.documents.project_file import read_project
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.everything import print_files
-from shoplib.printed.paper import PAPERS
 from tests.printed.tagged import Tagged
 
 PROJECTS = (

@@ -7,13 +7,13 @@ import re
 import pytest
 
 from shoplib.documents.cut_list_file import cut_list_csv
+from shoplib.documents.paper import ABOVE, ACROSS, BELOW, PAPERS
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.row_words import kind_cut_words
 from shoplib.lists.writing import Writing
 from shoplib.model.solved import Finding
 from shoplib.printed.board_pages import HEADING, board_pages
 from shoplib.printed.labels import label_pages
-from shoplib.printed.paper import ABOVE, ACROSS, BELOW, PAPERS
 from shoplib.printed.reference import reference
 from tests.documents.pdf_paths import paths
 from tests.printed.lengths import WRITTEN, boards, near, numbers, unit_of

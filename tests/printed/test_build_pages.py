@@ -12,13 +12,13 @@ import pytest
 from shoplib.building.order import build_order
 from shoplib.checks import check
 from shoplib.checks.in_use import check_in_use
+from shoplib.documents.paper import PAPERS
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.to_measure import to_measure_text
 from shoplib.measure import write_brief
 from shoplib.model.cabinet import solve
 from shoplib.printed.blocks import Beside, Framed, Heading, Table, ToFillIn, Together, as_data
 from shoplib.printed.build_pages import build_pages
-from shoplib.printed.paper import PAPERS
 from shoplib.printed.set_in_type import set_in_type
 from shoplib.printed.stamp import Stamp
 from tests.building.cases import SHIPPED, shipped

@@ -11,8 +11,8 @@ from math import floor
 import pytest
 
 from shoplib.documents.cut_list_file import cut_list_csv, cut_list_text
+from shoplib.documents.paper import PAPERS
 from shoplib.documents.plan_file import plan_text
-from shoplib.printed.paper import PAPERS
 from tests.printed.sets import PROJECTS, plan_set_of, solved
 
 SETS = pytest.mark.parametrize(("project", "paper"), [(one, paper) for one in PROJECTS for paper in PAPERS])

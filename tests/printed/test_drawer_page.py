@@ -11,6 +11,7 @@ import pytest
 
 from shoplib.checks import check
 from shoplib.documents.cut_list_file import cut_list_csv
+from shoplib.documents.paper import PAPERS
 from shoplib.documents.to_measure import planned_depths, planned_openings, to_measure_text
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Measured, Opening
@@ -18,7 +19,6 @@ from shoplib.model.solved import Finding
 from shoplib.printed.blocks import Framed, Heading, ToFillIn
 from shoplib.printed.drawer_page import HEADING, MEASURE, SIZES, drawer_pages
 from shoplib.printed.drawer_sizes import bays_alike
-from shoplib.printed.paper import PAPERS
 from tests.printed.lengths import HIDDEN, UNIT, about, boards, corners, mm, near, plan, unit_of
 from tests.printed.parts import PROJECTS, cabinet_of, found_in, in_print, printed
 from tests.random_projects import project as random_project

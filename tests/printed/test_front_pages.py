@@ -5,10 +5,10 @@ from fractions import Fraction
 
 import pytest
 
+from shoplib.documents.paper import PAPERS
 from shoplib.model.cabinet import solve
 from shoplib.printed.front_chains import chains_across, chains_upward, open_gaps
 from shoplib.printed.front_pages import HEADING, front_pages
-from shoplib.printed.paper import PAPERS
 from tests.printed.lengths import WRITTEN, boards, corners, mm, near, plan, unit_of
 from tests.printed.parts import PROJECTS, in_print, printed
 from tests.random_projects import project as random_project

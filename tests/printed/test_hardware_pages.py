@@ -5,11 +5,11 @@ from itertools import pairwise
 import pytest
 
 from shoplib.checks import check
+from shoplib.documents.paper import ABOVE, ACROSS, BELOW, PAPERS
 from shoplib.model.cabinet import solve
 from shoplib.printed.drawer_page import HEADING as DRAWERS
 from shoplib.printed.front_pages import HEADING as FRONTS
 from shoplib.printed.hardware_pages import HEADING, hardware_pages
-from shoplib.printed.paper import ABOVE, ACROSS, BELOW, PAPERS
 from shoplib.printed.spacers import slide_spacers
 from tests.documents.pdf_paths import paths
 from tests.printed.lengths import WRITTEN, boards, corners, near, plan, unit_of

@@ -8,6 +8,7 @@ from functools import cache
 
 import pytest
 
+from shoplib.documents.paper import PAPERS
 from shoplib.documents.plan_file import board_record
 from shoplib.draw.face_on import FaceOn
 from shoplib.measure import MM
@@ -16,7 +17,6 @@ from shoplib.model.placement import Placement, directions
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
 from shoplib.printed.blocks import WholePage
-from shoplib.printed.paper import PAPERS
 from shoplib.printed.story_stick import story_stick_pages
 from shoplib.printed.templates import template_files, template_pages, templates
 from tests.printed.cases import NAMES, planned, printed, solved

@@ -7,13 +7,13 @@ import xml.etree.ElementTree as ET
 import pytest
 
 from shoplib.checks import check
+from shoplib.documents.paper import PAPERS
 from shoplib.documents.plan_file import plan_dict
 from shoplib.draw.lettering import text_width
 from shoplib.lists.writing import Writing
 from shoplib.model.cabinet import solve
 from shoplib.printed.blocks import Labels, WholePage
 from shoplib.printed.labels import label_pages
-from shoplib.printed.paper import PAPERS
 from shoplib.printed.stamp import STOPPED, Stamp
 from shoplib.printed.sticks import bay_sticks
 from shoplib.printed.story_stick import story_stick_pages

@@ -3,8 +3,11 @@
 from dataclasses import dataclass
 
 ACROSS, ABOVE, BELOW = 12.0, 16.0, 14.0
-"""Margins in mm: at the left and at the right, above, below. Printers leave about 6 mm white (common practice, no
-source); the stamp of the page stands in the margins above and below."""
+"""Margins of the papers for the bench in mm: at the left and at the right, above, below.
+
+Printers leave about 6 mm white (common practice, no source); the stamp of the page stands in the margins above and
+below.
+"""
 
 
 @dataclass(frozen=True, slots=True)
