@@ -111,26 +111,29 @@ def test_nothing_serious_light_and_dark(lab, page):
     look_at(lab, page, THEMES)
 
 
-def test_what_is_planted_is_found(lab):
+@pytest.fixture(scope="module")
+def carcass(lab):
+    """The page of lesson 02, run once for the tests that change it: the last of them spoils it."""
     opened = lab.open(lab.copy(NOTEBOOKS / "02_carcass_sizing.ipynb"), height=900)
     opened.run_all(awake=1)
-    opened.page.evaluate(LOUD)
-    planted = grave_faults(opened)
-    assert {fault.split(" ")[0] for fault in planted} >= {"button-name", "image-alt", "color-contrast"}, planted
+    yield opened
     opened.close()
 
 
-def test_a_panel_that_cannot_be_built_can_still_be_read(lab):
-    opened = lab.open(lab.copy(NOTEBOOKS / "02_carcass_sizing.ipynb"), height=900)
-    opened.run_all(awake=1)
-    panel = opened.panel()
-    enter(opened, panel, "Depth of the joint", "5/8 in")
-    enter(opened, panel, "Measured thickness of the sheet", "0.45 in")
+def test_a_panel_that_cannot_be_built_can_still_be_read(carcass):
+    panel = carcass.panel()
+    enter(carcass, panel, "Depth of the joint", "5/8 in")
+    enter(carcass, panel, "Measured thickness of the sheet", "0.45 in")
     assert panel.locator(".shop-picture-stale").count()
-    for name in ("JupyterLab Light", "JupyterLab Dark"):
-        theme(opened, name)
-        assert grave_faults(opened) == [], name
-    opened.close()
+    for name in THEMES:
+        theme(carcass, name)
+        assert grave_faults(carcass) == [], name
+
+
+def test_what_is_planted_is_found(carcass):
+    carcass.page.evaluate(LOUD)
+    planted = grave_faults(carcass)
+    assert {fault.split(" ")[0] for fault in planted} >= {"button-name", "image-alt", "color-contrast"}, planted
 
 
 COLOURS = """() => [...document.querySelectorAll('.shop-findings :is(.shop-stop, .shop-warn)')].map((one) => {
