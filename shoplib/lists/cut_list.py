@@ -118,6 +118,24 @@ def _signature(alike: tuple, marks: tuple[_Mark, ...], turns: Iterable[_Turn]) -
     return (*alike, tuple(min(turned)))
 
 
+def turns_between(one: Board, other: Board) -> tuple[_Turn, ...]:
+    """The half turns that lay a board on an equal one, cut on cut: which of its sides is which of the other's.
+
+    None where the two are not of one kind.
+
+    >>> from shoplib.model.placement import Placement
+    >>> side = Board("side", "case", 1, "s", 90, 50, 2, Placement((2, 0, 0), ("+z", "+y", "-x")))
+    >>> turns_between(side, side)
+    ((0, 0, 0), (0, 1, 1), (1, 0, 1), (1, 1, 0))
+    """
+    alike, marks = _as_it_lies(one)
+    there, lying = _as_it_lies(other)
+    if alike != there:
+        return ()
+    wanted = _signature(there, lying, HALF_TURNS[:1])
+    return tuple(turn for turn in HALF_TURNS if _signature(alike, marks, (turn,)) == wanted)
+
+
 def _cut_marks(board: Board) -> Iterator[_Mark]:
     a, b, c = board.size
     for cut in board.cuts:

@@ -56,8 +56,12 @@ def side_name(board: Board, own: int, side: int, outline: Box | None = None) -> 
 
 
 def outline_of(board: Board, cabinet: Cabinet) -> Box:
-    """The outline of the box that the board is part of: the case, or its drawer without the front."""
-    return around([part.box for part in cabinet.groups[board.group] if part.stage == board.stage])
+    """The outline of the box that the board is part of: the case, or its drawer without the front.
+
+    A runner that is fixed to the case later on is within it, and not an outline of its own.
+    """
+    stage = 1 if board.role in ("runner", "kicker") and board.group == "case" else board.stage
+    return around([part.box for part in cabinet.groups[board.group] if part.stage == stage])
 
 
 def own_side(board: Board, edge: str) -> tuple[int, int]:

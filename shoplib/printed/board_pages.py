@@ -17,7 +17,7 @@ from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Beside, Block, Framed, Heading, Picture, Together, Words
 from shoplib.printed.how_high import how_high
 from shoplib.printed.pictures import picture_of
-from shoplib.printed.reference import reference
+from shoplib.printed.reference import reference_words
 from shoplib.words.naming import boards_in_short
 from shoplib.words.stages import STAGES
 
@@ -82,7 +82,7 @@ def _facts(kind: Kind, cabinet: Cabinet) -> tuple[Words, ...]:
         lines.append(Words(f"Finished: {size_words(kind.finished, page)} with edging: {edging}."))
     joined = joined_words(kind, cabinet)
     goes = f" Goes in: {joined}." if joined else ""
-    return (*lines, Words(f"Reference: {reference(kind.first, cabinet).words}.{goes}"))
+    return (*lines, Words(f"Reference: {reference_words(kind, cabinet)}.{goes}"))
 
 
 def _face(head: Head, scene: Scene, kind: Kind, cabinet: Cabinet, room: Room) -> Together:

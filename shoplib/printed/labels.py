@@ -2,16 +2,15 @@
 
 from shoplib.documents.paper import Paper
 from shoplib.draw.face_on import FaceOn
-from shoplib.draw.slide_lines import worked_faces
 from shoplib.draw.true_scale import Area, Item, Layer, Stroke, Words, frame, true_svg
 from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words
-from shoplib.lists.sides import outline_of, side_name
 from shoplib.lists.writing import Writing
 from shoplib.measure import MM
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 from shoplib.printed import blocks as printed
+from shoplib.printed.reference import reference_face
 from shoplib.printed.stamp import Stamp, plan_mark
 
 HOW = (
@@ -41,9 +40,9 @@ def label_pages(cabinet: Cabinet, paper: Paper, stamp: Stamp | None = None) -> l
 def _label(board: Board, number: int, kind: Kind, cabinet: Cabinet, mark: str) -> printed.Label:
     page = Writing(cabinet.style)
     length, width, thickness = board.cut_size
-    looking = worked_faces(board, cabinet)[0]
+    looking = reference_face(board, kind, cabinet)
     face = FaceOn(board, looking)
-    called = side_name(board, 2, 1 if face.upper else -1, outline_of(board, cabinet))
+    called = face.called(cabinet)
     edges = (face.edge("left" if face.datum_left else "right"), face.edge("below"))
     told = called if called.startswith(looking) else f"{called}, {_LOOKS[looking]}"
     lines = (

@@ -2,11 +2,13 @@
 
 from dataclasses import dataclass
 
-from shoplib.draw.board_face import Face
+from shoplib.draw.face_on import FaceOn
 from shoplib.draw.slide_lines import worked_faces
-from shoplib.lists.sides import datum_side, outline_of, side_name
+from shoplib.lists.cut_list import Kind, turns_between
+from shoplib.lists.sides import datum_side, looks, side_name
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
+from shoplib.words.naming import and_list, in_short
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,13 +29,44 @@ class Reference:
         return f"{self.face}, {self.edge} and {self.end}"
 
 
-def reference(board: Board, cabinet: Cabinet) -> Reference:
+def reference(board: Board, kind: Kind, cabinet: Cabinet) -> Reference:
     """The sides that the places of its cuts are given from: the edge and the end nearest the front, the bottom or the
-    left of the cabinet, and the face that is worked, of two the one that is drawn first.
+    left of the cabinet, and the face that is worked (see `reference_face`).
 
     Raises KeyError where the board is not of the cabinet.
     """
-    seen = Face(board, worked_faces(board, cabinet)[0])
-    face = side_name(board, 2, 1 if seen.upper else -1, outline_of(board, cabinet))
+    face = FaceOn(board, reference_face(board, kind, cabinet)).called(cabinet)
     end, edge = (side_name(board, own, datum_side(board, own)) for own in (0, 1))
     return Reference(face, edge, end)
+
+
+def reference_face(board: Board, kind: Kind, cabinet: Cabinet) -> str:
+    """Which way the face looks that a board is marked out on: what its label names, and its page draws or names.
+
+    Of the first of its kind it is the face that is drawn first; of another the one that has the same cuts, laid cut on
+    cut, and where that carries nothing, the one that does. Where either would do, the one of the same name.
+    """
+    own = worked_faces(board, cabinet)
+    if board.name == kind.first.name:
+        return own[0]
+    drawn = FaceOn(kind.first, worked_faces(kind.first, cabinet)[0])
+    side = 1 if drawn.upper else -1
+    equal = {looks(board, 2, -side if over else side) for _, _, over in turns_between(kind.first, board)}
+    name = drawn.called(cabinet)
+    return min(own, key=lambda face: (face not in equal, FaceOn(board, face).called(cabinet) != name, own.index(face)))
+
+
+def reference_words(kind: Kind, cabinet: Cabinet) -> str:
+    """The sides of all boards of a kind in a line; where equal boards are called otherwise, which is which."""
+    first = reference(kind.first, kind, cabinet)
+    told: dict[str, list[str]] = {}
+    for board in kind.boards[1:]:
+        other = reference(board, kind, cabinet)
+        if other != first:
+            told.setdefault(_apart(other, first), []).append(board.name)
+    return "; ".join((first.words, *(f"of {and_list(in_short(names))} the {words}" for words, names in told.items())))
+
+
+def _apart(other: Reference, first: Reference) -> str:
+    """The face alone, where that is all in which two differ."""
+    return other.face if (other.edge, other.end) == (first.edge, first.end) else other.words

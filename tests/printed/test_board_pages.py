@@ -10,11 +10,13 @@ from shoplib.documents.cut_list_file import cut_list_csv
 from shoplib.documents.paper import ABOVE, ACROSS, BELOW, PAPERS
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.row_words import kind_cut_words
+from shoplib.lists.sides import looks
 from shoplib.lists.writing import Writing
+from shoplib.model.board import Hole
 from shoplib.model.solved import Finding
 from shoplib.printed.board_pages import HEADING, board_pages
 from shoplib.printed.labels import label_pages
-from shoplib.printed.reference import reference
+from shoplib.printed.reference import reference_face
 from tests.documents.pdf_paths import paths
 from tests.printed.lengths import WRITTEN, boards, near, numbers, unit_of
 from tests.printed.parts import PROJECTS, cabinet_of, found_in, in_print, printed
@@ -112,18 +114,56 @@ def test_what_is_measured_first_stands_at_each_board(project, paper):
 def test_reference_sides_are_those_nearest_left_front_and_floor(project, paper):
     for number, row in enumerate(listed(project), start=1):
         board = boards(project)[row["names"].split("; ")[0]]
-        told = re.search(r"Reference: (\w+) face, (\w+) edge and (\w+) end\.", entries(project, paper)[number][0])
+        told = re.search(r"Reference: (\w+) face, (\w+) edge and (\w+) end[.;]", entries(project, paper)[number][0])
         assert told[2] == DATUM[board["axes"][1][1]] and told[3] == DATUM[board["axes"][0][1]]
 
 
 @pytest.mark.parametrize("project", PROJECTS)
-def test_labels_name_the_same_reference_sides(project):
+def test_labels_name_the_same_reference_sides_as_the_board_pages(project):
+    """Every label against what its page reads for that very board: "inside face, ...; of top the inside face."."""
+    cabinet, found = cabinet_of(project), entries(project, "a4")
+    cells = {cell.title: cell.lines for block in label_pages(cabinet, PAPERS["a4"]) if hasattr(block, "cells")
+             for cell in block.cells}
+    assert sorted(cells) == sorted(cabinet.by_name)
+    for number, row in enumerate(listed(project), start=1):
+        told = re.search(r"Reference: (.+?)\.", found[number][0])[1]
+        first, *others = told.split("; ")
+        face, edge, end = re.fullmatch(r"(\w+ face), (\w+ edge) and (\w+ end)", first).groups()
+        named = {}
+        for one in others:
+            whose, its_face = re.fullmatch(r"of (.+) the (\w+ face)", one).groups()
+            named |= {name: its_face for name in row["names"].split("; ") if name in whose}
+        for name in row["names"].split("; "):
+            lies = next(line for line in cells[name] if line.startswith("Lies on: "))
+            sides = next(line for line in cells[name] if line.startswith("Measure from: "))
+            assert lies.removeprefix("Lies on: ").split(",")[0] == named.get(name, face), (name, told)
+            assert sorted(sides.removeprefix("Measure from: ").split(" and ")) == sorted((edge, end)), (name, told)
+
+
+@pytest.mark.parametrize("project", PROJECTS)
+def test_equal_boards_have_the_same_cuts_on_their_reference_faces(project):
+    """Counted in each board's own coordinates: cuts that open there, and there alone, by how deep they go.
+
+    A face without any may be named where a board carries its slides on the other one."""
     cabinet = cabinet_of(project)
-    [cells] = [block.cells for block in label_pages(cabinet, PAPERS["a4"]) if hasattr(block, "cells")]
-    for cell in cells:
-        sides = reference(cabinet.by_name[cell.title], cabinet)
-        [line] = [line.removeprefix("Measure from: ") for line in cell.lines if line.startswith("Measure from: ")]
-        assert sorted(line.split(" and ")) == sorted((sides.edge, sides.end))
+    for kind in kinds(cabinet):
+        on = {}
+        for board in kind.boards:
+            upper = reference_face(board, kind, cabinet) == looks(board, 2, 1)
+            on[board.name] = sorted(
+                depth for cut in board.cuts for depth in (depth_on(cut, board.thickness, upper),) if depth)
+        assert all(cuts == on[kind.first.name] for cuts in on.values()), (kind.names, on)
+
+
+def depth_on(cut, thickness, upper):
+    """How deep a cut goes into a face, 0 where it does not open there or goes right through."""
+    if isinstance(cut, Hole):
+        blind = cut.along == "w" and cut.depth < thickness
+        return cut.depth if blind and (cut.centre[2] != 0) == upper else 0
+    low, high = cut.low[2], cut.high[2]
+    if (low <= 0) == (high >= thickness):
+        return 0
+    return thickness - low if upper and high >= thickness else high if not upper and low <= 0 else 0
 
 
 @SETS
