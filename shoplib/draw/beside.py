@@ -7,6 +7,7 @@ from shoplib.measure import narrowest
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.project import Opening
+from shoplib.model.shell import shell_of
 from shoplib.model.solved import Cabinet, Hardware
 
 _ROOM, _TAPER, _MOST = 18, 40, 8
@@ -91,6 +92,15 @@ def runs_of(cabinet: Cabinet, group: str) -> tuple[int, int]:
     _, slides = parts_of(cabinet, group)
     runs = slides[0].box if slides else box_of(cabinet, group)
     return runs.low[1], runs.high[1]
+
+
+def back_seat(cabinet: Cabinet) -> int:
+    """How far back the front face of the back lies, pressed home: on the floor of its rabbet, where it is let into one.
+
+    A rabbet is cut for the thickest reading of the back, so a thinner one lies a little within the edges behind it.
+    """
+    face = cabinet.by_name["back"].box.low[1]
+    return narrowest([face, shell_of(cabinet.project).behind]) if cabinet.project else face
 
 
 def rails_behind(cabinet: Cabinet, group: str) -> list[Board]:

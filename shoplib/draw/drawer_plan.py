@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from shoplib.draw.beside import ENLARGED, Beside, beside, box_of, parts_of, rails_behind, read_of, runs_of
+from shoplib.draw.beside import ENLARGED, Beside, back_seat, beside, box_of, parts_of, rails_behind, read_of, runs_of
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FROM_ABOVE, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Scene, Shape, Slanted
@@ -24,8 +24,8 @@ def drawer_plan(cabinet: Cabinet, style: Style, group: str, slide: Slide) -> Sce
     box, read = box_of(cabinet, group), read_of(cabinet, group)
     drawn = beside(box, read)
     boards, slides = parts_of(cabinet, group)
-    side, behind = cabinet.by_name["left side"], cabinet.by_name["back"]
-    end, rear = int(side.box.high[1]), int(behind.box.low[1])
+    side, seat = cabinet.by_name["left side"], back_seat(cabinet)
+    end, rear = int(side.box.high[1]), int(seat)
     out = max(drawn.front, drawn.back) + int(side.thickness)
     at = int(share(box.low[2] + box.high[2], 2, 1)[0])
     items: list[Item] = [
@@ -42,7 +42,7 @@ def drawer_plan(cabinet: Cabinet, style: Style, group: str, slide: Slide) -> Sce
         Shape(((drawn.left - drawn.back, int(rail.low[1]), drawn.right + drawn.back, int(rail.high[1])),),
               "cut case", "rail", "/") for rail in rails
     ]
-    reach = narrowest([behind.box.low[1], *(rail.low[1] for rail in rails)])
+    reach = narrowest([seat, *(rail.low[1] for rail in rails)])
     spread, wide = taper(read)
     shimmed = mend(spread, slide) == "shim"
     low, high = int(box.low[1]), int(box.high[1])

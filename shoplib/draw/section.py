@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from shoplib.draw.beside import back_seat
 from shoplib.draw.chains import (
     UPRIGHTS,
     bays,
@@ -46,7 +47,7 @@ def section_side(cabinet: Cabinet, style: Style, bay: int = 1, x: int | None = N
     backs = [b for b in cut if b.role == "back"]
     lowest = min(boxes, key=lambda group: boxes[group].low[2], default="")
     depths = _both([boxes[lowest]], 1) if lowest else []
-    depths += ends([b for b in fronts if b.group == lowest], 1) + ends(backs, 1)
+    depths += ends([b for b in fronts if b.group == lowest], 1) + _ends_with_back(backs, cabinet)
     sides = [b for b in uprights(cabinet) if b.box.high[0] <= x]
     items += rows("below", [depths, ends(sides[-1:], 1), (whole.low[1], whole.high[1])], style, thick)
     total = [whole.low[2], whole.high[2]]
@@ -82,7 +83,8 @@ def section_plan(cabinet: Cabinet, style: Style, z: int | None = None) -> Scene:
     ], style, thick)
     first = min(boxes, key=lambda group: boxes[group].low[0], default="")
     depths = _both([boxes[first]], 1) if first else []
-    depths += ends([b for b in cut if b.role == "back" or (b.role == "front" and b.group == first)], 1)
+    depths += ends([b for b in cut if b.role == "front" and b.group == first], 1)
+    depths += _ends_with_back([b for b in cut if b.role == "back"], cabinet)
     items += rows("left", [depths, ends(standing[:1], 1), (whole.low[1], whole.high[1])], style, thick)
     alt = (f"{cabinet.name} cut level {write_brief(z, style)} above its foot, seen from above, front at the "
            f"foot of the drawing. Cut and hatched: {_listed(cut)}.")
@@ -116,6 +118,11 @@ def _boxes(cut: list[Board]) -> dict[str, Box]:
         if board.group != "case" and board.role != "front":
             groups.setdefault(board.group, []).append(board.box)
     return {group: around(boxes) for group, boxes in groups.items()}
+
+
+def _ends_with_back(backs: list[Board], cabinet: Cabinet) -> list[int]:
+    """Where the clear depth ends, and the rear: of a back in a rabbet the rabbet is told, which it lies on."""
+    return [end for back in backs for end in (back_seat(cabinet), back.box.high[1])]
 
 
 def _both(boxes: Iterable[Box], axis: int) -> list[int]:

@@ -13,12 +13,17 @@ from shoplib.checks import check
 from shoplib.documents.cut_list_file import cut_list_csv
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.to_measure import planned_depths, planned_openings, to_measure_text
+from shoplib.draw.beside import rails_behind
+from shoplib.draw.drawer_plan import drawer_plan
+from shoplib.draw.scene import Chain
+from shoplib.draw.section import section_plan, section_side
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Measured, Opening
+from shoplib.model.shell import shell_of
 from shoplib.model.solved import Finding
 from shoplib.printed.blocks import Framed, Heading, ToFillIn
 from shoplib.printed.drawer_page import HEADING, MEASURE, SIZES, drawer_pages
-from shoplib.printed.drawer_sizes import bays_alike
+from shoplib.printed.drawer_sizes import bays_alike, rule_and_slide
 from tests.printed.lengths import HIDDEN, UNIT, about, boards, corners, mm, near, plan, unit_of
 from tests.printed.parts import PROJECTS, cabinet_of, found_in, in_print, printed
 from tests.random_projects import project as random_project
@@ -122,6 +127,31 @@ def _slide(project):
     text = (row["mm"] if unit_of(project) == "mm" and "side" in row.get("mm", {}) else row)["side"]
     number, unit = text.rsplit(" ", 1)
     return sum(Fraction(part) for part in number.split()) * UNIT[unit]
+
+
+@pytest.mark.parametrize("project", PROJECTS)
+def test_the_drawing_from_above_is_as_deep_as_what_is_measured_before_the_boxes_are_cut(project):
+    """Geometry: a back lies on the floor of its rabbet, which is cut for its thickest reading."""
+    cabinet = cabinet_of(project)
+    if not cabinet.travel:
+        return
+    planned = planned_depths(cabinet)
+    for bays in bays_alike(cabinet):
+        group = bays[0][1][0]
+        _, slide = rule_and_slide(cabinet, group)
+        ends = [item for item in drawer_plan(cabinet, cabinet.style, group, slide).items
+                if isinstance(item, Chain) and (item.side, item.row) == ("left", 1)]
+        free = any(board.role == "rail" for board in cabinet.boards) and not rails_behind(cabinet, group)
+        deep = shell_of(cabinet.project).behind if free else planned[" ".join(group.split()[:2])]
+        assert [chain.sizes for chain in ends] == [(deep,)]
+
+
+@pytest.mark.parametrize("section", [section_side, section_plan])
+def test_a_section_tells_the_depth_to_the_floor_of_the_rabbet(section):
+    cabinet = cabinet_of("under_bench_case")
+    told = {place for item in section(cabinet, cabinet.style).items if isinstance(item, Chain) for place in item.at}
+    assert {planned_depths(cabinet)["bay 1"], cabinet.by_name["back"].box.high[1]} <= told
+    assert cabinet.by_name["back"].box.low[1] not in told
 
 
 @SETS
