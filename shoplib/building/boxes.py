@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from shoplib.building.glue_ups import GlueUp, glue_ups
-from shoplib.building.parting import Captured, Entry, put_together
+from shoplib.checks.parting import Captured, Entry, put_together
 from shoplib.model.board import BOXES, Board
 from shoplib.model.box import around
 from shoplib.model.solved import Cabinet

@@ -3,6 +3,7 @@
 from shoplib.checks.as_built import AsBuilt, row_of
 from shoplib.checks.bring_in import find_trouble_on_the_way
 from shoplib.checks.diagonals import give_diagonals
+from shoplib.checks.driver_room import find_pockets_out_of_reach
 from shoplib.checks.fit_space import find_space_conflicts
 from shoplib.checks.fittings import find_slides_in_wood, tell_what_the_sheet_says
 from shoplib.checks.gaps import find_tight_gaps
@@ -52,6 +53,7 @@ CHECKS = (
     find_missing_screws,
     find_meeting_screws,
     find_meeting_pocket_screws,
+    find_pockets_out_of_reach,
     find_screws_in_cuts,
     find_screws_through,
     find_too_big_for_sheet,

@@ -39,7 +39,12 @@ RULES = "Local codes and licensed trades decide where they apply."
 
 
 def hangs(cabinet: Cabinet) -> bool:
-    """Whether the case may hang on a wall: it has a rail, and nothing to stand on."""
+    """Whether the case hangs on a wall by its rail: its project says so. A rail may also just stiffen a case."""
+    return cabinet.project is not None and cabinet.project.in_use.stands == "hung"
+
+
+def _may_hang(cabinet: Cabinet) -> bool:
+    """Whether somebody may hang it all the same: it has a rail, and nothing to stand on."""
     stands = cabinet.project is not None and cabinet.project.base.kind != "none"
     return not stands and any(board.role == "rail" for board in cabinet.boards)
 
@@ -68,7 +73,7 @@ _WHEN: tuple[tuple[str, Callable[[Cabinet], bool]], ...] = (
     (ANCHOR, lambda cabinet: not on_casters(cabinet)),
     (DRAWERS, has_drawers),
     (CASTERS, on_casters),
-    (WALL, hangs),
+    (WALL, _may_hang),
     (PULL_OUT, lambda cabinet: any(board.role == "panel" for board in cabinet.boards)),
     (RULES, lambda cabinet: True),
 )

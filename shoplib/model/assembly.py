@@ -137,9 +137,10 @@ class Assembly:
             lengthen(fitting.joint, enters, face)
         for name, size in measured.items():
             resize(self.blanks[name], size)
+        captured = any(f.joint.kind == "groove" and self.blanks[f.joint.enters].role == "back" for f in self._fittings)
         for fitting, (enters, receives), face in zip(self._fittings, pairs, faces, strict=True):
             if fitting.joint.kind == "pocket screws":
-                self.screws.append(drill_pockets(fitting, enters, receives, face, self._style))
+                self.screws.append(drill_pockets(fitting, enters, receives, face, self._style, captured))
             elif fitting.joint.kind == "finger":
                 cut_fingers(fitting, enters, receives, face, self._style)
             elif fitting.joint.kind == "drawer lock":

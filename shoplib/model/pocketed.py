@@ -14,11 +14,14 @@ POCKET = "pocket screws"
 """What the fitting is called; its row of the screw table is "pocket"."""
 
 
-def drill_pockets(fitting: Fitting, enters: Blank, receives: Blank, face: int, style: Style) -> Hardware:
+def drill_pockets(
+    fitting: Fitting, enters: Blank, receives: Blank, face: int, style: Style, back_in_grooves: bool = False
+) -> Hardware:
     """Mark the pockets of a butted end and give its screws, none where the other board is too thin for any sold.
 
     Pockets open on the face that is not seen: the inside of sides, the underside of what lies level, the rear of a
-    rail or a box back, the front of a box front. Raises ImpossibleProject where the board is too thin for them.
+    rail or a box back, the front of a box front. Before a back that stands in grooves, no driver reaches the rear of a
+    rail: its pockets open to the front. Raises ImpossibleProject where the board is too thin for them.
     """
     axis, sign = axis_of(fitting.joint.axis)
     thin = enters.thin_axis
@@ -37,7 +40,7 @@ def drill_pockets(fitting: Fitting, enters: Blank, receives: Blank, face: int, s
         refuse(f"{fitting.key}.kind", fault and (f"{fault[0]}; choose a thicker sheet or another joint", fault[1]))
     low, high = enters.span(thin)
     up = directions(enters.axes)[2][1] > 0  # whether the face at w = 0 is the lower one in the cabinet
-    from_low = up != (enters.role == "box front")
+    from_low = up != (enters.role == "box front" or (enters.role == "rail" and back_in_grooves))
     for at in places:
         for kind, outline, size in (("pocket", shape.pocket, pocket.wide), ("shank hole", shape.shank, pocket.hole)):
             corners = []

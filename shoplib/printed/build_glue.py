@@ -6,6 +6,7 @@ from shoplib.building.brads import TIMES, Brad, back_brads
 from shoplib.building.clamps import clamps_for
 from shoplib.building.glue_time import USUAL
 from shoplib.building.glue_ups import GlueUp
+from shoplib.checks.driver_room import pocket_face
 from shoplib.lists.alike import told_once
 from shoplib.lists.butted import screwed_and_open
 from shoplib.lists.writing import Writing
@@ -24,7 +25,7 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
     blocks: list[Block] = [Together((Words(_counted(count)), entry_table(go.entries, cabinet), *clamps))]
     pockets = _of_kind(go.joints, "pocket screws", cabinet)
     butted = _of_kind(_screwed_later(go.joints, cabinet), "butt", cabinet)
-    lines = ["Spread the glue thin, on both faces of a joint."]
+    lines = ["Spread the glue thin, all over one of the two faces of each joint: so much of it is on the buying list."]
     if any(joint.kind == "dado" for joint in go.joints):
         lines.append("In a dado the glue belongs on the walls: its bottom carries little.")
     if go.standing:
@@ -34,7 +35,8 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
     if several:
         lines.append("Cauls under the jaws, over the joints; tighten from the middle out, by turns, until glue beads.")
     if pockets:
-        lines.append(f"{pockets}: with pocket screws. Clamp only while you drive them; the clamps come off at once.")
+        lines.append(f"{pockets}: with pocket screws{_faces(go.joints, cabinet)}. Clamp only while you drive them; the "
+                     "clamps come off at once.")
     if butted:
         lines.append(
             f"{butted}: butted, so glue alone does not hold them. In the clamps, drill pilot holes and drive the "
@@ -52,6 +54,12 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
     blocks.append(ToTick(tuple(lines)))
     box = _diagonals(cabinet, findings) if last else None
     return [*blocks, box] if box else blocks
+
+
+def _faces(joints: Iterable[Joint], cabinet: Cabinet) -> str:
+    """Which face of the boards the pockets are in, where it is one for all; each board's drawing shows it."""
+    faces = {pocket_face(cabinet.by_name[joint.enters]) for joint in joints if joint.kind == "pocket screws"}
+    return f", from the pockets in the {faces.pop()} face" if len(faces) == 1 else ""
 
 
 def _counted(count: int) -> str:

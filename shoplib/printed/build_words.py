@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 
 from shoplib.building.clamps import Clamps
 from shoplib.building.glue_ups import closed_by
-from shoplib.building.parting import Entry
+from shoplib.checks.parting import Entry
 from shoplib.lists.alike import told_once
 from shoplib.lists.writing import Writing
 from shoplib.measure import to_step

@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from shoplib.building.order import build_order
-from shoplib.building.parting import WAYS, Captured, put_together
+from shoplib.checks.parting import WAYS, Captured, put_together
 from shoplib.measure import MM
 from shoplib.model.board import CASE
 from shoplib.model.cabinet import solve
