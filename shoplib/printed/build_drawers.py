@@ -6,7 +6,7 @@ from shoplib.building.boxes import AlikeBoxes
 from shoplib.building.clamps import clamps_for
 from shoplib.building.glue_time import USUAL
 from shoplib.documents.cautions import DRAWERS, PULL_OUT, hangs
-from shoplib.documents.riding import heights, stop_words
+from shoplib.documents.riding import stop_words
 from shoplib.lists.butted import under_back
 from shoplib.lists.writing import Writing
 from shoplib.model.board import BOXES
@@ -14,7 +14,8 @@ from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Beside, Block, Framed, Table, ToFillIn, Together, ToTick, Words
 from shoplib.printed.build_words import SAW_AGAIN, clamp_table, diagonals_expected, entry_table, names_in_short
 from shoplib.printed.cut_list_pages import boxes_to_fill_in
-from shoplib.words.naming import and_list, boards_in_short, in_short
+from shoplib.printed.spacers import slide_spacers, spacer_table
+from shoplib.words.naming import boards_in_short
 from shoplib.words.stages import STAGES
 
 
@@ -68,7 +69,7 @@ def _left(stage: int) -> str:
 
 def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     """Slides, runners and kickers at their heights, by spacers."""
-    rows = _spacers(cabinet)
+    head, rows = spacer_table(slide_spacers(cabinet), Writing(cabinet.style))
     wood = [
         f"Cut to the case as measured: {names_in_short(names, cabinet)}.",
         "Screw them, without glue, so that they can be moved. On solid wood, whose grain they cross, the front screw "
@@ -85,18 +86,8 @@ def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
         *stop_words(cabinet),
     ))]
     if rows:
-        blocks.append(Together((Words("Spacers to cut:"), Table(("spacer", "goes", "for"), rows))))
+        blocks.append(Together((Words("Spacers to cut:"), Table(head, rows, (2,)))))
     return blocks
-
-
-def _spacers(cabinet: Cabinet) -> tuple[tuple[str, ...], ...]:
-    """Each height once, with the drawers that it is for."""
-    write = Writing(cabinet.style).length
-    alike: dict[tuple[str, str], list[str]] = {}
-    for what, ticks in heights(cabinet):
-        group, _, where = what.partition(": ")
-        alike.setdefault((write(ticks), where), []).append(group)
-    return tuple((height, where, and_list(in_short(groups))) for (height, where), groups in alike.items())
 
 
 def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
@@ -107,7 +98,7 @@ def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> lis
     lines = [
         f"Cut from the new sizes: {boards_in_short(boards)}. All cuts of one setting on all boxes before the next.",
         "Finish the inside faces first, the glue faces masked, as for the case. Keep finish out of the grooves.",
-        "Put one box together dry and try it between the slides before you glue any.",
+        f"Put one box together dry and try it {_between(cabinet)} before you glue any.",
     ]
     kinds = {joint.kind for go in alike.goes for joint in go.joints}
     if "finger" in kinds:
@@ -129,7 +120,7 @@ def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> lis
     lines += [
         f"{'One box at a time' if count > 1 else 'Glue it'} on a flat surface; make the diagonals equal before the "
         "glue sets, and see that it lies without rocking.",
-        "Outside, a thin coat or wax is enough: thick finish eats the room beside the slides.",
+        "Outside, a thin coat or wax is enough: thick finish eats the room beside the box.",
     ]
     joints = sum(len(go.joints) for go in alike.goes)
     blocks.append(ToTick(tuple(lines)))
@@ -162,10 +153,19 @@ def _counted(joints: int) -> str:
             "practice, no source; its label decides).")
 
 
+def _between(cabinet: Cabinet) -> str:
+    """What a box is tried in: its slides take their room, where it has any."""
+    if any(fitting.what == "slide" for fitting in cabinet.hardware):
+        return "between its slides"
+    runners = any(board.role == "runner" for board in cabinet.boards)
+    return "on its runners" if runners else "in its opening"
+
+
 def hang_boxes(cabinet: Cabinet) -> list[Block]:
     """Boxes on their slides, one open at a time."""
     slides = any(fitting.what == "slide" for fitting in cabinet.hardware)
-    fasten = "hung" if hangs(cabinet) else "anchored, or its casters locked"
+    rolls = any(fitting.what == "caster" for fitting in cabinet.hardware)
+    fasten = "hung" if hangs(cabinet) else "anchored, or its casters locked" if rolls else "anchored"
     lines = (
         "Screw the slide members to the boxes as the hardware page says, one screw in a slot at each end, and hang the "
         "boxes from the bottom up.",

@@ -1,9 +1,12 @@
 """The last steps at the cabinet: strips, fronts with gap spacers, pulls, loose shelves."""
 
 from shoplib.lists.writing import Writing
-from shoplib.model.solved import Cabinet, Gap, Hardware
+from shoplib.model.hardware_places import pull_holes
+from shoplib.model.solved import Cabinet, Hardware
 from shoplib.printed.blocks import Block, Framed, Table, Together, ToTick, Words
 from shoplib.printed.build_words import SAW_AGAIN, names_in_short
+from shoplib.printed.front_chains import open_gaps
+from shoplib.printed.spacers import gap_spacers, spacer_table
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
 
@@ -20,6 +23,7 @@ def fronts(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     """Fronts set by spacers of the gap, from the bottom up."""
     boards = [cabinet.by_name[name] for name in names]
     edged = [board for board in boards if board.edging]
+    bored = any(h.what == "pull" for h in cabinet.hardware)
     held = [h for h in cabinet.hardware if h.what == "front screws" and h.screws]
     lines = [
         f"Cut from the new sizes: {boards_in_short(boards)}. Label each at once, and mark its upper edge."
@@ -27,11 +31,10 @@ def fronts(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     if edged:
         lines.append(f"Glue the edging on {boards_in_short(edged)}, trim it flush, ease the edges.")
     lines += [
-        "Cut the gap spacers of the table, two of each, and set the fronts from the bottom up: spacers under, spacers "
-        "at the sides, the front pressed to its box with double-sided tape or clamps.",
+        f"{_set_out(cabinet)} Press each front to its box with double-sided tape or clamps.",
         "Open it with the front on it, clamp the two with cauls, drill pilot holes from inside, and "
         "drive two screws. Shut it, look at the gaps, correct, then drive the rest.",
-        "When all gaps are even, number the fronts, take them off, finish both faces alike, and put them back.",
+        f"When all gaps are even, number the fronts.{'' if bored else f' {_FINISH}'}",
     ]
     blocks: list[Block] = [ToTick(tuple(lines))]
     cautions = [Words(SAW_AGAIN, grave=True)]
@@ -42,9 +45,9 @@ def fronts(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
             grave=True,
         ))
     blocks.insert(0, Framed(tuple(cautions)))
-    rows = _spacers(cabinet)
+    head, rows = spacer_table(gap_spacers(cabinet), Writing(cabinet.style))
     if rows:
-        blocks.append(Together((Words("Gap spacers to cut:"), Table(("spacer", "between"), rows, (1,)))))
+        blocks.append(Together((Words("Gap spacers to cut:"), Table(head, rows, (2,)))))
     return blocks
 
 
@@ -58,39 +61,41 @@ def _screws(held: list[Hardware], cabinet: Cabinet) -> str:
     return "; ".join(f"{size} for {and_list(in_short(groups))}" for size, groups in sizes.items())
 
 
-def _spacers(cabinet: Cabinet) -> tuple[tuple[str, str], ...]:
-    """Each size of gap once, and where it is."""
-    write = Writing(cabinet.style).length
-    alike: dict[str, list[Gap]] = {}
-    for gap in cabinet.gaps:
-        alike.setdefault(write(gap.size), []).append(gap)
-    return tuple((size, "; ".join(_where(gaps, cabinet))) for size, gaps in alike.items())
+_FINISH = "Take them off, finish both faces alike, and put them back."
+"""Common practice, no source. Fronts that are bored for pulls are finished after that."""
 
 
-def _where(gaps: list[Gap], cabinet: Cabinet) -> list[str]:
-    """Fronts over one another, fronts beside one another, fronts and the case."""
-    told: dict[str, list[str]] = {}
-    for gap in gaps:
-        one, other = (cabinet.by_name.get(name) for name in gap.between)
-        both = all(board is not None and board.role == "front" for board in (one, other))
-        where = "fronts and the case" if not both else (
-            "fronts over one another" if gap.along == "z" else "fronts beside one another"
-        )
-        groups = [board.group for board in (one, other) if board is not None and board.role == "front"]
-        told.setdefault(where, []).extend(groups)
-    return [f"{where} ({and_list(in_short(groups))})" for where, groups in told.items()]
+def _set_out(cabinet: Cabinet) -> str:
+    """How the fronts are set: with the spacers that this project has gaps for."""
+    ways = {gap.along for gap in open_gaps(cabinet) if gap.size > 0}
+    if not ways:
+        return "Set the fronts from the bottom up by the marks of the story stick."
+    where = {"z": "two under each where a gap lies under it", "x": "one at each side that has a gap"}
+    told = " and ".join(words for way, words in where.items() if way in ways)
+    return f"Cut the gap spacers of the table and set the fronts from the bottom up, with spacers {told}."
 
 
 def pulls(cabinet: Cabinet) -> list[Block]:
-    """Holes from the template, drilled into waste."""
+    """Holes from the template, drilled into waste: through the box front too, with the front on its box.
+
+    A drawer without a front of its own has its pull in the box front, which is bored alone.
+    """
+    bored = [board for board in cabinet.boards if pull_holes(board)]
+    on_box = any(board.role == "front" for board in bored)
+    both = on_box and any(board.role != "front" for board in bored)
+    through = "through the front, and the box front where one is behind it" if both else "right through"
+    lines = [
+        "Lay each template on its board, its heavy lines flush with the edges that it names, and prick the holes. "
+        "Measure one against the hardware page before you drill any.",
+        f"Drill from the face that shows, {'with the front screwed to its box, ' if on_box else ''}{through}, into the "
+        "waste board.",
+        *([f"When all are bored: {_FINISH[0].lower()}{_FINISH[1:]}"] if on_box else []),
+        "Screw the pulls on.",
+    ]
     return [Framed((Words(
-        "Clamp the front and a waste board behind it for drilling; never hold it in the hand. Wear eye protection.",
-        grave=True,
-    ),)), ToTick((
-        "Prick the holes through the template, its centre line on that of the front, and measure one against the "
-        "hardware page before you drill any.",
-        "Drill from the face that shows into the waste board, then through the box front. Screw the pulls on.",
-    ))]
+        f"Clamp a waste board behind {'the box front' if both else 'the board'}, and the drawer or the board to the "
+        "bench, for drilling; never hold it in the hand. Wear eye protection.", grave=True,
+    ),)), ToTick(tuple(lines))]
 
 
 def loose_shelves(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:

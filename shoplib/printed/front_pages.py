@@ -18,9 +18,9 @@ from shoplib.model.solved import Cabinet, Finding, Gap
 from shoplib.printed.blocks import Block, Bullets, Framed, Heading, Table, Together, Words
 from shoplib.printed.found import found_on
 from shoplib.printed.front_chains import chains_across, chains_upward, open_gaps
-from shoplib.printed.hardware_pages import in_blocks, spacer_table
+from shoplib.printed.hardware_pages import in_blocks
 from shoplib.printed.pictures import picture
-from shoplib.printed.spacers import gap_spacers
+from shoplib.printed.spacers import gap_spacers, spacer_table
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
 HEADING = "Fronts and gaps"

@@ -13,7 +13,7 @@ from shoplib.model.board import Board
 from shoplib.model.box import Box
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Block, Bullets, Heading, Table, Together, Words
-from shoplib.printed.spacers import Spacer, slide_spacers
+from shoplib.printed.spacers import Spacer, slide_spacers, spacer_table
 from shoplib.words.naming import and_list, in_short
 
 HEADING = "Hardware"
@@ -90,12 +90,6 @@ def _from_reference(board: Board, box: Box, axis: int) -> int:
     """How far the near end of a box is from the side of a board that its places are given from, along a world axis."""
     own, there = board.placement.own_axis(axis), board.placement.to_board(box)
     return there.low[own] if datum_side(board, own) < 0 else board.size[own] - there.high[own]
-
-
-def spacer_table(spacers: Iterable[Spacer], page: Writing) -> tuple[tuple[str, ...], tuple[tuple[str, ...], ...]]:
-    """Head and rows: size, how many, what for."""
-    rows = tuple((page.length(spacer.size), str(spacer.count), spacer.purpose) for spacer in spacers)
-    return ("size", "how many", "what for"), rows
 
 
 def _spacer_rows(spacers: tuple[Spacer, ...], page: Writing) -> tuple:

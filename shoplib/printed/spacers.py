@@ -1,8 +1,10 @@
 """The spacers of a project: blocks of wood that slides rest on, and thin ones that keep the gaps between fronts."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from shoplib.documents.riding import heights, riding
+from shoplib.lists.writing import Writing
 from shoplib.model.solved import Cabinet
 from shoplib.printed.front_chains import open_gaps
 from shoplib.words.naming import and_list, in_short
@@ -46,12 +48,22 @@ def _at_once(cabinet: Cabinet, height: int, groups: set[str]) -> int:
 def gap_spacers(cabinet: Cabinet) -> tuple[Spacer, ...]:
     """What stands in the gaps about fronts while they are screwed on, each thickness once.
 
-    Two, one near each end of a gap (common practice, no source).
+    As many as one front needs at once, two at least: two under it and one at each side (common practice, no source).
     """
     found: dict[int, dict[str, None]] = {}
+    about: dict[tuple[int, str], int] = {}
     for gap in open_gaps(cabinet):
-        if gap.size > 0:
-            fronts = sum(name.endswith(" front") for name in gap.between)
-            where = "between fronts" if fronts == 2 else "between fronts and case"
-            found.setdefault(gap.size, {})[where] = None
-    return tuple(Spacer(size, 2, and_list(list(where))) for size, where in sorted(found.items()))
+        if gap.size <= 0:
+            continue
+        fronts = [name for name in gap.between if cabinet.by_name[name].role == "front"]
+        found.setdefault(gap.size, {})["between fronts" if len(fronts) == 2 else "between fronts and case"] = None
+        for front in fronts if gap.along == "x" else fronts[-1:] if gap.between[1] in fronts else ():
+            about[gap.size, front] = about.get((gap.size, front), 0) + (1 if gap.along == "x" else 2)
+    most = {size: max((count for (of, _), count in about.items() if of == size), default=0) for size in found}
+    return tuple(Spacer(size, max(2, most[size]), and_list(list(where))) for size, where in sorted(found.items()))
+
+
+def spacer_table(spacers: Iterable[Spacer], page: Writing) -> tuple[tuple[str, ...], tuple[tuple[str, ...], ...]]:
+    """Head and rows, the same wherever spacers are listed: size, how many, what for."""
+    rows = tuple((page.length(spacer.size), str(spacer.count), spacer.purpose) for spacer in spacers)
+    return ("size", "how many", "what for"), rows

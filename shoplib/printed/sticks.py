@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from shoplib.documents.riding import heights, riding
+from shoplib.documents.riding import riding
 from shoplib.draw.chains import bays, levels, uprights
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
@@ -28,15 +28,6 @@ class Stick:
     zero: str
     before: str
     marks: tuple[Mark, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Block:
-    """A spacer block or a strip as thick as a gap: its size (ticks), how many, and what for."""
-
-    size: int
-    count: int
-    use: str
 
 
 def bay_sticks(cabinet: Cabinet) -> list[Stick]:
@@ -106,27 +97,6 @@ def _marks(found: Iterable[tuple[int, str]]) -> tuple[Mark, ...]:
     for place, what in sorted(set(found)):
         at.setdefault(place, []).append(what)
     return tuple(Mark(place, "; ".join(names)) for place, names in at.items())
-
-
-def blocks(cabinet: Cabinet) -> list[Block]:
-    """Two of each height that slides and runners rest on, left and right alike, and two strips for each gap."""
-    uses: dict[int, list[str]] = {}
-    for what, height in heights(cabinet):
-        uses.setdefault(height, []).append(what)
-    found = [Block(size, 2, _use(whats)) for size, whats in sorted(uses.items()) if size > 0]
-    gaps: dict[int, list[str]] = {}
-    for gap in cabinet.gaps:
-        if gap.size > 0:
-            gaps.setdefault(gap.size, []).append("above and below fronts" if gap.along == "z" else "beside fronts")
-    return [Block(size, 2, f"strips for gaps {and_list(list(dict.fromkeys(where)))}")
-            for size, where in sorted(gaps.items())] + found
-
-
-def _use(whats: list[str]) -> str:
-    """What a block goes under, said once for all the drawers that it serves."""
-    under = [what.partition(": ") for what in whats]
-    told = list(dict.fromkeys(rest.removesuffix(", above the bottom") for _, _, rest in under))
-    return f"{and_list(told)}: {and_list(in_short(group for group, _, _ in under))}"
 
 
 def told(mark: Mark, stick: Stick, page: Writing) -> str:

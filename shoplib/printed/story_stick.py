@@ -10,8 +10,9 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import MM
 from shoplib.model.solved import Cabinet
 from shoplib.printed import blocks as printed
+from shoplib.printed.spacers import Spacer, gap_spacers, slide_spacers, spacer_table
 from shoplib.printed.stamp import Stamp, plan_mark
-from shoplib.printed.sticks import Block, Mark, Stick, across_stick, bay_sticks, blocks, told
+from shoplib.printed.sticks import Mark, Stick, across_stick, bay_sticks, told
 from shoplib.printed.tiles import GUTTER, Head, tiled
 
 HOW = (
@@ -40,17 +41,18 @@ def story_stick_pages(cabinet: Cabinet, paper: Paper, stamp: Stamp | None = None
     With a `stamp` each stick tells of which plan it is.
     """
     page = Writing(cabinet.style)
-    needed = blocks(cabinet)
+    needed = [one for one in (*gap_spacers(cabinet), *slide_spacers(cabinet)) if one.size > 0]
     sticks = [*bay_sticks(cabinet), across_stick(cabinet)]
     if needed:
         sticks.append(_nested(needed))
     found: list[printed.Block] = [printed.Heading("Story stick"), printed.Bullets(HOW, numbered=True)]
     if needed:
-        rows = tuple((_named(n), page.setting(one.size), f"{one.count}", one.use) for n, one in enumerate(needed, 1))
+        head, rows = spacer_table(needed, page)
+        rows = tuple((_named(n), *row) for n, row in enumerate(rows, 1))
         found += [printed.Heading("Spacer blocks to cut", 2),
                   printed.Words("Each is drawn in true scale with the sticks, from one foot: cut the highest from a "
                                 "strip, then the others, and check each against its line."),
-                  printed.Table(("block", "size", "pieces", "for"), rows, wide=(3,))]
+                  printed.Table(("block", *head), rows, wide=(3,))]
     room = round((paper.room()[0] - GUTTER) * MM) - 2 * MM
     sheets = min((_packed([_laid(stick, page, most) for stick in sticks], room) for most in _MOST), key=_long)
     for number, sheet in enumerate(sheets, 1):
@@ -69,11 +71,12 @@ def _named(number: int) -> str:
     return f"block {number}"
 
 
-def _nested(needed: Sequence[Block]) -> Stick:
+def _nested(needed: Sequence[Spacer]) -> Stick:
     """The blocks one in another, all from one foot, as a stick of their sizes."""
     marks = {}
     for number, one in enumerate(needed, 1):
-        marks.setdefault(one.size, []).append(f"{_named(number)}, {one.count} pieces")
+        pieces = "1 piece" if one.count == 1 else f"{one.count} pieces"
+        marks.setdefault(one.size, []).append(f"{_named(number)}, {pieces}")
     return Stick("spacer blocks", "foot of every block", "below",
                  (Mark(0, "foot"), *(Mark(size, "; ".join(names)) for size, names in sorted(marks.items()))))
 

@@ -1,0 +1,98 @@
+"""Spacers: one list of sizes and numbers wherever they are printed, and enough of each for one drawer or one front."""
+
+import pytest
+
+from shoplib.documents.paper import PAPERS
+from shoplib.documents.riding import riding
+from shoplib.measure import read_length
+from shoplib.printed.blocks import Table, Together, ToTick
+from shoplib.printed.build_drawers import runs
+from shoplib.printed.build_fronts import fronts, pulls
+from shoplib.printed.front_chains import open_gaps
+from shoplib.printed.front_pages import front_pages
+from shoplib.printed.hardware_pages import hardware_pages
+from shoplib.printed.spacers import gap_spacers
+from shoplib.printed.story_stick import story_stick_pages
+from shoplib.printed.template import Template
+from shoplib.printed.templates import templates
+from tests.printed.parts import PROJECTS, cabinet_of, found_in
+
+EVERY = pytest.mark.parametrize("project", PROJECTS)
+PAPER = PAPERS["a4"]
+
+
+def tables(blocks):
+    for block in blocks:
+        if isinstance(block, Together):
+            yield from tables(block.blocks)
+        elif isinstance(block, Table) and "how many" in block.head and "size" in block.head and "which lie" not in (
+                block.head):
+            yield block
+
+
+def told(blocks):
+    """What each table of spacers says, as {size: (how many, what for)}."""
+    found = {}
+    for table in tables(blocks):
+        size, many, use = (table.head.index(name) for name in ("size", "how many", "what for"))
+        found |= {row[size]: (row[many], row[use]) for row in table.rows}
+    return found
+
+
+def steps(cabinet):
+    wood = tuple(board.name for board in cabinet.boards if board.role in ("runner", "kicker"))
+    names = tuple(board.name for board in cabinet.boards if board.role == "front")
+    return [*runs(wood, cabinet), *fronts(names, cabinet)]
+
+
+@EVERY
+def test_hardware_page_fronts_page_story_stick_and_build_order_tell_the_same_spacers(project):
+    cabinet, findings = cabinet_of(project), found_in(project)
+    pages = [*hardware_pages(cabinet, findings, PAPER), *front_pages(cabinet, findings, PAPER)]
+    assert told(pages) == told(steps(cabinet)) == told(story_stick_pages(cabinet, PAPER)) != {}
+
+
+@EVERY
+def test_there_are_as_many_as_one_drawer_has_slides_at_that_height(project):
+    cabinet = cabinet_of(project)
+    [floor] = [board.box.high[2] for board in cabinet.boards if board.role == "bottom"]
+    rows = told(hardware_pages(cabinet, found_in(project), PAPER))
+    heights = {}
+    for item in riding(cabinet):
+        at = heights.setdefault(item.box.low[2] - floor, {})
+        at[item.group] = at.get(item.group, 0) + 1
+    for height, at in heights.items():
+        told_here = [many for size, (many, _) in rows.items() if abs(read_length(size) - height) < cabinet.style.step]
+        assert told_here == [str(max(at.values()))]
+
+
+@EVERY
+def test_there_are_enough_for_two_under_a_front_and_one_at_each_side(project):
+    """Common practice, no source."""
+    cabinet = cabinet_of(project)
+    have = {spacer.size: spacer.count for spacer in gap_spacers(cabinet)}
+    for front in (board for board in cabinet.boards if board.role == "front"):
+        need = {}
+        for gap in open_gaps(cabinet):
+            if front.name in gap.between and gap.size > 0:
+                under = gap.along == "z" and gap.between[1] == front.name
+                need[gap.size] = need.get(gap.size, 0) + (1 if gap.along == "x" else 2 if under else 0)
+        assert all(have[size] >= count for size, count in need.items()), (front.name, need, have)
+
+
+def test_an_inset_front_with_equal_gaps_has_four():
+    assert [spacer.count for spacer in gap_spacers(cabinet_of("under_bench_case"))] == [4]
+
+
+@EVERY
+def test_the_pulls_step_lays_the_template_as_the_template_says_and_drills_before_the_finish(project):
+    cabinet = cabinet_of(project)
+    named: list[Template] = [one for one in templates(cabinet) if one.what == "holes for pulls"]
+    assert named and all("heavy lines flush with" in one.lines[0] for one in named)
+    text = " ".join(line for block in pulls(cabinet) if isinstance(block, ToTick) for line in block.lines)
+    assert "heavy lines flush with the edges that it names" in text and "centre line" not in text
+    behind = any("with the front screwed to its box" in line for one in named for line in one.lines)
+    assert behind == ("with the front screwed to its box" in text)
+    [hung] = [" ".join(block.lines) for block in fronts(
+        tuple(board.name for board in cabinet.boards if board.role == "front"), cabinet) if isinstance(block, ToTick)]
+    assert "finish both faces" not in hung and text.index("Drill") < text.index("finish both faces")
