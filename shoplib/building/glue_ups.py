@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from shoplib.building.glue_time import USUAL, GlueTime
-from shoplib.checks.parting import HELD_AT_ENDS, Entry
 from shoplib.buying.surfaces import is_glued
+from shoplib.checks.parting import HELD_AT_ENDS, Entry
 from shoplib.model.solved import Cabinet, Joint
 
 

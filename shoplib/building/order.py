@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from shoplib.building.boxes import AlikeBoxes, alike_boxes
 from shoplib.building.glue_time import USUAL, GlueTime
 from shoplib.building.glue_ups import GlueUp, glue_ups
-from shoplib.checks.parting import Captured, Entry, put_together
 from shoplib.buying.surfaces import is_glued
+from shoplib.checks.parting import Captured, Entry, put_together
 from shoplib.model.board import BOXES, CASE, FRONTS, Board
 from shoplib.model.solved import Cabinet
 

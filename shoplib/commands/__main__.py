@@ -9,6 +9,9 @@ import io
 import os
 import sys
 
+STOPPED = 130
+"""What a shell reports for a program that Ctrl+C ended."""
+
 
 def main(words: list[str]) -> int:
     """Run the command that the first of `words` names on the rest; return its exit status."""
@@ -16,10 +19,14 @@ def main(words: list[str]) -> int:
     if any(word.startswith("-") for word in operands):
         print(f"{command}: no options are read here; type `python3 -m shoplib {command} --help`.", file=sys.stderr)
         return 2
-    run = importlib.import_module(f"shoplib.commands.{command}").run
     said = io.StringIO()
-    with contextlib.redirect_stdout(said):
-        status = run(*operands)
+    try:
+        run = importlib.import_module(f"shoplib.commands.{command}").run
+        with contextlib.redirect_stdout(said):
+            status = run(*operands)
+    except KeyboardInterrupt:  # while the library is being read, or where a command does not wait for it
+        print("Stopped; nothing is written.", file=sys.stderr)
+        return STOPPED
     _show(said.getvalue())
     return status
 

@@ -43,15 +43,19 @@ def run(file: str, to: str, paper: str, date: str, seconds: str) -> int:
     ]
     if printed.not_laid_out:
         told.append(_filled(f"No sheets are in it: {printed.not_laid_out}"))
-    if printed.stopped:
+    told += [_filled(f"STOP: {text}") for text in printed.stops]
+    if printed.stops:
         told.append(_filled(_NOT_YET))
     print("\n".join(told))
-    return STOPPED if printed.stopped else PRINTED
+    return STOPPED if printed.stops else PRINTED
 
 
 def _where(folder: Path, files: dict[str, bytes]) -> list[str]:
     """What was written, and which templates in the folder are left from an earlier plan."""
     lines = [f"  {name:20}{about}" for name, about in ABOUT.items() if name in files]
+    drawers = [name for name in files if name.endswith(".svg") and "/" not in name and name not in ABOUT]
+    if drawers:
+        lines.append(f"  {'exploded-*.svg':20}{len(drawers)} more drawn apart, one of each build")
     templates = [name for name in files if name.startswith(TEMPLATES)]
     if templates:
         lines.append(f"  {'templates/*.svg':20}{len(templates)} templates in true scale, in millimetres")

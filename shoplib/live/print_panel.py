@@ -22,6 +22,9 @@ from shoplib.printed.everything import ABOUT, TEMPLATES, Printed, print_project
 INTO = "my_prints"
 SECONDS = 10.0
 
+_ROOT = PROJECTS.parents[1]
+_NO_PROJECTS = ("pyproject.toml",)
+
 _NOT_YET = "The boards do not go together yet, and every page says so: cut nothing before."
 _HOW = "Print at 100 %, not fitted to the page, and lay a rule on the bars of 100 mm. Read the cautions first."
 
@@ -29,7 +32,8 @@ _HOW = "Print at 100 %, not fitted to the page, and lay a rule on the bars of 10
 class PrintPanel:
     """Projects to choose from, a paper, a date, and the button; below it what was printed, with links.
 
-    The projects are those saved on the panels of this workbook, then the examples. What is printed goes into a folder
+    The projects are those saved on the panels of this workbook or copied beside the page or into the folder of the
+    workbook, then the examples. What is printed goes into a folder
     of `my_prints`, named like the project, in `folder` (None: beside the notebook that is open). `large` shows the
     panel in large type.
 
@@ -87,14 +91,16 @@ class PrintPanel:
             printed.verdict,
             f"Printed into the folder {to.as_posix()} on {paper_name(printed.paper.name)} paper. {_HOW}",
             f"No sheets are in it: {printed.not_laid_out}" if printed.not_laid_out else "",
-            _NOT_YET if printed.stopped else "",
+            *(f"STOP: {text}" for text in printed.stops),
+            _NOT_YET if printed.stops else "",
         ]))
         self.links.outputs = (_links(to, printed),)
 
     def _projects(self) -> list[tuple[str, str]]:
-        saved = sorted((self._folder / FOLDER).glob("*.toml"), key=lambda path: path.name.casefold())
+        own = [*(self._folder / FOLDER).glob("*.toml"), *self._folder.glob("*.toml"), *_ROOT.glob("*.toml")]
+        own = sorted((path for path in own if path.name not in _NO_PROJECTS), key=lambda path: path.name.casefold())
         examples = sorted(PROJECTS.glob("*.toml"))
-        return [(path.stem, str(path)) for path in saved] + [
+        return [(path.stem, str(path)) for path in own] + [
             (f"example: {path.stem.replace('_', ' ')}", str(path)) for path in examples
         ]
 

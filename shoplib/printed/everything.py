@@ -17,6 +17,7 @@ from shoplib.documents.sheets_file import sheets_text
 from shoplib.draw.pen import draw
 from shoplib.draw.whole_view import whole_scenes
 from shoplib.layout.pieces import LayoutError
+from shoplib.lists.alike import told_once
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
 from shoplib.model.solved import Cabinet, Finding
@@ -49,14 +50,14 @@ WRITTEN_SIZES = "Work to the written sizes; do not measure from the paper."
 
 @dataclass(frozen=True, slots=True)
 class Printed:
-    """A project as it is printed: the verdict of its plan, whether a check stops it, and all files by name.
+    """A project as it is printed: the verdict of its plan, what stops it by the checks, and all files by name.
 
     `not_laid_out` is empty, or the sentence that says why its boards are on no sheet.
     """
 
     name: str
     verdict: str
-    stopped: bool
+    stops: tuple[str, ...]
     paper: Paper
     files: dict[str, bytes]
     not_laid_out: str = ""
@@ -78,8 +79,9 @@ def print_project(
         found = lay_out(cabinet)
     except (LayoutError, ImpossibleProject) as fault:
         refused = str(fault)
+    stops = told_once([finding.text for finding in findings if finding.level == "stop"])
     return Printed(
-        cabinet.name, verdict(cabinet, findings, in_use), any(finding.level == "stop" for finding in findings), paper,
+        cabinet.name, verdict(cabinet, findings, in_use), tuple(stops), paper,
         print_files(cabinet, findings, in_use, found, paper, date), refused,
     )
 

@@ -6,8 +6,8 @@ from dataclasses import replace
 from shoplib.building.glue_time import USUAL, GlueTime
 from shoplib.building.glue_ups import glue_ups
 from shoplib.building.order import build_order, nailed_backs
-from shoplib.checks.parting import HELD_AT_ENDS, put_together
 from shoplib.buying.surfaces import is_glued
+from shoplib.checks.parting import HELD_AT_ENDS, put_together
 from shoplib.model.board import CASE
 from shoplib.model.cabinet import solve
 from tests.building.cases import SHIPPED, shipped

@@ -7,6 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from shoplib.commands import __main__ as main
+
 ROOT = Path(__file__).parents[2]
 UNDER_BENCH = ROOT / "data" / "projects" / "under_bench_case.toml"
 
@@ -46,3 +48,13 @@ def test_a_fault_is_told_on_such_a_terminal_too(tmp_path: Path) -> None:
     )  # fmt: skip
     assert done.returncode == 2
     assert b"Traceback" not in done.stderr and b"pe.toml" in done.stderr
+
+
+@pytest.mark.skipif(os.name == "nt", reason="a signal of this kind cannot be sent there")
+def test_ctrl_c_while_the_library_is_read_is_one_sentence(monkeypatch, capsys):
+    def stopped(name):
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr(main.importlib, "import_module", stopped)
+    assert main.main(["print", "a.toml", "out", "", "", "0"]) == main.STOPPED
+    assert capsys.readouterr().err == "Stopped; nothing is written.\n"

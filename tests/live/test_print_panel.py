@@ -41,6 +41,23 @@ def test_a_date_without_room_is_told_and_nothing_is_written(panel, tmp_path):
     assert list(tmp_path.iterdir()) == []
 
 
+def test_a_project_copied_beside_the_page_can_be_chosen(tmp_path):
+    (tmp_path / "my_case.toml").write_text(PROJECT.read_text(encoding="utf-8"), encoding="utf-8")
+    panel = PrintPanel(tmp_path, 0.0)
+    assert panel.project.options[0] == ("my_case", str(tmp_path / "my_case.toml"))
+    assert "pyproject" not in [name for name, _ in panel.project.options]
+
+
+def test_a_stop_is_told_with_its_reason(panel, tmp_path):
+    text = PROJECT.read_text(encoding="utf-8").replace('setback = "3/4 in"', 'setback = "1/16 in"')
+    (tmp_path / "thin.toml").write_text(text, encoding="utf-8")
+    panel = PrintPanel(tmp_path, 0.0)
+    panel.project.value = str(tmp_path / "thin.toml")
+    panel.button.click()
+    said = unescape(panel.says.value)
+    assert "STOP: left side" in said and "cut nothing before" in said
+
+
 def test_a_project_that_is_gone_is_told(tmp_path):
     (tmp_path / "my_projects").mkdir()
     saved = tmp_path / "my_projects" / "tool case.toml"
