@@ -42,7 +42,10 @@ def give_diagonals(cabinet: Cabinet) -> tuple[Finding, ...]:
         found.append(_note(cabinet, [*sides, *levels], "the case", where, width, height, squeeze))
     for board in case:
         if board.role == "back":
-            trim = "where they differ, it is not square: trim it before it goes in, for it squares the case"
+            loose = any(joint.enters == board.name and joint.end_gap for joint in cabinet.joints)
+            trim = "where they differ, it is not square: trim it before it goes in" + (
+                "; it has play, so the diagonals of the case tell whether that is square" if loose
+                else ", for it squares the case")
             found.append(_note(cabinet, [board], f"the {board.name}", "as cut", board.length, board.width, trim))
     for (width, depth), groups in _box_kinds(cabinet).items():
         boards = [board for group in groups for board in cabinet.groups[group] if board.role in _BOX_WALLS]

@@ -73,7 +73,7 @@ class Assembly:
         """`enters` goes into `receives` along `axis`; the choice says how.
 
         A dado that would run out of the edge of the receiving board is a rabbet, and a rabbet away
-        from any edge is a dado. `stopped_run` cuts no longer than what enters; otherwise the cut
+        from any edge is a dado. `stopped_run` cuts no longer than what enters with its end gap; otherwise the cut
         runs through, or keeps to its stop where the receiving board reaches the front. `kind` names the
         cut where the trade does so ("groove").
         """

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from shoplib.measure import share, thickest
+from shoplib.measure import narrowest, share, thickest
 from shoplib.model.blank import Blank, Span
 from shoplib.model.box import Box
 from shoplib.model.project import ImpossibleProject, JointChoice
@@ -13,7 +13,7 @@ X, Y, Z = 0, 1, 2
 
 @dataclass(slots=True)
 class Fitting:
-    """A joint as chosen: `stopped_run` cuts no longer than what enters; `key` is what a refusal names."""
+    """A joint as chosen: `stopped_run` cuts no longer than what enters with its end gap; refusals name `key`."""
 
     joint: Joint
     choice: JointChoice
@@ -68,7 +68,10 @@ def cut_both(fitting: Fitting, enters: Blank, receives: Blank, face: int) -> Non
         elif edge > 0:
             high[thin] = receives.high[thin]
     if fitting.stopped_run:
-        low[run], high[run] = enters.span(run)
+        # As free at its own ends as at the floors of the other grooves, or it would hold the box apart.
+        first, last = enters.span(run)
+        low[run] = thickest([receives.low[run], first - joint.end_gap])
+        high[run] = narrowest([receives.high[run], last + joint.end_gap])
     elif choice.stop and run == Z and receives.role == "box side":
         high[Z] = receives.high[Z] - choice.stop
         if high[Z] <= enters.low[Z]:

@@ -110,7 +110,7 @@ def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> lis
                      "where a point may come out.")
     floats = [entry.board for entry in alike.entries if cabinet.by_name[entry.board].role == "box bottom"]
     if floats:
-        lines.append("The bottom goes into its grooves without glue: it squares the box and may move.")
+        lines.append("The bottom goes into its grooves without glue and may move in them.")
     under = [pair for pair in under_back(cabinet) if pair[0].name in alike.boards]
     if under:
         lines.append(

@@ -11,6 +11,7 @@ from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words
 from shoplib.lists.writing import Writing
+from shoplib.measure import Style
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Beside, Block, Bullets, Framed, Heading, Table, ToFillIn, Together, Words
 from shoplib.words.naming import boards_in_short
@@ -41,6 +42,17 @@ _SUMS = "Each chain of sizes must come out at its total, whatever single sizes w
 _DIAGONALS = "Measure both diagonals before the glue sets."
 
 
+def rests_left_out(style: Style) -> str:
+    """What is left out of the sizes of a sum, which are written as everywhere.
+
+    >>> from shoplib.measure import INCH_STYLE
+    >>> rests_left_out(INCH_STYLE)
+    'Sizes are written without rests under 0.002 in: by so much for each, the written sum may seem to be off.'
+    """
+    least = "0.002 in" if style.unit == "in" else "0.05 mm"
+    return f"Sizes are written without rests under {least}: by so much for each, the written sum may seem to be off."
+
+
 def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> list[Block]:
     """The rows of `kinds` as they are cut, numbered from 1, written as in cut_list.txt.
 
@@ -61,7 +73,8 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) 
             blocks += [*((Together(begins),) if 0 < waits <= _ON_A_PAGE else begins), *alarms, table]
     blocks += _which(rows)
     if cabinet.sums:
-        blocks += [Heading("Closing sums", 2), Words(_SUMS), Bullets(tuple(sum_text(c, cabinet) for c in cabinet.sums))]
+        blocks += [Heading("Closing sums", 2), Words(f"{_SUMS} {rests_left_out(cabinet.style)}"),
+                   Bullets(tuple(sum_text(c, cabinet, exact=False) for c in cabinet.sums))]
     if diagonals := tuple(told_once([f.text for f in findings if f.check == "diagonals"])):
         blocks += [Heading("Diagonals to expect", 2), Words(_DIAGONALS), Bullets(diagonals)]
     return blocks

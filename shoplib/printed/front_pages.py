@@ -16,6 +16,7 @@ from shoplib.lists.writing import Writing
 from shoplib.model.board import FRONTS
 from shoplib.model.solved import Cabinet, Finding, Gap
 from shoplib.printed.blocks import Block, Bullets, Framed, Heading, Table, Together, Words
+from shoplib.printed.cut_list_pages import rests_left_out
 from shoplib.printed.found import found_on
 from shoplib.printed.front_chains import chains_across, chains_upward, open_gaps
 from shoplib.printed.hardware_pages import in_blocks
@@ -47,7 +48,8 @@ def front_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> 
         picture(scene, (room[0], _DRAWN), cabinet.style.unit, "From the front"),
         _sizes(cabinet),
         *in_blocks(_gaps(cabinet, page)),
-        Together((Heading("Sums that close over the fronts", 2), Bullets(tuple(_sums(cabinet))))),
+        Together((Heading("Sums that close over the fronts", 2), Words(rests_left_out(cabinet.style)),
+                  Bullets(tuple(_sums(cabinet))))),
         *in_blocks(Section("Spacers to cut for the gaps", (_ORDER, *_reveal(cabinet, page)),
                            *spacer_table(gap_spacers(cabinet), page))),
         *in_blocks(replace(pulls_section(cabinet, page), lines=())),
@@ -119,10 +121,10 @@ def _sums(cabinet: Cabinet) -> list[str]:
     """Upward in each bay, then across; bays whose sums are alike are told once."""
     told: dict[str, list[int]] = {}
     for bay, chain in chains_upward(cabinet):
-        told.setdefault(sum_text(chain, cabinet).replace(f"bay {bay} ", ""), []).append(bay)
+        told.setdefault(sum_text(chain, cabinet, exact=False).replace(f"bay {bay} ", ""), []).append(bay)
     lines = [f"{'Bays' if len(bays) > 1 else 'Bay'} {and_list([str(bay) for bay in bays])}, upward: {text}"
              for text, bays in told.items()]
-    return lines + [f"{where[0].upper()}{where[1:]}, across: {sum_text(chain, cabinet)}"
+    return lines + [f"{where[0].upper()}{where[1:]}, across: {sum_text(chain, cabinet, exact=False)}"
                     for where, chain in chains_across(cabinet)]
 
 

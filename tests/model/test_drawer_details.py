@@ -21,6 +21,22 @@ from shoplib.model.project import (
 from tests.model.plain_case import MM, Solved, a_case, drawer_case, refusal, stops
 
 
+def test_a_bottom_is_as_free_in_stopped_grooves_as_at_their_floors():
+    """Fingered boxes stop their grooves. With a slack of 2 mm each end has 1 mm, along the grooves as across them."""
+    corner = JointChoice("finger", finger=MM.of(10))
+    cabinet = solve(drawer_case(MM, t=["18"], rule={"count": 1, "corner": corner, "bottom_slack": MM.of(2)}))
+    bottom = cabinet.by_name["bay 1 drawer 1 box bottom"]
+    found = []
+    for board in cabinet.groups["bay 1 drawer 1"]:
+        for cut in board.cuts:
+            if getattr(cut, "for_board", "") == bottom.name:
+                groove = board.placement.to_world(cut.box)
+                run = 1 if board.role == "box side" else 0
+                found += [bottom.box.low[run] - groove.low[run], groove.high[run] - bottom.box.high[run]]
+    assert found == [MM.of(1)] * 8
+    assert not [finding for finding in check(cabinet) if bottom.name in finding.boards and finding.level == "stop"]
+
+
 def test_drawers_stop_before_a_rail():
     case = drawer_case(MM, fronts="none", t=["18"], carcass={"rails": (Rail(MM.of(80)),)}, rule={"count": 3})
     solved = Solved(case, MM)

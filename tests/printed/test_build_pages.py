@@ -149,3 +149,24 @@ def test_a_case_without_a_back_is_told_what_holds_it_square():
     bare = solve(replace(drawn, carcass=replace(drawn.carcass, back=none)))
     assert "There is no back to square this case" in words(pages_of(bare))
     assert "There is no back" not in words(pages_of(shipped("under_bench_case")))
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_a_back_with_play_is_not_said_to_square_the_case(name):
+    """Geometry: what has play at its ends lies as askew as its play lets it."""
+    cabinet = shipped(name)
+    loose = any(joint.end_gap for joint in cabinet.joints if joint.enters == "back")
+    [said] = [found.text for found in check(cabinet) if found.check == "diagonals" and found.boards == ("back",)]
+    assert ("it squares the case" in said, "it has play" in said) == (not loose, loose)
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_the_words_about_boxes_are_of_what_the_project_has(name):
+    cabinet = shipped(name)
+    what = {fitting.what for fitting in cabinet.hardware}
+    told = words(pages_of(cabinet))
+    runners = any(board.role == "runner" for board in cabinet.boards)
+    where = "between its slides" if "slide" in what else "on its runners" if runners else "in its opening"
+    assert f"dry and try it {where} before" in told
+    assert "caster" in what or "or its casters locked" not in told
+    assert "room beside the slides" not in told and "squares the box" not in told
