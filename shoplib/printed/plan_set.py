@@ -26,7 +26,8 @@ def plan_set(
     """All blocks of the plan set.
 
     `findings` are those of `check`, `in_use` those of `check_in_use`, `found` is the cabinet laid out; None where it
-    cannot be, and then the parts about sheets say so. Each part begins on a page of its own.
+    cannot be, and then the parts about sheets say so. Parts begin on a page of their own, but for fronts and hardware,
+    which follow the drawers where those end, so that a rest of one is no page of its own.
     """
     findings, in_use = tuple(findings), tuple(in_use)
     cautions = caution_pages(cabinet, findings, in_use, found, paper)
@@ -37,8 +38,8 @@ def plan_set(
         *sheet_pages(found, paper),
         NewPage(),
         *board_pages(cabinet, findings, paper),
-        *(block for part in (drawer_pages, front_pages, hardware_pages)
-          for block in _from_new_page(part(cabinet, findings, paper))),
+        NewPage(),
+        *(block for part in (drawer_pages, front_pages, hardware_pages) for block in part(cabinet, findings, paper)),
         NewPage(),
         *build_pages(cabinet, findings, in_use),
     ]
@@ -52,8 +53,3 @@ def plan_set(
         *whole_pages(cabinet, paper),
         *work,
     ]
-
-
-def _from_new_page(part: list[Block]) -> list[Block]:
-    """A part that this cabinet may have nothing for, such as drawers: then it begins no page."""
-    return [NewPage(), *part] if part else []
