@@ -64,3 +64,18 @@ def test_a_count_wrong_and_then_right(page):
 
 def test_the_whole_list_is_put_together(page):
     whole_set_wrong_then_right(page, WHOLE_LIST, "shelf-no-divider")
+
+
+def test_a_project_is_printed_by_the_button(page, lab):
+    """The files are there, and the links lead to them."""
+    button = page.page.get_by_role("button", name="Print for the bench")
+    button.scroll_into_view_if_needed()
+    page.page.get_by_label("Project", exact=True).select_option("example: wheel wall drawers")
+    page.page.get_by_label("Date", exact=True).fill("29 May")
+    button.click()
+    link = page.page.get_by_role("link", name="plan_set.pdf")
+    link.wait_for(timeout=90_000)
+    assert "my_prints/wheel_wall_drawers/plan_set.pdf" in link.get_attribute("href")
+    told = page.page.locator('[role="status"]', has_text="Printed into the folder my_prints/wheel_wall_drawers")
+    assert "the dry-fit stops at nothing" in told.inner_text()
+    assert (lab.work / "my_prints" / "wheel_wall_drawers" / "plan_set.pdf").read_bytes()[:5] == b"%PDF-"
