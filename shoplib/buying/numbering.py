@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from shoplib.buying.laid import LaidJob, LaidOut
 from shoplib.layout.order import Step
+from shoplib.lists.alike_cuts import AlikeCuts, alike_cuts
 from shoplib.lists.dado_stops import DadoStop, TwoStops, dado_stops, two_stops
 
 LAST = 1_000_000
@@ -16,7 +17,8 @@ LAST = 1_000_000
 
 @dataclass(frozen=True, slots=True)
 class Turn:
-    """One job at the saw, and the joint cuts that come after it: `stops`, then the mates that no one stop serves.
+    """One job at the saw, and the joint cuts that come after it: `stops`, then the mates that no one stop serves, then
+    `alike`: notches, holes for screws and finger sockets.
 
     `steps` and `settings` say how many there are before the first of the job.
     """
@@ -26,6 +28,12 @@ class Turn:
     job: LaidJob
     stops: tuple[DadoStop, ...] = ()
     mates: tuple[TwoStops, ...] = ()
+    alike: tuple[AlikeCuts, ...] = ()
+
+    @property
+    def joints(self) -> int:
+        """How many joint cuts there are, each a step."""
+        return len(self.stops) + len(self.mates) + len(self.alike)
 
     @property
     def before_joints(self) -> tuple[int, int]:
@@ -36,8 +44,8 @@ class Turn:
 
 
 def turns(found: LaidOut) -> Iterator[Turn]:
-    """All jobs in their order. Each joint cut has a step and a setting of its own, mates have a step."""
-    stops, mates = dado_stops(found.cabinet), two_stops(found.cabinet)
+    """All jobs in their order. Each joint cut has a step and a setting of its own, mates a step only."""
+    stops, mates, alike = dado_stops(found.cabinet), two_stops(found.cabinet), alike_cuts(found.cabinet)
     begins = [job.ask.stages[0] for job in found.jobs]
     steps = settings = done = 0
     for job, until in zip(found.jobs, [*begins[1:], LAST], strict=True):
@@ -45,10 +53,11 @@ def turns(found: LaidOut) -> Iterator[Turn]:
             steps, settings, job,
             tuple(stop for stop in stops if done <= stop.stage < until),
             tuple(two for two in mates if done <= _stage(two) < until),
+            tuple(cut for cut in alike if done <= cut.stage < until),
         )  # fmt: skip
         yield turn
         steps, settings = turn.before_joints
-        steps, settings = steps + len(turn.stops) + len(turn.mates), settings + len(turn.stops)
+        steps, settings = steps + turn.joints, settings + len(turn.stops) + len(turn.alike)
         done = until
 
 

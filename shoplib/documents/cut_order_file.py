@@ -2,27 +2,28 @@
 
 First stand the cautions. After the saw cuts of a stage stand its joint cuts that must match, stop by stop: dadoes,
 grooves and rabbets that more than one board, or more than one place of a board, has at the same distance from the same
-side; and the mates that no one stop serves.
+side; the mates that no one stop serves; and all notches, holes for screws and finger sockets, alike ones together.
 """
 
 import csv
 import io
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from shoplib.buying.board_words import then_ripped
 from shoplib.buying.laid import LaidJob, LaidOut, LaidSheet
 from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.numbering import Turn, turns
 from shoplib.buying.piece_sizes import PieceSizes
-from shoplib.buying.rough import second_rip
+from shoplib.buying.rough import STRIPS, second_rip
 from shoplib.buying.waiting import not_before
 from shoplib.documents.cut_list_file import safe_cell
 from shoplib.documents.cut_order_words import minded, saw_cautions
 from shoplib.layout.order import Piece, Step
-from shoplib.lists.dado_stops import place_words, size_words, two_apart, two_walls
+from shoplib.lists.dado_stops import place_words, size_words, stopped_words, two_apart, two_sizes, two_walls
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_mm
+from shoplib.model.board import Board
 from shoplib.words.naming import boards_in_short
 
 COLUMNS = (
@@ -31,11 +32,12 @@ COLUMNS = (
     "piece_length_mm", "piece_width_mm", "fence_mm",
 )  # fmt: skip
 """The columns of cut_order.csv, in order. `set_by` is the fence, a stop on a sled or mitre gauge, or a line that a
-guided saw follows; `fence` is the size of what comes off between that and the blade, of a joint cut the side that it
-is set from, and how far. Rows with the same `setting` follow one another, and what is set stays. `mind` says what asks
-for care, and the cautions stand there too, in rows of their own before all others. `not_before` says what must have
-been done first, `then` what must be done to a strip before its next cut. Lengths run along the grain of the sheet,
-widths across it; they are written as a shop sets them, what is left rounded down, and in the columns in mm exactly."""
+guided saw follows; `fence` is the size of what comes off between that and the blade, of a joint cut the side that it is
+set from, and how far. Rows with the same `setting` follow one another, and what is set stays. `mind` says what asks for
+care, and the cautions stand there too, in rows of their own before all others. `not_before` says what must have been
+done first, `then` what must be done to a strip before its next cut, and to what finished size a rough part is trimmed.
+Lengths run along the grain of the sheet, widths across it; they are written as a shop sets them, what is left rounded
+down, and in the columns in mm exactly."""
 
 TWO, ONE = "two people", "one person"
 
@@ -68,7 +70,7 @@ def order_rows(found: LaidOut) -> Iterator[list[str]]:
 
     Steps and settings are numbered on from job to job. A joint cut that must match others is one setting, for all its
     boards. After them come the mates that no one stop serves; they are settings of rows before, or of cuts that nothing
-    must match.
+    must match. Last come notches, holes for screws and finger sockets.
     """
     writing = Writing(found.cabinet.style)
     for turn in turns(found):
@@ -80,35 +82,69 @@ def order_rows(found: LaidOut) -> Iterator[list[str]]:
 
 def _joint_rows(turn: Turn, found: LaidOut, writing: Writing) -> Iterator[list[str]]:
     steps, settings = turn.before_joints
-    for number, stop in enumerate(turn.stops, start=1):
-        row = dict.fromkeys(COLUMNS, "")
+    told = [*_stop_rows(turn, writing), *_mate_rows(turn, writing), *_alike_rows(turn)]
+    for number, (stages, sets, cells) in enumerate(told, start=1):
+        row = dict.fromkeys(COLUMNS, "") | cells
         row |= {
             "step": str(steps + number),
-            "setting": str(settings + number),
-            "stage": str(stop.stage),
-            "sheet": ", ".join(dict.fromkeys(board.sheet for board in stop.boards)),
+            "stage": ", ".join(map(str, stages)),
+            "not_before": not_before(stages, found.cabinet),
+        }
+        if sets:
+            settings += 1
+            row["setting"] = str(settings)
+        yield [row[column] for column in COLUMNS]
+
+
+_Told = tuple[list[int], bool, dict[str, str]]
+"""The stages of a joint cut, whether it is a setting of its own, and its cells."""
+
+
+def _stop_rows(turn: Turn, writing: Writing) -> Iterator[_Told]:
+    for stop in turn.stops:
+        yield [stop.stage], True, {
+            "sheet": _sheets(stop.boards),
             "piece": boards_in_short(stop.boards),
             "cut": stop.kind,
             "fence": place_words(stop, writing),
             "cuts": str(len(stop.cuts)),
             "comes_off": size_words(stop, writing),
-            "not_before": not_before([stop.stage], found.cabinet),
+            "mind": stopped_words(stop.cuts, writing),
             "fence_mm": write_mm(stop.wall),
         }
-        yield [row[column] for column in COLUMNS]
-    for number, two in enumerate(turn.mates, start=len(turn.stops) + 1):
-        stages = sorted({board.stage for board in two.boards})
-        row = dict.fromkeys(COLUMNS, "")
-        row |= {
-            "step": str(steps + number),
-            "stage": ", ".join(map(str, stages)),
-            "piece": f"mates of {boards_in_short(two.boards)}",
+
+
+def _mate_rows(turn: Turn, writing: Writing) -> Iterator[_Told]:
+    """Dadoes for the two ends of one board that stand at unlike places: the board that is cut stands first."""
+    for two in turn.mates:
+        cuts = [cut for several in two.cuts for cut in several]
+        boards = {board.name: board for board, _ in cuts}.values()
+        yield sorted({board.stage for board in two.boards}), False, {
+            "sheet": _sheets(boards),
+            "piece": f"{boards_in_short(boards)}, for {boards_in_short(two.boards)}",
             "cut": "dado",
             "fence": two_walls(two, writing),
-            "mind": two_apart(two, writing),
-            "not_before": not_before(stages, found.cabinet),
+            "cuts": str(len(cuts)),
+            "comes_off": two_sizes(two, writing),
+            "mind": "; ".join(filter(None, [two_apart(two, writing), stopped_words(cuts, writing)])),
         }
-        yield [row[column] for column in COLUMNS]
+
+
+def _alike_rows(turn: Turn) -> Iterator[_Told]:
+    for cut in turn.alike:
+        yield [cut.stage], True, {
+            "sheet": _sheets(cut.boards),
+            "piece": boards_in_short(cut.boards),
+            "cut": cut.kind,
+            "fence": cut.place,
+            "cuts": str(cut.count),
+            "comes_off": cut.size,
+            "mind": cut.mind,
+        }
+
+
+def _sheets(boards: Iterable[Board]) -> str:
+    return ", ".join(dict.fromkeys(board.sheet for board in boards))
 
 
 def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[str]:
@@ -133,9 +169,11 @@ def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[s
         str(len(step.cuts)),
         "; ".join(off),
         "; ".join(left),
-        minded(step, job.ask.letters, writing.length),
+        "; ".join(filter(None, [_jointed(step, on), minded(step, job.ask.letters, writing.length)])),
         not_before(job.ask.stages, found.cabinet),
-        "; ".join(_then(made, on, writing.style)) if step.kind == "rip" else "",
+        "; ".join([
+            *(_then(made, on, writing.style) if step.kind == "rip" else ()), *_finished(made, on, writing),
+        ]),
         "; ".join(board_of(piece, on) for piece in made if piece.part is not None),
         weight.told(found.cabinet.style.unit) if weight else "not known",
         (TWO if two else ONE) if weight else "not known",
@@ -153,6 +191,24 @@ def _then(made: tuple[Piece, ...], on: LaidSheet, style: Style) -> dict[str, Non
         strips = [one for one in on.pieces if (one.placed.at.y, one.placed.at.h) == (y, h)
                   and x <= one.placed.at.x and one.placed.at.x + one.placed.at.w <= x + w]  # fmt: skip
         told |= {then_ripped(wide, style): None for one in strips if (wide := second_rip(one.board, on.sheet, style))}
+    return told
+
+
+def _jointed(step: Step, on: LaidSheet) -> str:
+    """A board of solid wood has no straight edge of its own: what a fence guides is jointed first."""
+    whole = step.piece.at.h == on.stock.width
+    return "its jointed edge along the fence" if on.sheet.kind == "solid" and step.set_by == "fence" and whole else ""
+
+
+def _finished(made: tuple[Piece, ...], on: LaidSheet, writing: Writing) -> dict[str, None]:
+    """Parts of solid wood are rough: the size that each is trimmed to, of a stave that of its board."""
+    told: dict[str, None] = {}
+    for piece in made:
+        lies = next((one for one in on.pieces if one.placed.at == piece.at), None) if piece.part is not None else None
+        if on.sheet.kind == "solid" and lies and lies.board.role not in STRIPS:
+            size = " x ".join(writing.length(ticks) for ticks in lies.board.cut_size[:2])
+            first = "glued up, then " if lies.stave else ""
+            told[f"{lies.letter} is rough: {first}trimmed to {size}"] = None
     return told
 
 

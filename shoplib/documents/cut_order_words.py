@@ -11,6 +11,10 @@ AT_THE_SAW = "sheet at the saw"
 """What the cautions for cutting sheets and boards up stand under in `data/cautions.toml`."""
 
 
+_PIVOTS = 2
+"""A piece more times as wide as its edge on the fence is long turns on it (common practice, no source)."""
+
+
 def saw_cautions() -> tuple[str, ...]:
     """The cautions for cutting sheets and boards up, after those of every tool.
 
@@ -32,6 +36,8 @@ def minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str]) -> s
     set again to 20: use a finished A as the gauge
     short, 9 along the cut: use a sled and push blocks, or cut by hand or with a guided saw
     B is left to size: measure it
+    >>> minded(Step(6, 4, "rip", 5, 0, Piece("panel", Rect(0, 0, 20, 60)), (None,), (), None, edge=20), (), str)
+    '60 wide and only 20 along the fence: it pivots, so support both sides, or be two'
     """
     return "; ".join(_minded(step, letters, say))
 
@@ -42,6 +48,9 @@ def _minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str]) -> 
         yield f"set again to {say(step.fence)}" + (f": use a finished {gauge} as the gauge" if gauge else "")
     if step.short:
         yield f"short, {say(step.edge)} along the cut: use a sled and push blocks, or cut by hand or with a guided saw"
+    if _pivots(step):
+        wide = say(max(step.piece.at[2:]))
+        yield f"{wide} wide and only {say(step.edge)} along the fence: it pivots, so support both sides, or be two"
     if step.skim:
         yield f"trimming: it takes off {say(step.skim)}, less than the blade"
     if step.to_size:
@@ -50,11 +59,16 @@ def _minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str]) -> 
         yield f"{and_list(parts)} {are} left to size: measure {them}"
 
 
+def _pivots(step: Step) -> bool:
+    return step.set_by == "fence" and not step.short and max(step.piece.at[2:]) > _PIVOTS * step.edge
+
+
 def to_mind(found: LaidOut) -> Iterator[str]:
     """How many steps ask for care, in one sentence; none where none does."""
     steps = [step for job in found.jobs for step in job.steps]
     counted = (
         (sum(step.short for step in steps), "on pieces too short for the fence"),
+        (sum(_pivots(step) for step in steps), "on pieces that pivot on it"),
         (len({(n, step.setting) for n, job in enumerate(found.jobs) for step in job.steps if step.again}), "set again"),
         (sum(bool(step.to_size) for step in steps), "that leave a part to size"),
     )

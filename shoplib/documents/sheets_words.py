@@ -17,6 +17,7 @@ from shoplib.documents.plan_words import STAGES
 from shoplib.layout.choose import why
 from shoplib.layout.order import set_ups
 from shoplib.layout.spare import told, told_more
+from shoplib.lists.alike_cuts import alike_cut_words, alike_cuts
 from shoplib.lists.dado_stops import dado_stops, stop_words, two_stops, two_stops_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_brief
@@ -191,6 +192,7 @@ def _stops(found: LaidOut) -> Iterator[str]:
     writing = Writing(found.cabinet.style)
     yield from (stop_words(stop, writing) for stop in dado_stops(found.cabinet))
     yield from (two_stops_words(two, writing) for two in two_stops(found.cabinet))
+    yield from (alike_cut_words(cut) for cut in alike_cuts(found.cabinet) if cut.count > 1)
 
 
 def lifts_told(found: LaidOut) -> Iterator[str]:

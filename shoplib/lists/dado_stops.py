@@ -4,7 +4,7 @@ A shelf lies level when the dadoes at its two ends are made at one stop, each bo
 is a little off is then off alike. Measured board by board they would differ.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -13,10 +13,10 @@ from shoplib.lists.sides import datum_side, side_name
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board, BoxCut
 from shoplib.model.solved import Cabinet
-from shoplib.words.naming import and_list, boards_in_short, plural
+from shoplib.words.naming import and_list, boards_in_short, in_short, plural
 
 KINDS = ("dado", "groove", "rabbet")
-"""What is cut along a fence or against a stop; sockets come from a jig, notches are laid out each by itself."""
+"""What is cut along a fence or against a stop; notches and what comes from a jig are in `alike_cuts`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,26 +116,34 @@ class TwoStops:
     """Boards whose ends enter at unlike places, so that no one stop serves both: near walls from one reference.
 
     A divider stands on the bottom and a side beside it, so a shelf between them is not equally far from their ends.
+    `cuts` are the dadoes, each with its board: those of the first wall, then those of the next.
     """
 
     boards: tuple[Board, ...]
     reference: str
     walls: tuple[int, ...]
+    cuts: tuple[tuple[tuple[Board, BoxCut], ...], ...]
 
 
 def two_stops(cabinet: Cabinet) -> tuple[TwoStops, ...]:
     """Where mating dadoes cannot be made at one stop: there the two settings must differ by just so much."""
-    walls: dict[tuple[str, str, str], set[int]] = {}
+    walls: dict[tuple[str, str, str], dict[int, list[tuple[Board, BoxCut]]]] = {}
     for board in cabinet.boards:
         for cut in _channels(board):
             reference, wall = _set_by(board, cut)
             if cut.kind == "dado" and cut.for_board in cabinet.by_name and wall:
-                walls.setdefault((cut.for_board, cut.kind, reference), set()).add(wall)
-    alike: dict[tuple[str, tuple[int, ...]], list[Board]] = {}
+                walls.setdefault((cut.for_board, cut.kind, reference), {}).setdefault(wall, []).append((board, cut))
+    alike: dict[tuple[str, tuple[int, ...]], list[str]] = {}
     for (entering, _, reference), found in walls.items():
         if len(found) > 1:
-            alike.setdefault((reference, tuple(sorted(found))), []).append(cabinet.by_name[entering])
-    return tuple(TwoStops(tuple(boards), *key) for key, boards in alike.items())
+            alike.setdefault((reference, tuple(sorted(found))), []).append(entering)
+    return tuple(
+        TwoStops(
+            tuple(cabinet.by_name[name] for name in names), reference, at,
+            tuple(tuple(cut for name in names for cut in walls[name, "dado", reference][wall]) for wall in at),
+        )
+        for (reference, at), names in alike.items()
+    )
 
 
 def _channels(board: Board) -> Iterator[BoxCut]:
@@ -205,20 +213,72 @@ def two_stops_words(found: TwoStops, writing: Writing) -> str:
 
     >>> from shoplib.measure import MM, MM_STYLE
     >>> from shoplib.model.placement import Placement
-    >>> shelf = Board("fixed shelf", "case", 1, "s", 9, 9, 9, Placement((0, 0, 0), ("+x", "+y", "+z")))
-    >>> two_stops_words(TwoStops((shelf,), "bottom end", (291 * MM, 300 * MM)), Writing(MM_STYLE))
-    'fixed shelf: near walls 291 mm and 300 mm from the bottom end, on unlike boards; the stops differ by 9 mm'
+    >>> shelf, side, divider = (
+    ...     Board(name, "case", 1, "s", 9, 9, 9, Placement((0, 0, 0), ("+x", "+y", "+z")))
+    ...     for name in ("fixed shelf", "left side", "divider 1"))
+    >>> cuts = tuple(((board, BoxCut("dado", (0, 0, 0), (1, 1, 1))),) for board in (divider, side))
+    >>> two_stops_words(TwoStops((shelf,), "bottom end", (291 * MM, 300 * MM), cuts), Writing(MM_STYLE))
+    'fixed shelf: near wall 291 mm in divider 1 and 300 mm in left side, from the bottom end; the stops differ by 9 mm'
     """
-    where = f"{boards_in_short(found.boards)}: {two_walls(found, writing)}"
-    return f"{where}, on unlike boards; {two_apart(found, writing)}"
+    return f"{boards_in_short(found.boards)}: {two_walls(found, writing)}; {two_apart(found, writing)}"
 
 
 def two_walls(found: TwoStops, writing: Writing) -> str:
-    """Where the stops stand."""
-    return f"near walls {and_list([writing.length(wall) for wall in found.walls])} from the {found.reference}"
+    """Where the stops stand, each with the boards that are cut at it."""
+    walls = [
+        f"{writing.length(wall)} in {boards_in_short({board.name: board for board, _ in cuts}.values())}"
+        for wall, cuts in zip(found.walls, found.cuts, strict=True)
+    ]
+    return f"near wall {and_list(walls)}, from the {found.reference}"
+
+
+def two_sizes(found: TwoStops, writing: Writing) -> str:
+    """Width and depth of the dadoes, as in the cut list."""
+    sizes = dict.fromkeys(_sizes(board, cut) for cuts in found.cuts for board, cut in cuts)
+    return and_list([f"{writing.measured(wide)} wide, {writing.setting(deep)} deep" for wide, deep in sizes])
 
 
 def two_apart(found: TwoStops, writing: Writing) -> str:
     """How far the stops are apart."""
     apart = [writing.length(high - low) for low, high in pairwise(found.walls)]
     return f"the stops differ by {and_list(apart)}"
+
+
+def stopped_at(board: Board, cut: BoxCut, writing: Writing) -> str:
+    """Where a dado, groove or rabbet ends short of the sides that it runs towards; empty for one that runs through.
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> from shoplib.model.placement import Placement
+    >>> side = Board("left side", "case", 1, "s", 900, 500, 20, Placement((0, 0, 0), ("+z", "+y", "-x")))
+    >>> stopped_at(side, BoxCut("dado", (300, 20, 0), (320, 500, 9), "shelf"), Writing(MM_STYLE))[:7]
+    'stopped'
+    >>> stopped_at(side, BoxCut("dado", (300, 0, 0), (320, 500, 9), "shelf"), Writing(MM_STYLE))
+    ''
+    """
+    run = channel_ways(cut, board)[2]
+    rests = ((-1, cut.low[run]), (1, board.size[run] - cut.high[run]))
+    return and_list([
+        f"stopped {writing.length(rest)} from the {side_name(board, run, side)}" for side, rest in rests if rest > 0
+    ])
+
+
+def stopped_words(cuts: Iterable[tuple[Board, BoxCut]], writing: Writing) -> str:
+    """Which of these cuts are stopped and where, by their boards and what enters; empty where all run through."""
+    told: dict[str, list[tuple[Board, BoxCut]]] = {}
+    for board, cut in cuts:
+        told.setdefault(stopped_at(board, cut, writing), []).append((board, cut))
+    if not any(told):
+        return ""
+    names = [name for some in told.values() for name in {board.name for board, _ in some}]
+    return "; ".join(
+        f"{stop or 'right through'}: {_in_boards(some, any(names.count(board.name) > 1 for board, _ in some))}"
+        for stop, some in told.items()
+    )
+
+
+def _in_boards(cuts: Iterable[tuple[Board, BoxCut]], tell_what_for: bool) -> str:
+    """The boards that are cut, and what the cuts are for where a board has others beside them."""
+    cuts = list(cuts)
+    boards = boards_in_short({board.name: board for board, _ in cuts}.values())
+    entering = in_short(dict.fromkeys(cut.for_board for _, cut in cuts if cut.for_board))
+    return f"{boards}, for {and_list(entering)}" if tell_what_for and entering else boards

@@ -5,31 +5,31 @@ from collections.abc import Iterable
 from shoplib.building.clamps import Clamps
 from shoplib.building.glue_faces import GlueFace, glue_faces
 from shoplib.building.glue_time import USUAL
+from shoplib.buying.laid import LaidJob
 from shoplib.documents.cautions import LIFTING, SLOTS, TOOLS
+from shoplib.lists.alike_cuts import AlikeCuts, alike_cuts
+from shoplib.lists.cut_list import kinds
+from shoplib.lists.cut_words import channel_ways
+from shoplib.lists.dado_stops import stopped_at
 from shoplib.lists.sides import EDGES
 from shoplib.lists.writing import Writing
 from shoplib.model.board import CASE, Board, BoxCut
 from shoplib.model.solved import Cabinet
 from shoplib.printed.blocks import Block, Framed, Table, ToFillIn, Together, ToTick, Words
 from shoplib.printed.build_words import clamp_table
+from shoplib.printed.solid_wood import before_the_saw, planer_caution, solid_sheets, to_size
+from shoplib.tables.setups import cautions
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
 
 def solid_wood(cabinet: Cabinet) -> list[Block]:
     """What is done with solid wood before anything is cut of it."""
     names = [name for name, sheet in cabinet.sheets.items() if sheet.kind == "solid"]
-    wide = [
-        board for board in cabinet.boards
-        if board.sheet in names and (bought := cabinet.sheets[board.sheet].width) and board.width > bought
-    ]
-    staves = [
-        f"Glue up {boards_in_short(wide)} from staves before anything else: no board is wide enough. The sheet "
-        "layouts say how many staves; lay their grain the same way, and plane the panel flat when it is dry."
-    ] if wide else []
-    return [ToTick((
+    rough = before_the_saw(cabinet) if solid_sheets(cabinet) else ()
+    return [*([planer_caution()] if rough else []), ToTick((
         f"Bring the {and_list(names)} into the shop where the case will be used. Lay it on strips, so that air goes "
         "all round each board, and leave it two weeks or more before you plane it.",
-        *staves,
+        *rough,
         "Plane all boards of one sheet on the same day, measure their thickness anew, and if it is not what the plan "
         "says, put it into the project and plan again.",
         "Solid wood grows and shrinks across its grain all year. Glue it all over only where the grain of both boards "
@@ -38,15 +38,21 @@ def solid_wood(cabinet: Cabinet) -> list[Block]:
     ))]
 
 
-def cut_the_case(cabinet: Cabinet) -> list[Block]:
-    """Cut, name and edge the boards of stage 1, then cut the joints setting by setting."""
+def cut_the_case(cabinet: Cabinet, *jobs: LaidJob) -> list[Block]:
+    """Cut, name and edge the boards of stage 1, then cut the joints setting by setting.
+
+    `jobs` are those of the layout, which say what is glued up from staves.
+    """
     boards = [board for board in cabinet.boards if board.stage == CASE]
     edged = [board for board in boards if board.edging]
-    slots = _settings(boards, cabinet)
+    slots, alike = _settings(boards, cabinet), [cut for cut in alike_cuts(cabinet) if cut.stage == CASE]
+    mirrored = [kind for kind in kinds(cabinet) if kind.stage == CASE and kind.mirror_of]
+    pairs = tuple(dict.fromkeys(_pair(kind.first, cabinet.by_name[kind.mirror_of]) for kind in mirrored))
     lines = [
         f"Cut the boards of stage 1 as the sheet layouts say: {boards_in_short(boards)}.",
-        "Put its label on each board as it comes off the saw, and mark its reference edge. Lay left and right side "
-        "beside one another like an open book: they are mirror images.",
+        "Put its label on each board as it comes off the saw, and mark its reference edge.",
+        *to_size(boards, cabinet, *jobs),
+        *_sides(boards, pairs),
     ]
     if edged:
         lines.append(
@@ -56,28 +62,81 @@ def cut_the_case(cabinet: Cabinet) -> list[Block]:
     if slots.rows:
         lines += [
             "Try each setting of the table in an offcut of the same sheet first, with the board that goes in.",
-            "Cut all that one row names before you change the width or the depth of the cut. Wherever the fence or the "
-            "stop moves, cut that place on both mirror images first.",
+            "Cut all that one row names before you change the width or the depth of the cut."
+            + (" Wherever the fence or the stop moves, cut that place on both of a mirrored pair first." if pairs
+               else ""),
         ]
-    cautions = [Words(TOOLS, grave=True), *([Words(SLOTS)] if slots.rows else [])]
-    return [Framed(tuple(cautions)), ToTick(tuple(lines)), *([slots] if slots.rows else [])]
+        if any("stopped" in row[0] for row in slots.rows):
+            lines.append("Square the end of a stopped cut with a chisel.")
+    stopped = cautions().only(["stopped cut"]) if any("stopped" in row[0] for row in slots.rows) else ()
+    blocks: list[Block] = [
+        Framed((
+            Words(TOOLS, grave=True), *([Words(SLOTS)] if slots.rows else []),
+            *(Words(one.claim.say) for one in stopped),
+        )),
+        ToTick(tuple(lines)),
+        *([slots] if slots.rows else []),
+    ]
+    return [*blocks, *_alike(alike)]
+
+
+def _pair(one: Board, other: Board) -> tuple[str, str]:
+    return tuple(sorted((one.name, other.name)))
+
+
+def _sides(boards: Iterable[Board], pairs: Iterable[tuple[str, str]]) -> list[str]:
+    """Which boards are mirror images of each other, and a warning where left and right side are none."""
+    lines = [
+        f"Lay {and_list(in_short(pair))} beside one another like an open book: they are mirror images."
+        for pair in pairs
+    ]
+    sides = [board for board in boards if board.role == "side"]
+    if len(sides) == 2 and _pair(*sides) not in pairs and _marks(sides[0]) != _marks(sides[1]):
+        lines.append(
+            f"{boards_in_short(sides).capitalize()} are not mirror images here: one has cuts that the other has not. "
+            "Mark each by its own drawing before you cut."
+        )
+    return lines
+
+
+def _marks(board: Board) -> list[tuple[str, tuple[int, ...]]]:
+    """What is cut in a board, whichever way it lies."""
+    return sorted((cut.kind, tuple(sorted(cut.box.size))) for cut in board.cuts if isinstance(cut, BoxCut))
+
+
+def _alike(cuts: Iterable[AlikeCuts]) -> list[Block]:
+    """Notches and screw holes, in the order in which they are cut."""
+    rows = tuple((cut.kind, str(cut.count), boards_in_short(cut.boards), cut.size, cut.place) for cut in cuts)
+    if not rows:
+        return []
+    table = Table(("cut", "cuts", "boards", "size", "where"), rows, (3, 4))
+    return [Together((
+        Words("Then these, marked and cut in one go, boards that share a row laid on one another to compare. Saw a "
+              "notch on the waste side of its lines and pare to them; bore with a waste board behind."),
+        table,
+    ))]
 
 
 def _settings(boards: Iterable[Board], cabinet: Cabinet) -> Table:
-    """Joint cuts that are cut at one setting: kind, width and depth, then the boards, most boards first."""
+    """Joint cuts that are cut at one setting: kind, width and depth, then the boards, most boards first.
+
+    Those that stop short of a side are told apart from those that run through.
+    """
+    write = Writing(cabinet.style)
     found: dict[tuple[str, int, int], list[Board]] = {}
     for board in boards:
         for cut in board.cuts:
             if isinstance(cut, BoxCut) and cut.kind in ("dado", "rabbet", "groove"):
                 u, v, w = cut.box.size
-                found.setdefault((cut.kind, min(u, v), w), []).append(board)
-    write = Writing(cabinet.style)
+                stop = stopped_at(board, cut, write) if channel_ways(cut, board) else ""
+                kind = f"{cut.kind}, {stop}" if stop else cut.kind
+                found.setdefault((kind, min(u, v), w), []).append(board)
     rows = sorted(found.items(), key=lambda item: -len(item[1]))
     return Table(
         ("cut", "wide", "deep", "cuts", "boards"),
         tuple((kind, write.measured(wide), write.setting(deep), str(len(of)), boards_in_short(of))
               for (kind, wide, deep), of in rows),
-        (4,),
+        (0, 4) if any("stopped" in kind for kind, _, _ in found) else (4,),
     )
 
 
@@ -124,8 +183,8 @@ def _masks(faces: Iterable[GlueFace], cabinet: Cabinet) -> Table:
     for face in faces:
         of_board.setdefault(face.board, {}).setdefault((face.what, face.strip), []).append(face)
     rows: dict[tuple[str, str], list[str]] = {}
-    for name, kinds in of_board.items():
-        for (what, strip), several in kinds.items():
+    for name, of_kind in of_board.items():
+        for (what, strip), several in of_kind.items():
             wide = write.setting(strip) if strip else "all of it"
             rows.setdefault((_place(what, several, cabinet.by_name[name]), wide), []).append(name)
     return Table(

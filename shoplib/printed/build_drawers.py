@@ -7,11 +7,13 @@ from shoplib.building.clamps import clamps_for
 from shoplib.building.glue_time import USUAL
 from shoplib.documents.cautions import DRAWERS, PULL_OUT, hangs
 from shoplib.documents.riding import stop_words
+from shoplib.lists.alike_cuts import SCREW_HOLE, alike_cut_words, alike_cuts
 from shoplib.lists.butted import under_back
 from shoplib.lists.writing import Writing
 from shoplib.model.board import BOXES
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Beside, Block, Framed, Table, ToFillIn, Together, ToTick, Words
+from shoplib.printed.build_fingers import fingers
 from shoplib.printed.build_words import SAW_AGAIN, clamp_table, diagonals_expected, entry_table, names_in_short
 from shoplib.printed.cut_list_pages import boxes_to_fill_in
 from shoplib.printed.spacers import slide_spacers, spacer_table
@@ -123,7 +125,8 @@ def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> lis
         "Outside, a thin coat or wax is enough: thick finish eats the room beside the box.",
     ]
     joints = sum(len(go.joints) for go in alike.goes)
-    blocks.append(ToTick(tuple(lines)))
+    cut = fingers(boards, cabinet)
+    blocks += [ToTick(tuple(lines[:1])), *cut, ToTick(tuple(lines[1:]))] if cut else [ToTick(tuple(lines))]
     if alike.goes:
         group = cabinet.by_name[alike.entries[0].board].group
         title = "one box" if count > 1 else "the box"
@@ -190,6 +193,7 @@ def pull_outs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     pegs = any(fitting.what == "peg" and fitting.on in panels for fitting in cabinet.hardware)
     lines = [
         f"Cut from the new sizes: {names_in_short(names, cabinet)}.",
+        *_screw_holes(names, cabinet),
         *(["Bore its peg holes as the hardware page gives them."] if pegs else []),
         f"Finish {names_in_short(panels, cabinet)} all round, both faces alike.",
     ]
@@ -201,3 +205,9 @@ def pull_outs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
         "one screw at each end, try it, then drive the rest.",
     ]
     return [Framed((Words(SAW_AGAIN, grave=True), Words(PULL_OUT))), ToTick(tuple(lines))]
+
+
+def _screw_holes(names: tuple[str, ...], cabinet: Cabinet) -> list[str]:
+    """Holes for the screws that hold a cleat to its panel and a front to its cleat."""
+    holes = [cut for cut in alike_cuts(cabinet) if cut.kind == SCREW_HOLE and {b.name for b in cut.boards} <= {*names}]
+    return [f"Bore with a waste board behind: {alike_cut_words(cut)}." for cut in holes]

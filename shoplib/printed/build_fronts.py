@@ -1,11 +1,13 @@
 """The last steps at the cabinet: strips, fronts with gap spacers, pulls, loose shelves."""
 
+from shoplib.buying.laid import LaidJob
 from shoplib.lists.writing import Writing
 from shoplib.model.hardware_places import pull_holes
 from shoplib.model.solved import Cabinet, Hardware
 from shoplib.printed.blocks import Block, Framed, Table, Together, ToTick, Words
 from shoplib.printed.build_words import SAW_AGAIN, names_in_short
 from shoplib.printed.front_chains import open_gaps
+from shoplib.printed.solid_wood import to_size
 from shoplib.printed.spacers import gap_spacers, spacer_table
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
@@ -19,8 +21,8 @@ def strips(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     ))]
 
 
-def fronts(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
-    """Fronts set by spacers of the gap, from the bottom up."""
+def fronts(names: tuple[str, ...], cabinet: Cabinet, *jobs: LaidJob) -> list[Block]:
+    """Fronts set by spacers of the gap, from the bottom up; `jobs` say which are glued up from staves."""
     boards = [cabinet.by_name[name] for name in names]
     edged = [board for board in boards if board.edging]
     bored = any(h.what == "pull" for h in cabinet.hardware)
@@ -28,6 +30,7 @@ def fronts(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     lines = [
         f"Cut from the new sizes: {boards_in_short(boards)}. Label each at once, and mark its upper edge."
     ]
+    lines += to_size(boards, cabinet, *jobs)
     if edged:
         lines.append(f"Glue the edging on {boards_in_short(edged)}, trim it flush, ease the edges.")
     lines += [

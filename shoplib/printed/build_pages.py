@@ -4,6 +4,7 @@ from collections.abc import Iterable
 
 from shoplib.building.clamps import clamps_for
 from shoplib.building.order import Step, build_order
+from shoplib.buying.laid import LaidOut
 from shoplib.model.board import BOXES, CASE
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed import build_case, build_drawers, build_fronts, build_glue, build_place
@@ -20,10 +21,13 @@ _LEAD = (
 )
 
 
-def build_pages(cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding]) -> list[Block]:
+def build_pages(
+    cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding], found: LaidOut | None = None
+) -> list[Block]:
     """The steps: first all at a glance, then each with what is done, its cautions, and what is measured.
 
-    `findings` are those of `check`, which give the diagonals to expect, `in_use` those of `check_in_use`.
+    `findings` are those of `check`, which give the diagonals to expect, `in_use` those of `check_in_use`; `found` is
+    the cabinet laid out, which says what is glued up from staves, None where it cannot be.
     """
     findings, in_use = tuple(findings), tuple(in_use)
     steps = build_order(cabinet)
@@ -36,7 +40,7 @@ def build_pages(cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[
     )
     blocks: list[Block] = [Heading(TITLE), Words(_LEAD), glance]
     for number, (step, title) in enumerate(zip(steps, titles, strict=True), start=1):
-        done = _done(step, steps, cabinet, findings, in_use)
+        done = _done(step, steps, cabinet, findings, in_use, found)
         # A caution stays with what it is about.
         head = 2 if isinstance(done[0], Framed) else 1
         blocks += [Together((Heading(f"Step {number}. {title}", 2), *done[:head])), *done[head:]]
@@ -88,14 +92,16 @@ def _titles(steps: tuple[Step, ...], cabinet: Cabinet) -> list[str]:
 
 
 def _done(
-    step: Step, steps: tuple[Step, ...], cabinet: Cabinet, findings: tuple[Finding, ...], in_use: tuple[Finding, ...]
+    step: Step, steps: tuple[Step, ...], cabinet: Cabinet, findings: tuple[Finding, ...],
+    in_use: tuple[Finding, ...], found: LaidOut | None,
 ) -> list[Block]:
     goes = [each.go for each in steps if each.kind == "glue"]
+    jobs = found.jobs if found else ()
     match step.kind:
         case "solid wood":
             return build_case.solid_wood(cabinet)
         case "cut the case":
-            return build_case.cut_the_case(cabinet)
+            return build_case.cut_the_case(cabinet, *jobs)
         case "finish inside":
             return build_case.finish_inside(cabinet)
         case "dry run":
@@ -127,7 +133,7 @@ def _done(
         case "strips":
             return build_fronts.strips(step.boards, cabinet)
         case "fronts":
-            return build_fronts.fronts(step.boards, cabinet)
+            return build_fronts.fronts(step.boards, cabinet, *jobs)
         case "pulls":
             return build_fronts.pulls(cabinet)
         case "loose shelves":

@@ -11,6 +11,7 @@ from shoplib.documents.sheets_words import lifts_told
 from shoplib.lists.alike import told_once
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Block, Bullets, Framed, Heading, Words
+from shoplib.printed.solid_wood import planer_caution, solid_sheets
 from shoplib.words.quoted import in_quotes
 
 TITLE = "Cautions first"
@@ -43,6 +44,8 @@ def caution_pages(
         Framed((Bullets(cautions(cabinet)),), "While you cut, lift and load"),
         Framed((Bullets(saw_cautions()),), "At the saw"),
     ]
+    if solid_sheets(cabinet):
+        blocks.append(planer_caution())
     if lifts := tuple(lifts_told(found)) if found else ():
         blocks.append(Framed((Bullets(lifts),), "Two people lift"))
     if looks:

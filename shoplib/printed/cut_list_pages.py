@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterable, Iterator, Sequence
 
+from shoplib.buying.board_words import rough_sizes
 from shoplib.documents.before_cutting import MEASURE, before_cutting
 from shoplib.documents.cut_list_file import sum_text
 from shoplib.documents.paper import Paper
@@ -14,7 +15,8 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import Style
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Beside, Block, Bullets, Framed, Heading, Table, ToFillIn, Together, Words
-from shoplib.words.naming import boards_in_short
+from shoplib.printed.solid_wood import solid_sheets
+from shoplib.words.naming import and_list, boards_in_short
 from shoplib.words.quoted import in_quotes
 from shoplib.words.stages import STAGES
 
@@ -60,6 +62,10 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) 
     """
     findings, rows = tuple(findings), tuple(enumerate(kinds(cabinet), start=1))
     blocks: list[Block] = [Heading(TITLE), Words(_SIZES)]
+    if solid := solid_sheets(cabinet):
+        blocks.append(Words(f"Solid wood ({and_list(solid)}): these are finished sizes. "
+                            f"{rough_sizes(cabinet.project.cutting, cabinet.style)} They are trimmed to these sizes "
+                            "before any joint is cut in them."))
     for stage in sorted({kind.stage for _, kind in rows}):
         of_stage = [(number, kind) for number, kind in rows if kind.stage == stage]
         lines = tuple(_row(number, kind, cabinet) for number, kind in of_stage)

@@ -41,7 +41,7 @@ def plan_set(
         NewPage(),
         *(block for part in (drawer_pages, front_pages, hardware_pages) for block in part(cabinet, findings, paper)),
         NewPage(),
-        *build_pages(cabinet, findings, in_use),
+        *build_pages(cabinet, findings, in_use, found),
     ]
     return [
         *cautions,

@@ -18,8 +18,9 @@ from shoplib.documents.paper import Paper
 from shoplib.documents.sheets_words import cures, lost_parts, verdict
 from shoplib.draw.scene import Scene
 from shoplib.draw.sheet_layout import sheet_scenes
-from shoplib.printed.blocks import Beside, Block, Bullets, Heading, NewPage, Table, Words
+from shoplib.printed.blocks import Beside, Block, Bullets, Heading, NewPage, Table, Together, ToTick, Words
 from shoplib.printed.pictures import picture
+from shoplib.printed.solid_wood import before_the_saw, planer_caution, solid_sheets, to_size
 from shoplib.words.naming import and_list, in_short
 from shoplib.words.stages import STAGES
 
@@ -45,7 +46,12 @@ _NUMBERS = "Numbers in boxes on the drawings are the steps of the table behind t
 _SETTINGS = (
     "What is set stays for all rows with the same setting. \u201cAt\u201d is the size between fence, stop or line and "
     "the blade. Letters are those of the drawing; parts have the sizes of the cut list. After the saw cuts of a stage "
-    "come its joint cuts that must match: one setting for each row, the same side against it."
+    "come its joint cuts: first those that must match, one setting for each row, the same side against it; then "
+    "notches, holes for screws and finger sockets."
+)
+_ROUGH = (
+    "Solid wood: parts are rough here, larger than in the cut list, whose sizes are the finished ones; "
+    "\u201cmind\u201d has both."
 )
 _NOT_LAID_OUT = (
     "The boards are not laid out on sheets here: the command \u201csheets\u201d says what the project lacks for it. "
@@ -61,12 +67,18 @@ def sheet_pages(found: LaidOut | None, paper: Paper) -> list[Block]:
     if found is None:
         return [Heading(TITLE), Words(_NOT_LAID_OUT)]
     blocks: list[Block] = [*_buying(found), NewPage(lying=True), Heading(TITLE), Words(f"{_NUMBERS} {_SETTINGS}")]
+    if solid_sheets(found.cabinet):
+        blocks.append(Words(_ROUGH, grave=True))
     drawn = {sheet.name: _drawn(scene, found, paper) for sheet, scene in sheet_scenes(found)}
     rows = order_rows(found)
+    solid = [job.ask.sheet.kind == "solid" for job in found.jobs]
+    first_solid = solid.index(True) if any(solid) else None
     for number, turn in enumerate(turns(found)):
         if number:
             blocks.append(NewPage(lying=True))
         blocks.append(Heading(_job_title(turn.job), 2))
+        if number == first_solid:
+            blocks += [planer_caution(), ToTick(before_the_saw(found.cabinet))]
         blocks += [drawn[sheet.name] for sheet in turn.job.sheets]
         blocks += _order(turn, found, rows)
     return blocks
@@ -99,12 +111,15 @@ def _job_title(job: LaidJob) -> str:
 def _order(turn: Turn, found: LaidOut, rows: Iterator[list[str]]) -> Iterator[Block]:
     """The tables of one turn; its rows are the next ones."""
     saw = tuple(_saw_row(_named(cells)) for cells in islice(rows, len(turn.job.steps)))
-    joints = tuple(_joint_row(_named(cells)) for cells in islice(rows, len(turn.stops) + len(turn.mates)))
+    joints = tuple(_joint_row(_named(cells)) for cells in islice(rows, turn.joints))
     if saw:
         first = not_before(turn.job.ask.stages, found.cabinet)
         yield Heading(f"Its cuts in their order{f', not before {first}' if first else ''}", 3)
         minds = (10, 10) if any(row[-1] for row in saw) else ()
         yield Table(HEAD, saw, (3, 3, 8, 8, 8, 9, 9, *minds))
+    cut = [piece.board for sheet in turn.job.sheets for piece in sheet.pieces]
+    if trim := to_size({board.name: board for board in cut}.values(), found.cabinet, turn.job):
+        yield Together((Heading("Then from rough to finished size, before any joint is cut", 3), ToTick(trim)))
     if joints:
         yield Heading("Then its joint cuts", 3)
         yield Table(JOINT_HEAD, joints, (3, 5, *((8,) if any(row[-1] for row in joints) else ())))

@@ -10,6 +10,7 @@ import pypdf
 import pytest
 
 from shoplib.building.order import build_order
+from shoplib.buying.laid_out import laid_out
 from shoplib.checks import check
 from shoplib.checks.in_use import check_in_use
 from shoplib.documents.paper import PAPERS
@@ -118,6 +119,68 @@ def test_random_projects_are_told(count):
     for seed in range(count(6, 150)):
         told = words(pages_of(solve(project(seed))))
         assert not re.search(r"\d{6,}|None|  |\{|\bnan\b", told.replace('": null', "").replace('{"', "")), seed
+
+
+def step_words(name, kind, found=None, cabinet=None):
+    """The words of the first step of a kind."""
+    cabinet = cabinet or shipped(name)
+    blocks = build_pages(cabinet, (), (), found)
+    return next(words(of_step) for step, of_step in zip(build_order(cabinet), steps_of(blocks), strict=True)
+                if step.kind == kind)
+
+
+def test_sides_are_mirror_images_only_where_the_cut_list_says_so():
+    """The right side of the rolling stand takes two shelves, the left one none: cut alike, the left one is spoilt."""
+    stand = step_words("rolling_stand", "cut the case")
+    assert "mirror" in stand and "mirror images." not in stand and "mirrored pair" not in stand
+    assert "Left side and right side are not mirror images here" in stand
+    bench = step_words("under_bench_case", "cut the case")
+    assert "Lay left side and right side beside one another like an open book: they are mirror images." in bench
+    assert "not mirror images" not in bench
+
+
+def test_only_what_the_layout_has_in_staves_is_glued_up():
+    """By hand from the sheet layout: both sides and the divider come whole from the board of 11 in."""
+    cabinet = shipped("wheel_wall_drawers")
+    found = laid_out(cabinet, 0)
+    in_staves = {piece.board.name for sheet in found.sheets for piece in sheet.pieces if piece.stave}
+    assert in_staves == {"bottom", "top"}
+    told = step_words("", "cut the case", found, cabinet)
+    assert "Bottom and top: no board is wide enough; glue each up from 2 staves" in told
+    assert "no board is wide enough" not in step_words("", "solid wood", found, cabinet)
+    assert "no board is wide enough" not in step_words("", "cut the case", None, cabinet)
+
+
+def test_rough_boards_become_finished_ones_before_their_joints():
+    """An edge jointed, planed whole, glued up, trimmed, and then the joints (common practice, no source)."""
+    cabinet = shipped("wheel_wall_drawers")
+    ready, cut = (step_words("", kind, None, cabinet) for kind in ("solid wood", "cut the case"))
+    road = [ready.index(said) for said in (
+        "Jointer:", "Planer:", "Before the first saw cut, each board whole", "joint one edge", "Only then make the saw"
+    )]
+    assert road == sorted(road)
+    assert "left side and right side to 7 1/2 in x 9 1/4 in" in cut
+    assert cut.index("Trim them to the finished sizes") < cut.index("Try each setting")
+    assert "Trim them" not in step_words("under_bench_case", "cut the case")
+
+
+def test_notches_and_stopped_dadoes_stand_in_the_step_that_cuts_them():
+    stand = step_words("rolling_stand", "cut the case")
+    assert '"dado, stopped 20 mm from the front edge", "18.1 mm", "6 mm", "4"' in stand
+    assert '"notch", "2", "bay 2 shelves 1 and 2"' in stand and "Clamp a stop behind" in stand
+    wall = step_words("wheel_wall_drawers", "cut the case")
+    assert '"notch", "1", "divider 1"' in wall and '"screw hole", "2", "left side and right side"' in wall
+    assert "stopped" not in wall
+    assert "3 x screw hole" not in wall and "screw hole, 3/16 in across" in step_words("under_bench_case", "pull-outs")
+
+
+def test_fingers_have_their_jig_their_trial_and_their_caution():
+    told = step_words("finger_jointed_drawers", "box")
+    for said in ("begin with a socket", "begin with a finger", "clamped to a jig on the mitre gauge", "fresh backer",
+                 "Cut both boards of a corner".lower(), "A pin as wide as the cut", "allow no dado set"):
+        assert said in told or said in told.lower(), said
+    assert told.index("Cut from the new sizes") < told.index("A pin as wide as the cut") < told.index("brush glue")
+    assert "stacked dado set" not in step_words("rolling_stand", "box")
 
 
 def test_screws_into_fronts_are_told_with_their_drawers():
