@@ -5,11 +5,15 @@ drawers before it, and one drawer of each build is drawn apart in a picture of i
 """
 
 from collections.abc import Mapping
+from dataclasses import replace
+
+import shapely
 
 from shoplib.draw.apart import apart
 from shoplib.draw.chains import bare, unit_note
-from shoplib.draw.scene import Scene, Told
-from shoplib.draw.solid_view import solid_view
+from shoplib.draw.marks import DOT_STEP
+from shoplib.draw.scene import Region, Scene, Told
+from shoplib.draw.solid_view import END_GRAIN, solid_view
 from shoplib.draw.solids_named import named, out_of_sight
 from shoplib.model.board import Board
 from shoplib.model.box import Point
@@ -22,6 +26,8 @@ MOST = 20
 _CASE = "case"
 _FARTHER = (1, 2, 3)
 """How many times as far boards are moved apart, tried in turn while any of them is out of sight."""
+SMALLEST = (400.0, 240.0)
+"""No picture of a whole is drawn smaller, in units of the page: what is told under it is seen at this size too."""
 _NO_HARDWARE = "No hardware is drawn."
 
 
@@ -45,7 +51,7 @@ def exploded_view(cabinet: Cabinet) -> Scene:
     """The cabinet drawn apart, every board by name; of a large one, every board of the case and every whole drawer."""
     whole = drawers_stay_whole(cabinet)
     made = tuple(
-        f"In a picture of its own: {and_list(in_short(names))}{'; each is' if names[1:] else ','} made of "
+        f"Not drawn apart here: {and_list(in_short(names))}{'; each is' if names[1:] else ','} made of "
         f"{and_list([_part(board, names[0]) for board in boards])}."
         for names, boards in (_builds(cabinet) if whole else ())
     )
@@ -120,7 +126,26 @@ def _apart(
 def _drawn(title: str, note: str, texts: Mapping[str, list[Board]], moved: Mapping[str, Point]) -> Scene:
     """The boards where `moved` puts them, not named yet."""
     boards = [board for mine in texts.values() for board in mine]
-    return solid_view(boards, title, note, said={}, moved=moved, ways=False)
+    return _dotted_where_seen(solid_view(boards, title, note, said={}, moved=moved, ways=False))
+
+
+def _dotted_where_seen(scene: Scene) -> Scene:
+    """The scene with dots for end grain on faces that have room for them alone; where none has, nothing is told of
+    dots either."""
+    scale = min(fit / size for fit, size in zip(SMALLEST, scene.size, strict=True))
+    items = tuple(
+        replace(item, dotted=False) if isinstance(item, Region) and item.dotted and not _has_dots(item, scale) else item
+        for item in scene.items
+    )
+    seen = any(isinstance(item, Region) and item.dotted for item in items)
+    legend = tuple(line for line in scene.legend if seen or line != END_GRAIN)
+    return replace(scene, items=items, legend=legend)
+
+
+def _has_dots(face: Region, scale: float) -> bool:
+    """Whether it is as wide as its dots stand apart: in what is narrower a dot falls here and there, like dirt."""
+    area = shapely.Polygon(face.rings[0], face.rings[1:])
+    return not shapely.buffer(area, -DOT_STEP / 2 / scale, quad_segs=2).is_empty
 
 
 def _told(scene: Scene, texts: Mapping[str, list[Board]], more: tuple[str, ...] = ()) -> Scene:

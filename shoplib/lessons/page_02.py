@@ -24,7 +24,7 @@ from shoplib.words.naming import and_list, in_short
 
 PICTURE = (540.0, 260.0)
 _WHOLE = (540.0, 300.0)
-_LARGE = (640.0, 440.0)
+_LARGE = (400.0, 275.0)
 """Room for a picture of the whole: five boards, or the case under the bench with all its drawers."""
 
 SOLD_AS = {"in": "3/4 in", "mm": "18 mm"}
@@ -51,7 +51,8 @@ def case_closed() -> Figure:
 def case_apart() -> Figure:
     """The same five boards, moved apart."""
     case = lesson_case(unit_in_use())
-    words = ["The step along the upper end of the left side is a rabbet: there the top goes in."]
+    words = ["The sides moved out to left and right, the top up, the bottom down, the back to the rear: so they come "
+             "together again. The rabbets that hold them are too small to be seen here."]
     return Figure.of(exploded_view(case), _WHOLE, words, case.style)
 
 

@@ -19,9 +19,17 @@ from shoplib.draw.apart import apart
 from shoplib.draw.lanes import Lanes
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Label, Leader, Region
+from shoplib.draw.solid_view import END_GRAIN
 from shoplib.draw.solids_named import _each_its_row, _Way
 from shoplib.draw.uncrossed import cross
-from shoplib.draw.whole_view import assembled_view, drawers_apart, drawers_stay_whole, exploded_view, whole_scenes
+from shoplib.draw.whole_view import (
+    SMALLEST,
+    assembled_view,
+    drawers_apart,
+    drawers_stay_whole,
+    exploded_view,
+    whole_scenes,
+)
 from shoplib.measure import MM
 from shoplib.model.cabinet import solve
 from tests.draw.rays import eye, first_hit, wood
@@ -316,3 +324,21 @@ def best_of(ways, taken):
             many, cost = best_of(rest, taken | {slot})
             tries.append((many + 1, cost - way.cost))
     return max(tries)
+
+
+DOTS = re.compile(r'<path d="([^"]*)" stroke="[^"]*" stroke-width="1.3" stroke-linecap="round"/>')
+
+
+@pytest.mark.parametrize("path", PROJECTS, ids=lambda path: path.stem)
+def test_dots_are_told_where_they_are_seen_and_nowhere_else(path):
+    """Common sense: what stands under a picture is true of it, even at the smallest size at which one is drawn."""
+    for _, scene in scenes(path):
+        dots = [face.count("M") for face in DOTS.findall(draw(scene, SMALLEST))]
+        assert (max(dots, default=0) >= 3) == (END_GRAIN in scene.legend), (scene.title, dots)
+        assert not dots or min(dots) > 0
+
+
+def test_no_picture_tells_of_another_that_may_not_be_beside_it():
+    """A lesson shows the whole without its drawers; common sense."""
+    for path in PROJECTS:
+        assert "picture of its own" not in " ".join(line for _, scene in scenes(path) for line in scene.legend)
