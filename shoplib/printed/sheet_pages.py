@@ -62,7 +62,8 @@ _NOT_LAID_OUT = (
 def sheet_pages(found: LaidOut | None, paper: Paper) -> list[Block]:
     """Buying in short, then job by job its sheets as they are cut and its cuts in their order.
 
-    A job whose stage waits for what is measured says so first. The rows of the tables are those of cut_order.csv.
+    A job whose stage waits for what is measured says so first. The rows of the tables are those of cut_order.csv. A
+    job begins below the one before where its first drawing finds room there.
     """
     if found is None:
         return [Heading(TITLE), Words(_NOT_LAID_OUT)]
@@ -74,8 +75,6 @@ def sheet_pages(found: LaidOut | None, paper: Paper) -> list[Block]:
     solid = [job.ask.sheet.kind == "solid" for job in found.jobs]
     first_solid = solid.index(True) if any(solid) else None
     for number, turn in enumerate(turns(found)):
-        if number:
-            blocks.append(NewPage(lying=True))
         blocks.append(Heading(_job_title(turn.job), 2))
         if number == first_solid:
             blocks += [planer_caution(), ToTick(before_the_saw(found.cabinet))]
@@ -93,7 +92,7 @@ def _drawn(scene: Scene, found: LaidOut, paper: Paper) -> Block:
                      (narrow, height - _JOB - words_height(bare, narrow)))
     if _scale(scene, beside) > _scale(scene, under):
         shown = picture(bare, beside, unit, level=3)
-        return Beside(((shown,), tuple(Words(line) for line in scene.legend)), _SHARES)
+        return Together((Beside(((shown,), tuple(Words(line) for line in scene.legend)), _SHARES),))
     return picture(scene, under, unit, level=3)
 
 
