@@ -1,7 +1,8 @@
 """One kind of board, flat, with every cut dimensioned from one datum corner."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 
+from shoplib.draw.between import between
 from shoplib.draw.board_dimensions import dimensions, stops_short
 from shoplib.draw.board_face import Face
 from shoplib.draw.chains import unit_note
@@ -14,6 +15,7 @@ from shoplib.draw.scene import (
     Leader,
     Line,
     Rect,
+    Running,
     Scene,
     Shape,
 )
@@ -66,10 +68,11 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
     if alike:
         title = f"{len(alike) + 1} x {boards_in_short([board, *(cabinet.by_name[name] for name in alike)])}"
         legend.append(f"The drawing and the letters name sides as they are on {board.name}.")
+    cuts_drawn = list(_cuts(seen, tags))
+    sizes = list(dimensions(seen, [cut for _, cuts in tags for cut in cuts], page))
     items: list[Item] = [
-        Shape((size,), fill_of(board), board.name),
-        *_slides(seen, cabinet), *_cuts(seen, tags), *_edges(seen, size, page), *_grain(seen),
-        *dimensions(seen, [cut for _, cuts in tags for cut in cuts], page),
+        Shape((size,), fill_of(board), board.name), *_slides(seen, cabinet), *cuts_drawn,
+        *_edges(seen, size, page, _lines_out([*cuts_drawn, *sizes])), *_grain(seen), *sizes,
     ]
     many = f" ({drawn.index(seen.name) + 1} of {len(drawn)})" if len(drawn) > 1 else ""
     return Scene(
@@ -216,8 +219,19 @@ def _tag(face: Face, tag: str, cuts: list[Cut]) -> Leader:
     return Leader(((a + c) // 2, d - inside), "above", tag, ringed=True)
 
 
-def _edges(face: Face, size: Rect, page: Writing) -> Iterable[Item]:
-    """The name of every edge along it, thick where it is banded."""
+def _lines_out(items: Iterable[Item]) -> dict[str, list[int]]:
+    """Where leaders and extension lines cross each edge of the board."""
+    found: dict[str, list[int]] = {}
+    for item in items:
+        if isinstance(item, Leader):
+            found.setdefault(item.side, []).append(item.point[item.side in ("left", "right")])
+        elif isinstance(item, Running):
+            found.setdefault(item.side, []).extend(item.at)
+    return found
+
+
+def _edges(face: Face, size: Rect, page: Writing, lines_out: Mapping[str, Sequence[int]]) -> Iterable[Item]:
+    """The name of every edge along it, clear of the `lines_out` of the board, thick where it is banded."""
     a, b, c, d = size
     lines = {
         "left": ((a, b), (a, d)), "right": ((c, b), (c, d)),
@@ -229,23 +243,26 @@ def _edges(face: Face, size: Rect, page: Writing) -> Iterable[Item]:
         if name in edging:
             text = f"{text} ({edging[name].kind} {page.measured(edging[name].thickness)})"
             yield Line(*lines[side], "band")
-        yield EdgeText(size, side, text)
+        flat = side in ("below", "above")
+        low, high = between(lines_out.get(side, ()), c if flat else d)
+        yield EdgeText((low, b, high, d) if flat else (a, low, c, high), side, text)
+
+
+_WORD = 7
+"""On a small drawing the word over the arrow reaches so far above it: a seventh of the length of the board."""
 
 
 def _grain(face: Face) -> Iterable[Item]:
-    """An arrow along the grain, where no cut is in its way if there is such a place."""
+    """An arrow along the grain, where no cut is in its way, nor in that of its word, if there is such a place."""
     board = face.board
-    taken = [_with_leader(face, cut) for cut in board.cuts]
-    half, margin = board.length // 8, board.width // 24
+    half = board.length // 8
     places = [
         (board.length * across // 24, board.width * up // 24)
         for across in (12, 9, 15, 7, 17, 4, 20) for up in (12, 9, 15, 7, 17, 5, 19, 3, 21)
     ]
-    free = [
-        (x, y) for x, y in places
-        if not any(r[0] < x + half and x - half < r[2] and r[1] - margin < y < r[3] + margin for r in taken)
-    ]
-    middle, at = (free or places)[0]
+    words = (board.length // _WORD, board.length // (2 * _WORD), 0)
+    free = next((found for word in words if (found := _free(face, places, half, word))), places)
+    middle, at = free[0]
     if board.grain == "length":
         yield Line((middle - half, at), (middle + half, at), "grain")
     if board.grain == "length" and board.width * 10 > board.length:
@@ -254,6 +271,15 @@ def _grain(face: Face) -> Iterable[Item]:
         room = (middle - 3 * half, at - board.width // 2, middle + 3 * half, at + board.width // 2)
         words = ("grain",) if board.grain == "length" else ("grain either way", "any grain")
         yield Label(room, words, plate=True)
+
+
+def _free(face: Face, places: list[tuple[int, int]], half: int, word: int) -> list[tuple[int, int]]:
+    """The places where an arrow, `half` its length to either side, and the `word` over it keep off all cuts."""
+    taken, margin = [_with_leader(face, cut) for cut in face.board.cuts], face.board.width // 24
+    return [
+        (x, y) for x, y in places
+        if not any(r[0] < x + half and x - half < r[2] and r[1] - max(margin, word) < y < r[3] + margin for r in taken)
+    ]
 
 
 def _with_leader(face: Face, cut: Cut) -> Rect:
