@@ -256,10 +256,11 @@ def stopped_at(board: Board, cut: BoxCut, writing: Writing) -> str:
     ''
     """
     run = channel_ways(cut, board)[2]
-    rests = ((-1, cut.low[run]), (1, board.size[run] - cut.high[run]))
-    return and_list([
-        f"stopped {writing.length(rest)} from the {side_name(board, run, side)}" for side, rest in rests if rest > 0
-    ])
+    sides: dict[str, list[str]] = {}
+    for side, rest in ((-1, cut.low[run]), (1, board.size[run] - cut.high[run])):
+        if rest > 0:
+            sides.setdefault(writing.length(rest), []).append(side_name(board, run, side))
+    return and_list([f"stopped {rest} from the {and_list(names)}" for rest, names in sides.items()])
 
 
 def stopped_words(cuts: Iterable[tuple[Board, BoxCut]], writing: Writing) -> str:

@@ -18,9 +18,9 @@ from shoplib.documents.paper import Paper
 from shoplib.documents.sheets_words import cures, lost_parts, verdict
 from shoplib.draw.scene import Scene
 from shoplib.draw.sheet_layout import sheet_scenes
-from shoplib.printed.blocks import Beside, Block, Bullets, Heading, NewPage, Table, Together, ToTick, Words
+from shoplib.printed.blocks import Beside, Block, Bullets, Heading, NewPage, Table, Words
 from shoplib.printed.pictures import picture
-from shoplib.printed.solid_wood import before_the_saw, planer_caution, solid_sheets, to_size
+from shoplib.printed.solid_wood import rough_boards, solid_sheets
 from shoplib.words.naming import and_list, in_short
 from shoplib.words.stages import STAGES
 
@@ -53,6 +53,10 @@ _ROUGH = (
     "Solid wood: parts are rough here, larger than in the cut list, whose sizes are the finished ones; "
     "\u201cmind\u201d has both."
 )
+_ROAD = (
+    "Before the first of these cuts flatten, plane and joint the boards, as the build order says. After the last, and "
+    "before any joint is cut, glue up what comes in staves and trim every part to its finished size."
+)
 _NOT_LAID_OUT = (
     "The boards are not laid out on sheets here: the command \u201csheets\u201d says what the project lacks for it. "
     "The cut list is complete without it."
@@ -72,12 +76,10 @@ def sheet_pages(found: LaidOut | None, paper: Paper) -> list[Block]:
         blocks.append(Words(_ROUGH, grave=True))
     drawn = {sheet.name: _drawn(scene, found, paper) for sheet, scene in sheet_scenes(found)}
     rows = order_rows(found)
-    solid = [job.ask.sheet.kind == "solid" for job in found.jobs]
-    first_solid = solid.index(True) if any(solid) else None
     for number, turn in enumerate(turns(found)):
         blocks.append(Heading(_job_title(turn.job), 2))
-        if number == first_solid:
-            blocks += [planer_caution(), ToTick(before_the_saw(found.cabinet))]
+        if rough_boards((board for boards in turn.job.ask.boards for board in boards), found.cabinet):
+            blocks.append(Words(_ROAD, grave=True))
         blocks += [drawn[sheet.name] for sheet in turn.job.sheets]
         blocks += _order(turn, found, rows)
     return blocks
@@ -116,11 +118,9 @@ def _order(turn: Turn, found: LaidOut, rows: Iterator[list[str]]) -> Iterator[Bl
         yield Heading(f"Its cuts in their order{f', not before {first}' if first else ''}", 3)
         minds = (10, 10) if any(row[-1] for row in saw) else ()
         yield Table(HEAD, saw, (3, 3, 8, 8, 8, 9, 9, *minds))
-    cut = [piece.board for sheet in turn.job.sheets for piece in sheet.pieces]
-    if trim := to_size({board.name: board for board in cut}.values(), found.cabinet, turn.job):
-        yield Together((Heading("Then from rough to finished size, before any joint is cut", 3), ToTick(trim)))
     if joints:
-        yield Heading("Then its joint cuts", 3)
+        trimmed = ", all boards trimmed to their finished sizes" if solid_sheets(found.cabinet) else ""
+        yield Heading(f"Then its joint cuts{trimmed}", 3)
         yield Table(JOINT_HEAD, joints, (3, 5, *((8,) if any(row[-1] for row in joints) else ())))
 
 
