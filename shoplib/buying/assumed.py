@@ -2,10 +2,11 @@
 
 from collections.abc import Iterable, Iterator
 
+from shoplib.buying.brads import HAND, brads_into
 from shoplib.buying.line import Line
 from shoplib.buying.maker_named import maker_named
 from shoplib.buying.rough import boards_by_sheet
-from shoplib.buying.screws import unfitted, unscrewed, without_screw
+from shoplib.buying.screws import BRAD, unfitted, unscrewed, without_screw
 from shoplib.buying.stock_lines import Stocked, not_laid_out
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_brief, write_length
@@ -95,10 +96,15 @@ def _assumed(cabinet: Cabinet, lines: tuple[Line, ...]) -> Iterator[str]:
         yield f"{row}: {cabinet.slides[row].source}."
     if "screw" in kinds:
         yield "The lengths that screws are sold in, and their heads, are common practice, no source."
-    if any(line.estimate for line in lines):
+    if brads_into(cabinet):
+        yield (
+            f"The back is nailed with brads: one for every {write_length(HAND[style.unit], style)} of each edge that "
+            "it lies on (common practice, no source)."
+        )
+    if any(line.estimate and not line.item.startswith(BRAD) for line in lines):
         rule = butt_screws(style.unit)
         yield (
-            f"Screws that the plan does not count (butted boards, backs) are estimated: one for every "
+            f"Screws that the plan does not count (butted boards, solid backs) are estimated: one for every "
             f"{write_length(rule.every, style)} at which two boards meet, {rule.least} at least ({rule.mark})."
         )
     if "edging" in kinds:
@@ -109,7 +115,8 @@ def _assumed(cabinet: Cabinet, lines: tuple[Line, ...]) -> Iterator[str]:
     if "glue" in kinds:
         yield (
             f"A litre of glue goes over {coverage('glue').square_metres} m2 of one face ({coverage('glue').mark}). "
-            "What stands in a groove floats without glue; what is let into a dado or rabbet is glued, without nails."
+            "What stands in a groove floats without glue; what is let into a dado or rabbet is glued, "
+            "without nails but for a back."
         )
     finish = coverage("finish")
     yield f"A litre of finish covers {finish.square_metres} m2 in one coat; {finish.coats} coats ({finish.mark})."

@@ -21,11 +21,11 @@ def maker_named(cabinet: Cabinet) -> Iterator[str]:
     stands = cabinet.project.in_use.stands if cabinet.project else "free"
     if stands == "hung":
         yield _hung(cabinet)
-    elif stands == "fastened":
+    else:
         yield (
             "What fastens the case to the building: angle brackets with their screws, or screws through a rail, which "
-            f"go {_depth(cabinet)} into a stud beyond what covers the wall; in masonry anchors, as their maker says. "
-            "How many is not worked out."
+            f"go {_depth(cabinet)} into a stud beyond what covers the wall; in masonry anchors, as their maker says; "
+            "bought by what their maker says they hold. How many is not worked out."
         )
 
 

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 
+from shoplib.buying.brads import GAUGE, back_brads, brads_into
 from shoplib.buying.line import Line
 from shoplib.lists.butted import screwed_and_open, under_back
 from shoplib.lists.writing import Writing
@@ -29,7 +30,10 @@ _HEAD_OF_ROW = {"slide": "pan-head", "end": "flat-head", "front": "flat-head"}
 
 @dataclass(frozen=True, slots=True)
 class Need:
-    """So many equal screws for one use; `length` in ticks. `counted`: by the plan, else estimated here."""
+    """So many equal screws for one use; `length` in ticks. `counted`: by the plan, else estimated here.
+
+    `passed` and `into` are the boards that it goes through and into, or the fitting lies on and it goes into.
+    """
 
     head: str
     gauge: str
@@ -38,6 +42,8 @@ class Need:
     use: str
     stage: int
     counted: bool
+    passed: Board | None = None
+    into: Board | None = None
 
 
 def planned(cabinet: Cabinet) -> Iterator[Need]:
@@ -45,9 +51,9 @@ def planned(cabinet: Cabinet) -> Iterator[Need]:
     for fitting in cabinet.hardware:
         for screw in fitting.screws:
             head, use = _PLAN[fitting.what]
-            on, into = cabinet.by_name[fitting.on].stage, cabinet.by_name[screw.into].stage
-            stage = BOXES if fitting.what == "slide" else max(on, into)
-            yield Need(head, screw.gauge, screw.length, screw.count, use, stage, True)
+            on, into = cabinet.by_name[fitting.on], cabinet.by_name[screw.into]
+            stage = BOXES if fitting.what == "slide" else max(on.stage, into.stage)
+            yield Need(head, screw.gauge, screw.length, screw.count, use, stage, True, on, into)
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,14 +72,15 @@ class Meeting:
 
 
 def meetings(cabinet: Cabinet) -> Iterator[Meeting]:
-    """Boards butted with no screws in the plan, backs in rabbets, and bottoms under the backs of their boxes."""
+    """Boards butted with no screws in the plan, solid backs in rabbets, and bottoms under the backs of their boxes."""
+    nailed = brads_into(cabinet)
     for enters, receives, joint in _left_open(cabinet):
         found = _butted(joint, enters, receives, cabinet)
-        if found is not None:
+        if found is not None and found.passed.name not in nailed:
             yield found
     for joint in cabinet.joints:
         enters, receives = cabinet.by_name.get(joint.enters), cabinet.by_name.get(joint.receives)
-        if enters and receives and joint.kind == "rabbet" and enters.role == "back":
+        if enters and receives and joint.kind == "rabbet" and enters.role == "back" and enters.name not in nailed:
             axis = "xyz".index(joint.axis[1])
             yield Meeting(enters, receives, _thin(enters, cabinet), _along(enters, receives, 3 - axis - 1), True)
     for bottom, back in under_back(cabinet):
@@ -148,7 +155,7 @@ def estimated(cabinet: Cabinet) -> Iterator[Need]:
     """Screws for all meetings, one for every so much of their length (`data/coverage.toml`), of the longest that fit.
 
     Into an end or edge they are at most three times as long as what they pass is thick; into a face the wood of the
-    table stays before the point.
+    table stays before the point. Backs that are nailed have their brads.
     """
     rule = butt_screws(cabinet.style.unit)
     for meeting in meetings(cabinet):
@@ -157,7 +164,43 @@ def estimated(cabinet: Cabinet) -> Iterator[Need]:
             count = max(rule.least, -(-meeting.length // rule.every))
             use = f"{_called(meeting.passed)} to {_called(meeting.into)}"
             stage = max(meeting.passed.stage, meeting.into.stage)
-            yield Need(_HEAD_OF_ROW[row], screws(cabinet.style.unit)[row].gauge, length, count, use, stage, False)
+            gauge = screws(cabinet.style.unit)[row].gauge
+            yield Need(_HEAD_OF_ROW[row], gauge, length, count, use, stage, False, meeting.passed, meeting.into)
+    brads = back_brads(cabinet)
+    for name, counts in brads_into(cabinet).items():
+        back = cabinet.by_name[name]
+        for on, count in counts.items():
+            into = cabinet.by_name[on]
+            use, gauge = f"{_called(back)} to {_called(into)}", GAUGE[cabinet.style.unit]
+            yield Need(BRAD, gauge, brads[name].length, count, use, back.stage, False, back, into)
+
+
+def driven_at_each_other(cabinet: Cabinet) -> tuple[tuple[Need, Need], ...]:
+    """Estimated screws that come from both faces of a board at one place and are together as long as it is thick.
+
+    Their points meet in it unless those of one face are set clear of those of the other.
+    """
+    flat = [need for need in estimated(cabinet) if need.into and need.passed.role in ("runner", "kicker")]
+    found = []
+    for number, one in enumerate(flat):
+        for other in flat[number + 1:]:
+            if one.into is other.into and _opposite(one.passed, other.passed, one.into):
+                deep = sum(need.length - need.passed.box.size[0] for need in (one, other))
+                if deep >= _thin(one.into, cabinet):
+                    found.append((one, other))
+    return tuple(found)
+
+
+def _opposite(one: Board, other: Board, between: Board) -> bool:
+    """Whether two strips lie on the two faces of an upright, at one height and side by side."""
+    sides = {strip.box.low[0] >= between.box.high[0] for strip in (one, other)}
+    return len(sides) == 2 and all(
+        one.box.low[k] < other.box.high[k] and other.box.low[k] < one.box.high[k] for k in (1, 2)
+    )
+
+
+BRAD = "brad"
+"""What a need of brads has for a head."""
 
 
 def _called(board: Board) -> str:
@@ -192,6 +235,7 @@ def screw_lines(cabinet: Cabinet, spare: int) -> Iterator[Line]:
         guessed = sum(need.count for need in needs if not need.counted)
         yield Line(
             "screw",
+            f"{head} {gauge} x {writing.length(length)}" if head == BRAD else
             f"{head} screw {gauge} x {writing.length(length)}",
             Decimal(count),
             "each",

@@ -9,6 +9,7 @@ import io
 import textwrap
 from collections.abc import Iterable
 
+from shoplib.buying.screws import BRAD
 from shoplib.documents.before_cutting import before_cutting
 from shoplib.documents.cut_notes import cut_notes
 from shoplib.documents.fixings import fixings
@@ -113,11 +114,16 @@ def cut_list_text(cabinet: Cabinet) -> str:
     return "\n".join(lines) + "\n"
 
 
+def _fixing(gauge: str) -> str:
+    """Screws, or brads, of a gauge as the hardware page has it."""
+    return f"brads {gauge.removeprefix(BRAD).strip()}" if gauge.startswith(BRAD) else f"screws {gauge}"
+
+
 def _hardware(cabinet: Cabinet) -> list[str]:
     """Heights of slides and runners, stops, screws, and fixings: each part only where the cabinet has any."""
     lines = []
     screws = [
-        f"{count} screws {gauge}, {length} long, for {use}, into the {into}"
+        f"{count} {_fixing(gauge)}, {length} long, for {use}, into the {into}"
         for gauge, length, use, into, count in screws_section(cabinet).rows
     ]
     for title, words in (

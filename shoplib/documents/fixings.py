@@ -2,7 +2,9 @@
 
 from collections.abc import Iterable
 
-from shoplib.documents.cautions import hangs
+from shoplib.buying.brads import brads_into
+from shoplib.buying.screws import unfitted, unscrewed
+from shoplib.documents.cautions import hangs, on_casters
 from shoplib.documents.page_section import Section
 from shoplib.lists.butted import screwed_and_open, under_back
 from shoplib.lists.writing import Writing
@@ -10,8 +12,10 @@ from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet, Joint
 from shoplib.words.naming import and_list, plural
 
-YOURS = "glue, and screws or nails of your choice; not worked out"
-"""What is said of a fixing that the plan does not give."""
+YOURS = (
+    "glue, but none under runners, kickers and fronts; and the screws and brads of the table, their number estimated"
+)
+"""How butted boards are fixed for which the plan itself gives no screws."""
 
 
 def against(cabinet: Cabinet, joints: Iterable[Joint]) -> str:
@@ -26,6 +30,7 @@ def against(cabinet: Cabinet, joints: Iterable[Joint]) -> str:
 def fixings(cabinet: Cabinet) -> Section:
     """For every way that two boards meet: with the screws of the table, or left to the maker."""
     listed, open_ = screwed_and_open(cabinet)
+    nailed = {*brads_into(cabinet)} & {joint.enters for joint in cabinet.joints if joint.kind == "rabbet"}
     lines = []
     if listed:
         lines.append(f"With the screws of the table: {against(cabinet, listed)}.")
@@ -33,16 +38,45 @@ def fixings(cabinet: Cabinet) -> Section:
         lines.append(f"Butted ({YOURS}): {against(cabinet, open_)}.")
     if any(joint.depth for joint in cabinet.joints):
         fingers = ", or goes between fingers" if any(joint.kind == "finger" for joint in cabinet.joints) else ""
-        lines.append(f"What is let into a dado, rabbet or groove{fingers}: {YOURS}.")
+        lines.append(f"What is let into a dado, rabbet or groove{fingers}: glue, no screws or nails; in a groove not "
+                     f"even glue.{' A back in a rabbet: glue, and the brads of the table.' if nailed else ''}")
+    named = [f"{pair.passed.name} to {pair.into.name}" for pair in unfitted(cabinet)]
+    named += [f"{one.name} to {other.name}" for one, other in unscrewed(cabinet)]
+    if named:
+        lines.append(f"No screw of the table will do for {and_list(named)}: nails, glue blocks or dowels of your "
+                     "choice; not worked out.")
     if under_back(cabinet):
-        lines.append("The box bottom lies under the box back: fix it up into the lower edge of the back with screws "
-                     "or nails of your choice; not worked out.")
+        lines.append("The box bottom lies under the box back: fix it up into the lower edge of the back with the "
+                     "screws of the table, without glue.")
     standing = sorted({plural(h.what) if h.what != "foot" else "feet"
                        for h in cabinet.hardware if h.what in ("caster", "foot")})
     if standing:
         lines.append(f"{and_list(standing).capitalize()}: with the screws or bolts that their maker names; "
                      "not worked out.")
     return Section("Fixings", tuple(lines))
+
+
+def anchoring(cabinet: Cabinet) -> tuple[str, ...]:
+    """For a case that stands: through what it is fastened to the building, and what the plan does not give for it.
+
+    Common practice, no source.
+    """
+    if hangs(cabinet):
+        return ()
+    rail = any(board.role == "rail" for board in cabinet.boards)
+    through = (
+        "through its rail" if rail else
+        "with angle brackets on its sides or top (the plan has no rail, and its back is too thin to hold a screw), or, "
+        "where it stands under a bench that is itself fastened, up through its top into the bench"
+    )
+    rolls = on_casters(cabinet)
+    begins = "Wherever it stands still for long, fasten it to the building" if rolls else "Fasten it to the building"
+    return (
+        f"{begins} {through}, into studs or masonry, near its top, with a shim wherever the wall stands off, so that "
+        "the screws do not bend the case. Brackets and screws are bought by what their maker says they hold: more than "
+        "the pull in the note on tipping. How many is not worked out; local codes and, where they call for it, a "
+        "licensed trade decide how to fasten to a building.",
+    )
 
 
 def hanging(cabinet: Cabinet) -> Section:

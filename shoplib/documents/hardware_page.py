@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
+from shoplib.buying.screws import BRAD, driven_at_each_other, estimated
 from shoplib.documents.cautions import cautions
 from shoplib.documents.fixings import fixings, hanging
 from shoplib.documents.page_section import Section
@@ -9,12 +10,12 @@ from shoplib.documents.riding import slides_section
 from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
-from shoplib.measure import to_step, write_length
+from shoplib.measure import INCH, MM, to_step, write_length
 from shoplib.model.board import Board, Hole
 from shoplib.model.box import Box, around
 from shoplib.model.hardware_places import pull_holes, wood_passed
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.words.naming import and_list, boards_in_short
+from shoplib.words.naming import and_list, boards_in_short, in_short, plural
 
 _USES = {
     "front screws": "fronts, from inside the box",
@@ -83,15 +84,38 @@ def screws_section(cabinet: Cabinet) -> Section:
                 use = "fronts, through the cleat"
             key = (screw.gauge, screw.length, use, into.role or into.name)
             counts[key] = counts.get(key, 0) + screw.count
+    guessed = tuple(estimated(cabinet))
+    for need in guessed:
+        gauge = f"{BRAD} {need.gauge}" if need.head == BRAD else need.gauge
+        key = (gauge, need.length, f"{plural(need.passed.role)}, estimated", need.into.role or need.into.name)
+        counts[key] = counts.get(key, 0) + need.count
     rows = tuple(
         (gauge, write_length(length, cabinet.style), use, into, str(count))
         for (gauge, length, use, into), count in counts.items()
     )
+    lines = ["Lengths are the longest that do not come through. Drill pilot holes."] if rows else []
+    if guessed:
+        lines.append("Estimated numbers go by how far two boards meet; they are those of the buying list, which adds "
+                     "some spare ones.")
     return Section(
         "Screws",
-        ("Lengths are the longest that do not come through. Drill pilot holes.",) if rows else (),
+        (*lines, *apart_words(cabinet)),
         ("screw", "length", "for", "into", "count"),
         rows,
+    )
+
+
+def apart_words(cabinet: Cabinet) -> tuple[str, ...]:
+    """For screws that would meet in an upright: which are set clear of which, a sentence for each upright."""
+    apart = write_length(INCH if cabinet.style.unit == "in" else 25 * MM, cabinet.style)
+    found: dict[str, list[tuple[str, str]]] = {}
+    for one, other in driven_at_each_other(cabinet):
+        found.setdefault(one.into.name, []).append((one.passed.name, other.passed.name))
+    return tuple(
+        f"From both faces of {upright} the screws would meet point to point: set those of "
+        f"{and_list(in_short(other for _, other in pairs))} {apart} farther back than those of "
+        f"{and_list(in_short(one for one, _ in pairs))}."
+        for upright, pairs in found.items()
     )
 
 

@@ -5,7 +5,9 @@ from collections.abc import Iterable
 from shoplib.building.boxes import AlikeBoxes
 from shoplib.building.clamps import clamps_for
 from shoplib.building.glue_time import USUAL
+from shoplib.buying.screws import Need, estimated
 from shoplib.documents.cautions import DRAWERS, PULL_OUT, hangs
+from shoplib.documents.hardware_page import apart_words
 from shoplib.documents.riding import stop_words
 from shoplib.lists.alike_cuts import SCREW_HOLE, alike_cut_words, alike_cuts
 from shoplib.lists.butted import under_back
@@ -14,7 +16,14 @@ from shoplib.model.board import BOXES
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Beside, Block, Framed, Table, ToFillIn, Together, ToTick, Words
 from shoplib.printed.build_fingers import fingers
-from shoplib.printed.build_words import SAW_AGAIN, clamp_table, diagonals_expected, entry_table, names_in_short
+from shoplib.printed.build_words import (
+    SAW_AGAIN,
+    clamp_table,
+    diagonals_expected,
+    entry_table,
+    names_in_short,
+    screws_told,
+)
 from shoplib.printed.cut_list_pages import boxes_to_fill_in
 from shoplib.printed.spacers import slide_spacers, spacer_table
 from shoplib.words.naming import boards_in_short
@@ -74,8 +83,9 @@ def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     head, rows = spacer_table(slide_spacers(cabinet), Writing(cabinet.style))
     wood = [
         f"Cut to the case as measured: {names_in_short(names, cabinet)}.",
-        "Screw them, without glue, so that they can be moved. On solid wood, whose grain they cross, the front screw "
-        "stands tight and the others in slots.",
+        f"Screw them, without glue, with {screws_told(_strips(names, cabinet), cabinet)}, so that they can be moved. "
+        "On solid wood, whose grain they cross, the front screw stands tight and the others in slots.",
+        *apart_words(cabinet),
     ] if names else []
     cautions: list[Block] = [Framed((Words(SAW_AGAIN, grave=True),))] if names else []
     blocks: list[Block] = [*cautions, ToTick((
@@ -90,6 +100,11 @@ def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     if rows:
         blocks.append(Together((Words("Spacers to cut:"), Table(head, rows, (2,)))))
     return blocks
+
+
+def _strips(names: tuple[str, ...], cabinet: Cabinet) -> list[Need]:
+    """The screws of runners and kickers."""
+    return [need for need in estimated(cabinet) if need.passed.name in names]
 
 
 def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
@@ -117,7 +132,8 @@ def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> lis
     if under:
         lines.append(
             "Where the bottom runs under the back, fix it up into the back's lower edge when the corners are dry, with "
-            "screws in slots or brads; they go in straight, your other hand well away from the face."
+            f"{screws_told(_under_backs(alike, cabinet), cabinet)} in slots; they go in straight, your other hand "
+            "well away from the face."
         )
     lines += [
         f"{'One box at a time' if count > 1 else 'Glue it'} on a flat surface; make the diagonals equal before the "
@@ -140,6 +156,11 @@ def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> lis
         lead = Words(f"{expected} Write both of each box down before its glue sets:")
         blocks.append(Together((lead, *_room(alike.groups))))
     return blocks
+
+
+def _under_backs(alike: AlikeBoxes, cabinet: Cabinet) -> list[Need]:
+    """The screws up into the backs of these boxes, of all together."""
+    return [n for n in estimated(cabinet) if n.passed.role == "box bottom" and n.passed.name in alike.boards]
 
 
 def _room(groups: tuple[str, ...]) -> list[Block]:

@@ -36,7 +36,7 @@ def fronts(names: tuple[str, ...], cabinet: Cabinet, *jobs: LaidJob) -> list[Blo
     lines += [
         f"{_set_out(cabinet)} Press each front to its box with double-sided tape or clamps.",
         "Open it with the front on it, clamp the two with cauls, drill pilot holes from inside, and "
-        "drive two screws. Shut it, look at the gaps, correct, then drive the rest.",
+        f"drive one screw. Shut it, look at the gaps, correct, then drive {_rest(held)}.",
         f"When all gaps are even, number the fronts.{'' if bored else f' {_FINISH}'}",
     ]
     blocks: list[Block] = [ToTick(tuple(lines))]
@@ -52,6 +52,12 @@ def fronts(names: tuple[str, ...], cabinet: Cabinet, *jobs: LaidJob) -> list[Blo
     if rows:
         blocks.append(Together((Words("Gap spacers to cut:"), Table(head, rows, (2,)))))
     return blocks
+
+
+def _rest(held: list[Hardware]) -> str:
+    """What is left of the screws of one front when the first is in."""
+    left = {sum(screw.count for screw in fitting.screws) - 1 for fitting in held}
+    return "the other" if left == {1} else "the others"
 
 
 def _screws(held: list[Hardware], cabinet: Cabinet) -> str:

@@ -2,10 +2,11 @@
 
 from collections.abc import Iterable
 
-from shoplib.building.brads import TIMES, Brad, back_brads
 from shoplib.building.clamps import clamps_for
 from shoplib.building.glue_time import USUAL
 from shoplib.building.glue_ups import GlueUp
+from shoplib.buying.brads import TIMES, Brad, back_brads, brads_into
+from shoplib.buying.screws import estimated, planned
 from shoplib.checks.driver_room import pocket_face
 from shoplib.lists.alike import told_once
 from shoplib.lists.butted import screwed_and_open
@@ -13,7 +14,7 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import Style, to_step
 from shoplib.model.solved import Cabinet, Finding, Joint
 from shoplib.printed.blocks import Block, Framed, ToFillIn, Together, ToTick, Words
-from shoplib.printed.build_words import clamp_table, diagonals_expected, entry_table, names_in_short
+from shoplib.printed.build_words import clamp_table, diagonals_expected, entry_table, names_in_short, screws_told
 from shoplib.words.naming import and_list, boards_in_short
 
 
@@ -40,10 +41,15 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
     if butted:
         lines.append(
             f"{butted}: butted, so glue alone does not hold them. In the clamps, drill pilot holes and drive the "
-            "screws of the buying list; keep fingers away from where a screw may come out."
+            f"screws of the buying list, {_driven(go.joints, cabinet)}; keep fingers away from where a screw "
+            "may come out."
         )
     if any(joint.kind == "finger" for joint in go.joints):
         lines.append("Fingers: glue between all of them; press with cauls that bear beside the fingers, not on them.")
+    toe = [e.board for e in go.entries if cabinet.by_name[e.board].role == "toe board"]
+    if toe:
+        lines.append(f"{names_in_short(toe, cabinet).capitalize()}: glue on its ends only. Its upper edge lies dry "
+                     "under the bottom; nothing is masked there.")
     floats = [e.board for e in go.entries if cabinet.by_name[e.board].role == "back"]
     if floats:
         lines.append(f"{and_list(floats).capitalize()} goes into its grooves now, without glue: it cannot go in later.")
@@ -52,8 +58,17 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
                      "glue is hard.")
     lines.append("Wipe off squeezed-out glue with a damp rag inside, now, and let it set as long as its label says.")
     blocks.append(ToTick(tuple(lines)))
-    box = _diagonals(cabinet, findings) if last else None
+    box = _diagonals(cabinet, findings) if last else _SO_FAR
     return [*blocks, box] if box else blocks
+
+
+_SO_FAR = ToFillIn(
+    "Diagonals so far.", ("One:", "The other:"),
+    "Measure from corner to corner over what stands, with the boards set on dry that close it, before the glue sets: "
+    "what is out of square now stays so. They must be equal; where they differ, set a clamp across the longer one and "
+    "draw it in. Where nothing closes it yet, hold a square into its corners.",
+)
+"""Said at each glue-up but the last, whose diagonals are those of the case (common practice, no source)."""
 
 
 def _faces(joints: Iterable[Joint], cabinet: Cabinet) -> str:
@@ -86,6 +101,14 @@ def _screwed_later(joints: Iterable[Joint], cabinet: Cabinet) -> list[Joint]:
     return [joint for joint in joints if joint in every]
 
 
+def _driven(joints: Iterable[Joint], cabinet: Cabinet) -> str:
+    """How many screws, and which, hold the butted boards of these joints."""
+    pairs = {frozenset((joint.enters, joint.receives)) for joint in joints}
+    return screws_told(
+        [n for n in (*planned(cabinet), *estimated(cabinet)) if {n.passed.name, n.into.name} in pairs], cabinet
+    )
+
+
 def _diagonals(cabinet: Cabinet, findings: Iterable[Finding]) -> ToFillIn | None:
     expected = diagonals_expected(findings, "the case")
     how = ("Write both down before the glue sets. They must be equal. Where they differ, set a clamp across the longer "
@@ -109,6 +132,10 @@ def back(names: tuple[str, ...], cabinet: Cabinet, findings: Iterable[Finding]) 
         fixed,
         "Measure the diagonals of the case again before the glue sets and before the other brads: equalise them, then "
         "drive the rest from the corners on, one each hand's width.",
+        *(f"{name.capitalize()}: {sum(counts.values())} brads in all: "
+          f"{and_list([f'{count} into {on}' for on, count in counts.items()])}. Draw the middle of each divider and "
+          "shelf on the back first, so that no brad misses its edge."
+          for name, counts in brads_into(cabinet).items() if name in names),
         f"Check from the front that {boards_in_short(cabinet.by_name[n] for n in names)} touches the edges of dividers "
         "and shelves, and let it set.",
     )))

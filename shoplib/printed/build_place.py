@@ -14,7 +14,7 @@ from shoplib.documents.cautions import (
     has_drawers,
     on_casters,
 )
-from shoplib.documents.fixings import hanging
+from shoplib.documents.fixings import anchoring, hanging
 from shoplib.documents.standing import standing_words
 from shoplib.lists.alike import told_once
 from shoplib.model.solved import Cabinet, Finding
@@ -37,7 +37,7 @@ def place(cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
     if hangs(cabinet):
         cautions, lines = (WALL, LIFTING), _hung()
     elif on_casters(cabinet):
-        cautions, lines = (CASTERS, LIFTING), _rolled()
+        cautions, lines = (CASTERS, LIFTING), _rolled(cabinet)
     else:
         cautions, lines = (ANCHOR, LIFTING), _stood(cabinet)
     checked = (
@@ -60,11 +60,12 @@ def _hung() -> tuple[str, ...]:
     )
 
 
-def _rolled() -> tuple[str, ...]:
+def _rolled(cabinet: Cabinet) -> tuple[str, ...]:
     return (
         "Lay the empty case on its back with two people, and screw the casters under it, those with locks in front. "
         "Stand it up again and lock them.",
         "Set it where the floor is level, and shim under a caster that hangs free: the case is measured standing true.",
+        *anchoring(cabinet),
     )
 
 
@@ -78,8 +79,8 @@ def _stood(cabinet: Cabinet) -> tuple[str, ...]:
         *(("Screw the feet under the case.",) if feet else ()),
         *standing_words(cabinet),
         f"{level}, first from side to side, then from front to back, with a level on the bottom and one on a side.",
-        "All corners must bear. Fasten it to the building where it is anchored, with a shim wherever the wall stands "
-        "off, so that the screws do not bend the case. Cut the shims off flush.",
+        "All corners must bear. Cut the shims off flush.",
+        *anchoring(cabinet),
     )
 
 

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Sequence
 
 from shoplib.building.clamps import Clamps
 from shoplib.building.glue_ups import closed_by
+from shoplib.buying.screws import Need
 from shoplib.checks.parting import Entry
 from shoplib.lists.alike import told_once
 from shoplib.lists.writing import Writing
@@ -26,6 +27,15 @@ PRESS = {"x": "from side to side", "y": "from front to back", "z": "from top to 
 def names_in_short(names: Iterable[str], cabinet: Cabinet) -> str:
     """Boards by name, told together."""
     return boards_in_short(cabinet.by_name[name] for name in names)
+
+
+def screws_told(needs: Iterable[Need], cabinet: Cabinet) -> str:
+    """Screws by number and size, such as "4 of No. 8 × 2 in"."""
+    sums: dict[str, int] = {}
+    for need in needs:
+        size = f"{need.gauge} × {Writing(cabinet.style).length(need.length)}"
+        sums[size] = sums.get(size, 0) + need.count
+    return and_list([f"{count} of {size}" for size, count in sums.items()])
 
 
 def entry_table(entries: Sequence[Entry], cabinet: Cabinet, group: str = "case") -> Table:

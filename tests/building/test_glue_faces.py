@@ -2,9 +2,9 @@
 
 from dataclasses import replace
 
-from shoplib.building.brads import SOLD, TIMES, back_brads, brad_for
 from shoplib.building.glue_faces import GlueFace, glue_faces
 from shoplib.building.order import nailed_backs
+from shoplib.buying.brads import SOLD, TIMES, back_brads, brad_for
 from shoplib.buying.surfaces import is_glued
 from shoplib.measure import INCH, MM
 from shoplib.model.cabinet import solve

@@ -129,24 +129,32 @@ def test_the_case_under_the_bench_by_hand():
     # Slides: 3 in the case and 3 in the drawer, each; 3/8 in long in box sides of 1/2 in, 5/8 in in case and panel.
     assert lines["pan-head screw No. 6 x 3/8 in"].needed == 16 * 3
     assert lines["pan-head screw No. 6 x 5/8 in"].needed == 18 * 3 + 2 * 3
+    # The back, in a rabbet 59 in wide and some 29 high, with two dividers: a brad for every 4 in begun.
+    assert lines["brad 18-gauge x 5/8 in"].needed == 2 * 15 + 4 * 8
+    assert not any("No. 6 x 1/2" in item for item in lines)
     # The toe board, 4 in high, two at each end; the cleat 3.
     assert lines["flat-head screw No. 8 x 2 in"].needed == 3 + 4
 
 
-def test_screws_that_the_plan_leaves_open_are_estimated_by_the_rule_and_told():
-    """Applied back and box bottoms under their backs, against plan.json; the rule: common practice, no source."""
+def test_screws_and_brads_that_the_plan_leaves_open_are_estimated_by_the_rule_and_told():
+    """Applied back and box bottoms under their backs, against plan.json; the rules: common practice, no source."""
     cabinet = shipped("rolling_stand")
     wanted, plan = both(cabinet)
     board = {one["name"]: one for one in plan["boards"]}
-    back, bottom = board["back"]["size"], board["bottom"]["size"]
-    tall, wide = max(back[:2]), min(back[:2])
-    sides = 2 * one_for_every(tall - cabinet.sheets["case sheet"].thickness / MM, 150)
-    levels = one_for_every(bottom[0], 150) + one_for_every(wide, 150)
     boxes = [one["size"][0] for one in plan["boards"] if one["role"] == "box back"]
-    expected = sides + levels + sum(one_for_every(length, 150) for length in boxes)
+    expected = sum(one_for_every(length, 150) for length in boxes)
     line = items(wanted, "screw")["pan-head screw 3.5 mm x 16 mm"]
     assert line.estimate == f"{expected} of {expected + 18} estimated"
     assert any("one for every 150 mm" in text for text in wanted.assumed)
+    back, bottom = board["back"]["size"], board["bottom"]["size"]
+    tall, wide = max(back[:2]), min(back[:2])
+    thick = cabinet.sheets["case sheet"].thickness / MM
+    shelves = [one["size"][0] for one in plan["boards"] if one["role"] == "fixed shelf"]
+    divider = board["divider 1"]["size"][0]
+    brads = 2 * one_for_every(tall - thick, 100) + one_for_every(bottom[0], 100) + one_for_every(wide, 100)
+    brads += one_for_every(divider, 100) + sum(one_for_every(length, 100) for length in shelves)
+    assert items(wanted, "screw")["brad 1.2 mm x 20 mm"].needed == brads
+    assert any("one for every 100 mm of each edge" in text for text in wanted.assumed)
     held = buying_list(shipped("small_parts_wall_case"))
     assert not any(line.estimate for line in held.lines)  # all its boards stand in cuts, its back in a groove
     assert not any("estimated" in text for text in held.assumed)

@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from shoplib.buying.screws import estimated
 from shoplib.documents.cut_list_file import cut_list_text
 from shoplib.documents.cut_notes import ENDS, TONGUES, WIDTHS, cut_notes
 from shoplib.documents.fixings import YOURS, fixings, hanging
@@ -109,8 +110,9 @@ def test_bought_slides_hold_the_drawer_and_are_told_once():
 def test_the_list_counts_the_same_screws_as_the_cabinet(name):
     cabinet = shipped(name)
     part = cut_list_text(cabinet).partition("\nScrews\n")[2].partition("\nFixings\n")[0]
-    counts = [int(n) for n in re.findall(r"(\d+) screws ", part)]
-    assert sum(counts) == sum(screw.count for h in cabinet.hardware for screw in h.screws) > 0
+    counts = [int(n) for n in re.findall(r"(\d+) (?:screws|brads) ", part)]
+    planned = sum(screw.count for h in cabinet.hardware for screw in h.screws)
+    assert sum(counts) == planned + sum(need.count for need in estimated(cabinet)) > 0
 
 
 def test_the_screw_of_a_pull_passes_the_front_and_what_is_bored_behind_it():

@@ -22,6 +22,7 @@ from shoplib.printed.blocks import Beside, Framed, Heading, Table, ToFillIn, Tog
 from shoplib.printed.build_pages import build_pages
 from shoplib.printed.set_in_type import set_in_type
 from shoplib.printed.stamp import Stamp
+from shoplib.tables.coverage import coverage
 from tests.building.cases import SHIPPED, shipped
 from tests.random_projects import project
 
@@ -233,3 +234,45 @@ def test_the_words_about_boxes_are_of_what_the_project_has(name):
     assert f"dry and try it {where} before" in told
     assert "caster" in what or "or its casters locked" not in told
     assert "room beside the slides" not in told and "squares the box" not in told
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_each_glue_up_is_measured_before_its_glue_sets(name):
+    """A case that sets out of square in its first glue-up stays so (common practice, no source)."""
+    cabinet = shipped(name)
+    for step, blocks in zip(build_order(cabinet), steps_of(pages_of(cabinet)), strict=True):
+        if step.kind == "glue":
+            assert any(isinstance(block, ToFillIn) and block.title.startswith("Diagonals") for block in flat(blocks))
+
+
+def test_glue_goes_on_as_many_faces_as_are_bought():
+    """The row of `data/coverage.toml` counts one of the two faces."""
+    assert "one of the two faces" in coverage("glue").what
+    assert "all over one of the two faces of each joint" in words(pages_of(shipped("under_bench_case")))
+
+
+def test_a_case_that_stands_says_through_what_it_is_fastened():
+    """Without a rail: brackets, or up into a bench; what to buy them by; codes and trade decide."""
+    for name in ("under_bench_case", "rolling_stand", "finger_jointed_drawers"):
+        told = words(pages_of(shipped(name)))
+        for part in ("into studs or masonry", "bought by what their maker says they hold", "licensed trade"):
+            assert part in told
+    assert "angle brackets" in words(pages_of(shipped("under_bench_case")))
+    assert "through its rail" in words(pages_of(shipped("finger_jointed_drawers")))
+
+
+def test_a_rail_that_stiffens_is_levelled_and_not_hung():
+    told = words(pages_of(shipped("finger_jointed_drawers")))
+    assert "Level it" in told
+    assert "is hung" not in told
+    assert "from the pockets in the front face" in told
+
+
+def test_a_front_with_two_screws_gets_one_and_then_the_other():
+    told = words(pages_of(shipped("small_parts_wall_case")))
+    assert "drive one screw. Shut it, look at the gaps, correct, then drive the other." in told
+
+
+def test_the_upper_edge_of_a_toe_board_stays_dry():
+    """It is no joint of the plan, so nothing is masked there and nothing is glued."""
+    assert "Toe board: glue on its ends only." in words(pages_of(shipped("under_bench_case")))

@@ -1,12 +1,19 @@
 """The hardware in print: heights, setbacks, spacers, screws and holes by plan.json; tables inside the page."""
 
+import json
+from collections import Counter
 from itertools import pairwise
 
 import pytest
 
+from shoplib.buying.screws import driven_at_each_other, estimated, screw_lines
 from shoplib.checks import check
+from shoplib.checks.in_use import check_in_use
+from shoplib.documents.hardware_page import screws_section
 from shoplib.documents.paper import ABOVE, ACROSS, BELOW, PAPERS
 from shoplib.model.cabinet import solve
+from shoplib.printed.blocks import as_data
+from shoplib.printed.build_pages import build_pages
 from shoplib.printed.drawer_page import HEADING as DRAWERS
 from shoplib.printed.front_pages import HEADING as FRONTS
 from shoplib.printed.hardware_pages import HEADING, hardware_pages
@@ -177,3 +184,35 @@ def test_without_hardware_the_page_says_so():
     bare_case = type(cabinet)(cabinet.name, (), {}, style=cabinet.style, project=cabinet.project)
     text = " ".join(part.text for part in in_print([hardware_pages(bare_case, (), PAPERS["a4"])], "a4").under(HEADING))
     assert "no hardware" in text
+
+
+@pytest.mark.parametrize("project", PROJECTS)
+def test_screws_and_brads_are_those_of_the_buying_list_and_of_the_steps(project):
+    """One count for all three: the rows of the page add up to the lines of the list, whose spare comes on top."""
+    cabinet = cabinet_of(project)
+    rows = screws_section(cabinet).rows
+    counted = Counter()
+    for gauge, length, _, _, count in rows:
+        counted[f"{gauge.removeprefix('brad ')} x {length}"] += int(count)
+    bought = Counter()
+    for line in screw_lines(cabinet, 10):
+        bought[line.item.split("screw ")[-1].removeprefix("brad ")] += int(line.needed)
+    assert counted == bought
+    steps = json.dumps(as_data(build_pages(cabinet, check(cabinet), check_in_use(cabinet))), ensure_ascii=False)
+    for need in estimated(cabinet):
+        if need.head == "brad":
+            assert f"{need.count} into {need.into.name}" in steps
+        elif need.passed.role in ("runner", "toe board"):
+            assert f"of {need.gauge} × " in steps
+
+
+def test_screws_that_would_meet_in_a_divider_are_set_apart():
+    """Read off the drawing: 3/4 in long through runners of 3/8 in, from both faces of a divider of 3/4 in."""
+    cabinet = cabinet_of("wheel_wall_drawers")
+    told = ("From both faces of divider 1 the screws would meet point to point: set those of bay 2 drawer 1 left "
+            "runner 1 in farther back than those of bay 1 drawer 1 right runner.")
+    assert told in screws_section(cabinet).lines
+    steps = json.dumps(as_data(build_pages(cabinet, check(cabinet), check_in_use(cabinet))), ensure_ascii=False)
+    assert told in steps
+    assert "with 8 of No. 8 × 3/4 in" in steps
+    assert driven_at_each_other(cabinet_of("under_bench_case")) == ()

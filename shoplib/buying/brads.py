@@ -1,8 +1,9 @@
-"""Brads: how long, how far in, and how far from the edge, so that they hold and do not come out of a face."""
+"""Brads: how many, how long, how far in, and how far from the edge, so that they hold and come out of no face."""
 
 from dataclasses import dataclass
 
 from shoplib.measure import INCH, MM
+from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet, Joint
 
 SOLD = {
@@ -12,6 +13,16 @@ SOLD = {
 """Lengths of 18-gauge (1.2 mm) brads, from memory."""
 TIMES = 3
 """A brad is about so many times as long as what it passes is thick: common practice, no source."""
+
+
+HAND = {"in": 4 * INCH, "mm": 100 * MM}
+"""A hand's width, by the unit of the shop: a brad for each along an edge (common practice, no source)."""
+GAUGE = {"in": "18-gauge", "mm": "1.2 mm"}
+"""How thick the brads are that are sold in these lengths, from memory."""
+
+
+PLAY = MM
+"""What a divider may stand off a back and still be nailed: a brad draws it in (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,11 +51,42 @@ def brad_for(thickness: int, behind: int, unit: str) -> Brad:
     return Brad(length, thickness, length - thickness, behind // 2)
 
 
+def brads_into(cabinet: Cabinet) -> dict[str, dict[str, int]]:
+    """By the name of each back nailed from behind: how many brads go into each board that it lies on.
+
+    A solid back is screwed, in slots. Where it lies on the edge of a divider or a shelf it is nailed there too.
+    """
+    every = HAND[cabinet.style.unit]
+    found: dict[str, dict[str, int]] = {}
+    for name, joints in _backs(cabinet).items():
+        back = cabinet.by_name[name]
+        if cabinet.sheets[back.sheet].kind == "solid":
+            continue
+        behind = [joint.receives for joint in joints]
+        behind += [b.name for b in cabinet.boards if b.name not in behind and _lies_on(back, b)]
+        found[name] = {on: max(2, -(-_runs(back, cabinet.by_name[on]) // every)) for on in behind}
+    return found
+
+
+def _lies_on(back: Board, board: Board) -> bool:
+    """Whether the back lies on the rear edge of a divider or a fixed shelf."""
+    one, other = back.box, board.box
+    meets = all(one.low[k] < other.high[k] and other.low[k] < one.high[k] for k in (0, 2))
+    return board.role in ("divider", "fixed shelf") and meets and 0 <= one.low[1] - other.high[1] <= PLAY
+
+
+def _runs(back: Board, board: Board) -> int:
+    """How far the two run along one another, seen from behind (ticks)."""
+    return max(min(back.box.high[k], board.box.high[k]) - max(back.box.low[k], board.box.low[k]) for k in (0, 2))
+
+
 def back_brads(cabinet: Cabinet) -> dict[str, Brad]:
-    """By the name of each back nailed from behind: the brad, by the narrowest strip of wood behind its edge."""
+    """By the name of each back nailed from behind, none of solid wood: the brad, by the narrowest strip behind it."""
     found: dict[str, Brad] = {}
     for name, joints in _backs(cabinet).items():
         back = cabinet.by_name[name]
+        if cabinet.sheets[back.sheet].kind == "solid":
+            continue
         strips = [_strip(joint, cabinet) for joint in joints]
         found[name] = brad_for(back.thickness, min(strips), cabinet.style.unit)
     return found
