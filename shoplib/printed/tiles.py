@@ -31,6 +31,9 @@ BAR = 100 * MM
 
 TRUE = "True scale: print at 100 % (actual size), not fitted to the page. Measure both bars before you use it."
 
+BARE = "no mark on it, it joins its neighbours"
+"""Said in the title of a page that has lines alone."""
+
 _WASTE, _LAP = 6 * MM, 12 * MM
 """What a page shows before its seam and cuts off there, and what the page under it shows beyond: the strip for glue."""
 GUTTER = 9.0
@@ -192,8 +195,17 @@ def _page(
     return [
         Layer(shown, origin, clip),
         Layer(tuple(_seams(drawing, parting, place)), origin),
-        Layer((*_head(head, parting, place, room, high), *_bars(style, room))),
+        Layer((*_head(head, parting, place, room, _is_bare(shown, core)), *_bars(style, room))),
     ]
+
+
+def _is_bare(shown: tuple[Item, ...], core: Rect) -> bool:
+    """Whether lines alone run over the page from the one before to the next: whoever looks for a mark finds none."""
+    return not any(isinstance(item, Words | Ring) and _inside(item.around, core) for item in shown)
+
+
+def _inside(rect: Rect, core: Rect) -> bool:
+    return rect[0] < core[2] and core[0] < rect[2] and rect[1] < core[3] and core[1] < rect[3]
 
 
 def _core(drawing: TrueDrawing, parting: Parting, place: Point) -> Rect:
@@ -290,12 +302,14 @@ def _wrapped(line: str, width: int) -> list[str]:
     return wrapped(line, LETTERS, width / MM - 34)
 
 
-def _head(head: Head, parting: Parting, place: Point, room: Point, high: int) -> list[Item]:
+def _head(head: Head, parting: Parting, place: Point, room: Point, bare: bool) -> list[Item]:
     """Title, how to print, what it is for; the map of the pages at the right."""
     column, row = place
     several = parting.count > 1
     y = room[1] - 3 * MM
     title = f"{head.title}, page {tile_name(row, column)}" if several else head.title
+    if several and bare:
+        title = f"{title}: {BARE}"
     items: list[Item] = [Words((0, y), title, _LARGE, bold=True)]
     y -= round(_TITLE * MM)
     for number, line in enumerate((TRUE, *_told_on(head, place == (0, 0)))):

@@ -18,6 +18,7 @@ from shoplib.printed.stamp import STOPPED, Stamp
 from shoplib.printed.sticks import bay_sticks
 from shoplib.printed.story_stick import story_stick_pages
 from shoplib.printed.templates import template_files, template_pages, templates
+from shoplib.printed.tiles import BARE
 from tests.printed.cases import NAMES, solved
 from tests.printed.test_labels import cells_of, printed
 from tests.printed.test_true_scale import SVG, WITHIN, box, drawn_in, from_edges, world
@@ -204,3 +205,19 @@ def test_a_template_as_a_file_says_of_which_plan_it_is():
         root = ET.fromstring(svg)
         wide, high = (float(root.get(side).removesuffix("mm")) for side in ("width", "height"))
         assert [float(number) for number in root.get("viewBox").split()] == [0, 0, wide, high]
+
+
+@pytest.mark.parametrize("paper", PAPERS.values(), ids=list(PAPERS))
+@pytest.mark.parametrize("name", NAMES)
+def test_a_page_of_the_stick_without_a_mark_says_so(name, paper):
+    """Whoever finds none would take it for a fault of the printer: common sense, no source."""
+    for page in story_stick_pages(solved(name), paper):
+        if not isinstance(page, WholePage):
+            continue
+        clipped = re.search(r'<g clip-path="[^"]*">(.*?)</g>', page.svg)[1]
+        assert ("<text" not in clipped) == (BARE in page.svg)
+
+
+def test_pages_without_a_mark_are_among_those_tried():
+    assert any(BARE in page.svg for name in NAMES for page in story_stick_pages(solved(name), PAPERS["letter"])
+               if isinstance(page, WholePage))
