@@ -22,10 +22,15 @@ def main(words: list[str]) -> int:
     said = io.StringIO()
     try:
         run = importlib.import_module(f"shoplib.commands.{command}").run
+    except KeyboardInterrupt:
+        print("Stopped; nothing is written.", file=sys.stderr)
+        return STOPPED
+    try:
         with contextlib.redirect_stdout(said):
             status = run(*operands)
-    except KeyboardInterrupt:  # while the library is being read, or where a command does not wait for it
-        print("Stopped; nothing is written.", file=sys.stderr)
+    except KeyboardInterrupt:
+        # Files are written whole: either none of them is there, or all are, where it was heard while they were written.
+        print("Stopped.", file=sys.stderr)
         return STOPPED
     _show(said.getvalue())
     return status

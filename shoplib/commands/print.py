@@ -10,7 +10,7 @@ from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.project_file import ProjectFileError
 from shoplib.model.project import ImpossibleProject
-from shoplib.printed.everything import ABOUT, TEMPLATES, print_project
+from shoplib.printed.everything import ABOUT, TEMPLATES, left_over, print_project
 
 PRINTED, STOPPED, NOTHING = 0, 1, 2
 
@@ -29,16 +29,21 @@ def run(file: str, to: str, paper: str, date: str, seconds: str) -> int:
     try:
         asked = PAPERS[paper_called(paper)] if paper else None
         printed = print_project(file, asked, date_printed(date), lambda cabinet: laid_out_told(cabinet, seconds))
-        write_files(to, printed.files)
-    except (ProjectFileError, ImpossibleProject, NotUnderstood, WriteError) as fault:
+    except (ProjectFileError, ImpossibleProject, NotUnderstood) as fault:
         print(_filled(fault), file=sys.stderr)
         return NOTHING
     except KeyboardInterrupt:
         print("Stopped; nothing is written.", file=sys.stderr)
         return NOTHING
+    left = left_over(Path(to), printed.files)
+    try:
+        write_files(to, printed.files)
+    except WriteError as fault:
+        print(_filled(fault), file=sys.stderr)
+        return NOTHING
     told = [
         printed.name, printed.verdict, "",
-        f"Printed into {to} on {paper_name(printed.paper.name)} paper", *_where(Path(to), printed.files), "",
+        f"Printed into {to} on {paper_name(printed.paper.name)} paper", *_where(printed.files, left), "",
         _filled(_HOW),
     ]
     if printed.not_laid_out:
@@ -50,8 +55,8 @@ def run(file: str, to: str, paper: str, date: str, seconds: str) -> int:
     return STOPPED if printed.stops else PRINTED
 
 
-def _where(folder: Path, files: dict[str, bytes]) -> list[str]:
-    """What was written, and which templates in the folder are left from an earlier plan."""
+def _where(files: dict[str, bytes], left: list[str]) -> list[str]:
+    """What was written, and what in the folder is left from another plan."""
     lines = [f"  {name:20}{about}" for name, about in ABOUT.items() if name in files]
     drawers = [name for name in files if name.endswith(".svg") and "/" not in name and name not in ABOUT]
     if drawers:
@@ -59,8 +64,6 @@ def _where(folder: Path, files: dict[str, bytes]) -> list[str]:
     templates = [name for name in files if name.startswith(TEMPLATES)]
     if templates:
         lines.append(f"  {'templates/*.svg':20}{len(templates)} templates in true scale, in millimetres")
-    there = (f"{TEMPLATES}{path.name}" for path in folder.glob(f"{TEMPLATES}*.svg"))
-    left = sorted(name for name in there if name not in files)
     if left:
         many = f" and {len(left) - 3} more" if len(left) > 3 else ""
         lines.append(_filled(f"Not of this plan, and best taken out of the folder: {', '.join(left[:3])}{many}."))

@@ -47,12 +47,16 @@ def run(file: str, to: str, seconds: str = "10") -> int:
         found = laid_out_told(cabinet, seconds)
         left = spares(found)
         files = sheet_files(found, left)
-        write_files(to, files)
-    except (ProjectFileError, ImpossibleProject, LayoutError, WriteError) as fault:
+    except (ProjectFileError, ImpossibleProject, LayoutError) as fault:
         print(textwrap.fill(str(fault), 79, break_long_words=False, break_on_hyphens=False), file=sys.stderr)
         return NOTHING
     except KeyboardInterrupt:
         print("Stopped; nothing is written.", file=sys.stderr)
+        return NOTHING
+    try:
+        write_files(to, files)
+    except WriteError as fault:
+        print(textwrap.fill(str(fault), 79, break_long_words=False, break_on_hyphens=False), file=sys.stderr)
         return NOTHING
     judged = verdict(found, left)
     parts = [f"{cabinet.name}\n{judged}\n"]

@@ -8,16 +8,20 @@ import csv
 import io
 import re
 
+_NAMES = ("names", "sheet")
+"""Columns of names, which may hold a length: `birch 6.5 mm`."""
+
 _NUMBER = re.compile(r"([+-]?\d+)\.(\d+)")
 _MILLIMETRES = re.compile(r"(\d+)\.(\d+)(?= mm\b)")
-"""A length with its unit: the dot in the name `front 1.1` is no decimal sign."""
+"""A length with its unit, in a sentence."""
 
 
 def with_decimal_comma(table: str) -> bytes:
     r"""The CSV text `table` anew: cells parted by semicolons, a decimal comma in numbers and in millimetres.
 
     It begins with the mark by which spreadsheets know UTF-8 (a byte order mark), and its lines end as RFC 4180 asks.
-    Three decimals get a fourth, for 565,539 might be read as more than half a million.
+    What has a name keeps it, whatever is in it. Three decimals get a fourth, for 565,539 might be read as more than
+    half a million.
 
     >>> table = 'names,length,length_mm\nfront 1.1,601.5 mm,601.5\nshelf,0.703 in,565.539\n'
     >>> with_decimal_comma(table).decode("utf-8-sig").splitlines()
@@ -25,11 +29,16 @@ def with_decimal_comma(table: str) -> bytes:
     """
     out = io.StringIO()
     writer = csv.writer(out, delimiter=";")
-    for row in csv.reader(io.StringIO(table)):
-        writer.writerow([
-            _comma(number) if (number := _NUMBER.fullmatch(cell)) else _MILLIMETRES.sub(_comma, cell) for cell in row
-        ])
+    head, *rows = csv.reader(io.StringIO(table))
+    writer.writerow(head)
+    for row in rows:
+        writer.writerow([cell if name in _NAMES else _with_comma(cell) for name, cell in zip(head, row, strict=True)])
     return out.getvalue().encode("utf-8-sig")
+
+
+def _with_comma(cell: str) -> str:
+    number = _NUMBER.fullmatch(cell)
+    return _comma(number) if number else _MILLIMETRES.sub(_comma, cell)
 
 
 def _comma(number: re.Match[str]) -> str:

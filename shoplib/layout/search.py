@@ -20,9 +20,6 @@ from shoplib.layout.scales import closer_bounds
 GUIDES = ((0.1, 1.0), (0.0, 1.0), (0.1, 1.5))
 """How unfinished layouts are compared (see `Beam._score`)."""
 
-POOL_PASSES = 200
-"""Passes of a pool: beyond these hardly any layout is new."""
-
 FOR_BOUND = 0.2
 """The part of the time that is given to a closer bound."""
 

@@ -82,8 +82,18 @@ def print_project(
     stops = told_once([finding.text for finding in findings if finding.level == "stop"])
     return Printed(
         cabinet.name, verdict(cabinet, findings, in_use), tuple(stops), paper,
-        print_files(cabinet, findings, in_use, found, paper, date), refused,
+        print_files(cabinet, findings, in_use, found, paper, date, refused), refused,
     )
+
+
+def left_over(folder: Path, files: Iterable[str]) -> list[str]:
+    """Drawings and templates that lie in the folder from another plan: none of those that this one has.
+
+    >>> left_over(Path("no_such_folder"), ["plan_set.pdf"])
+    []
+    """
+    there = [*folder.glob("exploded-*.svg"), *folder.glob(f"{TEMPLATES}*.svg")]
+    return sorted({path.relative_to(folder).as_posix() for path in there} - set(files))
 
 
 def stamp_of(
@@ -101,17 +111,17 @@ def stamp_of(
 
 def print_files(
     cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding], found: LaidOut | None, paper: Paper,
-    date: str = "",
+    date: str = "", refused: str = "",
 ) -> dict[str, bytes]:
     """File name to content. The same plan, layouts, paper and date give the same bytes.
 
     `findings` are those of `check`, `in_use` those of `check_in_use`, `found` is the cabinet laid out, None where it
-    cannot be.
+    cannot be; `refused` says why.
     """
     findings, in_use = tuple(findings), tuple(in_use)
     stamp = stamp_of(cabinet, findings, in_use, found, date)
     table = cut_list_csv(cabinet, findings)
-    pages = plan_set(cabinet, findings, in_use, found, paper)
+    pages = plan_set(cabinet, findings, in_use, found, paper, refused)
     return {
         "plan_set.pdf": set_in_type(TITLE, pages, stamp, paper, WRITTEN_SIZES),
         "labels.pdf": set_in_type("Labels", label_pages(cabinet, paper, stamp), stamp, paper, WRITTEN_SIZES),

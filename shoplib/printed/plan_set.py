@@ -21,7 +21,8 @@ TITLE = "Plan set"
 
 
 def plan_set(
-    cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding], found: LaidOut | None, paper: Paper
+    cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding], found: LaidOut | None, paper: Paper,
+    refused: str = "",
 ) -> list[Block]:
     """All blocks of the plan set.
 
@@ -35,7 +36,7 @@ def plan_set(
         NewPage(lying=True),
         *cut_list_pages(cabinet, findings, paper),
         NewPage(),
-        *sheet_pages(found, paper),
+        *sheet_pages(found, paper, refused),
         NewPage(),
         *board_pages(cabinet, findings, paper),
         NewPage(),

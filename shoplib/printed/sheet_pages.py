@@ -18,7 +18,7 @@ from shoplib.documents.paper import Paper
 from shoplib.documents.sheets_words import cures, lost_parts, verdict
 from shoplib.draw.scene import Scene
 from shoplib.draw.sheet_layout import sheet_scenes
-from shoplib.printed.blocks import Beside, Block, Bullets, Heading, NewPage, Table, Words
+from shoplib.printed.blocks import Beside, Block, Bullets, Heading, NewPage, Table, Together, Words
 from shoplib.printed.pictures import picture
 from shoplib.printed.solid_wood import rough_boards, solid_sheets
 from shoplib.words.naming import and_list, in_short
@@ -57,26 +57,24 @@ _ROAD = (
     "Before the first of these cuts flatten, plane and joint the boards, as the build order says. After the last, and "
     "before any joint is cut, glue up what comes in staves and trim every part to its finished size."
 )
-_NOT_LAID_OUT = (
-    "The boards are not laid out on sheets here: the command \u201csheets\u201d says what the project lacks for it. "
-    "The cut list is complete without it."
-)
+_NOT_LAID_OUT = "The boards are not laid out on sheets here; the cut list is complete without it."
 
 
-def sheet_pages(found: LaidOut | None, paper: Paper) -> list[Block]:
+def sheet_pages(found: LaidOut | None, paper: Paper, refused: str = "") -> list[Block]:
     """Buying in short, then job by job its sheets as they are cut and its cuts in their order.
 
-    A job whose stage waits for what is measured says so first. The rows of the tables are those of cut_order.csv. A
-    job begins below the one before where its first drawing finds room there.
+    Where it is not laid out, `refused` says why. A job whose stage waits for what is measured says so first. The rows
+    of the tables are those of cut_order.csv. A job begins below the one before where its first drawing finds room
+    there.
     """
     if found is None:
-        return [Heading(TITLE), Words(_NOT_LAID_OUT)]
+        return [Heading(TITLE), Words(f"{_NOT_LAID_OUT} {refused}".strip())]
     blocks: list[Block] = [*_buying(found), NewPage(lying=True), Heading(TITLE), Words(f"{_NUMBERS} {_SETTINGS}")]
     if solid_sheets(found.cabinet):
         blocks.append(Words(_ROUGH, grave=True))
     drawn = {sheet.name: _drawn(scene, found, paper) for sheet, scene in sheet_scenes(found)}
     rows = order_rows(found)
-    for number, turn in enumerate(turns(found)):
+    for turn in turns(found):
         blocks.append(Heading(_job_title(turn.job), 2))
         if rough_boards((board for boards in turn.job.ask.boards for board in boards), found.cabinet):
             blocks.append(Words(_ROAD, grave=True))

@@ -83,6 +83,38 @@ def test_a_plan_that_stops_says_so_across_each_page(tmp_path, capsys):
             assert STOPPED in " ".join(text.split())
 
 
+def test_what_another_plan_left_in_the_folder_is_told(tmp_path, capsys):
+    (tmp_path / "templates").mkdir()
+    for name in ("exploded-bay-9-drawer-9.svg", "templates/99-holes-for-pegs.svg"):
+        (tmp_path / name).write_text("old", encoding="utf-8")
+    command.run(str(project_path("wheel_wall_drawers")), str(tmp_path), "", "", "0")
+    said = " ".join(capsys.readouterr().out.split())
+    assert "Not of this plan, and best taken out of the folder: exploded-bay-9-drawer-9.svg, templates/99" in said
+
+
+def test_boards_that_fit_no_sheet_are_printed_without_sheets_and_why(tmp_path, capsys):
+    text = project_path("wheel_wall_drawers").read_text(encoding="utf-8")
+    small = tmp_path / "small.toml"
+    small.write_text(text.replace('length = "60 in"\nwidth = "30 in"', 'length = "6 in"\nwidth = "6 in"'),
+                     encoding="utf-8")
+    command.run(str(small), str(tmp_path / "out"), "", "", "0")
+    said = " ".join(capsys.readouterr().out.split())
+    assert "No sheets are in it: " in said
+    reason = said.partition("No sheets are in it: ")[2][:40]
+    printed_text = " ".join(" ".join(texts(tmp_path / "out" / "plan_set.pdf")).replace("\u00a0", " ").split())
+    assert "not laid out on sheets here" in printed_text and reason in printed_text
+
+
+def test_ctrl_c_while_the_files_are_written_does_not_say_that_nothing_is(tmp_path, monkeypatch, capsys):
+    def written_and_stopped(to, files):
+        raise KeyboardInterrupt  # as it is heard once all files are in place
+
+    monkeypatch.setattr(command, "write_files", written_and_stopped)
+    with pytest.raises(KeyboardInterrupt):
+        command.run(str(project_path("wheel_wall_drawers")), str(tmp_path / "out"), "", "", "0")
+    assert "nothing is written" not in capsys.readouterr().err
+
+
 @pytest.mark.parametrize(
     ("paper", "date", "said"),
     [("a3", "", 'There is no paper "a3": there are letter and a4.'), ("a4", "x" * 40, "room for 30")],

@@ -197,3 +197,17 @@ def test_where_the_system_has_no_hang_up_signal_the_others_are_held_back(tmp_pat
         assert signal.getsignal(signal.SIGINT) is signal.default_int_handler
     finally:
         signal.signal(signal.SIGINT, handed_down)
+
+
+def test_no_file_is_put_in_its_place_before_all_are_ready(tmp_path, monkeypatch):
+    """So a program that is killed while it makes files leaves the old ones, all of them."""
+    ready = []
+    real = os.replace
+
+    def replace(source, target):
+        ready.append(len([path for path in tmp_path.rglob("*.part") if path.is_file()]))
+        real(source, target)
+
+    monkeypatch.setattr(os, "replace", replace)
+    write_files(tmp_path, {"a": b"a", "b": b"b", "templates/c": b"c"})
+    assert ready == [3, 2, 1]

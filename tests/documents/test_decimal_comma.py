@@ -55,3 +55,9 @@ def test_both_are_read_back_as_one_list(tables, tmp_path):
 def _sizes(row):
     sizes = (row.length, row.width, row.thickness, row.finished_length, row.finished_width)
     return row.names, row.count, [[(one.column, one.ticks) for one in said] for said in sizes]
+
+
+def test_a_name_keeps_what_is_in_it():
+    comma = with_decimal_comma("names,sheet,length_mm,cuts\nfront 1.1,birch 6.5 mm,12.5,dado 6.5 mm deep\n")
+    _, row = csv.reader(io.StringIO(comma.decode("utf-8-sig")), delimiter=";")
+    assert row == ["front 1.1", "birch 6.5 mm", "12,5", "dado 6,5 mm deep"]
