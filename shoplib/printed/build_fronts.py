@@ -94,7 +94,7 @@ def pulls(cabinet: Cabinet) -> list[Block]:
     both = on_box and any(board.role != "front" for board in bored)
     through = "through the front, and the box front where one is behind it" if both else "right through"
     lines = [
-        "Lay each template on its board, its heavy lines flush with the edges that it names, and prick the holes. "
+        "Lay each template on its board, its heavy lines on the edges or the line that it names, and prick the holes. "
         "Measure one against the hardware page before you drill any.",
         f"Drill from the face that shows, {'with the front screwed to its box, ' if on_box else ''}{through}, into the "
         "waste board.",

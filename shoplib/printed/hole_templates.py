@@ -7,7 +7,7 @@ from shoplib.draw.face_on import FaceOn
 from shoplib.draw.true_scale import Item, Ring, Stroke, TrueDrawing, Words, cross
 from shoplib.lists.sides import looks
 from shoplib.lists.writing import Writing
-from shoplib.measure import MM
+from shoplib.measure import INCH, MM, Style
 from shoplib.model.board import Board, Hole
 from shoplib.model.solved import Cabinet
 from shoplib.printed.template import BACKING, CHECK, NAMING, Template, beside, naming
@@ -18,6 +18,10 @@ _BEYOND, _WHOLE = 50 * MM, 45 * MM
 """How far the paper goes on beyond the farthest hole, for words and tape; where the board ends so near after that, it
 is drawn to its end."""
 _EDGE = 2 * MM
+_FAR, _BEFORE = 150 * MM, 30 * MM
+"""Where the nearest hole is farther from its reference edge than the first, the paper begins at a line that is drawn on
+the board, a whole inch or 10 mm from that edge, and as far before the hole as the second at least: a page with no hole
+in it would only carry the distance, which a tape carries as well."""
 
 _BEHIND = "The box front has the same holes: with the front screwed to its box, drill on through both."
 """Common practice, no source."""
@@ -60,7 +64,7 @@ def _together(
         face = FaceOn(board, name)
         holes = [hole for hole in _holes(board, kind) if hole.depth >= board.thickness or _opens(hole, face)]
         if holes:
-            drawing, lines = _drawn(face, holes, cabinet)
+            drawing, lines = _drawn(face, holes, cabinet, _begins(face, holes, cabinet.style))
             behind = kind == "pull" and any(
                 _holes(other, kind) for other in cabinet.groups[board.group] if other is not board)
             alike.setdefault((drawing, (*lines, *said, *([_BEHIND] if behind else ()), CHECK)), []).append(face)
@@ -70,13 +74,20 @@ def _together(
         serves = boards_in_short(boards)
         called = "face that shows" if kind == "pull" else f"{on[0].called(cabinet)}, which the pegs stand in"
         side = "left" if on[0].datum_left else "right"
-        edges = f"{on[0].edge(side)} and {on[0].edge('below')}"
+        holes = [hole for hole in _holes(boards[0], kind) if hole.depth >= boards[0].thickness or _opens(hole, on[0])]
+        start, datum, below = _begins(on[0], holes, cabinet.style), on[0].edge(side), on[0].edge("below")
+        edges = f"{datum} and {below}"
+        drawn = ""
+        if start:
+            far = Writing(cabinet.style).length(start)
+            drawn = f"Draw a line {far} from the {datum}, square to the {below}. "
+            edges = f"{below}, and on that line"
         what = f"holes for {kind}s"
         drawing = replace(drawing, items=(*drawing.items, *_named(what, serves, mark, drawing, on[0].datum_left)))
         found.append(Template(
             what, serves, tuple(board.name for board in boards),
-            (f"For {serves}. It lies on the {called}, its heavy lines flush with the {edges}.", " ".join(lines)),
-            f"Lies on the {called} of {serves}, flush with the {edges}. {' '.join(lines)}", drawing,
+            (f"For {serves}. {drawn}It lies on the {called}, its heavy lines flush with the {edges}.", " ".join(lines)),
+            f"{drawn}Lies on the {called} of {serves}, flush with the {edges}. {' '.join(lines)}", drawing,
         ))
     return found
 
@@ -94,7 +105,15 @@ def _opens(hole: Hole, face: FaceOn) -> bool:
     return (hole.centre[2] != 0) == face.upper
 
 
-def _drawn(face: FaceOn, holes: list[Hole], cabinet: Cabinet) -> tuple[TrueDrawing, tuple[str, ...]]:
+def _begins(face: FaceOn, holes: list[Hole], style: Style) -> int:
+    """How far from the upright reference edge the paper begins (ticks): 0 at that edge."""
+    across = [face.hole(hole.centre)[0] for hole in holes]
+    nearest = min(across) if face.datum_left else face.size[0] - max(across)
+    whole = INCH if style.unit == "in" else 10 * MM
+    return (nearest - _BEFORE) // whole * whole if nearest > _FAR else 0
+
+
+def _drawn(face: FaceOn, holes: list[Hole], cabinet: Cabinet, start: int) -> tuple[TrueDrawing, tuple[str, ...]]:
     """The holes with their crosses and distances, and as much of the board round them as it takes."""
     wide, high = face.size
     page = Writing(cabinet.style)
@@ -102,12 +121,12 @@ def _drawn(face: FaceOn, holes: list[Hole], cabinet: Cabinet) -> tuple[TrueDrawi
     across = [x for x, _ in spots]
     right = wide if wide - max(across) <= _BEYOND + _WHOLE else max(across) + _BEYOND
     left = 0 if min(across) <= _BEYOND + _WHOLE else min(across) - _BEYOND
-    left, right = (0, right) if face.datum_left else (left, wide)
+    left, right = (start, right) if face.datum_left else (left, wide - start)
     tallest = max(y for _, y in spots)
     top = high if high - tallest <= _WHOLE else tallest + _WHOLE // 2
     side = "left" if face.datum_left else "right"
     datum, below = face.edge(side), face.edge("below")
-    items: list[Item] = list(_edges(face, (left, 0, right, top)))
+    items: list[Item] = list(_edges(face, (left, 0, right, top), page.length(start) if start else ""))
     for (x, y), hole in spots.items():
         ring = Ring((x, y), hole.diameter)
         items += [ring, *cross((x, y), _ARM)]
@@ -126,8 +145,14 @@ def _drawn(face: FaceOn, holes: list[Hole], cabinet: Cabinet) -> tuple[TrueDrawi
     return TrueDrawing(bounds, tuple(items)), lines
 
 
-def _edges(face: FaceOn, region: tuple[int, int, int, int]) -> Iterator[Item]:
-    """The reference edges heavy, the other ends of the board thin where they are shown, and all named."""
+def _lies(name: str, far: str) -> str:
+    return f"on the line {far} from the {name}" if far else f"{name}: flush with this line"
+
+
+def _edges(face: FaceOn, region: tuple[int, int, int, int], far: str) -> Iterator[Item]:
+    """The reference edges heavy, the other ends of the board thin where they are shown, and all named; `far` is how far
+    from its reference edge the upright heavy line is, empty where it is that edge.
+    """
     left, bottom, right, top = region
     wide, high = face.size
     datum = left if face.datum_left else right
@@ -141,7 +166,7 @@ def _edges(face: FaceOn, region: tuple[int, int, int, int]) -> Iterator[Item]:
     middle, inside = (left + right) // 2, 3 * MM
     name = face.edge("left" if face.datum_left else "right")
     turned_at = datum + inside if face.datum_left else datum - inside
-    yield Words((turned_at, (bottom + top) // 2), f"{name}: flush with this line", 2.4, "middle", turned=True)
+    yield Words((turned_at, (bottom + top) // 2), _lies(name, far), 2.4, "middle", turned=True)
     yield Words((middle, bottom + inside), f"{face.edge('below')}: flush with this line", 2.4, "middle")
     foot, tip = top - 14 * MM, top - 4 * MM
     x = datum + 12 * MM if face.datum_left else datum - 12 * MM

@@ -18,7 +18,7 @@ HOW = (
     "100 mm long. Where one is not, print anew.",
     "Where a template takes several pages, cut each along its dashed line and glue it over the page before, register "
     "mark on register mark. The map at the head of the page shows how they go together.",
-    "Cut along the heavy lines, lay them flush with the edges that they name, and hold the paper with tape.",
+    "Cut along the heavy lines, lay them on the edges or lines that they name, and hold the paper with tape.",
     "Paper grows and shrinks with the damp: hold a long template against the tape before you trust it, and check on "
     "the board before you drill. Where the two differ, the written size holds.",
     "Where a drill comes through, clamp a backing board behind.",
