@@ -9,12 +9,13 @@ import io
 import textwrap
 from collections.abc import Iterable
 
+from shoplib.building.riding import heights
 from shoplib.buying.screws import BRAD
 from shoplib.documents.before_cutting import before_cutting
 from shoplib.documents.cut_notes import cut_notes
 from shoplib.documents.fixings import fixings
 from shoplib.documents.hardware_page import screws_section
-from shoplib.documents.riding import heights, stop_words
+from shoplib.documents.riding import stop_words
 from shoplib.documents.standing import standing_words
 from shoplib.lists.alike import told_of_each
 from shoplib.lists.cut_list import Kind, kinds

@@ -5,6 +5,8 @@ from collections.abc import Iterable
 from shoplib.building.boxes import AlikeBoxes
 from shoplib.building.clamps import clamps_for
 from shoplib.building.glue_time import USUAL
+from shoplib.building.riding import lies_on_bottom
+from shoplib.building.spacers import slide_spacers
 from shoplib.buying.screws import Need, estimated
 from shoplib.documents.cautions import DRAWERS, PULL_OUT, hangs
 from shoplib.documents.hardware_page import apart_words
@@ -25,7 +27,7 @@ from shoplib.printed.build_words import (
     screws_told,
 )
 from shoplib.printed.cut_list_pages import boxes_to_fill_in
-from shoplib.printed.spacers import slide_spacers, spacer_table
+from shoplib.printed.spacers import spacer_table
 from shoplib.words.naming import boards_in_short
 from shoplib.words.stages import STAGES
 
@@ -90,11 +92,8 @@ def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     cautions: list[Block] = [Framed((Words(SAW_AGAIN, grave=True),))] if names else []
     blocks: list[Block] = [*cautions, ToTick((
         *wood,
-        "Cut a spacer for each height of the table: left and right then come out alike. Cut it off a long straight "
-        "piece, for a short one leaves the hand no room at the saw. The story stick shows them in true size.",
-        "Stand the spacer on the bottom of the case, rest the slide or runner on it, set it back as the hardware page "
-        "says, and drive one screw in a slot at each end, no more. Keep the hand out of the line of the driver's bit.",
-        "Work from the top down, so that a spacer never stands on a slide.",
+        *(_BY_SPACERS if rows else ()),
+        *([_ON_BOTTOM] if lies_on_bottom(cabinet) else []),
         *stop_words(cabinet),
     ))]
     if rows:
@@ -105,6 +104,19 @@ def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
 def _strips(names: tuple[str, ...], cabinet: Cabinet) -> list[Need]:
     """The screws of runners and kickers."""
     return [need for need in estimated(cabinet) if need.passed.name in names]
+
+
+_BY_SPACERS = (
+    "Cut a spacer for each height of the table: left and right then come out alike. Cut it off a long straight "
+    "piece, for a short one leaves the hand no room at the saw. The story stick shows them in true size.",
+    "Stand the spacer on the bottom of the case, rest the slide or runner on it, set it back as the hardware page "
+    "says, and drive one screw in a slot at each end, no more. Keep the hand out of the line of the driver's bit.",
+    "Work from the top down, so that a spacer never stands on a slide.",
+)
+_ON_BOTTOM = (
+    "What lies on the bottom of the case itself needs no spacer: set it back as the hardware page says. Keep the hand "
+    "out of the line of the driver's bit."
+)
 
 
 def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:

@@ -1,14 +1,15 @@
 """The last steps at the cabinet: strips, fronts with gap spacers, pulls, loose shelves."""
 
+from shoplib.building.gaps import open_gaps
+from shoplib.building.spacers import gap_spacers
 from shoplib.buying.laid import LaidJob
 from shoplib.lists.writing import Writing
 from shoplib.model.hardware_places import pull_holes
 from shoplib.model.solved import Cabinet, Hardware
 from shoplib.printed.blocks import Block, Framed, Table, Together, ToTick, Words
 from shoplib.printed.build_words import SAW_AGAIN, names_in_short
-from shoplib.printed.front_chains import open_gaps
 from shoplib.printed.solid_wood import to_size
-from shoplib.printed.spacers import gap_spacers, spacer_table
+from shoplib.printed.spacers import spacer_table
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
 

@@ -3,8 +3,9 @@
 from collections.abc import Iterator
 from itertools import pairwise
 
+from shoplib.building.gaps import filling
 from shoplib.model.board import Board
-from shoplib.model.solved import Cabinet, ClosingSum, Gap
+from shoplib.model.solved import Cabinet, ClosingSum
 from shoplib.words.naming import and_list
 
 _WAYS = {2: ("bottom", "top"), 0: ("left side", "right side")}
@@ -21,30 +22,6 @@ def fronts_of(cabinet: Cabinet) -> dict[int, list[Board]]:
             for bay, fronts in sorted(found.items())}
 
 
-def open_gaps(cabinet: Cabinet) -> tuple[Gap, ...]:
-    """The gaps about fronts; one above another that a strip or a shelf fills in part becomes the two beside that."""
-    found: list[Gap] = []
-    for gap in cabinet.gaps:
-        below, above = (cabinet.by_name[name] for name in gap.between)
-        filled = _filling(cabinet, below, above) if gap.along == "z" else []
-        stations = [below, *filled, above]
-        found += [gap] if not filled else [
-            Gap((one.name, other.name), "z", other.box.low[2] - one.box.high[2]) for one, other in pairwise(stations)
-        ]
-    return tuple(found)
-
-
-def _filling(cabinet: Cabinet, below: Board, above: Board) -> list[Board]:
-    """Strips and shelves whose front edges stand between two inset fronts, from the bottom up."""
-    low, high = below.box, above.box
-    found = [
-        board for board in cabinet.boards if board.role in ("strip", "fixed shelf")
-        and low.high[2] <= board.box.low[2] and board.box.high[2] <= high.low[2]
-        and all(board.box.low[k] < low.high[k] and low.low[k] < board.box.high[k] for k in (0, 1))
-    ]
-    return sorted(found, key=lambda board: board.box.low[2])
-
-
 def chains_upward(cabinet: Cabinet) -> list[tuple[int, ClosingSum]]:
     """For each bay what lies one above another: inset from the bottom to the top of the opening, overlay from the
     underside of the bottom to the upper face of the top, or as far as the fronts reach where a board is missing.
@@ -54,7 +31,7 @@ def chains_upward(cabinet: Cabinet) -> list[tuple[int, ClosingSum]]:
         column = [front for front in fronts if front.box.low[0] == fronts[0].box.low[0]]
         pieces = [column[0]]
         for below, above in pairwise(column):
-            pieces += [*_filling(cabinet, below, above), above]
+            pieces += [*filling(cabinet, below, above), above]
         low, high = _end(cabinet, 2, 0, column[0]), _end(cabinet, 2, 1, column[-1])
         over = and_list([name for name, (_, said) in zip(_WAYS[2], (low, high), strict=True) if said]) or "the fronts"
         total = "height of the opening" if _inset(cabinet) else f"over {over}"

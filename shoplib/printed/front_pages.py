@@ -3,6 +3,8 @@
 from collections.abc import Iterable
 from dataclasses import replace
 
+from shoplib.building.gaps import open_gaps
+from shoplib.building.spacers import gap_spacers
 from shoplib.documents.before_cutting import measure_first
 from shoplib.documents.cut_list_file import sum_text
 from shoplib.documents.hardware_page import pulls_section
@@ -18,10 +20,10 @@ from shoplib.model.solved import Cabinet, Finding, Gap
 from shoplib.printed.blocks import Block, Bullets, Framed, Heading, Table, Together, Words
 from shoplib.printed.cut_list_pages import rests_left_out
 from shoplib.printed.found import found_on
-from shoplib.printed.front_chains import chains_across, chains_upward, open_gaps
+from shoplib.printed.front_chains import chains_across, chains_upward
 from shoplib.printed.hardware_pages import in_blocks
 from shoplib.printed.pictures import picture
-from shoplib.printed.spacers import gap_spacers, spacer_table
+from shoplib.printed.spacers import spacer_table
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
 HEADING = "Fronts and gaps"

@@ -2,18 +2,20 @@
 
 from collections.abc import Iterable
 
+from shoplib.building.riding import riding
+from shoplib.building.spacers import Spacer, slide_spacers
 from shoplib.documents.fixings import fixings, hanging
 from shoplib.documents.hardware_page import pegs_section, pulls_section, screws_section, under_section
 from shoplib.documents.page_section import Section
 from shoplib.documents.paper import Paper
-from shoplib.documents.riding import riding, slides_section
+from shoplib.documents.riding import slides_section
 from shoplib.lists.sides import datum_side
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
 from shoplib.model.box import Box
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Block, Bullets, Heading, Table, Together, Words
-from shoplib.printed.spacers import Spacer, slide_spacers, spacer_table
+from shoplib.printed.spacers import spacer_table
 from shoplib.words.naming import and_list, in_short
 
 HEADING = "Hardware"

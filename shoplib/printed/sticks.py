@@ -3,7 +3,8 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from shoplib.documents.riding import riding
+from shoplib.building.gaps import open_gaps
+from shoplib.building.riding import riding
 from shoplib.draw.chains import bays, levels, uprights
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
@@ -64,7 +65,7 @@ def _of_bay(cabinet: Cabinet, number: int, span: tuple[int, int], zero: int) -> 
 def _gaps(front: Board, cabinet: Cabinet) -> tuple[str, str]:
     """The gaps below and above a front, where the plan has one; that to the next front above is told there."""
     page, found = Writing(cabinet.style), ["", ""]
-    for gap in cabinet.gaps:
+    for gap in open_gaps(cabinet):
         if gap.along != "z" or front.name not in gap.between:
             continue
         other = cabinet.by_name[gap.between[gap.between[0] == front.name]]

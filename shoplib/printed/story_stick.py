@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from shoplib.building.spacers import Spacer, gap_spacers, slide_spacers
 from shoplib.documents.paper import Paper
 from shoplib.draw.lettering import spread, text_width, wrapped
 from shoplib.draw.true_scale import Item, Stroke, TrueDrawing, Words, frame
@@ -10,7 +11,7 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import MM
 from shoplib.model.solved import Cabinet
 from shoplib.printed import blocks as printed
-from shoplib.printed.spacers import Spacer, gap_spacers, slide_spacers, spacer_table
+from shoplib.printed.spacers import spacer_table
 from shoplib.printed.stamp import Stamp, plan_mark
 from shoplib.printed.sticks import Mark, Stick, across_stick, bay_sticks, told
 from shoplib.printed.tiles import GUTTER, Head, tiled
@@ -41,7 +42,7 @@ def story_stick_pages(cabinet: Cabinet, paper: Paper, stamp: Stamp | None = None
     With a `stamp` each stick tells of which plan it is.
     """
     page = Writing(cabinet.style)
-    needed = [one for one in (*gap_spacers(cabinet), *slide_spacers(cabinet)) if one.size > 0]
+    needed = [*gap_spacers(cabinet), *slide_spacers(cabinet)]
     sticks = [*bay_sticks(cabinet), across_stick(cabinet)]
     if needed:
         sticks.append(_nested(needed))

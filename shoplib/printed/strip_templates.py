@@ -7,7 +7,7 @@ the dividers; a strip for a face that looks the other way is the same one turned
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from shoplib.documents.riding import riding
+from shoplib.building.riding import riding
 from shoplib.draw.face_on import FaceOn
 from shoplib.draw.slide_lines import side_against
 from shoplib.draw.true_scale import Area, Item, Ring, Stroke, TrueDrawing, Words, cross, frame

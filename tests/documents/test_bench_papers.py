@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 from pypdf import PdfReader
 
+from shoplib.building.riding import riding
 from shoplib.checks import check
 from shoplib.documents import joint_pages
 from shoplib.documents.before_cutting import before_cutting, measure_first
@@ -19,7 +20,6 @@ from shoplib.documents.hand_list import parse_hand_list
 from shoplib.documents.hardware_page import hardware_page
 from shoplib.documents.joint_pages import joint_scenes, without_cut
 from shoplib.documents.project_file import read_project
-from shoplib.documents.riding import riding
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
 from shoplib.measure import LengthError

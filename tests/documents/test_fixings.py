@@ -6,13 +6,14 @@ from pathlib import Path
 
 import pytest
 
+from shoplib.building.riding import heights, riding
 from shoplib.buying.screws import estimated
 from shoplib.documents.cut_list_file import cut_list_text
 from shoplib.documents.cut_notes import ENDS, TONGUES, WIDTHS, cut_notes
 from shoplib.documents.fixings import YOURS, fixings, hanging
 from shoplib.documents.hardware_page import hardware_page
 from shoplib.documents.project_file import read_project
-from shoplib.documents.riding import heights, riding, stop_words
+from shoplib.documents.riding import stop_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, read_length
 from shoplib.model.board import Hole

@@ -6,6 +6,7 @@ from itertools import pairwise
 
 import pytest
 
+from shoplib.building.spacers import slide_spacers
 from shoplib.buying.screws import driven_at_each_other, estimated, screw_lines
 from shoplib.checks import check
 from shoplib.checks.in_use import check_in_use
@@ -17,7 +18,6 @@ from shoplib.printed.build_pages import build_pages
 from shoplib.printed.drawer_page import HEADING as DRAWERS
 from shoplib.printed.front_pages import HEADING as FRONTS
 from shoplib.printed.hardware_pages import HEADING, hardware_pages
-from shoplib.printed.spacers import slide_spacers
 from tests.documents.pdf_paths import paths
 from tests.printed.lengths import WRITTEN, boards, corners, near, plan, unit_of
 from tests.printed.parts import PARTS, PROJECTS, cabinet_of, in_print, printed

@@ -1,21 +1,26 @@
 """Spacers: one list of sizes and numbers wherever they are printed, and enough of each for one drawer or one front."""
 
+import re
+
 import pytest
 
+from shoplib.building.gaps import open_gaps
+from shoplib.building.riding import riding
+from shoplib.building.spacers import gap_spacers
 from shoplib.documents.paper import PAPERS
-from shoplib.documents.riding import riding
 from shoplib.measure import read_length
+from shoplib.model.cabinet import solve
 from shoplib.printed.blocks import Table, Together, ToTick
 from shoplib.printed.build_drawers import runs
 from shoplib.printed.build_fronts import fronts, pulls
-from shoplib.printed.front_chains import open_gaps
 from shoplib.printed.front_pages import front_pages
 from shoplib.printed.hardware_pages import hardware_pages
-from shoplib.printed.spacers import gap_spacers
+from shoplib.printed.sticks import bay_sticks
 from shoplib.printed.story_stick import story_stick_pages
 from shoplib.printed.template import Template
 from shoplib.printed.templates import templates
 from tests.printed.parts import PROJECTS, cabinet_of, found_in
+from tests.random_projects import project as random_project
 
 EVERY = pytest.mark.parametrize("project", PROJECTS)
 PAPER = PAPERS["a4"]
@@ -37,6 +42,12 @@ def told(blocks):
         size, many, use = (table.head.index(name) for name in ("size", "how many", "what for"))
         found |= {row[size]: (row[many], row[use]) for row in table.rows}
     return found
+
+
+def every_row(blocks):
+    """Size, how many and what for, also where a gap and a slide are alike."""
+    return {tuple(row[table.head.index(name)] for name in ("size", "how many", "what for"))
+            for table in tables(blocks) for row in table.rows}
 
 
 def steps(cabinet):
@@ -96,3 +107,34 @@ def test_the_pulls_step_lays_the_template_as_the_template_says_and_drills_before
     [hung] = [" ".join(block.lines) for block in fronts(
         tuple(board.name for board in cabinet.boards if board.role == "front"), cabinet) if isinstance(block, ToTick)]
     assert "finish both faces" not in hung and text.index("Drill") < text.index("finish both faces")
+
+
+def test_random_projects_tell_the_same_spacers_everywhere_and_none_of_no_size(count):
+    """Where runners lie on the bottom, where a strip parts a gap: one list for hardware, fronts, stick and order."""
+    on_bottom = parted = 0
+    for seed in range(count(20, 150)):
+        cabinet = solve(random_project(seed))
+        pages = every_row([*hardware_pages(cabinet, (), PAPER), *front_pages(cabinet, (), PAPER)])
+        wood = tuple(board.name for board in cabinet.boards if board.role in ("runner", "kicker"))
+        names = tuple(board.name for board in cabinet.boards if board.role == "front")
+        of_order = runs(wood, cabinet)
+        assert pages == every_row([*of_order, *fronts(names, cabinet)]) == every_row(story_head(cabinet)), seed
+        assert all(read_length(size) > 0 for size, _, _ in pages), seed
+        seen = {gap.size for gap in open_gaps(cabinet) if gap.along == "z"}
+        marked = {read_length(length) for stick in bay_sticks(cabinet) for mark in stick.marks
+                  for length in re.findall(r"\(gap (.+?) (?:below|above)\)", mark.what)}
+        assert all(any(abs(length - size) < cabinet.style.step for size in seen) for length in marked), seed
+        assert (len(seen) == 0) == (len(marked) == 0), seed
+        lies = any(item.box.low[2] == board.box.high[2] for board in cabinet.boards if board.role == "bottom"
+                   for item in riding(cabinet))
+        text = " ".join(line for block in of_order if isinstance(block, ToTick) for line in block.lines)
+        assert ("needs no spacer" in text) == lies, seed
+        assert ("Cut a spacer" in text) == bool(every_row(of_order)), seed
+        on_bottom += lies
+        parted += seen != {gap.size for gap in cabinet.gaps if gap.along == "z"}
+    assert on_bottom and parted
+
+
+def story_head(cabinet):
+    """The story stick without its sheets in true scale."""
+    return [block for block in story_stick_pages(cabinet, PAPER) if isinstance(block, Table)]

@@ -1,0 +1,30 @@
+"""The gaps about fronts as they are seen and set with spacers."""
+
+from itertools import pairwise
+
+from shoplib.model.board import Board
+from shoplib.model.solved import Cabinet, Gap
+
+
+def open_gaps(cabinet: Cabinet) -> tuple[Gap, ...]:
+    """The gaps about fronts; one above another that a strip or a shelf fills in part becomes the two beside that."""
+    found: list[Gap] = []
+    for gap in cabinet.gaps:
+        below, above = (cabinet.by_name[name] for name in gap.between)
+        filled = filling(cabinet, below, above) if gap.along == "z" else []
+        stations = [below, *filled, above]
+        found += [gap] if not filled else [
+            Gap((one.name, other.name), "z", other.box.low[2] - one.box.high[2]) for one, other in pairwise(stations)
+        ]
+    return tuple(found)
+
+
+def filling(cabinet: Cabinet, below: Board, above: Board) -> list[Board]:
+    """Strips and shelves whose front edges stand between two inset fronts, from the bottom up."""
+    low, high = below.box, above.box
+    found = [
+        board for board in cabinet.boards if board.role in ("strip", "fixed shelf")
+        and low.high[2] <= board.box.low[2] and board.box.high[2] <= high.low[2]
+        and all(board.box.low[k] < low.high[k] and low.low[k] < board.box.high[k] for k in (0, 1))
+    ]
+    return sorted(found, key=lambda board: board.box.low[2])
