@@ -17,6 +17,7 @@ from shoplib.model.board import CASE, Board, BoxCut
 from shoplib.model.solved import Cabinet
 from shoplib.printed.blocks import Block, Framed, Table, ToFillIn, Together, ToTick, Words
 from shoplib.printed.build_words import clamp_table
+from shoplib.printed.called_for import PINS, across_words, template_called
 from shoplib.printed.solid_wood import before_the_saw, planer_caution, solid_sheets, to_size
 from shoplib.tables.setups import cautions
 from shoplib.words.naming import and_list, boards_in_short, in_short
@@ -53,7 +54,10 @@ def cut_the_case(cabinet: Cabinet, *jobs: LaidJob) -> list[Block]:
         "Put its label on each board as it comes off the saw, and mark its reference edge.",
         *to_size(boards, cabinet, *jobs),
         *_sides(boards, pairs),
+        *across_words(cabinet),
     ]
+    if called := template_called(PINS, cabinet):
+        lines.append(f"Bore the holes for shelf pins from {called}, before the case is glued.")
     if edged:
         lines.append(
             f"Glue the edging on {boards_in_short(edged)} now, before the joints: every joint is measured from the "

@@ -26,6 +26,7 @@ from shoplib.printed.build_words import (
     names_in_short,
     screws_told,
 )
+from shoplib.printed.called_for import PEGS, SLIDES, template_called
 from shoplib.printed.cut_list_pages import boxes_to_fill_in
 from shoplib.printed.spacers import spacer_table
 from shoplib.words.naming import boards_in_short
@@ -94,11 +95,20 @@ def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
         *wood,
         *(_BY_SPACERS if rows else ()),
         *([_ON_BOTTOM] if lies_on_bottom(cabinet) else []),
+        *_by_template(cabinet),
         *stop_words(cabinet),
     ))]
     if rows:
         blocks.append(Together((Words("Spacers to cut:"), Table(head, rows, (2,)))))
     return blocks
+
+
+def _by_template(cabinet: Cabinet) -> list[str]:
+    called = template_called(SLIDES, cabinet)
+    return [
+        f"Before you drive it, lay {called} along the edge that it names: the line of each slide or runner must meet "
+        "the one on the spacer. Where it does not, measure."
+    ] if called else []
 
 
 def _strips(names: tuple[str, ...], cabinet: Cabinet) -> list[Need]:
@@ -227,7 +237,8 @@ def pull_outs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     lines = [
         f"Cut from the new sizes: {names_in_short(names, cabinet)}.",
         *_screw_holes(names, cabinet),
-        *(["Bore its peg holes as the hardware page gives them."] if pegs else []),
+        *([f"Bore its peg holes from {template_called(PEGS, cabinet)}; the hardware page has their sizes too."]
+          if pegs else []),
         f"Finish {names_in_short(panels, cabinet)} all round, both faces alike.",
     ]
     if cleats:

@@ -8,6 +8,7 @@ from shoplib.model.hardware_places import pull_holes
 from shoplib.model.solved import Cabinet, Hardware
 from shoplib.printed.blocks import Block, Framed, Table, Together, ToTick, Words
 from shoplib.printed.build_words import SAW_AGAIN, names_in_short
+from shoplib.printed.called_for import PULLS, template_called
 from shoplib.printed.solid_wood import to_size
 from shoplib.printed.spacers import spacer_table
 from shoplib.words.naming import and_list, boards_in_short, in_short
@@ -95,8 +96,8 @@ def pulls(cabinet: Cabinet) -> list[Block]:
     both = on_box and any(board.role != "front" for board in bored)
     through = "through the front, and the box front where one is behind it" if both else "right through"
     lines = [
-        "Lay each template on its board, its heavy lines on the edges or the line that it names, and prick the holes. "
-        "Measure one against the hardware page before you drill any.",
+        f"Lay {template_called(PULLS, cabinet)} on each board that it names, its heavy lines on the edges or the line "
+        "that it names, and prick the holes. Measure one against the hardware page before you drill any.",
         f"Drill from the face that shows, {'with the front screwed to its box, ' if on_box else ''}{through}, into the "
         "waste board.",
         *([f"When all are bored: {_FINISH[0].lower()}{_FINISH[1:]}"] if on_box else []),
