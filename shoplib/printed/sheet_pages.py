@@ -118,8 +118,16 @@ def _order(turn: Turn, found: LaidOut, rows: Iterator[list[str]]) -> Iterator[Bl
         yield Table(HEAD, saw, (3, 3, 8, 8, 8, 9, 9, *minds))
     if joints:
         trimmed = ", all boards trimmed to their finished sizes" if solid_sheets(found.cabinet) else ""
-        yield Heading(f"Then its joint cuts{trimmed}", 3)
+        yield Heading(f"{_joints_title(turn)}{trimmed}", 2)
         yield Table(JOINT_HEAD, joints, (3, 5, *((8,) if any(row[-1] for row in joints) else ())))
+
+
+def _joints_title(turn: Turn) -> str:
+    """Boards of all sheets of a stage are in its joint cuts, so they are told by the stage and not by a sheet."""
+    stages = sorted({cut.stage for cut in (*turn.stops, *turn.alike)}
+                    | {board.stage for two in turn.mates for board in two.boards})
+    called = and_list(in_short(f"stage {stage}" for stage in stages))
+    return f"Joint cuts of {called}, {and_list([STAGES[stage] for stage in stages])}: boards of all sheets"
 
 
 def _named(cells: list[str]) -> dict[str, str]:

@@ -32,7 +32,7 @@ def test_only_a_project_with_rough_boards_speaks_of_them(project):
     said = {
         "cut list": ("Solid wood (ash): these are finished sizes", "1/2 in longer and 1/4 in wider than finished"),
         "sheets": ("parts are rough here", "flatten, plane and joint the boards", "A is rough: trimmed to",
-                   "Then its joint cuts, all boards trimmed to their finished sizes"),
+                   "boards of all sheets, all boards trimmed to their finished sizes"),
         "cautions": ("At the jointer and the planer", "A rough or crooked edge never runs along the fence"),
     }
     solid = any(sheet.kind == "solid" for sheet in of.cabinet.project.sheets.values())
