@@ -4,6 +4,7 @@ import csv
 import io
 import re
 from functools import cache
+from itertools import takewhile
 
 import pytest
 
@@ -15,10 +16,14 @@ from shoplib.documents.paper import PAPERS
 from shoplib.documents.sheets_file import sheets_dict
 from shoplib.draw.whole_view import assembled_view, exploded_view
 from shoplib.model.solved import Finding
+from shoplib.printed.blocks import NewPage
+from shoplib.printed.caution_page import caution_pages
+from shoplib.printed.cover import cover_pages
 from shoplib.printed.front_pages import HEADING, front_pages
+from shoplib.printed.sheet_pages import sheet_pages
 from tests.printed.lengths import BARE, UNIT, about, boards, mm, near, plan, unit_of
 from tests.printed.parts import in_print
-from tests.printed.sets import PROJECTS, plan_set_of, solved
+from tests.printed.sets import PROJECTS, solved
 
 SETS = pytest.mark.parametrize(("project", "paper"), [(one, paper) for one in PROJECTS for paper in PAPERS])
 EVERY = pytest.mark.parametrize("project", PROJECTS)
@@ -30,6 +35,15 @@ WHEN = {
 }
 
 
+@cache
+def pages(project, paper):
+    """These parts alone, without the drawings of sheets and boards, which take far longer."""
+    of, on = solved(project), PAPERS[paper]
+    buying = list(takewhile(lambda block: not isinstance(block, NewPage), sheet_pages(of.found, on)))
+    cautions = caution_pages(of.cabinet, of.findings, of.in_use, of.found, on)
+    return in_print([cautions, cover_pages(of.cabinet, on), buying], paper)
+
+
 def table(parts, head):
     [found] = [part.rows for part in parts if part.tag == "Table" and part.rows[0][0] == head]
     return found
@@ -37,7 +51,7 @@ def table(parts, head):
 
 @SETS
 def test_the_cover_tells_sizes_over_all_as_wide_deep_and_high(project, paper):
-    parts, unit, of = plan_set_of(project, paper).under(plan(project)["name"]), unit_of(project), plan(project)
+    parts, unit, of = pages(project, paper).under(plan(project)["name"]), unit_of(project), plan(project)
     head, *rows = table(parts, "size")
     assert head == ("size", "wide", "deep", "high")
     told = {row[0]: row[1:] for row in rows}
@@ -67,7 +81,7 @@ def boxes(project):
 
 @SETS
 def test_the_cover_tells_the_mean_of_the_readings_and_the_thickest(project, paper):
-    head, *rows = table(plan_set_of(project, paper).under(plan(project)["name"]), "sheet, by name")
+    head, *rows = table(pages(project, paper).under(plan(project)["name"]), "sheet, by name")
     assert head[1:] == ("mean", "thickest")
     used = {board["sheet"] for board in boards(project).values()}
     sheets = {sheet["name"]: sheet for sheet in plan(project)["sheets"] if sheet["name"] in used}
@@ -95,7 +109,7 @@ def test_the_pictures_of_the_whole_tell_wide_deep_and_high(project):
 def cautions(project, paper):
     """The lines under each heading of the first pages."""
     found, heading = {}, ""
-    for part in plan_set_of(project, paper).under("Cautions first"):
+    for part in pages(project, paper).under("Cautions first"):
         if part.tag in ("H1", "H2"):
             heading = part.text
         elif part.tag == "LBody":
@@ -144,7 +158,7 @@ def bought(project):
 @SETS
 def test_each_line_of_buying_csv_is_printed_with_its_amount_when_it_is_bought(project, paper):
     printed, heading = {}, ""
-    for part in plan_set_of(project, paper).under("What to buy"):
+    for part in pages(project, paper).under("What to buy"):
         heading = part.text if part.tag == "H2" else heading
         if part.tag == "Table":
             assert part.rows[0] == ("bought", "what", "for")
@@ -159,7 +173,7 @@ def test_each_line_of_buying_csv_is_printed_with_its_amount_when_it_is_bought(pr
 
 @SETS
 def test_the_total_is_that_of_buying_csv(project, paper):
-    text = " ".join(part.text for part in plan_set_of(project, paper).under("What to buy"))
+    text = " ".join(part.text for part in pages(project, paper).under("What to buy"))
     priced = [row for row in bought(project) if row["cost"]]
     told = re.search(r"Total.*?: ([\d.]+) (\w+)[ ;.]", text)
     if priced:
