@@ -57,7 +57,7 @@ def _steps(cabinet: Cabinet, time: GlueTime) -> Iterator[Step]:
         yield Step("measure", measures=BOXES)
     yield from _runs(cabinet)
     yield from _boxes(cabinet)
-    if any(stage == FRONTS for stage, _ in cabinet.waiting):
+    if cabinet.again or any(stage == FRONTS for stage, _ in cabinet.waiting):
         yield Step("measure", measures=FRONTS)
     yield from _named("strips", _of_case(cabinet, "strip"))
     fronts = [board for board in cabinet.boards if board.role == "front"]

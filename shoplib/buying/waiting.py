@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from shoplib.lists.alike import told_of_each
-from shoplib.model.board import CASE
+from shoplib.model.board import BOXES, CASE, FRONTS
 from shoplib.model.solved import Cabinet
 from shoplib.words.naming import and_list
 
@@ -32,11 +32,18 @@ def not_before(stages: Iterable[int], cabinet: Cabinet) -> str:
     >>> case = Cabinet("case", (), {}, waiting=((2, "the depth of bay 1, from its front edge"),))
     >>> not_before([2, 3], case), not_before([3], case), not_before([1, 2], case)
     ('the case stands and is measured', '', '')
+    >>> read = Cabinet("case", (), {}, again=("the opening of bay 1 drawer 1, front and back",))
+    >>> not_before([3], read), not_before([2], read)
+    ('the boxes hang and the openings are measured again', '')
     """
     stages = set(stages)
-    if CASE in stages or not stages & {stage for stage, _ in cabinet.waiting}:
+    if CASE in stages:
         return ""
-    return "the case stands and is measured"
+    if stages & {stage for stage, _ in cabinet.waiting}:
+        return "the case stands and is measured"
+    if cabinet.again and FRONTS in stages and BOXES not in stages:
+        return "the boxes hang and the openings are measured again"
+    return ""
 
 
 def told(texts: Iterable[str]) -> str:

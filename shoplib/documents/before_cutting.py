@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from shoplib.lists.alike import told_of_each, told_once
 from shoplib.lists.cut_list import Kind
-from shoplib.model.board import Board
+from shoplib.model.board import FRONTS, Board
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.naming import and_list
 
@@ -31,16 +31,21 @@ def before_cutting(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = (
     waits = [text for stage, text in cabinet.waiting if stage == kind.stage and _is_about(text, kind.boards)]
     if waits:
         lines.append(f"{MEASURE} {_listed(told_of_each(waits))}.")
+    again = [text for text in cabinet.again if kind.stage == FRONTS and _is_about(text, kind.boards)]
+    if again:
+        lines.append(f"{MEASURE} again {_listed(told_of_each(again))}.")
     return tuple(lines)
 
 
 def measure_first(cabinet: Cabinet) -> tuple[str, ...]:
     """For every stage that waits, one line that says for what."""
     stages = sorted({stage for stage, _ in cabinet.waiting})
+    waits = [(stage, "", [text for waiting, text in cabinet.waiting if waiting == stage]) for stage in stages]
+    if cabinet.again:
+        waits.append((FRONTS, "again ", list(cabinet.again)))
     return tuple(
-        f"Stage {stage}: {MEASURE[0].lower()}{MEASURE[1:]} "
-        f"{_listed(told_of_each([text for waiting, text in cabinet.waiting if waiting == stage]))}."
-        for stage in stages
+        f"Stage {stage}: {MEASURE[0].lower()}{MEASURE[1:]} {again}{_listed(told_of_each(texts))}."
+        for stage, again, texts in waits
     )
 
 

@@ -22,6 +22,7 @@ from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words, joined_words, kind_cut_words, where_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import to_step, write_length, write_mm
+from shoplib.model.board import FRONTS
 from shoplib.model.solved import Cabinet, ClosingSum, Finding
 from shoplib.words.naming import and_list, boards_in_short, in_short
 from shoplib.words.stages import STAGES
@@ -104,6 +105,9 @@ def cut_list_text(cabinet: Cabinet) -> str:
             lines += [line for text in to_measure for line in _wrapped(text, "    - ")]
             written = "and writing what you read into the project, under `measured` (the lines are in to_measure.toml)."
             lines += [*_wrapped(written, "  "), ""]
+        if again := told_of_each(cabinet.again) if stage == FRONTS else []:
+            lines += _wrapped("Do not cut these before measuring again", "  ")
+            lines += [*(line for text in again for line in _wrapped(text, "    - ")), ""]
         for kind in rows:
             if kind.stage == stage:
                 lines += _entry(kind, cabinet, told)

@@ -4,7 +4,7 @@ import textwrap
 from collections.abc import Iterable, Sequence
 
 from shoplib.lists.alike import told_of_each, told_once
-from shoplib.model.board import CASE
+from shoplib.model.board import CASE, FRONTS
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.stages import STAGES
 
@@ -47,11 +47,14 @@ def order_of_work(cabinet: Cabinet, example: str, width: int = 79) -> str:
     for stage in sorted({board.stage for board in cabinet.boards}):
         boards = _counted(sum(board.stage == stage for board in cabinet.boards), "board", "boards")
         waits = told_of_each([text for waiting, text in cabinet.waiting if waiting == stage])
+        again = told_of_each(cabinet.again) if stage == FRONTS else []
         then = "Before cutting, measure" if waits else "May be cut."
+        if again and not waits:
+            then = "Before cutting, measure again"
         if stage == CASE and cabinet.waiting:
             then = "May be cut. Put the case together, then measure it."
         lines += _wrapped(f"Stage {stage}, {STAGES[stage]}: {boards}. {then}", "  ", width)
-        lines += [line for text in waits for line in _wrapped(text, "    - ", width)]
+        lines += [line for text in [*waits, *again] for line in _wrapped(text, "    - ", width)]
     if cabinet.waiting:
         how = "The file to_measure.toml has a line for each. Fill it in, copy it into your project file, such as"
         lines += _wrapped(how, "  ", width)

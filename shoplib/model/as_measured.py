@@ -120,11 +120,23 @@ def _again(strange: bool) -> str:
 
 
 def wait_for(built: Built, name: str, fronts: bool, gathered: Gathered) -> None:
-    """Say what must be measured before the box, and before the front, is cut."""
+    """Say what must be measured before the box, and before the front, is cut.
+
+    A project holds one reading of an opening. The first one, for the box, does not free the front: slides draw an
+    upright in, so that the opening is read again with its box hung (common practice, no source).
+    """
     if not built.measured:
         gathered.waiting.append((BOXES, f"the opening of {name}, front and back at the height of its slides"))
-        if fronts:
-            gathered.waiting.append((FRONTS, f"the opening of {name}, front and back, and hanging its box"))
+    if fronts:
+        before_fronts(built, f"the opening of {name}, front and back, and hanging its box", gathered)
+
+
+def before_fronts(built: Built, reading: str, gathered: Gathered) -> None:
+    """What a front or a strip waits for: a first reading, or the second one."""
+    if built.measured:
+        gathered.again.append(reading)
+    else:
+        gathered.waiting.append((FRONTS, reading))
 
 
 def depth_as_built(project: Project, bay: Opening, planned: int, gathered: Gathered) -> int:

@@ -88,6 +88,7 @@ def _solved(project: Project) -> Cabinet:
         findings=tuple(gathered.findings),
         spacers=tuple(gathered.spacers),
         waiting=tuple(gathered.waiting),
+        again=tuple(gathered.again),
         project=project,
         style=project.style,
         outside=outside,

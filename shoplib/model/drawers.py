@@ -5,6 +5,7 @@ from dataclasses import replace
 from shoplib.measure import narrowest, share, thickest, to_step, write_brief
 from shoplib.measure.traced import named
 from shoplib.model.as_measured import (
+    before_fronts,
     depth_as_built,
     judge_taper,
     opening_as_built,
@@ -173,8 +174,7 @@ def _add_between(
     sheet = sheet_of(project, "", "carcass.sheet")
     name = f"{bay.name} strip {index}"
     built = opening_as_built(project, bay, name, gathered)
-    if not built.measured:
-        gathered.waiting.append((FRONTS, f"the opening of {name}, front and back at its own height"))
+    before_fronts(built, f"the opening of {name}, front and back at its own height", gathered)
     if rule.strip_width > rear.reach(low, low + sheet.thickness):
         raise ImpossibleProject(f"{key}.strip_width", "the strips would reach through the back; make them narrower")
     opening = built.at_slides

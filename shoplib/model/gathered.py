@@ -12,7 +12,8 @@ class Gathered:
     """Lists that each part of the solver adds to.
 
     `fronts` pairs each front with its opening, or its share of one, as measured; `openings` are the names
-    that one can be measured by.
+    that one can be measured by; `again` are those of `waiting` for fronts and strips that were read once, before
+    the boxes hung.
     """
 
     travel: list[Travel] = field(default_factory=list)
@@ -21,4 +22,5 @@ class Gathered:
     fronts: list[tuple[Opening, Blank]] = field(default_factory=list)
     spacers: list[tuple[str, int]] = field(default_factory=list)
     waiting: list[tuple[int, str]] = field(default_factory=list)
+    again: list[str] = field(default_factory=list)
     openings: list[str] = field(default_factory=list)

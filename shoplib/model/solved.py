@@ -111,7 +111,8 @@ class Cabinet:
     """A project solved: everything that lists, drawings, checks and documents are read from.
 
     `spacers` name the heights that slides are set by; `waiting` pairs a stage with what must be
-    measured before its boards are cut; `outside` is the box over all boards, closed, and `envelope`
+    measured before its boards are cut; `again` is what was read for the boxes and is read once more, with
+    the boxes in, before fronts and strips are cut; `outside` is the box over all boards, closed, and `envelope`
     that plus casters, feet and pulls.
     """
 
@@ -126,6 +127,7 @@ class Cabinet:
     findings: tuple[Finding, ...] = ()
     spacers: tuple[tuple[str, int], ...] = ()
     waiting: tuple[tuple[int, str], ...] = ()
+    again: tuple[str, ...] = ()
     project: Project | None = None
     style: Style = INCH_STYLE
     outside: Box = NOWHERE

@@ -115,7 +115,7 @@ def _because(project: Project, before: Board, after: Board) -> str:
     changed = [old != new for old, new in zip(before.box.size, after.box.size, strict=True)]
     row = after.group if after.group in measured.openings else after.group.rpartition(".")[0]
     opening = next((name for name in (row, after.name) if name in measured.openings), None)
-    bay = " ".join(after.group.split()[:2])
+    bay = " ".join(after.name.split()[:2])  # a runner is of the case by its group
     causes = []
     if changed[0] and opening:
         causes.append(f"the opening of {opening} measures {_governing(measured.openings[opening], after, style)}")

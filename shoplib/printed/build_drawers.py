@@ -14,11 +14,12 @@ from shoplib.documents.riding import stop_words
 from shoplib.lists.alike_cuts import SCREW_HOLE, alike_cut_words, alike_cuts
 from shoplib.lists.butted import under_back
 from shoplib.lists.writing import Writing
-from shoplib.model.board import BOXES
+from shoplib.model.board import BOXES, FRONTS
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Beside, Block, Framed, Table, ToFillIn, Together, ToTick, Words
 from shoplib.printed.build_fingers import fingers
 from shoplib.printed.build_words import (
+    NEW_PAGES,
     SAW_AGAIN,
     clamp_table,
     diagonals_expected,
@@ -27,7 +28,7 @@ from shoplib.printed.build_words import (
     screws_told,
 )
 from shoplib.printed.called_for import PEGS, SLIDES, template_called
-from shoplib.printed.cut_list_pages import boxes_to_fill_in
+from shoplib.printed.cut_list_pages import boxes_to_fill_in, differs
 from shoplib.printed.spacers import spacer_table
 from shoplib.words.naming import boards_in_short
 from shoplib.words.stages import STAGES
@@ -48,26 +49,30 @@ def measure(stage: int, cabinet: Cabinet) -> list[Block]:
         *([Together(asked)] if len(boxes) <= _TOGETHER else asked),
         ToTick((
             "Write each reading into to_measure.toml, between its quotes, and copy the lines with their headings to "
-            "the end of your project file." if first else
-            _new_in(cabinet),
-            "Plan again and print again: python3 -m shoplib plan, then python3 -m shoplib print, with the name of your "
-            "project file. It says what changed.",
-            f"The new pages bear another sign at their head (plan ...). Put the old pages of {_left(stage)} away, and "
-            "cut from the new ones.",
+            "the end of your project file.",
+            _PRINT,
+            f"{NEW_PAGES} Put their old pages away, and cut from the new ones.",
+        ) if first else (
+            f"{_unread_strips(cabinet)}{differs(cabinet)}",
+            "Where none differs, cut stage 3 from the pages that you have.",
         )),
     ]
+
+
+_PRINT = (
+    "Plan again and print again: python3 -m shoplib plan, then python3 -m shoplib print, with the name of your project "
+    "file. It says what changed."
+)
 
 
 _TOGETHER = 3
 """So many rows of boxes are not parted from what they ask for by the end of a page."""
 
 
-def _new_in(cabinet: Cabinet) -> str:
-    strips = any(board.role == "strip" for board in cabinet.boards)
-    return (
-        f"{'Write in the openings of the strips. ' if strips else ''}Only where a reading has changed for good, write "
-        "it over the one for the boxes: those that are cut stay as they are."
-    )
+def _unread_strips(cabinet: Cabinet) -> str:
+    """Strips that were not read with the openings of the boxes."""
+    waits = any(stage == FRONTS and " strip " in text for stage, text in cabinet.waiting)
+    return "Write in the openings of the strips, plan and print again. " if waits else ""
 
 
 _TAPE = "Measure with a tape or two sliding sticks, at the front edge and at the back, and write down both."
@@ -75,10 +80,6 @@ _AGAIN = (
     "Put in every box and pull-out, and shut it. Then read each opening once more: it should be what you wrote for the "
     "boxes. Where it is not, something moved or was drawn in by a screw: find it before you cut a front."
 )
-
-
-def _left(stage: int) -> str:
-    return "stages 2 and 3" if stage == BOXES else "stage 3"
 
 
 def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:

@@ -21,6 +21,13 @@ SAW_AGAIN = (
     "line of the cut."
 )
 """For every step that cuts boards again."""
+NEW_PAGES = (
+    "Once measured, print anew only what the readings change: of the plan set cut list, what to buy, sheets and boards "
+    "of stages 2 and 3, drawers, fronts, hardware and build order; the labels of stages 2 and 3, the story stick and "
+    "the templates. Sizes and cuts of the boards of stage 1 stay as they were: keep their pages and labels, with the "
+    "older fingerprint. Only where slides and runners go on them, the new hardware pages tell."
+)
+"""What the readings change, and so what is printed again; tests hold it against what does change."""
 PRESS = {"x": "from side to side", "y": "from front to back", "z": "from top to bottom"}
 
 

@@ -20,6 +20,7 @@ _READ_FIRST = (
     "Read this before you cut, lift or load anything. It is common practice, no source; the manual of your own tool "
     "and the rules of your place come before it."
 )
+_NOTES = "The notes stand behind the cut list: read them before you cut, too."
 
 
 def caution_pages(
@@ -40,6 +41,7 @@ def caution_pages(
     if stops:
         blocks.append(Framed((Bullets(stops),), "STOP: mend this first, and cut nothing before"))
     blocks += [
+        *([Words(_NOTES)] if any(f.level == "note" for f in [*findings, *in_use]) else []),
         Words(_READ_FIRST),
         Framed((Bullets(cautions(cabinet)),), "While you cut, lift and load"),
         Framed((Bullets(saw_cautions()),), "At the saw"),

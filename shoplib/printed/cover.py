@@ -8,11 +8,13 @@ from shoplib.documents.fitted import LINE
 from shoplib.documents.glossary import TOOL_WORDS, WORDS, words_of
 from shoplib.documents.paper import Paper
 from shoplib.documents.standing import standing_words
+from shoplib.documents.to_measure import to_measure_text
 from shoplib.lists.writing import Writing
 from shoplib.measure import narrowest
 from shoplib.model.box import Point, around
 from shoplib.model.solved import Cabinet
 from shoplib.printed.blocks import Beside, Block, Bullets, Contents, Heading, Table, Words
+from shoplib.printed.build_words import NEW_PAGES
 from shoplib.printed.whole_pages import exploded_picture
 from shoplib.words.naming import and_list, in_short, plural
 
@@ -35,6 +37,8 @@ _READINGS = "Sums use the mean of the readings; a cut that takes the sheet uses 
 _HOW = (
     "Every page carries the fingerprint of the plan at its top. Two fingerprints are two versions of the plan: never "
     "mix their pages. Print anew after every change, and throw the old set away.",
+    "The search for sheet layouts ends by the clock. Printed again from the same project it may find other layouts, "
+    "and then the fingerprint is another, though no board has changed: cut by one set, and keep to it.",
     "The parts follow the work: what to mind, what to cut from what, each board with its cuts, what goes on it, and "
     "how it all goes together. Tick each square at the bench.",
     "A box with a dashed frame is to be filled in at the case as built. What comes after it waits for what you write "
@@ -116,7 +120,7 @@ def reading_pages(cabinet: Cabinet, text: str, paper: Paper) -> list[Block]:
     words = words_of(text, {**WORDS, **TOOL_WORDS})
     return [
         Heading(READING),
-        Bullets((*_HOW, sizes_words(cabinet))),
+        Bullets((*_HOW, *([NEW_PAGES] if to_measure_text(cabinet) else []), sizes_words(cabinet))),
         Heading("Words", 2),
         Table(("word", "meaning"), tuple(sorted(words)), (1,)),
         Heading("Contents", 2),

@@ -13,6 +13,7 @@ from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style
+from shoplib.model.board import FRONTS
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.blocks import Beside, Block, Bullets, Framed, Heading, Table, ToFillIn, Together, Words
 from shoplib.printed.solid_wood import solid_sheets
@@ -27,6 +28,8 @@ HEAD = ("cut", "no.", "count", "part", "length", "width", "thickness", "sheet", 
 
 SQUARE = "\u2610"
 """An empty square to tick."""
+
+_ROOMS = ("front", "back")
 
 _LINES = 4
 """So many lines to fill in stand in one box at most: the end of a page parts no box."""
@@ -72,7 +75,7 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) 
         table = Table(HEAD, lines, (3, 8, 8) if any(line[-1] for line in lines) else (3, 3, 8))
         begins = (Heading(f"Stage {stage}: {STAGES[stage]}", 2), *to_measure_boxes(stage, cabinet))
         alarms = _alarms(of_stage, cabinet, findings)
-        waits = sum(waiting == stage for waiting, _ in cabinet.waiting)
+        waits = len(_readings(stage, cabinet))
         if not alarms and waits + len(lines) <= _SHORT:
             blocks.append(Together((*begins, table)))
         else:
@@ -116,21 +119,46 @@ def _which(rows: Iterable[tuple[int, Kind]]) -> list[Block]:
 def to_measure_boxes(stage: int, cabinet: Cabinet) -> list[Block]:
     """What must be measured before a stage is cut, under a warning; nothing where nothing is."""
     boxes = boxes_to_fill_in(stage, cabinet)
-    return [Framed((Words(_PLANNED, grave=True),)), *boxes] if boxes else []
+    waits = any(waiting == stage for waiting, _ in cabinet.waiting)
+    return [Framed((Words(_PLANNED if waits else _again(cabinet), grave=True),)), *boxes] if boxes else []
+
+
+def _again(cabinet: Cabinet) -> str:
+    """The sizes are those of a reading, but of one from before the boxes hung."""
+    return (
+        "Do not cut this stage before the boxes hang and each opening is measured again: the sizes below follow what "
+        f"you read before. {differs(cabinet)}"
+    )
+
+
+def differs(cabinet: Cabinet) -> str:
+    """What is done with a second reading: a project holds one, and paper is where they are compared."""
+    step = Writing(cabinet.style).length(cabinet.style.step)
+    return (
+        f"Where a reading differs by more than {step} from the first one, write it over that one in the project, plan, "
+        "and print stage 3 again; boxes that are cut stay as they are."
+    )
+
+
+def _readings(stage: int, cabinet: Cabinet) -> list[str]:
+    """What is read before a stage is cut: for the first time, or again."""
+    return [*(text for waiting, text in cabinet.waiting if waiting == stage),
+            *(cabinet.again if stage == FRONTS else ())]
 
 
 def boxes_to_fill_in(stage: int, cabinet: Cabinet) -> list[Block]:
     """Each reading that a stage waits for, with room to write it.
 
-    Behind each stands what was planned, so that a reading far from it is read again.
+    Behind each stands what was planned, so that a reading far from it is read again; or what was read before. An
+    opening has room for its two readings.
     """
     planned = _planned(cabinet)
     boxes: dict[str, list[str]] = {}
-    for text in (text for waiting, text in cabinet.waiting if waiting == stage):
+    for text in _readings(stage, cabinet):
         what, of, place, how = _READING.fullmatch(text).groups()
         size = planned.get(f"{what}{of}{place}", "")
         boxes.setdefault(f"{what.capitalize()}{how}", []).append(f"{place}{size}")
-    parted = [ToFillIn(title, tuple(lines[at:at + _LINES]))
+    parted = [ToFillIn(title, tuple(lines[at:at + _LINES]), rooms=_ROOMS if title.startswith("Opening") else ())
               for title, lines in boxes.items() for at in range(0, len(lines), _LINES)]
     split = min(range(len(parted) + 1), key=lambda at: max(_high(parted[:at]), _high(parted[at:])))
     columns = (tuple(parted[:split]), tuple(parted[split:]))
@@ -148,11 +176,13 @@ _READING = re.compile(r"the (opening|depth)( of )([^,]+)(, .*)")
 
 def _planned(cabinet: Cabinet) -> dict[str, str]:
     write = Writing(cabinet.style).length
-    if not cabinet.waiting:
+    if not cabinet.waiting and not cabinet.again:
         return {}
     sizes = {f"opening of {name}": ticks for name, ticks in planned_openings(cabinet).items()}
     sizes |= {f"depth of {bay}": ticks for bay, ticks in planned_depths(cabinet).items()}
-    return {what: f" (planned {write(ticks)})" for what, ticks in sizes.items()}
+    told = {what: f" (planned {write(ticks)})" for what, ticks in sizes.items()}
+    read = cabinet.project.measured.openings if cabinet.project else {}
+    return told | {f"opening of {name}": f" (before: {write(of.front)}, {write(of.back)})" for name, of in read.items()}
 
 
 def _alarms(rows: Iterable[tuple[int, Kind]], cabinet: Cabinet, findings: tuple[Finding, ...]) -> list[Block]:

@@ -8,12 +8,14 @@ from shoplib.buying.laid import LaidOut
 from shoplib.checks import check
 from shoplib.checks.in_use import check_in_use
 from shoplib.documents.cut_list_file import cut_list_csv
+from shoplib.documents.cut_order_file import cut_order_csv
 from shoplib.documents.decimal_comma import with_decimal_comma
 from shoplib.documents.paper import PAPERS, USUAL, Paper
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.plan_words import verdict
 from shoplib.documents.project_file import read_project
 from shoplib.documents.sheets_file import sheets_text
+from shoplib.documents.to_measure import to_measure_text
 from shoplib.draw.pen import draw
 from shoplib.draw.whole_view import whole_scenes
 from shoplib.layout.pieces import LayoutError
@@ -37,6 +39,8 @@ ABOUT = {
     "exploded-view.svg": "the whole drawn apart, each part named",
     "cut_list.csv": "the cut list, for a spreadsheet that writes 12.5",
     "cut_list_comma.csv": "the same for one that writes 12,5",
+    "cut_order.csv": "all cuts in their order, for a spreadsheet",
+    "to_measure.toml": "what to measure on the case as built, to fill in",
 }
 """What is in the files, in one line each."""
 
@@ -120,7 +124,7 @@ def print_files(
     """
     findings, in_use = tuple(findings), tuple(in_use)
     stamp = stamp_of(cabinet, findings, in_use, found, date)
-    table = cut_list_csv(cabinet, findings)
+    table, to_measure = cut_list_csv(cabinet, findings), to_measure_text(cabinet)
     pages = plan_set(cabinet, findings, in_use, found, paper, refused)
     return {
         "plan_set.pdf": set_in_type(TITLE, pages, stamp, paper, WRITTEN_SIZES),
@@ -133,4 +137,6 @@ def print_files(
         **{f"{name}.svg": draw(scene).encode() for name, scene in whole_scenes(cabinet)},
         "cut_list.csv": table.encode(),
         "cut_list_comma.csv": with_decimal_comma(table),
+        **({"cut_order.csv": cut_order_csv(found).encode()} if found else {}),
+        **({"to_measure.toml": to_measure.encode()} if to_measure else {}),
     }

@@ -14,6 +14,7 @@ from shoplib.printed.cut_list_pages import cut_list_pages
 from shoplib.printed.drawer_page import drawer_pages
 from shoplib.printed.front_pages import front_pages
 from shoplib.printed.hardware_pages import hardware_pages
+from shoplib.printed.notes import note_blocks
 from shoplib.printed.sheet_pages import sheet_pages
 from shoplib.printed.whole_pages import whole_pages
 
@@ -35,6 +36,7 @@ def plan_set(
     work = [
         NewPage(lying=True),
         *cut_list_pages(cabinet, findings, paper),
+        *note_blocks(findings, in_use),
         NewPage(),
         *sheet_pages(found, paper, refused),
         NewPage(),

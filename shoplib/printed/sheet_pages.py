@@ -11,14 +11,14 @@ from shoplib.buying.seams import seam_area
 from shoplib.buying.spare_parts import spares
 from shoplib.buying.stock_lines import stocked
 from shoplib.buying.waiting import not_before
-from shoplib.documents.buying_file import FIRST, amount, total_words
+from shoplib.documents.buying_file import CARRYING, FIRST, amount, total_words, yard_cautions
 from shoplib.documents.cut_order_file import COLUMNS, TWO, order_rows
 from shoplib.documents.fitted import Room, words_height
 from shoplib.documents.paper import Paper
 from shoplib.documents.sheets_words import cures, lost_parts, verdict
 from shoplib.draw.scene import Scene
 from shoplib.draw.sheet_layout import sheet_scenes
-from shoplib.printed.blocks import Beside, Block, Bullets, Heading, NewPage, Table, Together, Words
+from shoplib.printed.blocks import Beside, Block, Bullets, Framed, Heading, NewPage, Table, Together, Words
 from shoplib.printed.pictures import picture
 from shoplib.printed.solid_wood import rough_boards, solid_sheets
 from shoplib.words.naming import and_list, in_short
@@ -154,6 +154,8 @@ def _buying(found: LaidOut) -> list[Block]:
     first = [*lost_parts(left), *cures(left, found.cabinet.style)]
     wanted = buying_list(found.cabinet, stocked(found.sheets), first, seam_area(found))
     blocks: list[Block] = [Heading(BUYING), Words(verdict(found, left).replace("\n", " "))]
+    if cautions := yard_cautions(wanted):
+        blocks.append(Framed((Bullets(cautions),), CARRYING))
     if first:
         blocks += [Heading(FIRST, 2), Bullets(tuple(first))]
     if wanted.in_shop:
@@ -171,4 +173,7 @@ def _buying(found: LaidOut) -> list[Block]:
     blocks.append(Words(total_words(wanted)))
     if wanted.measure:
         blocks += [Heading("Before you buy, measure or read", 2), Bullets(wanted.measure)]
+    for title, told in (("What this list assumes", wanted.assumed), ("Not in this list", wanted.missing)):
+        if told:
+            blocks += [Heading(title, 2), Bullets(told)]
     return blocks

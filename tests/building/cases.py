@@ -1,10 +1,13 @@
 """The shipped projects solved once, for the tests of building and of what is printed of it."""
 
+from dataclasses import replace
 from functools import cache
 
 from shoplib.documents.examples import example
 from shoplib.documents.project_file import read_project
+from shoplib.documents.to_measure import planned_depths, planned_openings
 from shoplib.model.cabinet import solve
+from shoplib.model.project import Measured, Opening
 
 SHIPPED = (
     "under_bench_case", "finger_jointed_drawers", "rolling_stand", "small_parts_wall_case", "wheel_wall_drawers",
@@ -15,3 +18,13 @@ SHIPPED = (
 def shipped(name):
     """A shipped project, solved."""
     return solve(read_project(example(name)))
+
+
+@cache
+def measured(name):
+    """The same with every opening and depth measured, a little smaller than planned."""
+    cabinet = shipped(name)
+    step = cabinet.project.step
+    openings = {of: Opening(*[wide // step * step - step] * 2) for of, wide in planned_openings(cabinet).items()}
+    depths = {of: deep // step * step - step for of, deep in planned_depths(cabinet).items()}
+    return solve(replace(cabinet.project, measured=Measured(openings, depths)))

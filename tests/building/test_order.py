@@ -9,7 +9,7 @@ from shoplib.building.order import build_order, nailed_backs
 from shoplib.model.board import BOXES, CASE, FRONTS
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Base
-from tests.building.cases import SHIPPED, shipped
+from tests.building.cases import SHIPPED, measured, shipped
 from tests.random_projects import project
 
 
@@ -20,7 +20,7 @@ def kinds(cabinet):
 def check_order(cabinet):
     steps = build_order(cabinet)
     assert Counter(name for step in steps for name in step.boards) == Counter(b.name for b in cabinet.boards)
-    waits = {stage for stage, _ in cabinet.waiting}
+    waits = {stage for stage, _ in cabinet.waiting} | ({FRONTS} if cabinet.again else set())
     measured = set()
     for step in steps:
         measured.add(step.measures)
@@ -78,6 +78,22 @@ def test_a_plinth_is_a_step_of_its_own():
 
 def test_a_case_that_is_measured_waits_for_nothing():
     """Every reading is in: no step asks for it again."""
-    cabinet = replace(shipped("under_bench_case"), waiting=())
+    cabinet = replace(shipped("under_bench_case"), waiting=(), again=())
     assert not any(step.measures for step in build_order(cabinet))
     assert {step.measures for step in build_order(shipped("under_bench_case"))} == {0, BOXES, FRONTS}
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_openings_that_were_read_for_the_boxes_are_read_again_before_the_fronts(name):
+    """Slides draw an upright in: common practice, no source. The first reading frees the boxes alone."""
+    cabinet = measured(name)
+    check_order(cabinet)
+    found = kinds(cabinet)
+    assert found.count("measure") == 1 and not cabinet.waiting
+    assert found.index("hang boxes") < found.index("measure") < found.index("fronts")
+
+
+def test_without_fronts_nothing_is_read_again():
+    drawn = measured("under_bench_case").project
+    bare = solve(replace(drawn, fronts=replace(drawn.fronts, kind="none")))
+    assert not bare.again and "measure" not in kinds(bare)

@@ -1,0 +1,141 @@
+"""Once the case is measured: what is still stopped, what is noted, and what is printed anew."""
+
+from functools import cache
+
+import pytest
+
+from shoplib.buying.laid_out import laid_out
+from shoplib.buying.list import buying_list
+from shoplib.buying.seams import seam_area
+from shoplib.buying.stock_lines import stocked
+from shoplib.checks import check
+from shoplib.checks.in_use import check_in_use
+from shoplib.documents.buying_file import yard_cautions
+from shoplib.documents.cut_list_file import cut_list_text
+from shoplib.documents.cut_order_file import cut_order_csv
+from shoplib.documents.paper import PAPERS
+from shoplib.documents.plan_words import order_of_work
+from shoplib.documents.to_measure import planned_openings, to_measure_text
+from shoplib.lists.alike import told_once
+from shoplib.lists.cut_list import kinds
+from shoplib.lists.writing import Writing
+from shoplib.model.board import BOXES, CASE, FRONTS
+from shoplib.printed.blocks import Heading, ToFillIn, told
+from shoplib.printed.build_pages import build_pages
+from shoplib.printed.build_words import NEW_PAGES
+from shoplib.printed.cover import reading_pages
+from shoplib.printed.cut_list_pages import to_measure_boxes
+from shoplib.printed.everything import ABOUT, print_files
+from shoplib.printed.front_pages import front_pages
+from shoplib.printed.notes import note_blocks
+from shoplib.printed.plan_set import plan_set
+from shoplib.words.quoted import in_quotes
+from tests.building.cases import SHIPPED, measured, shipped
+from tests.printed.test_build_pages import flat
+
+PAPER = PAPERS["letter"]
+
+
+@cache
+def found(name):
+    return laid_out(measured(name), 0)
+
+
+def pages(cabinet, laid=None):
+    return plan_set(cabinet, check(cabinet), check_in_use(cabinet), laid, PAPER)
+
+
+def built(cabinet):
+    return build_pages(cabinet, check(cabinet), check_in_use(cabinet))
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_fronts_stay_stopped_until_they_are_measured_for(name):
+    cabinet = measured(name)
+    stage = to_measure_boxes(3, cabinet)
+    assert "Do not cut this stage before the boxes hang" in told(stage) and not to_measure_boxes(2, cabinet)
+    boxes = [block for block in flat(stage) if isinstance(block, ToFillIn)]
+    write = Writing(cabinet.style).length
+    read = cabinet.project.measured.openings
+    lines = {line for box in boxes for line in box.lines}
+    assert lines == {f"{of} (before: {write(read[of].front)}, {write(read[of].back)})"
+                     for of in planned_openings(cabinet)}
+    assert all(box.rooms == ("front", "back") for box in boxes)
+    again = told(built(cabinet))
+    assert f"by more than {write(cabinet.project.step)} from the first one" in again
+    assert all(line in again for line in lines)
+    assert "before measuring again the opening" in told(front_pages(cabinet, (), PAPER))
+    assert "Before cutting, measure again" in " ".join(order_of_work(cabinet, "").split())
+    assert "Do not cut these before measuring again" in cut_list_text(cabinet)
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_sheets_of_the_fronts_wait_for_hung_boxes(name):
+    """Those of the boxes do not: their sizes are those of the case as built."""
+    text = told(pages(measured(name), found(name)))
+    alone = any(job.ask.stages == (3,) for job in found(name).jobs)
+    assert ("not before the boxes hang and the openings are measured again" in text) == alone
+    assert "its parts have planned sizes" not in text and "not before the case stands" not in text
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+@pytest.mark.parametrize("of", [shipped, measured])
+def test_every_note_of_the_verdict_stands_on_paper(name, of):
+    cabinet = of(name)
+    findings, in_use = check(cabinet), check_in_use(cabinet)
+    text = told(pages(cabinet))
+    for several in (findings, in_use):
+        for note in told_once([f.text for f in several if f.level == "note" and f.check != "diagonals"]):
+            assert in_quotes(note) in text
+    titles = [block.text for block in note_blocks(findings, in_use) if isinstance(block, Heading)]
+    assert any("changed because of what you measured" in title for title in titles) == (of is measured)
+    assert "because ." not in text  # a runner is cut to the depth of its bay
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_boards_of_the_case_stay_as_they_were_once_it_is_measured(name):
+    """What the sentence about new pages says of stage 1: sizes and cuts are the same, those of later stages are not."""
+    before, after = shipped(name), measured(name)
+    for cabinet in (before, after):
+        assert NEW_PAGES in told(reading_pages(cabinet, "", PAPER))
+    assert NEW_PAGES in told(built(before))
+    same = {board.name for board in before.boards if _as_cut(board) == _as_cut(after.by_name[board.name])}
+    assert {board.name for board in before.boards if board.stage == CASE} <= same
+    assert {board.stage for board in before.boards if board.name not in same} == {BOXES, FRONTS}
+    assert _numbered(before) == _numbered(after)
+
+
+def _as_cut(board):
+    return board.size, board.cut_size, board.cuts
+
+
+def _numbered(cabinet):
+    """The numbers of boards of the case in the cut list, which their labels bear."""
+    return {name: number for number, kind in enumerate(kinds(cabinet), start=1) if kind.stage == CASE
+            for name in kind.names}
+
+
+@pytest.mark.parametrize("of", [shipped, measured])
+def test_files_that_the_pages_name_are_printed(of):
+    cabinet, name = of("wheel_wall_drawers"), "wheel_wall_drawers"
+    laid = found(name) if of is measured else laid_out(cabinet, 0)
+    files = print_files(cabinet, check(cabinet), check_in_use(cabinet), laid, PAPER)
+    assert files["cut_order.csv"].decode() == cut_order_csv(laid)
+    assert files["to_measure.toml"].decode() == to_measure_text(cabinet)
+    assert {"cut_order.csv", "to_measure.toml"} <= {*ABOUT}
+    assert "cut_order.csv" not in print_files(cabinet, check(cabinet), check_in_use(cabinet), None, PAPER)
+
+
+def test_what_the_buying_list_says_besides_its_lines_is_printed():
+    """Cautions for lifting, what it assumes, and what it does not hold, such as the screws that a case hangs by."""
+    cabinet, laid = measured("wheel_wall_drawers"), found("wheel_wall_drawers")
+    wanted = buying_list(cabinet, stocked(laid.sheets), [], seam_area(laid))
+    text = told(pages(cabinet, laid))
+    assert wanted.assumed and wanted.missing and yard_cautions(wanted)
+    assert all(line in text for line in (*wanted.assumed, *wanted.missing, *yard_cautions(wanted)))
+    assert any("Screws that the case hangs by" in line for line in wanted.missing)
+
+
+def test_it_is_said_that_layouts_may_differ():
+    text = told(pages(shipped("wheel_wall_drawers")))
+    assert "it may find other layouts, and then the fingerprint is another" in text
