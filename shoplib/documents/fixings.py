@@ -97,7 +97,7 @@ def hanging(cabinet: Cabinet) -> Section:
                 "through the rail, or they bow the back."
             )
     lines.append(
-        "It does not give how many screws go into the wall or how thick they are, nor the studs; of their length only "
+        "It does not give the screws into the wall, how many and how thick, or the studs; of their length only "
         "what the buying list says. What load the screws, the wall and the rail carry is not worked out. The maker of "
         "the screws says what they carry; local codes and, where they call for it, a licensed trade decide how to "
         "fasten to a building."

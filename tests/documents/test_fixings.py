@@ -74,7 +74,8 @@ def test_the_wall_case_says_what_is_not_worked_out():
     text = " ".join(section(cabinet, "Hanging it").lines)
     rail = cabinet.by_name["rail 1"]
     assert f"2 in wide and {Writing(cabinet.style).measured(rail.thickness)} thick" in text
-    for words in ("screws into the wall", "studs", "load", "not worked out", "licensed", "local codes"):
+    for words in ("screws into the wall", "studs", "load", "not worked out", "licensed", "local codes",
+                  "length only what the buying list says"):
         assert words in text
     back = cabinet.by_name["back"]
     assert cabinet.outside.high[1] - back.box.high[1] == read_length("3/4 in")  # the setback of its project file
