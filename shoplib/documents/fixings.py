@@ -12,10 +12,11 @@ from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet, Joint
 from shoplib.words.naming import and_list, plural
 
-YOURS = (
-    "glue, but none under runners, kickers and fronts; and the screws and brads of the table, their number estimated"
-)
-"""How butted boards are fixed for which the plan itself gives no screws."""
+YOURS = "and the screws and brads of the table, their number estimated"
+"""How butted boards are fixed for which the plan itself gives no screws, besides by glue."""
+
+_UNGLUED = ("runner", "kicker", "front")
+"""Roles of boards that are screwed without glue, so that they can be moved."""
 
 
 def against(cabinet: Cabinet, joints: Iterable[Joint]) -> str:
@@ -35,7 +36,9 @@ def fixings(cabinet: Cabinet) -> Section:
     if listed:
         lines.append(f"With the screws of the table: {against(cabinet, listed)}.")
     if open_:
-        lines.append(f"Butted ({YOURS}): {against(cabinet, open_)}.")
+        without = [plural(role) for role in _UNGLUED if any(board.role == role for board in cabinet.boards)]
+        glued = f"glue, but none under {and_list(without)};" if without else "glue,"
+        lines.append(f"Butted ({glued} {YOURS}): {against(cabinet, open_)}.")
     if any(joint.depth for joint in cabinet.joints):
         fingers = ", or goes between fingers" if any(joint.kind == "finger" for joint in cabinet.joints) else ""
         lines.append(f"What is let into a dado, rabbet or groove{fingers}: glue, no screws or nails; in a groove not "

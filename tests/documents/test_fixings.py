@@ -57,6 +57,11 @@ def test_every_butted_pair_is_screwed_or_left_to_the_maker(seed):
     assert (YOURS in open_) == bool(open_)
 
 
+def test_what_is_not_glued_is_named_for_what_the_project_has():
+    assert "glue, but none under fronts; and" in " ".join(fixings(shipped("under_bench_case")).lines)
+    assert "none under runners and fronts; and" in " ".join(fixings(shipped("wheel_wall_drawers")).lines)
+
+
 def test_what_the_plan_leaves_open_is_named_for_what_the_project_has():
     assert "toe boards against sides" in " ".join(fixings(shipped("under_bench_case")).lines)
     rolling = " ".join(fixings(shipped("rolling_stand")).lines)
