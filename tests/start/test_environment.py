@@ -255,7 +255,7 @@ NOT_UNDERSTOOD = {
     "plan a.toml b.toml --to c": "b.toml is not understood here.",
     "plna": 'There is no command "plna": did you mean ',
     "Check a.toml b.csv": "did you mean ",
-    "bake": 'There is no command "bake": there are test, plan, check, sheets, practice and help.',
+    "bake": 'There is no command "bake": there are test, plan, check, sheets, print, practice and help.',
     "--flat": "--flat is not understood here.",
 }
 
