@@ -35,7 +35,7 @@ CUT_OFF = """() => {
 def run_and_ask(opened):
     opened.run_all(awake=5)
     opened.panel().get_by_role("button", name="length of bottom").first.click()
-    opened.page.locator(".shop-working li").first.wait_for(timeout=5_000)
+    opened.page.locator(".shop-working li").first.wait_for(timeout=20_000)
     opened.settle()
     return opened.page.evaluate(SIZES)
 
@@ -46,7 +46,7 @@ def test_everything_grows_and_nothing_serious_is_found(lab):
     page = opened.page
     before = run_and_ask(opened)
     page.get_by_role("radio", name="large, for a projector").check()
-    page.get_by_text("Type: large, for a projector, for all pages. Pages that are open").wait_for(timeout=5_000)
+    page.get_by_text("Type: large, for a projector, for all pages. Pages that are open").wait_for(timeout=20_000)
     after = run_and_ask(opened)
     grown = {what: after[what] / before[what] for what in before}
     assert {what: times for what, times in grown.items() if times < 1.4} == {}

@@ -83,30 +83,30 @@ def test_what_was_tried_is_shown_and_forgotten_by_keyboard_alone(start_page):
     page = start_page.page
     page.get_by_role("button", name="Look again").press("Enter")
     line = page.get_by_text("00 Start here: 1 of 1 right")
-    line.wait_for(timeout=5_000)
+    line.wait_for(timeout=20_000)
     line.press("Enter")
     assert page.get_by_text(f"{FOLLOWS.title}: ✓ right, tried 2 times").is_visible()
     clear = page.get_by_role("button", name="Clear ...")
     says = page.get_by_text("Forget the 1 exercise that was tried?")
     clear.press("Enter")
-    says.wait_for(timeout=5_000)
+    says.wait_for(timeout=20_000)
     start_page.settle()
     assert page.evaluate("document.activeElement.textContent") == "No, keep it"
     page.keyboard.press("Enter")
-    page.get_by_text("Nothing was forgotten.").wait_for(timeout=5_000)
+    page.get_by_text("Nothing was forgotten.").wait_for(timeout=20_000)
     assert line.is_visible()
     clear.press("Enter")
-    says.wait_for(timeout=5_000)
+    says.wait_for(timeout=20_000)
     start_page.settle()
     page.keyboard.press("Shift+Tab")
     page.keyboard.press("Enter")
-    page.get_by_text("Forgotten.").wait_for(timeout=5_000)
+    page.get_by_text("Forgotten.").wait_for(timeout=20_000)
     assert page.get_by_text("00 Start here: 0 of 1 right").is_visible()
 
 
 def test_a_choice_of_millimetres_holds_for_the_next_run(lab, start_page):
     start_page.page.get_by_role("radio", name="millimetres").check()
-    start_page.page.get_by_text("Unit: millimetres, for all pages.").wait_for(timeout=5_000)
+    start_page.page.get_by_text("Unit: millimetres, for all pages.").wait_for(timeout=20_000)
     assert (lab.work / ".workbook" / "choice.json").is_file()
     start_page.run_all(awake=4)
     box = start_page.page.get_by_role("textbox", name="Width, typed in millimetres")
@@ -115,7 +115,7 @@ def test_a_choice_of_millimetres_holds_for_the_next_run(lab, start_page):
     enter(start_page, panel, "Width", "30 in")  # the other unit is read too
     assert box.input_value() == "762"
     start_page.page.get_by_role("radio", name="inches").check()
-    start_page.page.get_by_text("Unit: inches, for all pages.").wait_for(timeout=5_000)
+    start_page.page.get_by_text("Unit: inches, for all pages.").wait_for(timeout=20_000)
     shutil.rmtree(lab.work / ".workbook")
 
 
@@ -173,11 +173,11 @@ def test_a_case_is_kept_and_comes_back(lab, sizing_page):
     name.fill("tool case")
     name.press("Tab")
     panel.get_by_role("button", name="Save").press("Enter")
-    panel.get_by_text("Saved as tool case.toml.").wait_for(timeout=5_000)
+    panel.get_by_text("Saved as tool case.toml.").wait_for(timeout=20_000)
     assert (lab.work / "my_projects" / "tool case.toml").is_file()
     enter(sizing_page, panel, "Width", "40 in")
     panel.get_by_role("button", name="Load").press("Enter")
-    panel.get_by_text("tool case.toml is on the panel now.").wait_for(timeout=5_000)
+    panel.get_by_text("tool case.toml is on the panel now.").wait_for(timeout=20_000)
     assert panel.get_by_role("textbox", name="Width, typed in").input_value() == "28"
 
 

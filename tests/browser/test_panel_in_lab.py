@@ -162,7 +162,7 @@ def test_groups_unfold_by_keyboard(lab, notebook):
     fresh.page.keyboard.press("Space")
     fresh.settle()
     fresh.page.keyboard.press("ArrowDown")
-    panel.get_by_text("Bays: two.").first.wait_for(timeout=5_000)
+    panel.get_by_text("Bays: two.").first.wait_for(timeout=20_000)
     assert fresh.complaints == []
     fresh.close()
 
