@@ -10,11 +10,10 @@ from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.project_file import ProjectFileError
 from shoplib.model.project import ImpossibleProject
-from shoplib.printed.everything import ABOUT, TEMPLATES, left_over, print_project
+from shoplib.printed.everything import ABOUT, NOT_YET, TEMPLATES, left_over, print_project
 
 PRINTED, STOPPED, NOTHING = 0, 1, 2
 
-_NOT_YET = "The boards do not go together yet, and every page says so: cut nothing before."
 _HOW = (
     "Print at 100 %, not fitted to the page, and lay a rule on the bars of 100 mm. Read the cautions, the first pages "
     "of the plan set, before you cut."
@@ -50,7 +49,7 @@ def run(file: str, to: str, paper: str, date: str, seconds: str) -> int:
         told.append(_filled(f"No sheets are in it: {printed.not_laid_out}"))
     told += [_filled(f"STOP: {text}") for text in printed.stops]
     if printed.stops:
-        told.append(_filled(_NOT_YET))
+        told.append(_filled(NOT_YET))
     print("\n".join(told))
     return STOPPED if printed.stops else PRINTED
 

@@ -2,6 +2,11 @@
 
 from dataclasses import dataclass
 
+from shoplib.measure import MM
+
+BAR = 100 * MM
+"""The check bars, across and up: a printer that fits the page to its paper, or stretches it one way, shows it there."""
+
 ACROSS, ABOVE, BELOW = 12.0, 16.0, 14.0
 """Margins of the papers for the bench in mm: at the left and at the right, above, below.
 

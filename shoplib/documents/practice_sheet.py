@@ -5,7 +5,7 @@ from types import MappingProxyType
 from typing import Any
 
 from shoplib.checks.readings import MOST_SPREAD, unlike_in
-from shoplib.documents.paper import PAPERS, USUAL
+from shoplib.documents.paper import BAR, PAPERS, USUAL
 from shoplib.documents.practice_cuts import CutRow, cut_rows
 from shoplib.documents.practice_pieces import Piece, pieces
 from shoplib.documents.practice_results import fit_rows, measured_form, results_of
@@ -21,9 +21,6 @@ from shoplib.model.dado_stack import target_width
 from shoplib.model.sheet import Sheet
 from shoplib.tables.joint_facts import joint_facts
 from shoplib.tables.setups import Setup, setups
-
-BAR = 100 * MM
-"""The check bars, across and up: a printer that scales the page shows it there."""
 
 _ROOMS = tuple((wide * MM, 92 * MM) for wide in (112, 96, 80))
 _WIDEST = 174.0

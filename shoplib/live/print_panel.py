@@ -17,7 +17,7 @@ from shoplib.live.keep_box import FOLDER
 from shoplib.live.large_type import enlarge
 from shoplib.live.wake import left_behind
 from shoplib.model.project import ImpossibleProject
-from shoplib.printed.everything import ABOUT, TEMPLATES, Printed, print_project
+from shoplib.printed.everything import ABOUT, NOT_YET, TEMPLATES, Printed, print_project
 
 INTO = "my_prints"
 SECONDS = 10.0
@@ -25,7 +25,6 @@ SECONDS = 10.0
 _ROOT = PROJECTS.parents[1]
 _NO_PROJECTS = ("pyproject.toml",)
 
-_NOT_YET = "The boards do not go together yet, and every page says so: cut nothing before."
 _HOW = "Print at 100 %, not fitted to the page, and lay a rule on the bars of 100 mm. Read the cautions first."
 
 
@@ -92,7 +91,7 @@ class PrintPanel:
             f"Printed into the folder {to.as_posix()} on {paper_name(printed.paper.name)} paper. {_HOW}",
             f"No sheets are in it: {printed.not_laid_out}" if printed.not_laid_out else "",
             *(f"STOP: {text}" for text in printed.stops),
-            _NOT_YET if printed.stops else "",
+            NOT_YET if printed.stops else "",
         ]))
         self.links.outputs = (_links(to, printed),)
 

@@ -7,6 +7,9 @@ with its `kind`.
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, fields
 
+SQUARE = "\u2610"
+"""An empty square to tick, in a cell of a table."""
+
 
 @dataclass(frozen=True, slots=True)
 class Heading:

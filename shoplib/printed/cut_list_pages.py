@@ -15,7 +15,7 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import Style
 from shoplib.model.board import FRONTS
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.blocks import Beside, Block, Bullets, Framed, Heading, Table, ToFillIn, Together, Words
+from shoplib.printed.blocks import SQUARE, Beside, Block, Bullets, Framed, Heading, Table, ToFillIn, Together, Words
 from shoplib.printed.solid_wood import solid_sheets
 from shoplib.words.naming import and_list, boards_in_short
 from shoplib.words.quoted import in_quotes
@@ -25,9 +25,6 @@ TITLE = "Cut list"
 
 HEAD = ("cut", "no.", "count", "part", "length", "width", "thickness", "sheet", "edging and pairs")
 """The columns; length, width and thickness are the size at the saw."""
-
-SQUARE = "\u2610"
-"""An empty square to tick."""
 
 _ROOMS = ("front", "back")
 

@@ -49,6 +49,9 @@ TRUE_SCALE = "True scale: print at 100 %, not fitted, and lay a rule on the bars
 TEMPLATES = "templates/"
 """The folder of the templates as SVG, in the folder that is printed into."""
 
+NOT_YET = "The boards do not go together yet, and every page says so: cut nothing before."
+"""What is said beside the papers of a plan that a check stops."""
+
 WRITTEN_SIZES = "Work to the written sizes; do not measure from the paper."
 
 

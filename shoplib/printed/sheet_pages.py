@@ -18,7 +18,7 @@ from shoplib.documents.paper import Paper
 from shoplib.documents.sheets_words import cures, lost_parts, verdict
 from shoplib.draw.scene import Scene
 from shoplib.draw.sheet_layout import sheet_scenes
-from shoplib.printed.blocks import Beside, Block, Bullets, Framed, Heading, NewPage, Table, Together, Words
+from shoplib.printed.blocks import SQUARE, Beside, Block, Bullets, Framed, Heading, NewPage, Table, Together, Words
 from shoplib.printed.pictures import picture
 from shoplib.printed.solid_wood import rough_boards, solid_sheets
 from shoplib.words.naming import and_list, in_short
@@ -26,9 +26,6 @@ from shoplib.words.stages import STAGES
 
 TITLE = "Sheets and saw cuts"
 BUYING = "What to buy"
-
-SQUARE = "\u2610"
-"""An empty square to tick."""
 
 HEAD = ("done", "step", "setting", "piece", "cut", "set by", "at", "cuts", "comes off", "is left", "mind")
 """Of the saw cuts, by the columns of cut_order.csv; the piece stands with its length and width, and all that asks

@@ -7,7 +7,7 @@ the drawing on both pages that share it.
 
 from dataclasses import dataclass, replace
 
-from shoplib.documents.paper import Paper
+from shoplib.documents.paper import BAR, Paper
 from shoplib.draw.lettering import wrapped
 from shoplib.draw.scene import Point, Rect
 from shoplib.draw.true_scale import (
@@ -25,9 +25,6 @@ from shoplib.draw.true_scale import (
 )
 from shoplib.measure import INCH, INCH_STYLE, MM, Style, to_step, write_length
 from shoplib.printed.blocks import Block, NewPage, WholePage
-
-BAR = 100 * MM
-"""The check bars: a printer that fits the page to its paper, or stretches it one way, shows it there."""
 
 TRUE = "True scale: print at 100 % (actual size), not fitted to the page. Measure both bars before you use it."
 

@@ -4,6 +4,7 @@ from shoplib.lessons import lesson_template
 from shoplib.lessons.course import lessons
 from shoplib.lessons.posed import pose
 from tests.lessons.learners import LEARNERS
+from tests.lessons.posed_once import posed_once
 
 ALL = [*(one for lesson in lessons() for one in lesson.exercises), *lesson_template.EXERCISES]
 EXERCISES = [one for one in ALL if not one.counted]
@@ -38,15 +39,7 @@ def few(count):
 @pytest.fixture(scope="module")
 def posed_to():
     """Poses an exercise to a learner, the same one once for all tests of a module."""
-    kept = {}
-
-    def posed(exercise, learner, unit):
-        key = exercise.id, learner, unit
-        if key not in kept:
-            kept[key] = pose(exercise, learner, unit)
-        return kept[key]
-
-    return posed
+    return posed_once(pose)
 
 
 @pytest.fixture

@@ -26,6 +26,7 @@ from shoplib.model.project import Back, Carcass, Project, Size
 from shoplib.model.sheet import Sheet
 from tests.lessons.answers import millimetres
 from tests.lessons.learners import LEARNERS
+from tests.lessons.posed_once import posed_once
 from tests.lessons.sets import set_by_hand
 from tests.lessons.test_exercises import MALFORMED, read_on_page, typed
 
@@ -37,15 +38,8 @@ THIRTYSECOND = Fraction(254, 320)
 
 @pytest.fixture(scope="module")
 def posed_to():
-    kept = {}
-
-    def posed(whole_set, learner, unit):
-        key = whole_set.id, learner, unit
-        if key not in kept:
-            kept[key] = pose_set(whole_set, learner, unit)
-        return kept[key]
-
-    return posed
+    """As in the other files, of whole sets."""
+    return posed_once(pose_set)
 
 
 def planned(posed: PosedSet) -> dict[str, int]:
