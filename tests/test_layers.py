@@ -15,6 +15,8 @@ ROOMS = [
     "lessons", "live", "printed", "documents", "draw", "building", "buying", "lists", "practice", "checks", "words",
     "joints", "model", "tables", "layout", "measure",
 ]
+# Within printed, from top to bottom.
+SHELVES = ["everything", "plan", "build", "true_scale", "told", "typeset"]
 ABOVE_ALL = "commands"
 BEFORE_ALL = {"start", "__main__", "__init__"}  # what runs before anything is installed
 PANELS_ONLY = {"ipywidgets", "anywidget"}
@@ -74,6 +76,36 @@ def modules():
 def test_module_imports_downward_only(room, path, package):
     assert room in {*ROOMS, ABOVE_ALL, *BEFORE_ALL}, f"{room} is no room of the house"
     assert faults(room, path.read_text(encoding="utf-8"), package) == []
+
+
+def against_the_shelves(shelf: str, source: str) -> list[str]:
+    """What a module of a shelf of `printed` imports from a shelf above its own."""
+    found = []
+    for module in imports(source, f"shoplib.printed.{shelf}"):
+        within = [*module.split("."), ""][2] if module.startswith("shoplib.printed") else ""
+        other = within or shelf
+        if other not in SHELVES[SHELVES.index(shelf):]:
+            found.append(f"{shelf} imports {module}")
+    return found
+
+
+@pytest.mark.parametrize("path", sorted((ROOT / "shoplib" / "printed").rglob("[!_]*.py")), ids=lambda path: path.stem)
+def test_a_printed_paper_imports_from_the_shelves_below_only(path):
+    shelf = path.relative_to(ROOT / "shoplib" / "printed").with_suffix("").parts[0]
+    assert against_the_shelves(shelf, path.read_text(encoding="utf-8")) == []
+
+
+@pytest.mark.parametrize(
+    ("shelf", "source"),
+    [
+        ("told", "from shoplib.printed.plan.cover import cover_pages"),
+        ("typeset", "import shoplib.printed.told.readings"),
+        ("build", "from shoplib.printed.plan import cover"),
+        ("plan", "from shoplib.printed.everything import print_files"),
+    ],
+)
+def test_an_import_against_the_shelves_is_found(shelf, source):
+    assert len(against_the_shelves(shelf, source)) == 1
 
 
 @pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)

@@ -23,12 +23,12 @@ from shoplib.lists.alike import told_once
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.labels import label_pages
-from shoplib.printed.plan_set import TITLE, plan_set
-from shoplib.printed.set_in_type import set_in_type
-from shoplib.printed.stamp import STOPPED, Stamp, fingerprint
-from shoplib.printed.story_stick import story_stick_pages
-from shoplib.printed.templates import template_files, template_pages
+from shoplib.printed.plan.plan_set import TITLE, plan_set
+from shoplib.printed.true_scale.labels import label_pages
+from shoplib.printed.true_scale.story_stick import story_stick_pages
+from shoplib.printed.true_scale.templates import template_files, template_pages
+from shoplib.printed.typeset.set_in_type import set_in_type
+from shoplib.printed.typeset.stamp import STOPPED, Stamp, fingerprint
 
 ABOUT = {
     "plan_set.pdf": "the plan set: cautions, cut list, sheets, boards, build order",

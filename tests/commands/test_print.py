@@ -14,7 +14,7 @@ import pytest
 
 from shoplib.commands import print as command
 from shoplib.documents.examples import project_path
-from shoplib.printed.stamp import STOPPED
+from shoplib.printed.typeset.stamp import STOPPED
 
 ROOT = Path(__file__).parents[2]
 PRINTED = ("plan_set.pdf", "labels.pdf", "story_stick.pdf", "templates.pdf")

@@ -9,8 +9,8 @@ from shoplib.documents.plan_file import plan_dict
 from shoplib.documents.project_file import read_project
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet
-from shoplib.printed.set_in_type import set_in_type
-from shoplib.printed.stamp import Stamp
+from shoplib.printed.typeset.set_in_type import set_in_type
+from shoplib.printed.typeset.stamp import Stamp
 
 PROJECTS = sorted((Path(__file__).parents[2] / "data" / "projects").glob("*.toml"))
 NAMES = [path.stem for path in PROJECTS]

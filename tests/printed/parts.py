@@ -11,13 +11,13 @@ from shoplib.documents.paper import PAPERS
 from shoplib.documents.project_file import read_project
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.blocks import Block, NewPage
-from shoplib.printed.board_pages import board_pages
-from shoplib.printed.drawer_page import drawer_pages
-from shoplib.printed.front_pages import front_pages
-from shoplib.printed.hardware_pages import hardware_pages
-from shoplib.printed.set_in_type import set_in_type
-from shoplib.printed.stamp import Stamp
+from shoplib.printed.plan.board_pages import board_pages
+from shoplib.printed.plan.drawer_page import drawer_pages
+from shoplib.printed.plan.front_pages import front_pages
+from shoplib.printed.plan.hardware_pages import hardware_pages
+from shoplib.printed.typeset.blocks import Block, NewPage
+from shoplib.printed.typeset.set_in_type import set_in_type
+from shoplib.printed.typeset.stamp import Stamp
 from tests.printed.tagged import Tagged
 
 PROJECTS = (

@@ -14,9 +14,9 @@ from shoplib.lists.sides import looks
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Hole
 from shoplib.model.solved import Finding
-from shoplib.printed.board_pages import HEADING, board_pages
-from shoplib.printed.labels import label_pages
-from shoplib.printed.reference import reference_face
+from shoplib.printed.plan.board_pages import HEADING, board_pages
+from shoplib.printed.true_scale.labels import label_pages
+from shoplib.printed.true_scale.reference import reference_face
 from tests.documents.pdf_paths import paths
 from tests.printed.lengths import WRITTEN, boards, near, numbers, unit_of
 from tests.printed.parts import PROJECTS, cabinet_of, found_in, in_print, printed

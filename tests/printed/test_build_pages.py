@@ -18,10 +18,10 @@ from shoplib.documents.plan_file import plan_text
 from shoplib.documents.to_measure import to_measure_text
 from shoplib.measure import write_brief
 from shoplib.model.cabinet import solve
-from shoplib.printed.blocks import Beside, Framed, Heading, Table, ToFillIn, Together, as_data
-from shoplib.printed.build_pages import build_pages
-from shoplib.printed.set_in_type import set_in_type
-from shoplib.printed.stamp import Stamp
+from shoplib.printed.build.pages import build_pages
+from shoplib.printed.typeset.blocks import Beside, Framed, Heading, Table, ToFillIn, Together, as_data
+from shoplib.printed.typeset.set_in_type import set_in_type
+from shoplib.printed.typeset.stamp import Stamp
 from shoplib.tables.coverage import coverage
 from tests.building.cases import SHIPPED, shipped
 from tests.random_projects import project

@@ -13,8 +13,8 @@ from shoplib.checks import check
 from shoplib.documents.plan_file import plan_dict
 from shoplib.measure import to_mm
 from shoplib.model.cabinet import solve
-from shoplib.printed.blocks import Table
-from shoplib.printed.build_pages import build_pages
+from shoplib.printed.build.pages import build_pages
+from shoplib.printed.typeset.blocks import Table
 from shoplib.words.naming import and_list, boards_in_short, in_short
 from tests.building.cases import SHIPPED, shipped
 from tests.printed.lengths import corners, mm

@@ -5,12 +5,12 @@ import re
 import pytest
 
 from shoplib.documents.paper import PAPERS
-from shoplib.printed.blocks import Table
-from shoplib.printed.build_case import cut_the_case
-from shoplib.printed.build_drawers import pull_outs, runs
-from shoplib.printed.build_fronts import pulls
-from shoplib.printed.story_stick import story_stick_pages
-from shoplib.printed.templates import template_pages
+from shoplib.printed.build.case import cut_the_case
+from shoplib.printed.build.drawers import pull_outs, runs
+from shoplib.printed.build.fronts import pulls
+from shoplib.printed.true_scale.story_stick import story_stick_pages
+from shoplib.printed.true_scale.templates import template_pages
+from shoplib.printed.typeset.blocks import Table
 from tests.building.cases import SHIPPED, shipped
 from tests.printed.test_build_pages import pages_of, words
 

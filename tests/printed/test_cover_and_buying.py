@@ -16,11 +16,11 @@ from shoplib.documents.paper import PAPERS
 from shoplib.documents.sheets_file import sheets_dict
 from shoplib.draw.whole_view import assembled_view, exploded_view
 from shoplib.model.solved import Finding
-from shoplib.printed.blocks import NewPage
-from shoplib.printed.caution_page import caution_pages
-from shoplib.printed.cover import cover_pages
-from shoplib.printed.front_pages import HEADING, front_pages
-from shoplib.printed.sheet_pages import sheet_pages
+from shoplib.printed.plan.caution_page import caution_pages
+from shoplib.printed.plan.cover import cover_pages
+from shoplib.printed.plan.front_pages import HEADING, front_pages
+from shoplib.printed.plan.sheet_pages import sheet_pages
+from shoplib.printed.typeset.blocks import NewPage
 from tests.printed.lengths import BARE, UNIT, about, boards, mm, near, plan, unit_of
 from tests.printed.parts import in_print
 from tests.printed.sets import PROJECTS, solved

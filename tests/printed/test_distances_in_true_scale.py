@@ -12,9 +12,9 @@ from shoplib.documents.paper import PAPERS
 from shoplib.documents.plan_file import plan_dict
 from shoplib.measure import MM
 from shoplib.model.cabinet import solve
-from shoplib.printed.blocks import Table, WholePage
-from shoplib.printed.story_stick import story_stick_pages
-from shoplib.printed.templates import template_files, template_pages, templates
+from shoplib.printed.true_scale.story_stick import story_stick_pages
+from shoplib.printed.true_scale.templates import template_files, template_pages, templates
+from shoplib.printed.typeset.blocks import Table, WholePage
 from shoplib.words.naming import and_list, in_short
 from tests.printed.cases import NAMES, planned, solved
 from tests.printed.glued import SEAM, middle

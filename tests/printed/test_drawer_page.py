@@ -21,9 +21,9 @@ from shoplib.model.cabinet import solve
 from shoplib.model.project import Measured, Opening
 from shoplib.model.shell import shell_of
 from shoplib.model.solved import Finding
-from shoplib.printed.blocks import Framed, Heading, ToFillIn
-from shoplib.printed.drawer_page import HEADING, MEASURE, SIZES, drawer_pages
-from shoplib.printed.drawer_sizes import bays_alike, rule_and_slide
+from shoplib.printed.plan.drawer_page import HEADING, MEASURE, SIZES, drawer_pages
+from shoplib.printed.plan.drawer_sizes import bays_alike, rule_and_slide
+from shoplib.printed.typeset.blocks import Framed, Heading, ToFillIn
 from tests.printed.lengths import HIDDEN, UNIT, about, boards, corners, mm, near, plan, unit_of
 from tests.printed.parts import PROJECTS, cabinet_of, found_in, in_print, printed
 from tests.random_projects import project as random_project

@@ -8,8 +8,8 @@ import pytest
 from shoplib.building.gaps import open_gaps
 from shoplib.documents.paper import PAPERS
 from shoplib.model.cabinet import solve
-from shoplib.printed.front_chains import chains_across, chains_upward
-from shoplib.printed.front_pages import HEADING, front_pages
+from shoplib.printed.plan.front_chains import chains_across, chains_upward
+from shoplib.printed.plan.front_pages import HEADING, front_pages
 from tests.printed.lengths import HIDDEN, UNIT, WRITTEN, boards, corners, mm, near, plan, unit_of
 from tests.printed.parts import PROJECTS, in_print, printed
 from tests.random_projects import project as random_project

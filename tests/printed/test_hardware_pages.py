@@ -19,11 +19,11 @@ from shoplib.documents.examples import project_path
 from shoplib.documents.hardware_page import screws_section
 from shoplib.documents.paper import ABOVE, ACROSS, BELOW, PAPERS
 from shoplib.model.cabinet import solve
-from shoplib.printed.blocks import as_data
-from shoplib.printed.build_pages import build_pages
-from shoplib.printed.drawer_page import HEADING as DRAWERS
-from shoplib.printed.front_pages import HEADING as FRONTS
-from shoplib.printed.hardware_pages import HEADING, hardware_pages
+from shoplib.printed.build.pages import build_pages
+from shoplib.printed.plan.drawer_page import HEADING as DRAWERS
+from shoplib.printed.plan.front_pages import HEADING as FRONTS
+from shoplib.printed.plan.hardware_pages import HEADING, hardware_pages
+from shoplib.printed.typeset.blocks import as_data
 from tests.documents.pdf_paths import paths
 from tests.printed.lengths import WRITTEN, boards, corners, near, plan, unit_of
 from tests.printed.parts import PARTS, PROJECTS, cabinet_of, in_print, printed

@@ -4,8 +4,8 @@ import pytest
 
 from shoplib.documents.cut_order_words import saw_cautions
 from shoplib.documents.paper import PAPERS
-from shoplib.printed.blocks import Heading, Table
-from shoplib.printed.sheet_pages import HEAD, JOINT_HEAD, sheet_pages
+from shoplib.printed.plan.sheet_pages import HEAD, JOINT_HEAD, sheet_pages
+from shoplib.printed.typeset.blocks import Heading, Table
 from tests.printed.sets import PROJECTS, solved
 
 

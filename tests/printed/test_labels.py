@@ -9,8 +9,8 @@ from pypdf import PdfReader
 from shoplib.documents.paper import PAPERS
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
-from shoplib.printed.blocks import Labels
-from shoplib.printed.labels import label_pages
+from shoplib.printed.true_scale.labels import label_pages
+from shoplib.printed.typeset.blocks import Labels
 from tests.documents.pdf_paths import POINT, paths
 from tests.printed.cases import NAMES, printed, solved
 

@@ -20,15 +20,14 @@ from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
 from shoplib.model.board import BOXES, CASE, FRONTS
-from shoplib.printed.blocks import Heading, ToFillIn, told
-from shoplib.printed.build_pages import build_pages
-from shoplib.printed.build_words import NEW_PAGES
-from shoplib.printed.cover import reading_pages
-from shoplib.printed.cut_list_pages import to_measure_boxes
+from shoplib.printed.build.pages import build_pages
 from shoplib.printed.everything import ABOUT, print_files
-from shoplib.printed.front_pages import front_pages
-from shoplib.printed.notes import note_blocks
-from shoplib.printed.plan_set import plan_set
+from shoplib.printed.plan.cover import reading_pages
+from shoplib.printed.plan.front_pages import front_pages
+from shoplib.printed.plan.notes import note_blocks
+from shoplib.printed.plan.plan_set import plan_set
+from shoplib.printed.told.readings import NEW_PAGES, to_measure_boxes
+from shoplib.printed.typeset.blocks import Heading, ToFillIn, told
 from shoplib.words.quoted import in_quotes
 from tests.building.cases import SHIPPED, measured, shipped
 from tests.printed.test_build_pages import flat

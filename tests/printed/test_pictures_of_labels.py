@@ -8,8 +8,8 @@ import pytest
 from shoplib.documents.board_scenes import scenes_of
 from shoplib.documents.paper import PAPERS
 from shoplib.lists.cut_list import kinds
-from shoplib.printed.blocks import Labels
-from shoplib.printed.labels import label_pages
+from shoplib.printed.true_scale.labels import label_pages
+from shoplib.printed.typeset.blocks import Labels
 from tests.printed.cases import NAMES, planned, solved
 from tests.printed.test_true_scale import SVG, WITHIN, box
 

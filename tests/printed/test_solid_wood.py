@@ -8,10 +8,10 @@ import json
 import pytest
 
 from shoplib.documents.paper import PAPERS
-from shoplib.printed.blocks import as_data
-from shoplib.printed.caution_page import caution_pages
-from shoplib.printed.cut_list_pages import cut_list_pages
-from shoplib.printed.sheet_pages import sheet_pages
+from shoplib.printed.plan.caution_page import caution_pages
+from shoplib.printed.plan.cut_list_pages import cut_list_pages
+from shoplib.printed.plan.sheet_pages import sheet_pages
+from shoplib.printed.typeset.blocks import as_data
 from tests.printed.sets import PROJECTS, solved
 
 LETTER = PAPERS["letter"]

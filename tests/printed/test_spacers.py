@@ -10,15 +10,15 @@ from shoplib.building.spacers import gap_spacers
 from shoplib.documents.paper import PAPERS
 from shoplib.measure import read_length
 from shoplib.model.cabinet import solve
-from shoplib.printed.blocks import Table, Together, ToTick
-from shoplib.printed.build_drawers import runs
-from shoplib.printed.build_fronts import fronts, pulls
-from shoplib.printed.front_pages import front_pages
-from shoplib.printed.hardware_pages import hardware_pages
-from shoplib.printed.sticks import bay_sticks
-from shoplib.printed.story_stick import story_stick_pages
-from shoplib.printed.template import Template
-from shoplib.printed.templates import templates
+from shoplib.printed.build.drawers import runs
+from shoplib.printed.build.fronts import fronts, pulls
+from shoplib.printed.plan.front_pages import front_pages
+from shoplib.printed.plan.hardware_pages import hardware_pages
+from shoplib.printed.true_scale.sticks import bay_sticks
+from shoplib.printed.true_scale.story_stick import story_stick_pages
+from shoplib.printed.true_scale.template import Template
+from shoplib.printed.true_scale.templates import templates
+from shoplib.printed.typeset.blocks import Table, Together, ToTick
 from tests.printed.parts import PROJECTS, cabinet_of, found_in
 from tests.random_projects import project as random_project
 

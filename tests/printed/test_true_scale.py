@@ -16,9 +16,9 @@ from shoplib.model.board import Board, Hole
 from shoplib.model.placement import Placement, directions
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
-from shoplib.printed.blocks import WholePage
-from shoplib.printed.story_stick import story_stick_pages
-from shoplib.printed.templates import template_files, template_pages, templates
+from shoplib.printed.true_scale.story_stick import story_stick_pages
+from shoplib.printed.true_scale.templates import template_files, template_pages, templates
+from shoplib.printed.typeset.blocks import WholePage
 from tests.printed.cases import NAMES, planned, printed, solved
 from tests.printed.glued import BAR, CENTRE, EDGE, MARK, RING, THIN, glued, middle, near, pages_of
 

@@ -8,8 +8,8 @@ import xml.etree.ElementTree as ET
 import pytest
 
 from shoplib.documents.paper import PAPERS
-from shoplib.printed.blocks import Picture, Together
-from shoplib.printed.whole_pages import exploded_picture, filling, whole_pages
+from shoplib.printed.plan.whole_pages import exploded_picture, filling, whole_pages
+from shoplib.printed.typeset.blocks import Picture, Together
 from tests.draw.test_whole_view import PROJECTS, cabinet, clear, leaders_drawn, scenes
 
 strokes = pytest.fixture(leaders_drawn)

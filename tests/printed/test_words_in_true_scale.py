@@ -12,13 +12,13 @@ from shoplib.documents.plan_file import plan_dict
 from shoplib.draw.lettering import text_width
 from shoplib.lists.writing import Writing
 from shoplib.model.cabinet import solve
-from shoplib.printed.blocks import Labels, WholePage
-from shoplib.printed.labels import label_pages
-from shoplib.printed.stamp import STOPPED, Stamp
-from shoplib.printed.sticks import bay_sticks
-from shoplib.printed.story_stick import story_stick_pages
-from shoplib.printed.templates import template_files, template_pages, templates
-from shoplib.printed.tiles import BARE
+from shoplib.printed.true_scale.labels import label_pages
+from shoplib.printed.true_scale.sticks import bay_sticks
+from shoplib.printed.true_scale.story_stick import story_stick_pages
+from shoplib.printed.true_scale.templates import template_files, template_pages, templates
+from shoplib.printed.true_scale.tiles import BARE
+from shoplib.printed.typeset.blocks import Labels, WholePage
+from shoplib.printed.typeset.stamp import STOPPED, Stamp
 from tests.printed.cases import NAMES, solved
 from tests.printed.test_labels import cells_of, printed
 from tests.printed.test_true_scale import SVG, WITHIN, box, drawn_in, from_edges, world

@@ -1,0 +1,117 @@
+"""The last steps at the cabinet: strips, fronts with gap spacers, pulls, loose shelves."""
+
+from shoplib.building.gaps import open_gaps
+from shoplib.building.spacers import gap_spacers
+from shoplib.buying.laid import LaidJob
+from shoplib.lists.writing import Writing
+from shoplib.model.hardware_places import pull_holes
+from shoplib.model.solved import Cabinet, Hardware
+from shoplib.printed.build.called_for import PULLS, template_called
+from shoplib.printed.build.words import SAW_AGAIN, names_in_short
+from shoplib.printed.told.solid_wood import to_size
+from shoplib.printed.told.spacer_table import spacer_table
+from shoplib.printed.typeset.blocks import Block, Framed, Table, Together, ToTick, Words
+from shoplib.words.naming import and_list, boards_in_short, in_short
+
+
+def strips(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
+    """Strips between the drawers, cut to the opening as measured."""
+    return [Framed((Words(SAW_AGAIN, grave=True),)), ToTick((
+        f"Cut each to its own opening as measured: {names_in_short(names, cabinet)}. Try it in; it must not push the "
+        "uprights apart.",
+        "Fix it with the drawers above and below it shut, the same gap over and under it.",
+    ))]
+
+
+def fronts(names: tuple[str, ...], cabinet: Cabinet, *jobs: LaidJob) -> list[Block]:
+    """Fronts set by spacers of the gap, from the bottom up; `jobs` say which are glued up from staves."""
+    boards = [cabinet.by_name[name] for name in names]
+    edged = [board for board in boards if board.edging]
+    bored = any(h.what == "pull" for h in cabinet.hardware)
+    held = [h for h in cabinet.hardware if h.what == "front screws" and h.screws]
+    lines = [
+        f"Cut from the new sizes: {boards_in_short(boards)}. Label each at once, and mark its upper edge."
+    ]
+    lines += to_size(boards, cabinet, *jobs)
+    if edged:
+        lines.append(f"Glue the edging on {boards_in_short(edged)}, trim it flush, ease the edges.")
+    lines += [
+        f"{_set_out(cabinet)} Press each front to its box with double-sided tape or clamps.",
+        "Open it with the front on it, clamp the two with cauls, drill pilot holes from inside, and "
+        f"drive one screw. Shut it, look at the gaps, correct, then drive {_rest(held)}.",
+        f"When all gaps are even, number the fronts.{'' if bored else f' {_FINISH}'}",
+    ]
+    blocks: list[Block] = [ToTick(tuple(lines))]
+    cautions = [Words(SAW_AGAIN, grave=True)]
+    if held:
+        cautions.append(Words(
+            f"Screws from inside into the fronts, no longer than these: {_screws(held, cabinet)}. A longer one comes "
+            "out of the face that shows, into the hand that holds it. Keep the hand away from where the point comes.",
+            grave=True,
+        ))
+    blocks.insert(0, Framed(tuple(cautions)))
+    head, rows = spacer_table(gap_spacers(cabinet), Writing(cabinet.style))
+    if rows:
+        blocks.append(Together((Words("Gap spacers to cut:"), Table(head, rows, (2,)))))
+    return blocks
+
+
+def _rest(held: list[Hardware]) -> str:
+    """What is left of the screws of one front when the first is in."""
+    left = {sum(screw.count for screw in fitting.screws) - 1 for fitting in held}
+    return "the other" if left == {1} else "the others"
+
+
+def _screws(held: list[Hardware], cabinet: Cabinet) -> str:
+    """Each size of screw, and of which drawers."""
+    write = Writing(cabinet.style).length
+    sizes: dict[str, list[str]] = {}
+    for fitting in held:
+        for screw in fitting.screws:
+            sizes.setdefault(f"{screw.gauge} x {write(screw.length)}", []).append(fitting.group)
+    return "; ".join(f"{size} for {and_list(in_short(groups))}" for size, groups in sizes.items())
+
+
+_FINISH = "Take them off, finish both faces alike, and put them back."
+"""Common practice, no source. Fronts that are bored for pulls are finished after that."""
+
+
+def _set_out(cabinet: Cabinet) -> str:
+    """How the fronts are set: with the spacers that this project has gaps for."""
+    ways = {gap.along for gap in open_gaps(cabinet) if gap.size > 0}
+    if not ways:
+        return "Set the fronts from the bottom up by the marks of the story stick."
+    where = {"z": "two under each where a gap lies under it", "x": "one at each side that has a gap"}
+    told = " and ".join(words for way, words in where.items() if way in ways)
+    return f"Cut the gap spacers of the table and set the fronts from the bottom up, with spacers {told}."
+
+
+def pulls(cabinet: Cabinet) -> list[Block]:
+    """Holes from the template, drilled into waste: through the box front too, with the front on its box.
+
+    A drawer without a front of its own has its pull in the box front, which is bored alone.
+    """
+    bored = [board for board in cabinet.boards if pull_holes(board)]
+    on_box = any(board.role == "front" for board in bored)
+    both = on_box and any(board.role != "front" for board in bored)
+    through = "through the front, and the box front where one is behind it" if both else "right through"
+    lines = [
+        f"Lay {template_called(PULLS, cabinet)} on each board that it names, its heavy lines on the edges or the line "
+        "that it names, and prick the holes. Measure one against the hardware page before you drill any.",
+        f"Drill from the face that shows, {'with the front screwed to its box, ' if on_box else ''}{through}, into the "
+        "waste board.",
+        *([f"When all are bored: {_FINISH[0].lower()}{_FINISH[1:]}"] if on_box else []),
+        "Screw the pulls on.",
+    ]
+    return [Framed((Words(
+        f"Clamp a waste board behind {'the box front' if both else 'the board'}, and the drawer or the board to the "
+        "bench, for drilling; never hold it in the hand. Wear eye protection.", grave=True,
+    ),)), ToTick(tuple(lines))]
+
+
+def loose_shelves(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
+    """What is only laid in."""
+    return [ToTick((
+        f"Lay in {names_in_short(names, cabinet)} on their pins or battens, and see that each bears at all "
+        "four corners.",
+    ))]

@@ -1,0 +1,179 @@
+"""The glue-ups of the case, its back, and the plinth."""
+
+from collections.abc import Iterable
+
+from shoplib.building.clamps import clamps_for
+from shoplib.building.glue_time import USUAL
+from shoplib.building.glue_ups import GlueUp
+from shoplib.buying.brads import TIMES, Brad, back_brads, brads_into
+from shoplib.buying.screws import estimated, planned
+from shoplib.checks.driver_room import pocket_face
+from shoplib.lists.alike import told_once
+from shoplib.lists.butted import screwed_and_open
+from shoplib.lists.writing import Writing
+from shoplib.measure import Style, to_step
+from shoplib.model.solved import Cabinet, Finding, Joint
+from shoplib.printed.build.words import clamp_table, diagonals_expected, entry_table, names_in_short, screws_told
+from shoplib.printed.typeset.blocks import Block, Framed, ToFillIn, Together, ToTick, Words
+from shoplib.words.naming import and_list, boards_in_short
+
+
+def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
+    """One go: the boards in their order, the clamps, and with the last the diagonals."""
+    several = clamps_for(go, cabinet)
+    count = len(go.joints)
+    clamps = (clamp_table([("this glue-up", several)], cabinet),) if several else ()
+    blocks: list[Block] = [Together((Words(_counted(count)), entry_table(go.entries, cabinet), *clamps))]
+    pockets = _of_kind(go.joints, "pocket screws", cabinet)
+    butted = _of_kind(_screwed_later(go.joints, cabinet), "butt", cabinet)
+    lines = ["Spread the glue thin, all over one of the two faces of each joint: so much of it is on the buying list."]
+    if any(joint.kind == "dado" for joint in go.joints):
+        lines.append("In a dado the glue belongs on the walls: its bottom carries little.")
+    if go.standing:
+        lines.insert(0, "Scrape off the hard glue of the glue-up before, wherever a board comes to lie.")
+    if not last:
+        lines.append("Set on dry the boards that come next, without glue, so that what is glued now lies in line.")
+    if several:
+        lines.append("Cauls under the jaws, over the joints; tighten from the middle out, by turns, until glue beads.")
+    if pockets:
+        lines.append(f"{pockets}: with pocket screws{_faces(go.joints, cabinet)}. Clamp only while you drive them; the "
+                     "clamps come off at once.")
+    if butted:
+        lines.append(
+            f"{butted}: butted, so glue alone does not hold them. In the clamps, drill pilot holes and drive the "
+            f"screws of the buying list, {_driven(go.joints, cabinet)}; keep fingers away from where a screw "
+            "may come out."
+        )
+    if any(joint.kind == "finger" for joint in go.joints):
+        lines.append("Fingers: glue between all of them; press with cauls that bear beside the fingers, not on them.")
+    toe = [e.board for e in go.entries if cabinet.by_name[e.board].role == "toe board"]
+    if toe:
+        lines.append(f"{names_in_short(toe, cabinet).capitalize()}: glue on its ends only. Its upper edge lies dry "
+                     "under the bottom; nothing is masked there.")
+    floats = [e.board for e in go.entries if cabinet.by_name[e.board].role == "back"]
+    if floats:
+        lines.append(f"{and_list(floats).capitalize()} goes into its grooves now, without glue: it cannot go in later.")
+    if last and not any(board.role == "back" for board in cabinet.boards):
+        lines.append("There is no back to square this case: leave it in the clamps, its diagonals equal, until the "
+                     "glue is hard.")
+    lines.append("Wipe off squeezed-out glue with a damp rag inside, now, and let it set as long as its label says.")
+    blocks.append(ToTick(tuple(lines)))
+    box = _diagonals(cabinet, findings) if last else _SO_FAR
+    return [*blocks, box] if box else blocks
+
+
+_SO_FAR = ToFillIn(
+    "Diagonals so far.", ("One:", "The other:"),
+    "Measure from corner to corner over what stands, with the boards set on dry that close it, before the glue sets: "
+    "what is out of square now stays so. They must be equal; where they differ, set a clamp across the longer one and "
+    "draw it in. Where nothing closes it yet, hold a square into its corners.",
+)
+"""Said at each glue-up but the last, whose diagonals are those of the case (common practice, no source)."""
+
+
+def _faces(joints: Iterable[Joint], cabinet: Cabinet) -> str:
+    """Which face of the boards the pockets are in, where it is one for all; each board's drawing shows it."""
+    faces = {pocket_face(cabinet.by_name[joint.enters]) for joint in joints if joint.kind == "pocket screws"}
+    return f", from the pockets in the {faces.pop()} face" if len(faces) == 1 else ""
+
+
+def _counted(count: int) -> str:
+    minutes = count * USUAL.a_joint + USUAL.clamping
+    told = (f"{count} joint{'s' if count != 1 else ''} to glue: about {minutes} of the {USUAL.open_time} minutes "
+            "(common practice, no source; your label decides).")
+    if count > USUAL.joints:
+        told += (
+            " That is more than one person glues in this time, and no board of it can wait: have a second person "
+            "spread glue, or take a glue that stays open longer, and dry-run it twice."
+        )
+    return told
+
+
+def _of_kind(joints: Iterable[Joint], kind: str, cabinet: Cabinet) -> str:
+    names = list(dict.fromkeys(joint.enters for joint in joints if joint.kind == kind))
+    told = names_in_short(names, cabinet)
+    return told[:1].upper() + told[1:]
+
+
+def _screwed_later(joints: Iterable[Joint], cabinet: Cabinet) -> list[Joint]:
+    """Of these, the joints that are held by screws besides the glue."""
+    every = {joint for several in screwed_and_open(cabinet) for joint in several}
+    return [joint for joint in joints if joint in every]
+
+
+def _driven(joints: Iterable[Joint], cabinet: Cabinet) -> str:
+    """How many screws, and which, hold the butted boards of these joints."""
+    pairs = {frozenset((joint.enters, joint.receives)) for joint in joints}
+    return screws_told(
+        [n for n in (*planned(cabinet), *estimated(cabinet)) if {n.passed.name, n.into.name} in pairs], cabinet
+    )
+
+
+def _diagonals(cabinet: Cabinet, findings: Iterable[Finding]) -> ToFillIn | None:
+    expected = diagonals_expected(findings, "the case")
+    how = ("Write both down before the glue sets. They must be equal. Where they differ, set a clamp across the longer "
+           "one and draw it in until they are.")
+    return ToFillIn("Diagonals of the case.", ("One:", "The other:"), f"{expected} {how}") if expected else None
+
+
+def back(names: tuple[str, ...], cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
+    """The back, last of the case: it holds it square from then on."""
+    findings = tuple(findings)
+    trimmed = told_once([f.text for f in findings if f.check == "diagonals" and set(f.boards) <= set(names)])
+    solid = any(cabinet.sheets[cabinet.by_name[name].sheet].kind == "solid" for name in names)
+    blocks: list[Block] = [_brads(name, brad, cabinet.style) for name, brad in back_brads(cabinet).items()]
+    fixed = (
+        "The back is solid: no glue. Fix it in the middle of each edge, and elsewhere in slots, so that it can move."
+        if solid else "A thin line of glue all round; lay the back in from behind; first a brad in each corner."
+    )
+    blocks.append(ToTick((
+        *trimmed,
+        "Lay the case on its front edges, on a flat floor with paper under it.",
+        fixed,
+        "Measure the diagonals of the case again before the glue sets and before the other brads: equalise them, then "
+        "drive the rest from the corners on, one each hand's width.",
+        *(f"{name.capitalize()}: {sum(counts.values())} brads in all: "
+          f"{and_list([f'{count} into {on}' for on, count in counts.items()])}. Draw the middle of each divider and "
+          "shelf on the back first, so that no brad misses its edge."
+          for name, counts in brads_into(cabinet).items() if name in names),
+        f"Check from the front that {boards_in_short(cabinet.by_name[n] for n in names)} touches the edges of dividers "
+        "and shelves, and let it set.",
+    )))
+    box = _diagonals(cabinet, findings)
+    return [*blocks, box] if box else blocks
+
+
+def _brads(name: str, brad: Brad, style: Style) -> Framed:
+    """How long and where, and where the hands stay."""
+    write = Writing(style)
+    inset = write.length(to_step(brad.inset, style.step))
+    return Framed((
+        Words(
+            "Brads can turn in the wood and come out of a face. Keep your hand two brad lengths away, "
+            f"{write.length(2 * brad.length)}, never behind the edge; wear eye protection; air line off before you "
+            "clear the nailer.", grave=True,
+        ),
+        Words(
+            f"{name.capitalize()}: brads {write.length(brad.length)} long, about {TIMES} times what they pass. They "
+            f"pass {write.measured(brad.passes)} and hold in {write.measured(brad.holds)}. Set them {inset} from "
+            "the edge of the back, in the middle of what lies behind, leaning a little to the outside, away from the "
+            "inside face (common practice, no source; lengths from memory).",
+        ),
+    ))
+
+
+def plinth(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
+    """The plinth is a frame of its own that the case is set on."""
+    return [ToTick((
+        f"Glue and screw the frame: {names_in_short(names, cabinet)}. Clamp it, and make its diagonals equal.",
+        "Set the case on it with two people, its setbacks as the drawings give them, and screw up into the bottom from "
+        "inside the frame, where the case will not move on it any more.",
+    ))]
+
+
+def captured(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
+    """What is said where no order brings the boards together: a check has stopped such a plan."""
+    return [Words(
+        f"STOP: no straight move brings {names_in_short(names, cabinet)} together one by one. Mend what the checks "
+        "stop, and plan again; cut nothing before.", grave=True,
+    )]

@@ -1,0 +1,1 @@
+"""The plan set, a module for each of its parts."""

@@ -1,0 +1,143 @@
+"""Each kind of board on paper: what leaves the saw, where it is marked out from, and its cuts, drawn and in words."""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import replace
+
+from shoplib.documents.board_scenes import scenes_of
+from shoplib.documents.fitted import Fitted, Room, fitted
+from shoplib.documents.paper import Paper
+from shoplib.draw.board_drawing import RUNNING, size_lines, size_words
+from shoplib.draw.chains import unit_note
+from shoplib.draw.scene import BRACKETS, Leader, Line, Scene
+from shoplib.lists.cut_list import Kind, kinds
+from shoplib.lists.row_words import edging_words, joined_words
+from shoplib.lists.writing import Writing
+from shoplib.measure import MM
+from shoplib.model.solved import Cabinet, Finding
+from shoplib.printed.true_scale.reference import reference_words
+from shoplib.printed.typeset.blocks import Beside, Block, Framed, Heading, Picture, Together, Words
+from shoplib.printed.typeset.height_taken import how_high
+from shoplib.printed.typeset.pictures import picture_of
+from shoplib.words.naming import boards_in_short
+from shoplib.words.stages import STAGES
+
+HEADING = "Each board with its cuts"
+
+Head = tuple[Heading | Words, ...]
+
+_COLUMNS, _GUTTER = (5, 3), 6.0
+"""A drawing beside its words: how the columns share the page, and what lies between them in mm."""
+_LEAST, _FOR_EACH = 30.0, 4.5
+"""How long in mm a board is drawn at least where it shares a page, and how much more for each of its cuts and slides,
+so that their sizes stand apart. Judged by eye on the shipped projects."""
+_LOWEST = 25.0
+"""Less height than this in mm is no drawing."""
+_SPARE = 4.5
+"""Mm of each entry that stay white, since words may come out a little higher than reckoned."""
+
+
+def board_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> list[Block]:
+    """One entry for each row of the cut list, with its number there, and each face that is worked on drawn.
+
+    The drawings are those of drawings.pdf, two or more on a page where they are small. An entry says what stops it
+    (of the `findings`) and what is to be measured before it is cut.
+    """
+    findings, room = tuple(findings), paper.room()
+    blocks: list[Block] = [Heading(HEADING), Words(_begins(cabinet))]
+    stage = 0
+    for number, kind in enumerate(kinds(cabinet), start=1):
+        if kind.stage != stage:
+            stage = kind.stage
+            blocks.append(Heading(f"Stage {stage}: {STAGES[stage]}", 2))
+        blocks += _entry(number, kind, cabinet, findings, room)
+    return blocks
+
+
+def _begins(cabinet: Cabinet) -> str:
+    """What holds for all boards and is said once."""
+    return (
+        f"{unit_note(cabinet.style)} Mark out from the reference end and the reference edge: {RUNNING} "
+        f"The reference face is the one that is worked on, of two the one that is drawn first. {BRACKETS}"
+    )
+
+
+def _entry(
+    number: int, kind: Kind, cabinet: Cabinet, findings: tuple[Finding, ...], room: Room
+) -> Iterator[Block]:
+    """A board with its first face, then its other faces; no page end parts a face from its words."""
+    (_, first), *others = scenes_of(kind, cabinet, findings)
+    title = f"No. {number}: {kind.count} x {boards_in_short(kind.boards)}"
+    yield _face((Heading(title, 3), *_facts(kind, cabinet)), first, kind, cabinet, room)
+    for _, scene in others:
+        yield _face((Heading(f"No. {number}: {scene.title.rpartition(': ')[0]}", 3),), scene, kind, cabinet, room)
+
+
+def _facts(kind: Kind, cabinet: Cabinet) -> tuple[Words, ...]:
+    """Size at the saw, size with the edging on, the sides to mark out from, and what the board goes into."""
+    page = Writing(cabinet.style, units=False)
+    grain = "grain along the length" if kind.grain == "length" else "grain either way"
+    lines = [Words(f"At the saw: {size_words(kind.cut, page)}, {kind.sheet}, {grain}.", True)]
+    edging = edging_words(kind, page)
+    if edging:
+        lines.append(Words(f"Finished: {size_words(kind.finished, page)} with edging: {edging}."))
+    joined = joined_words(kind, cabinet)
+    goes = f" Goes in: {joined}." if joined else ""
+    return (*lines, Words(f"Reference: {reference_words(kind, cabinet)}.{goes}"))
+
+
+def _face(head: Head, scene: Scene, kind: Kind, cabinet: Cabinet, room: Room) -> Together:
+    """One face under the `head`, without what the entry and the beginning of the part say already.
+
+    Of three to a page, two and one, the words beside the drawing or round it, the first that draws the board large
+    enough; else the one that draws it largest.
+    """
+    face = scene.title.rpartition(": ")[2]
+    sizes = size_lines(kind.first, Writing(cabinet.style, units=False))
+    shown = replace(
+        scene, note=f"{face[0].upper()}{face[1:]}.",
+        legend=tuple(line for line in scene.legend if line not in sizes),
+    )
+    best: tuple[Fitted, bool] | None = None
+    least = MM * (_LEAST + _FOR_EACH * _sizes(shown))
+    for under, (wide, high) in _rooms(head, shown, room):
+        drawn = fitted(shown, (wide, high), cabinet.style.unit)
+        if best is None or drawn.ratio < best[0].ratio:
+            best = drawn, under
+        if max(kind.first.size) >= drawn.ratio * least:
+            break
+    drawn, under = best
+    if under:
+        return Together((*head, picture_of(shown, drawn, "", said=BRACKETS)))
+    words = replace(shown, alarms=(), legend=())
+    return Together((*head, Beside(((picture_of(words, drawn, "", said=BRACKETS),), _words(shown)), _COLUMNS)))
+
+
+def _rooms(head: Head, scene: Scene, room: Room) -> Iterator[tuple[bool, Room]]:
+    """Whether the words stand under the drawing, and the room that it then has: of three to a page, two, and one."""
+    column, narrow = ((room[0] - _GUTTER) * part / sum(_COLUMNS) for part in _COLUMNS)
+    above, note = how_high(head, room[0]), how_high([_bare(replace(scene, alarms=(), legend=()))], column)
+    round_it = how_high([_bare(scene)], room[0])
+    words = how_high(_words(scene), narrow)
+    for parts in (3, 2, 1):
+        left = room[1] / parts - above - _SPARE
+        if left - round_it > _LOWEST:
+            yield True, (room[0], left - round_it)
+        if left >= words and left - note > _LOWEST:
+            yield False, (column, left - note)
+
+
+def _bare(scene: Scene) -> Picture:
+    return Picture("", "", 0, "", 4, f"{scene.note} Scale 1 : 100 when printed at full size.", scene.alarms,
+                   scene.legend)
+
+
+def _words(scene: Scene) -> tuple[Block, ...]:
+    """What stands beside a drawing."""
+    alarms = (Framed(tuple(Words(line, True) for line in scene.alarms)),) if scene.alarms else ()
+    return (*alarms, *(Words(line, small=True) for line in scene.legend))
+
+
+def _sizes(scene: Scene) -> int:
+    """How many cuts carry a letter, and how many slides and runners lie against the face."""
+    tags = sum(isinstance(item, Leader) and item.ringed for item in scene.items)
+    return tags + sum(isinstance(item, Line) and item.kind == "centre" for item in scene.items) // 4

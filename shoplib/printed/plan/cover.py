@@ -1,0 +1,128 @@
+"""The cover of the plan set with its key sizes, how the set is read, and what is in it."""
+
+from collections.abc import Iterator
+
+from shoplib.buying.thickness import thick_words
+from shoplib.documents.cut_list_file import sizes_words
+from shoplib.documents.fitted import LINE
+from shoplib.documents.glossary import TOOL_WORDS, WORDS, words_of
+from shoplib.documents.paper import Paper
+from shoplib.documents.standing import standing_words
+from shoplib.documents.to_measure import to_measure_text
+from shoplib.lists.writing import Writing
+from shoplib.measure import narrowest
+from shoplib.model.box import Point, around
+from shoplib.model.solved import Cabinet
+from shoplib.printed.plan.whole_pages import exploded_picture
+from shoplib.printed.told.readings import NEW_PAGES
+from shoplib.printed.typeset.blocks import Beside, Block, Bullets, Contents, Heading, Table, Words
+from shoplib.words.naming import and_list, in_short, plural
+
+READING = "How to read this plan set"
+
+SIZE_HEAD = ("size", "wide", "deep", "high")
+SHEET_HEAD = ("sheet, by name", "mean", "thickest")
+"""The columns of the two tables."""
+
+_WALLS = ("box side", "box front", "box back")
+
+_ROW = 5.4
+"""Height of a row of a table in mm, one line high."""
+
+_HEADINGS = 32.0
+"""What the headings and the heads of the tables take of the cover, in mm."""
+
+_READINGS = "Sums use the mean of the readings; a cut that takes the sheet uses the thickest."
+
+_HOW = (
+    "Every page carries the fingerprint of the plan at its top. Two fingerprints are two versions of the plan: never "
+    "mix their pages. Print anew after every change, and throw the old set away.",
+    "The search for sheet layouts ends by the clock. Printed again from the same project it may find other layouts, "
+    "and then the fingerprint is another, though no board has changed: cut by one set, and keep to it.",
+    "The parts follow the work: what to mind, what to cut from what, each board with its cuts, what goes on it, and "
+    "how it all goes together. Tick each square at the bench.",
+    "A box with a dashed frame is to be filled in at the case as built. What comes after it waits for what you write "
+    "there.",
+    "Work to the written sizes and do not measure from the paper. Only the sheets of templates and the story stick are "
+    "in true scale, and each of them has a bar to measure first.",
+    "Left, right, front and back are as you look at the finished case from its front. Bays are counted from the left, "
+    "drawers from the bottom.",
+)
+
+
+def cover_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
+    """One page: the cabinet drawn apart, and under it its key sizes and its sheets as they were measured."""
+    sizes, sheets = tuple(key_sizes(cabinet)), tuple(_sheets(cabinet))
+    width, height = paper.room()
+    stands = standing_words(cabinet)
+    left = height - _HEADINGS - _ROW * max(len(sizes), len(sheets) + 2) - 4 * LINE * len(stands)
+    return [
+        Heading(cabinet.name),
+        exploded_picture(cabinet, (width, left)),
+        Beside((
+            (Heading("Key sizes", 2), Table(SIZE_HEAD, sizes, (0,))),
+            (Heading("Sheets as measured", 2), Table(SHEET_HEAD, sheets, (0,)), Words(_READINGS)),
+        ), (5, 4)),
+        *(Words(text) for text in stands),
+    ]
+
+
+def key_sizes(cabinet: Cabinet) -> Iterator[tuple[str, str, str, str]]:
+    """What the cabinet takes outside, the space it is to fit, its bays and its drawer boxes, each told once.
+
+    A bay is as wide as its clear opening; a drawer box is measured outside, from wall to wall.
+    """
+    write = Writing(cabinet.style).length
+    yield "outside, closed", *map(write, cabinet.outside.size)
+    if cabinet.envelope.size != cabinet.outside.size:
+        yield f"with {_stands_out(cabinet)}", *map(write, cabinet.envelope.size)
+    if space := cabinet.project.space if cabinet.project else None:
+        yield "space, smallest readings", *map(write, map(narrowest, (space.width, space.depth, space.height)))
+        free = (space.clearance_width, space.clearance_depth, space.clearance_height)
+        if any(free):
+            yield "of it to stay free", *(write(ticks) if ticks else "" for ticks in free)
+    bays: dict[int, list[str]] = {}
+    for what, ticks in cabinet.sums[0].terms if cabinet.sums else ():
+        if what.startswith("bay "):
+            bays.setdefault(ticks, []).append(what)
+    yield from ((f"{and_list(in_short(names))}, inside", write(ticks), "", "") for ticks, names in bays.items())
+    boxes: dict[Point, list[str]] = {}
+    for group, boards in cabinet.groups.items():
+        if walls := [board.box for board in boards if board.role in _WALLS]:
+            boxes.setdefault(around(walls).size, []).append(group)
+    yield from ((f"box of {and_list(in_short(groups))}", *map(write, size)) for size, groups in boxes.items())
+
+
+def _stands_out(cabinet: Cabinet) -> str:
+    """The fittings that reach out of the boards: "casters and pulls"."""
+    low, high = cabinet.outside.low, cabinet.outside.high
+    names = dict.fromkeys(
+        plural(fitting.what) if fitting.what != "foot" else "feet" for fitting in cabinet.hardware
+        if any(fitting.box.low[k] < low[k] or fitting.box.high[k] > high[k] for k in range(3))
+    )
+    return and_list(list(names))
+
+
+def _sheets(cabinet: Cabinet) -> Iterator[tuple[str, ...]]:
+    """The sheets that boards are cut from: sums use the mean reading, cuts that take the sheet the thickest one."""
+    write = Writing(cabinet.style)
+    used = {board.sheet for board in cabinet.boards}
+    for sheet in (sheet for name, sheet in cabinet.sheets.items() if name in used):
+        called = f"{sheet.name}: {sheet.species or sheet.kind}, {thick_words(sheet.nominal, cabinet.style)}"
+        if sheet.readings:
+            yield called, write.measured(sheet.thickness), write.measured(sheet.thickest)
+        else:
+            yield called, "not measured yet", ""
+
+
+def reading_pages(cabinet: Cabinet, text: str, paper: Paper) -> list[Block]:
+    """How the set is read, the words that may be new in its `text`, and what is in the set."""
+    words = words_of(text, {**WORDS, **TOOL_WORDS})
+    return [
+        Heading(READING),
+        Bullets((*_HOW, *([NEW_PAGES] if to_measure_text(cabinet) else []), sizes_words(cabinet))),
+        Heading("Words", 2),
+        Table(("word", "meaning"), tuple(sorted(words)), (1,)),
+        Heading("Contents", 2),
+        Contents(),
+    ]

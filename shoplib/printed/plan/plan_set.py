@@ -1,0 +1,58 @@
+"""The plan set: all that a person takes to the bench on paper, its parts in the order in which they are needed."""
+
+from collections.abc import Iterable
+
+from shoplib.buying.laid import LaidOut
+from shoplib.documents.paper import Paper
+from shoplib.model.solved import Cabinet, Finding
+from shoplib.printed.build.pages import build_pages
+from shoplib.printed.plan.board_pages import board_pages
+from shoplib.printed.plan.caution_page import caution_pages
+from shoplib.printed.plan.cover import cover_pages, reading_pages
+from shoplib.printed.plan.cut_list_pages import cut_list_pages
+from shoplib.printed.plan.drawer_page import drawer_pages
+from shoplib.printed.plan.front_pages import front_pages
+from shoplib.printed.plan.hardware_pages import hardware_pages
+from shoplib.printed.plan.notes import note_blocks
+from shoplib.printed.plan.sheet_pages import sheet_pages
+from shoplib.printed.plan.whole_pages import whole_pages
+from shoplib.printed.typeset.blocks import Block, NewPage, told
+
+TITLE = "Plan set"
+
+
+def plan_set(
+    cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding], found: LaidOut | None, paper: Paper,
+    refused: str = "",
+) -> list[Block]:
+    """All blocks of the plan set.
+
+    `findings` are those of `check`, `in_use` those of `check_in_use`, `found` is the cabinet laid out; None where it
+    cannot be, and then the parts about sheets say so. Parts begin on a page of their own, but for fronts and hardware,
+    which follow the drawers where those end, so that a rest of one is no page of its own.
+    """
+    findings, in_use = tuple(findings), tuple(in_use)
+    cautions = caution_pages(cabinet, findings, in_use, found, paper)
+    work = [
+        NewPage(lying=True),
+        *cut_list_pages(cabinet, findings, paper),
+        *note_blocks(findings, in_use),
+        NewPage(),
+        *sheet_pages(found, paper, refused),
+        NewPage(),
+        *board_pages(cabinet, findings, paper),
+        NewPage(),
+        *(block for part in (drawer_pages, front_pages, hardware_pages) for block in part(cabinet, findings, paper)),
+        NewPage(),
+        *build_pages(cabinet, findings, in_use, found),
+    ]
+    return [
+        *cautions,
+        NewPage(),
+        *cover_pages(cabinet, paper),
+        NewPage(),
+        *reading_pages(cabinet, told([*cautions, *work]), paper),
+        NewPage(),
+        *whole_pages(cabinet, paper),
+        *work,
+    ]

@@ -1,0 +1,187 @@
+"""What to buy, each sheet with its numbered cuts, and the cuts in their order, job by job."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import islice
+
+from shoplib.buying.laid import LaidJob, LaidOut
+from shoplib.buying.list import buying_list
+from shoplib.buying.numbering import Turn, turns
+from shoplib.buying.seams import seam_area
+from shoplib.buying.spare_parts import spares
+from shoplib.buying.stock_lines import stocked
+from shoplib.buying.waiting import not_before
+from shoplib.documents.buying_file import CARRYING, FIRST, amount, total_words, yard_cautions
+from shoplib.documents.cut_order_file import COLUMNS, TWO, order_rows
+from shoplib.documents.fitted import Room, words_height
+from shoplib.documents.paper import Paper
+from shoplib.documents.sheets_words import cures, lost_parts, verdict
+from shoplib.draw.scene import Scene
+from shoplib.draw.sheet_layout import sheet_scenes
+from shoplib.printed.told.solid_wood import rough_boards, solid_sheets
+from shoplib.printed.typeset.blocks import (
+    SQUARE,
+    Beside,
+    Block,
+    Bullets,
+    Framed,
+    Heading,
+    NewPage,
+    Table,
+    Together,
+    Words,
+)
+from shoplib.printed.typeset.pictures import picture
+from shoplib.words.naming import and_list, in_short
+from shoplib.words.stages import STAGES
+
+TITLE = "Sheets and saw cuts"
+BUYING = "What to buy"
+
+HEAD = ("done", "step", "setting", "piece", "cut", "set by", "at", "cuts", "comes off", "is left", "mind")
+"""Of the saw cuts, by the columns of cut_order.csv; the piece stands with its length and width, and all that asks
+for care together."""
+
+JOINT_HEAD = ("done", "step", "setting", "boards", "cut", "set from", "cuts", "how wide and deep", "mind")
+"""Of the joint cuts of a stage."""
+
+_JOB, _SIZES, _GUTTER = 16.0, 12.0, 6.0
+"""What the heading of a job takes, a row of sizes beside a drawing, and the space between two columns, in mm."""
+_SHARES = (5, 3)
+"""How a drawing and its legend share the width of a page."""
+
+_NUMBERS = "Numbers in boxes on the drawings are the steps of the table behind them."
+_SETTINGS = (
+    "What is set stays for all rows with the same setting. \u201cAt\u201d is the size between fence, stop or line and "
+    "the blade. Letters are those of the drawing; parts have the sizes of the cut list. After the saw cuts of a stage "
+    "come its joint cuts: first those that must match, one setting for each row, the same side against it; then "
+    "notches, holes for screws and finger sockets."
+)
+_ROUGH = (
+    "Solid wood: parts are rough here, larger than in the cut list, whose sizes are the finished ones; "
+    "\u201cmind\u201d has both."
+)
+_ROAD = (
+    "Before the first of these cuts flatten, plane and joint the boards, as the build order says. After the last, and "
+    "before any joint is cut, glue up what comes in staves and trim every part to its finished size."
+)
+_NOT_LAID_OUT = "The boards are not laid out on sheets here; the cut list is complete without it."
+
+
+def sheet_pages(found: LaidOut | None, paper: Paper, refused: str = "") -> list[Block]:
+    """Buying in short, then job by job its sheets as they are cut and its cuts in their order.
+
+    Where it is not laid out, `refused` says why. A job whose stage waits for what is measured says so first. The rows
+    of the tables are those of cut_order.csv. A job begins below the one before where its first drawing finds room
+    there.
+    """
+    if found is None:
+        return [Heading(TITLE), Words(f"{_NOT_LAID_OUT} {refused}".strip())]
+    blocks: list[Block] = [*_buying(found), NewPage(lying=True), Heading(TITLE), Words(f"{_NUMBERS} {_SETTINGS}")]
+    if solid_sheets(found.cabinet):
+        blocks.append(Words(_ROUGH, grave=True))
+    drawn = {sheet.name: _drawn(scene, found, paper) for sheet, scene in sheet_scenes(found)}
+    rows = order_rows(found)
+    for turn in turns(found):
+        blocks.append(Heading(_job_title(turn.job), 2))
+        if rough_boards((board for boards in turn.job.ask.boards for board in boards), found.cabinet):
+            blocks.append(Words(_ROAD, grave=True))
+        blocks += [drawn[sheet.name] for sheet in turn.job.sheets]
+        blocks += _order(turn, found, rows)
+    return blocks
+
+
+def _drawn(scene: Scene, found: LaidOut, paper: Paper) -> Block:
+    """A sheet with its legend under it or, where it can then be drawn larger, beside it."""
+    unit, (width, height) = found.cabinet.style.unit, paper.room(lying=True)
+    narrow = width * _SHARES[0] / sum(_SHARES) - _GUTTER
+    bare = replace(scene, legend=())
+    under, beside = ((width, height - _JOB - words_height(scene, width)),
+                     (narrow, height - _JOB - words_height(bare, narrow)))
+    if _scale(scene, beside) > _scale(scene, under):
+        shown = picture(bare, beside, unit, level=3)
+        return Together((Beside(((shown,), tuple(Words(line) for line in scene.legend)), _SHARES),))
+    return picture(scene, under, unit, level=3)
+
+
+def _scale(scene: Scene, room: Room) -> float:
+    """How large the thing itself can be drawn in a room, with a row of sizes on two sides."""
+    return min((room[0] - _SIZES) / scene.size[0], (room[1] - _SIZES) / scene.size[1])
+
+
+def _job_title(job: LaidJob) -> str:
+    stages = job.ask.stages
+    called = and_list(in_short(f"stage {stage}" for stage in stages))
+    return f"{job.ask.sheet.name}, {called}: {and_list([STAGES[stage] for stage in stages])}"
+
+
+def _order(turn: Turn, found: LaidOut, rows: Iterator[list[str]]) -> Iterator[Block]:
+    """The tables of one turn; its rows are the next ones."""
+    saw = tuple(_saw_row(_named(cells)) for cells in islice(rows, len(turn.job.steps)))
+    joints = tuple(_joint_row(_named(cells)) for cells in islice(rows, turn.joints))
+    if saw:
+        first = not_before(turn.job.ask.stages, found.cabinet)
+        yield Heading(f"Its cuts in their order{f', not before {first}' if first else ''}", 3)
+        minds = (10, 10) if any(row[-1] for row in saw) else ()
+        yield Table(HEAD, saw, (3, 3, 8, 8, 8, 9, 9, *minds))
+    if joints:
+        trimmed = ", all boards trimmed to their finished sizes" if solid_sheets(found.cabinet) else ""
+        yield Heading(f"{_joints_title(turn)}{trimmed}", 2)
+        yield Table(JOINT_HEAD, joints, (3, 5, *((8,) if any(row[-1] for row in joints) else ())))
+
+
+def _joints_title(turn: Turn) -> str:
+    """Boards of all sheets of a stage are in its joint cuts, so they are told by the stage and not by a sheet."""
+    stages = sorted({cut.stage for cut in (*turn.stops, *turn.alike)}
+                    | {board.stage for two in turn.mates for board in two.boards})
+    called = and_list(in_short(f"stage {stage}" for stage in stages))
+    return f"Joint cuts of {called}, {and_list([STAGES[stage] for stage in stages])}: boards of all sheets"
+
+
+def _named(cells: list[str]) -> dict[str, str]:
+    return dict(zip(COLUMNS, cells, strict=True))
+
+
+def _saw_row(row: dict[str, str]) -> tuple[str, ...]:
+    mind = "; ".join(filter(None, [row["mind"], row["then"], TWO if row["lift"] == TWO else ""]))
+    return (
+        SQUARE, row["step"], row["setting"], f"{row['piece']}, {row['piece_length']} x {row['piece_width']}",
+        row["cut"], row["set_by"], row["fence"], row["cuts"], row["comes_off"], row["is_left"], mind,
+    )
+
+
+def _joint_row(row: dict[str, str]) -> tuple[str, ...]:
+    return (
+        SQUARE, row["step"], row["setting"], row["piece"], row["cut"], row["fence"], row["cuts"], row["comes_off"],
+        row["mind"],
+    )
+
+
+def _buying(found: LaidOut) -> list[Block]:
+    left = spares(found)
+    first = [*lost_parts(left), *cures(left, found.cabinet.style)]
+    wanted = buying_list(found.cabinet, stocked(found.sheets), first, seam_area(found))
+    blocks: list[Block] = [Heading(BUYING), Words(verdict(found, left).replace("\n", " "))]
+    if cautions := yard_cautions(wanted):
+        blocks.append(Framed((Bullets(cautions),), CARRYING))
+    if first:
+        blocks += [Heading(FIRST, 2), Bullets(tuple(first))]
+    if wanted.in_shop:
+        blocks += [Heading("In the shop already, used first", 2), Bullets(wanted.in_shop)]
+    waiting = [line for line in wanted.later if line.waits]
+    free = [line for line in wanted.later if not line.waits]
+    for title, lines in (
+        ("Now, for the case", wanted.now),
+        ("Later: can wait until the case stands", free),
+        ("Later: better not before the case stands and is measured", waiting),
+    ):
+        if lines:
+            rows = tuple((SQUARE, f"{amount(line)} {line.item}", line.uses) for line in lines)
+            blocks += [Heading(title, 2), Table(("bought", "what", "for"), rows, (1, 2))]
+    blocks.append(Words(total_words(wanted)))
+    if wanted.measure:
+        blocks += [Heading("Before you buy, measure or read", 2), Bullets(wanted.measure)]
+    for title, told in (("What this list assumes", wanted.assumed), ("Not in this list", wanted.missing)):
+        if told:
+            blocks += [Heading(title, 2), Bullets(told)]
+    return blocks

@@ -1,0 +1,67 @@
+"""The whole cabinet on paper: pictures that fill their room, for nobody measures from lines that run aslant."""
+
+from shoplib.documents.fitted import Room, words_height
+from shoplib.documents.paper import Paper
+from shoplib.draw.pen import draw_to_scale
+from shoplib.draw.scene import Scene
+from shoplib.draw.whole_view import assembled_view, drawers_apart, exploded_view
+from shoplib.measure import MM
+from shoplib.model.solved import Cabinet
+from shoplib.printed.typeset.blocks import Block, Heading, Picture, Together
+
+TITLE = "The whole"
+
+_HEADING = 12.0
+"""What the heading of a page takes, in mm."""
+_NEAR = 0.995
+"""A drawing that fills so much of its room, fills it."""
+_TRIES = 8
+
+
+def filling(scene: Scene, room: Room, title: str | None = None, level: int = 2) -> Picture:
+    """The scene as large as its room (width and height in mm) lets it be, its words beside it included, at no usual
+    scale. Letters keep their size.
+
+    >>> from shoplib.draw.scene import Leader, Shape
+    >>> board = (0, 0, 600 * MM, 300 * MM)
+    >>> scene = Scene("Shelf", "", "A shelf.", board, (Shape((board,), "case"), Leader((0, 0), "left", "shelf")))
+    >>> 179 < filling(scene, (180.0, 200.0)).width <= 180
+    True
+    """
+    # Words beside the drawing hardly change with its scale: what they took the last time is left free the next.
+    scale = min(room[0] / scene.size[0], room[1] / scene.size[1]) * MM
+    best = None
+    for _ in range(_TRIES):
+        drawn = draw_to_scale(scene, 1 / scale)
+        part = max(size / there for size, there in zip(drawn.size_mm, room, strict=True))
+        if part <= 1.0 and (best is None or scale > best[0]):
+            best = scale, drawn
+            if part >= _NEAR:
+                break
+        beside = [size - own / MM * scale for size, own in zip(drawn.size_mm, scene.size, strict=True)]
+        free = min((there - taken) / own for there, taken, own in zip(room, beside, scene.size, strict=True)) * MM
+        scale = max(free, scale / 4) * (1.0 if part <= 1.0 else 0.998)
+    shrink = 1.0 if best else 1 / part
+    drawn = best[1] if best else drawn
+    return Picture(
+        drawn.svg, scene.alt, round(drawn.size_mm[0] * shrink, 4), scene.title if title is None else title, level,
+        scene.noted, scene.alarms, scene.legend,
+    )
+
+
+def exploded_picture(cabinet: Cabinet, room: Room, title: str | None = None) -> Picture:
+    """The exploded view for a room in mm, its title, note and legend included."""
+    return _within(exploded_view(cabinet), room, title)
+
+
+def whole_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
+    """The closed cabinet, and what the exploded view of a large one leaves together: a drawer of each build; two
+    pictures a page."""
+    width, height = paper.room()
+    scenes = [assembled_view(cabinet), *(scene for _, scene in drawers_apart(cabinet))]
+    room = width, (height - _HEADING) / 2
+    return [Heading(TITLE), *(Together((_within(scene, room, None),)) for scene in scenes)]
+
+
+def _within(scene: Scene, room: Room, title: str | None) -> Picture:
+    return filling(scene, (room[0], room[1] - words_height(scene, room[0])), title)

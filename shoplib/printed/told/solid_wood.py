@@ -1,0 +1,99 @@
+"""The road of solid wood from rough boards to finished ones: what is done before the saw cuts, and after them.
+
+All of it is common practice, no source; the manuals of jointer and planer decide what they take.
+"""
+
+from collections.abc import Iterable
+
+from shoplib.buying.board_words import BEFORE_CUTTING, glue_ups, rough_sizes
+from shoplib.buying.laid import LaidJob
+from shoplib.buying.rough import STRIPS
+from shoplib.lists.writing import Writing
+from shoplib.model.board import Board
+from shoplib.model.solved import Cabinet
+from shoplib.printed.typeset.blocks import Block, Bullets, Framed
+from shoplib.tables.setups import cautions
+from shoplib.words.naming import and_list, boards_in_short
+
+
+def solid_sheets(cabinet: Cabinet) -> tuple[str, ...]:
+    """The sheets of the project that are rough boards of solid wood.
+
+    >>> solid_sheets(Cabinet("no boards", (), {}))
+    ()
+    """
+    project = cabinet.project
+    return tuple(name for name, sheet in project.sheets.items() if sheet.kind == "solid") if project else ()
+
+
+def rough_boards(boards: Iterable[Board], cabinet: Cabinet) -> list[Board]:
+    """Those that leave the saw larger than finished; strips are ripped to their size at once."""
+    solid = solid_sheets(cabinet)
+    return [board for board in boards if board.sheet in solid and board.role not in STRIPS]
+
+
+def planer_caution() -> Block:
+    """The cautions for flattening and planing, in a frame."""
+    told = cautions().only(["jointer", "planer", "rough board"])
+    return Framed((Bullets(tuple(one.claim.say for one in told)),), "At the jointer and the planer")
+
+
+def before_the_saw(cabinet: Cabinet) -> tuple[str, ...]:
+    """What is done with rough boards while they are long: flat, to thickness, one edge straight."""
+    solid = solid_sheets(cabinet)
+    write = Writing(cabinet.style)
+    thick = and_list([f"{name} to {write.setting(cabinet.project.sheets[name].thickness)}" for name in solid])
+    flat, eyes, short = BEFORE_CUTTING
+    return (
+        f"{rough_sizes(cabinet.project.cutting, cabinet.style)} The cut list has the finished sizes, the sheet layouts "
+        "the rough ones. Strips are only longer.",
+        f"{eyes} {flat}",
+        "Before the first saw cut, each board whole: flatten one face at the jointer, or with a hand plane where the "
+        f"board is wider than it; plane the other face until the board is as thick as the plan says ({thick}); "
+        "joint one edge straight and square.",
+        f"{short} Where a long board is too bowed to be planed whole, crosscut it first at a line between two parts, "
+        "each piece longer than the manual asks.",
+        "Only then make the saw cuts of the sheet layouts. The jointed edge runs along the fence, and is jointed anew "
+        "where a rip shows that the board has moved. A rough edge never runs along the fence.",
+    )
+
+
+def to_size(boards: Iterable[Board], cabinet: Cabinet, *jobs: LaidJob) -> tuple[str, ...]:
+    """What is done with rough boards off the saw, before they are edged and jointed; nothing where none are.
+
+    `jobs` are those that the boards are laid out in, which say what comes in staves.
+    """
+    rough = rough_boards(boards, cabinet)
+    return (*_staves(rough, cabinet, jobs), *_trimmed(rough, cabinet)) if rough else ()
+
+
+def _staves(rough: list[Board], cabinet: Cabinet, jobs: tuple[LaidJob, ...]) -> tuple[str, ...]:
+    if not jobs:
+        return ("A board for which your boards are too narrow is glued up from staves before it is trimmed.",)
+    names, jointing = {board.name for board in rough}, cabinet.project.cutting.jointing
+    staved = [
+        line for job in jobs if names & {board.name for boards in job.ask.boards for board in boards}
+        for line in glue_ups(job.ask, jointing, cabinet.style)
+    ]
+    if not staved:
+        return ()
+    return (
+        *(f"{line[0].upper()}{line[1:]}" for line in staved),
+        "Staves: joint the edges that meet, lay the grain all one way, try them dry without a gap, glue and clamp flat."
+        " Scrape the glue off when it is dry, and plane the panel flat by hand, or in a planer that takes its width.",
+    )
+
+
+def _trimmed(rough: list[Board], cabinet: Cabinet) -> tuple[str, ...]:
+    write = Writing(cabinet.style).length
+    sizes: dict[str, list[Board]] = {}
+    for board in rough:
+        length, width, _ = board.cut_size
+        sizes.setdefault(f"{write(length)} x {write(width)}", []).append(board)
+    told = "; ".join(f"{boards_in_short(some)} to {size}" for size, some in sizes.items())
+    return (
+        f"They are rough still. Trim them to the finished sizes of the cut list, length x width: {told}.",
+        "Trim so: joint one edge, rip to width with that edge along the fence, crosscut one end square, then the other "
+        "with the first against a stop. All that are equally wide, or equally long, at one setting. Short pieces on a "
+        "sled, never along the fence.",
+    )

@@ -1,0 +1,1 @@
+"""What is laid on the wood: labels, story stick, templates."""

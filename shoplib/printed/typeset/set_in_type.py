@@ -1,0 +1,54 @@
+"""Blocks become a PDF with the stamp on each page, by the one template of the printed papers."""
+
+import re
+from collections.abc import Sequence
+from typing import Any
+
+from shoplib.documents.paper import ABOVE, ACROSS, BELOW, Paper
+from shoplib.documents.typeset import typeset
+from shoplib.printed.typeset.blocks import Block, NewPage, as_data
+from shoplib.printed.typeset.stamp import Stamp
+
+_SIZE = re.compile(r"(?:\b\d+ )?\d+/\d+(?: (?:in|mm)\b)?|\b[\d.]+ (?:in|mm)\b")
+"""A size as it is written: whole inches, a fraction, a decimal, and its unit."""
+
+
+def set_in_type(title: str, blocks: Sequence[Block], stamp: Stamp, paper: Paper, caution: str) -> bytes:
+    """The PDF of the blocks. `title` names the papers (*Plan set*), `caution` stands at the foot of each page.
+
+    The first page stands, unless the blocks begin with a `NewPage` that lies.
+
+    >>> from shoplib.printed.typeset.blocks import Words
+    >>> from shoplib.documents.paper import PAPERS
+    >>> set_in_type("Notes", [Words("Dry-fit first.")], Stamp("Shelf", "2222-3333"), PAPERS["a4"], "Measure.")[:5]
+    b'%PDF-'
+    """
+    return typeset("papers.typ", {
+        "title": title, "name": stamp.name, "date": stamp.date, "fingerprint": stamp.fingerprint,
+        "stopped": stamp.stopped, "caution": caution, "paper": paper.typeset,
+        "margins": {"x": ACROSS, "top": ABOVE, "bottom": BELOW}, "parts": _parts(blocks),
+    }, "shoplib.printed.typeset")
+
+
+def _parts(blocks: Sequence[Block]) -> list[dict]:
+    """The blocks from new page to new page."""
+    parts: list[tuple[bool, list[Block]]] = [(False, [])]
+    for block in blocks:
+        if isinstance(block, NewPage):
+            parts.append((block.lying, []))
+        else:
+            parts[-1][1].append(block)
+    return [{"lying": lying, "blocks": unbroken(as_data(several))} for lying, several in parts if several]
+
+
+def unbroken(value: Any, key: str = "") -> Any:
+    r"""The data with no-break spaces within sizes, so that no line ends there; pictures keep their words as they are.
+
+    >>> unbroken([{"text": "go down to the next 1/32 in", "svg": "1 in"}])
+    [{'text': 'go down to the next 1/32\xa0in', 'svg': '1 in'}]
+    """
+    if isinstance(value, str):
+        return value if key in ("svg", "alt") else _SIZE.sub(lambda size: size[0].replace(" ", "\u00a0"), value)
+    if isinstance(value, dict):
+        return {name: unbroken(each, name) for name, each in value.items()}
+    return [unbroken(each, key) for each in value] if isinstance(value, list) else value
