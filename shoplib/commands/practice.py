@@ -7,7 +7,7 @@ from pathlib import Path
 
 from shoplib.documents.asked import NotUnderstood, date_printed, paper_called, paper_name
 from shoplib.documents.atomic import WriteError, write_files
-from shoplib.documents.paper import USUAL
+from shoplib.documents.paper import AT_FULL_SIZE, LAY_A_RULE, USUAL
 from shoplib.documents.practice_pieces import practice_stock
 from shoplib.documents.practice_sheet import practice_sheet
 from shoplib.documents.practice_tools import Tools, usual_tools
@@ -51,7 +51,7 @@ def run(name: str, to: str, thickness: str, receives: str, tool: str, paper: str
         print(fault, file=sys.stderr)
         return NO_SHEET
     print(f"Written: {Path(to) / file} ({kind.title}, {way}, {paper_name(paper)} paper).")
-    print("Print it in its own size (100 %), and lay a rule on its bars of 100 mm. Read the cautions first.")
+    print(f"Print it {AT_FULL_SIZE}, and {LAY_A_RULE}.\nRead the cautions first.")
     return WRITTEN
 
 

@@ -10,14 +10,9 @@ from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.project_file import ProjectFileError
 from shoplib.model.project import ImpossibleProject
-from shoplib.printed.everything import ABOUT, NOT_YET, TEMPLATES, left_over, print_project
+from shoplib.printed.everything import ABOUT, HOW_TO_PRINT, NOT_YET, TEMPLATES, left_over, print_project
 
 PRINTED, STOPPED, NOTHING = 0, 1, 2
-
-_HOW = (
-    "Print at 100 %, not fitted to the page, and lay a rule on the bars of 100 mm. Read the cautions, the first pages "
-    "of the plan set, before you cut."
-)
 
 
 def run(file: str, to: str, paper: str, date: str, seconds: str) -> int:
@@ -43,7 +38,7 @@ def run(file: str, to: str, paper: str, date: str, seconds: str) -> int:
     told = [
         printed.name, printed.verdict, "",
         f"Printed into {to} on {paper_name(printed.paper.name)} paper", *_where(printed.files, left), "",
-        _filled(_HOW),
+        _filled(HOW_TO_PRINT),
     ]
     if printed.not_laid_out:
         told.append(_filled(f"No sheets are in it: {printed.not_laid_out}"))

@@ -12,6 +12,10 @@ STOP, LOOK, MEASURE = "STOP, do not cut", "Look before cutting", "Do not cut bef
 """How each of the three begins: words, so that a grey print says it too."""
 
 
+STOPPED = "STOP: this plan does not go together yet. Cut nothing from it."
+"""On every paper of a plan that a check stops, from whichever command it comes."""
+
+
 def before_cutting(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = ()) -> tuple[str, ...]:
     """The lines that belong on the drawing of a kind of board, the gravest first; none where it may be cut.
 

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator
 from dataclasses import asdict
 
-from shoplib.documents.before_cutting import LOOK, STOP, measure_first
+from shoplib.documents.before_cutting import LOOK, STOP, STOPPED, measure_first
 from shoplib.documents.board_scenes import board_scenes, file_name
 from shoplib.documents.cut_notes import cut_notes
 from shoplib.documents.fitted import LETTER, LINE, Room, fitted, half_page
@@ -28,7 +28,6 @@ _HEADING = 27.0
 """What the headings and the note take on the first page, in mm."""
 _JOINT = (86.0, 62.0)
 """Room for one joint in mm, two beside one another."""
-_STOPPED = "STOP: this plan does not go together yet. Cut nothing before it is mended."
 _WRITE_DOWN = (
     "Write what you read into the project, under \u201cmeasured\u201d (to_measure.toml has the lines), and plan anew."
 )
@@ -107,7 +106,7 @@ def _first_words(cabinet: Cabinet, findings: tuple[Finding, ...]) -> list[dict]:
     of = {level: told_once([f.text for f in findings if f.level == level]) for level in ("stop", "warn")}
     lines = []
     if of["stop"]:
-        lines.append({"grave": True, "text": _STOPPED})
+        lines.append({"grave": True, "text": STOPPED})
     elif findings:
         lines.append({"grave": False, "text": "Dry-fitted: no check says stop."})
     lines += [{"grave": True, "text": f"{STOP}: {text}"} for text in of["stop"]]

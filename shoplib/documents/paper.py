@@ -7,6 +7,12 @@ from shoplib.measure import MM
 BAR = 100 * MM
 """The check bars, across and up: a printer that fits the page to its paper, or stretches it one way, shows it there."""
 
+AT_FULL_SIZE = "at 100 % (actual size), not fitted to the page"
+"""How what is in true scale is printed: in these words wherever it is said."""
+
+LAY_A_RULE = "lay a rule on the bars of 100 mm"
+"""How to see that it was: in these words wherever it is said."""
+
 ACROSS, ABOVE, BELOW = 12.0, 16.0, 14.0
 """Margins of the papers for the bench in mm: at the left and at the right, above, below.
 

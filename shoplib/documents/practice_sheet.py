@@ -5,7 +5,7 @@ from types import MappingProxyType
 from typing import Any
 
 from shoplib.checks.readings import MOST_SPREAD, unlike_in
-from shoplib.documents.paper import BAR, PAPERS, USUAL
+from shoplib.documents.paper import AT_FULL_SIZE, BAR, PAPERS, USUAL
 from shoplib.documents.practice_cuts import CutRow, cut_rows
 from shoplib.documents.practice_pieces import Piece, pieces
 from shoplib.documents.practice_results import fit_rows, measured_form, results_of
@@ -88,6 +88,7 @@ def sheet_data(kind: JointKind, pair: Pair, setup: Setup, date: str, paper: str,
         "letter": _LARGE if _long(setup) < _MUCH else _SMALL,
         "title": f"Practice sheet: {kind.title}",
         "paper": paper,
+        "foot": f"True size: print {AT_FULL_SIZE}.",
         "joint": kind.title,
         "sheet": _sheet(stock),
         "date": date,

@@ -17,15 +17,13 @@ from shoplib.live.keep_box import FOLDER
 from shoplib.live.large_type import enlarge
 from shoplib.live.wake import left_behind
 from shoplib.model.project import ImpossibleProject
-from shoplib.printed.everything import ABOUT, NOT_YET, TEMPLATES, Printed, print_project
+from shoplib.printed.everything import ABOUT, HOW_TO_PRINT, NOT_YET, TEMPLATES, Printed, print_project
 
 INTO = "my_prints"
 SECONDS = 10.0
 
 _ROOT = PROJECTS.parents[1]
 _NO_PROJECTS = ("pyproject.toml",)
-
-_HOW = "Print at 100 %, not fitted to the page, and lay a rule on the bars of 100 mm. Read the cautions first."
 
 
 class PrintPanel:
@@ -88,7 +86,7 @@ class PrintPanel:
             self.button.disabled = False
         self._tell(*filter(None, [
             printed.verdict,
-            f"Printed into the folder {to.as_posix()} on {paper_name(printed.paper.name)} paper. {_HOW}",
+            f"Printed into the folder {to.as_posix()} on {paper_name(printed.paper.name)} paper. {HOW_TO_PRINT}",
             f"No sheets are in it: {printed.not_laid_out}" if printed.not_laid_out else "",
             *(f"STOP: {text}" for text in printed.stops),
             NOT_YET if printed.stops else "",

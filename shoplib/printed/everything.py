@@ -7,10 +7,11 @@ from pathlib import Path
 from shoplib.buying.laid import LaidOut
 from shoplib.checks import check
 from shoplib.checks.in_use import check_in_use
+from shoplib.documents.before_cutting import STOPPED
 from shoplib.documents.cut_list_file import cut_list_csv
 from shoplib.documents.cut_order_file import cut_order_csv
 from shoplib.documents.decimal_comma import with_decimal_comma
-from shoplib.documents.paper import PAPERS, USUAL, Paper
+from shoplib.documents.paper import AT_FULL_SIZE, LAY_A_RULE, PAPERS, USUAL, Paper
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.plan_words import verdict
 from shoplib.documents.project_file import read_project
@@ -28,7 +29,7 @@ from shoplib.printed.true_scale.labels import label_pages
 from shoplib.printed.true_scale.story_stick import story_stick_pages
 from shoplib.printed.true_scale.templates import template_files, template_pages
 from shoplib.printed.typeset.set_in_type import set_in_type
-from shoplib.printed.typeset.stamp import STOPPED, Stamp, fingerprint
+from shoplib.printed.typeset.stamp import Stamp, fingerprint
 
 ABOUT = {
     "plan_set.pdf": "the plan set: cautions, cut list, sheets, boards, build order",
@@ -44,7 +45,12 @@ ABOUT = {
 }
 """What is in the files, in one line each."""
 
-TRUE_SCALE = "True scale: print at 100 %, not fitted, and lay a rule on the bars of 100 mm."
+TRUE_SCALE = f"True scale: print {AT_FULL_SIZE}; measure the bars."
+
+HOW_TO_PRINT = (
+    f"Print {AT_FULL_SIZE}, and {LAY_A_RULE}. Read the cautions, the first pages of the plan set, before you cut."
+)
+"""What is said beside the files."""
 
 TEMPLATES = "templates/"
 """The folder of the templates as SVG, in the folder that is printed into."""

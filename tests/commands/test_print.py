@@ -13,8 +13,8 @@ import pypdf
 import pytest
 
 from shoplib.commands import print as command
+from shoplib.documents.before_cutting import STOPPED
 from shoplib.documents.examples import project_path
-from shoplib.printed.typeset.stamp import STOPPED
 
 ROOT = Path(__file__).parents[2]
 PRINTED = ("plan_set.pdf", "labels.pdf", "story_stick.pdf", "templates.pdf")

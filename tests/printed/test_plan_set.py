@@ -7,12 +7,12 @@ import re
 import pytest
 
 from shoplib.buying.laid_out import laid_out
+from shoplib.documents.before_cutting import STOPPED
 from shoplib.documents.cut_order_file import cut_order_csv
 from shoplib.documents.examples import project_path
 from shoplib.documents.paper import ACROSS, PAPERS
 from shoplib.model.solved import Finding
 from shoplib.printed.everything import print_files, print_project, stamp_of
-from shoplib.printed.typeset.stamp import STOPPED
 from tests.documents.pdf_paths import paths
 from tests.printed.sets import DATE, PROJECTS, plan_set_of, read, solved
 

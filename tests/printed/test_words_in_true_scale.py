@@ -7,6 +7,7 @@ import xml.etree.ElementTree as ET
 import pytest
 
 from shoplib.checks import check
+from shoplib.documents.before_cutting import STOPPED
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.plan_file import plan_dict
 from shoplib.draw.lettering import text_width
@@ -18,7 +19,7 @@ from shoplib.printed.true_scale.story_stick import story_stick_pages
 from shoplib.printed.true_scale.templates import template_files, template_pages, templates
 from shoplib.printed.true_scale.tiles import BARE
 from shoplib.printed.typeset.blocks import Labels, WholePage
-from shoplib.printed.typeset.stamp import STOPPED, Stamp
+from shoplib.printed.typeset.stamp import Stamp
 from tests.printed.cases import NAMES, solved
 from tests.printed.test_labels import cells_of, printed
 from tests.printed.test_true_scale import SVG, WITHIN, box, drawn_in, from_edges, world

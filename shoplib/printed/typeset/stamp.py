@@ -6,8 +6,6 @@ from dataclasses import dataclass
 SIGNS = "23456789ABCDEFGHJKMNPQRSTUVWXYZ"
 """Digits and capitals without 0 and O, 1, I and L, which are taken for one another when they are read aloud."""
 
-STOPPED = "STOP: this plan does not go together yet. Cut nothing from it."
-
 
 @dataclass(frozen=True, slots=True)
 class Stamp:
