@@ -16,6 +16,7 @@ from shoplib.model.blank import LEVEL, Blank
 from shoplib.model.board import FRONTS
 from shoplib.model.carcass import BUTT, Opening
 from shoplib.model.drawer_box import BoxPlace, add_box, place_box, slide_row
+from shoplib.model.front_screws import front_screw_count
 from shoplib.model.fronts import add_front, front_depth, front_width
 from shoplib.model.gathered import Gathered
 from shoplib.model.locked import settled
@@ -257,8 +258,10 @@ def _judge_slide_height(project: Project, place: BoxPlace, slide: Slide, group: 
 
 
 def _front_screws(front: Blank, box_front: Blank, group: str, unit: str) -> Hardware:
-    """Two screws from inside the box: at most s + f - 1/8 in (3 mm) long, so that they do not come through."""
-    screw = screw_into(front, "front", 2, unit, box_front.sheet.thinnest)
+    """Screws from inside the box: at most s + f - 1/8 in (3 mm) long, so that they do not come through."""
+    (left, right), (low, high) = front.span(0), front.span(2)
+    count = front_screw_count(right - left, high - low, front.sheet.kind == "solid", unit)
+    screw = screw_into(front, "front", count, unit, box_front.sheet.thinnest)
     return Hardware("front screws", box_front.name, group, box_front.box, "", (screw,) if screw else ())
 
 

@@ -8,6 +8,7 @@ from shoplib.model.board import BOXES, Hole
 from shoplib.model.box import Box
 from shoplib.model.carcass import BUTT, Opening
 from shoplib.model.drawer_box import box_depth, slide_row
+from shoplib.model.front_screws import cleat_screw_count
 from shoplib.model.fronts import add_front, front_depth, front_width
 from shoplib.model.gathered import Gathered
 from shoplib.model.project import ImpossibleProject, Project, PullOut
@@ -17,8 +18,6 @@ from shoplib.model.screwed import clearance, end_screws, screw_through
 from shoplib.model.shell import Shell, sheet_of
 from shoplib.model.solved import Finding, Hardware, Travel
 from shoplib.tables.slides import Slide
-
-_FRONT_SCREWS = 2
 
 
 def add_pull_out(
@@ -68,7 +67,8 @@ def add_pull_out(
         front, pulls = add_front(assembly, project, group, wide, front_zone(project, shell), (panel, cleat), key)
         gathered.hardware.extend(pulls)
         gathered.fronts.append((built.at_front, front))
-        screw = screw_into(front, "front", _FRONT_SCREWS, project.style.unit, cleat.sheet.thinnest)
+        unit = project.style.unit
+        screw = screw_into(front, "front", cleat_screw_count(z[1] - z[0], unit), unit, cleat.sheet.thinnest)
         fixed = (screw,) if screw else ()
         gathered.hardware.append(Hardware("front screws", cleat.name, group, cleat.box, "", fixed))
     _pegs(panel, choice, (start, panel.high[1]), left, group, key, project.step, gathered)
@@ -142,11 +142,11 @@ def _cleat(
     screw_through(panel, cleat, "x", places, project.style)
     gathered.hardware.append(end_screws("cleat screws", panel, cleat, group, len(places), project.style.unit))
     across = x[0] + share(wide, 2, 1)[0]
-    quarter = share(high - low, 4, project.step)[0]
-    for z in (low + quarter, low + half + quarter):
-        cleat.holes.append(
-            Hole("screw", (across, y[1], z), "y", clearance(project.style), y[1] - y[0], f"{group} front")
-        )
+    count = cleat_screw_count(high - low, project.style.unit)
+    part = share(high - low, 2 * count, project.step)[0]
+    for number in range(count):
+        place = (across, y[1], low + (2 * number + 1) * part)
+        cleat.holes.append(Hole("screw", place, "y", clearance(project.style), y[1] - y[0], f"{group} front"))
     return cleat
 
 

@@ -3,6 +3,7 @@
 Shop practice without a source unless a check names one; sizes are made up.
 """
 
+import itertools
 import json
 from dataclasses import replace
 
@@ -77,9 +78,13 @@ def test_the_front_of_a_pull_out_is_held_by_a_cleat(on, kind):
     assert (cleat.box.low[2], cleat.box.high[2]) == (panel.box.low[2], panel.box.high[2])
     # It lies along the face that the pegs look out of.
     assert cleat.box.low[0] == panel.box.high[0] if on == "left" else cleat.box.high[0] == panel.box.low[0]
-    assert len(holes(cabinet, cleat.name)) == 2 and len(holes(cabinet, panel.name)) == 3
+    # Some 700 mm long: one for every 200 mm begun, in the middles of equal parts (common practice, no source).
+    along = sorted(MM.back(hole.centre[0]) for hole in holes(cabinet, cleat.name))
+    parts = [after - before for before, after in itertools.pairwise(along)]
+    assert len(along) == 4 and max(parts) == min(parts) and abs(MM.back(cleat.length) - 4 * parts[0]) < 8
+    assert abs(along[0] - parts[0] / 2) <= 1 and len(holes(cabinet, panel.name)) == 3
     screwed = {(p.what, s.into): s.count for p in cabinet.hardware for s in p.screws if "screws" in p.what}
-    assert screwed == {("cleat screws", cleat.name): 3, ("front screws", front.name): 2}
+    assert screwed == {("cleat screws", cleat.name): 3, ("front screws", front.name): 4}
     pegs = [piece.box for piece in cabinet.hardware if piece.what == "peg"]
     assert min(peg.low[1] for peg in pegs) > cleat.box.high[1]
     holds(cabinet)
