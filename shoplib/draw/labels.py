@@ -1,26 +1,22 @@
 """Names and sizes that are written on what they name: which text fits, where, how large; and what goes outside."""
 
+from collections.abc import Iterable
+
 from shoplib.draw.lettering import text_width
 from shoplib.draw.marks import NORMAL, SMALL, text_element
 from shoplib.draw.scene import Chain, Label, Leader, Rect, Running, Scene, Shape
-from shoplib.draw.spilled import nearest, way_out
+from shoplib.draw.spilled import Box, nearest, way_out
 
 Fit = tuple[int, Rect, bool, float]
 """Which text of a label fits, in which room, whether it is turned, and how large its letters are."""
 
 
-def write_label(item: Label, left: int, top: int, scale: float, words: list[str], ask: str, found: Fit | None) -> bool:
-    """Write the text that was `found` to fit; False where none does, and it must stand outside.
-
-    A text that tells its sizes is one thing to pick, by the name `ask`.
-    """
-    if found is None:
-        return False
+def write_label(item: Label, left: int, top: int, scale: float, words: list[str], ask: str, found: Fit) -> None:
+    """Write the text that was `found` to fit. One that tells its sizes is a thing to pick, by the name `ask`."""
     number, (a, b, c, d), turned, size = found
     x, y = ((a + c) / 2 - left) * scale, (top - (b + d) / 2) * scale
     words += _words(x, y, item.texts[number].split("\n"), size, turned, item.plate,
                     ask if number < len(item.texts) - 1 else "")
-    return True
 
 
 def fitting(item: Label, scale: float, first: int = 0) -> Fit | None:
@@ -75,8 +71,11 @@ def _words(x: float, y: float, lines: list[str], size: float, turned: bool, plat
     return found
 
 
-def spilled_out(labels: list[Label], scene: Scene, scale: float) -> list[tuple[Leader, tuple[float, float]]]:
-    """Leaders for the names that fit nowhere on what they name, each with its point on the page."""
+def spilled_out(
+    labels: list[Label], scene: Scene, scale: float, words: Iterable[Box] = ()
+) -> list[tuple[Leader, tuple[float, float]]]:
+    """Leaders for the names that fit nowhere on what they name, each with its point on the page: their ways keep off
+    the boxes of the `words` that are written, where they can."""
     if not labels:
         return []
     left, _, _, top = scene.bounds
@@ -94,7 +93,7 @@ def spilled_out(labels: list[Label], scene: Scene, scale: float) -> list[tuple[L
             at = sorted((t - left) * scale if flat else (top - t) * scale for t in item.at)
             spans.setdefault(item.side, []).append((at[0], at[-1]))
     found: list[tuple[Leader, tuple[float, float]]] = []
-    taken = [
+    taken = [*words] + [
         way_out(item.side, at[item.side in ("left", "right")], (*at, *at), size)
         for item in scene.items if type(item) is Leader
         for at in [page((*item.point, *item.point))[:2]]

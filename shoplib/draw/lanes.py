@@ -10,6 +10,7 @@ from itertools import pairwise
 from shoplib.draw.lettering import spread, text_width, within
 from shoplib.draw.marks import NORMAL, SMALL
 from shoplib.draw.scene import Chain, Leader, Running
+from shoplib.draw.spilled import Box
 from shoplib.draw.uncrossed import uncrossed
 
 _ARROW = 8.0
@@ -90,6 +91,18 @@ class Lanes:
             self.halos.append(
                 f"M{left - 3:.2f} {top:.2f}H{right + 3:.2f}V{bottom - 1:.2f}H{left - 3:.2f}Z"
             )
+
+    def along_edges(self) -> list[Box]:
+        """What is covered by the names along the edges, where nothing else is written yet, each box as far as the drawn
+        thing: a way out of it that meets the box would run through the name."""
+        found = []
+        for x, y, text, size, _, turned in self.texts:
+            wide, high = text_width(text, size) / 2 + _OFF, size * 0.6
+            wide, high = (high, wide) if turned else (wide, high)
+            left, right = (min(x - wide, self.width - _OFF), max(x + wide, _OFF)) if turned else (x - wide, x + wide)
+            top, bottom = (y - high, y + high) if turned else (min(y - high, self.height - _OFF), max(y + high, _OFF))
+            found.append((left, top, right, bottom))
+        return found
 
     def reach(self, left: float, top: float, right: float, bottom: float) -> None:
         """Widen the page to hold this box."""

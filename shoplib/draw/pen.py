@@ -1,10 +1,10 @@
 """The one pen: a scene becomes SVG text, the same for the screen and for paper."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from html import escape
 
 from shoplib.draw.asking import name_of_line
-from shoplib.draw.labels import Fit, alike, fitting, spilled_out, write_label
+from shoplib.draw.labels import alike, fitting, spilled_out, write_label
 from shoplib.draw.lanes import Lanes
 from shoplib.draw.lettering import wrapped
 from shoplib.draw.letters import ORDINARY, letters
@@ -39,7 +39,8 @@ from shoplib.draw.scene import (
     Slanted,
     Tag,
 )
-from shoplib.draw.tags import words_box, write_tags
+from shoplib.draw.spilled import Box
+from shoplib.draw.tags import place_tags, words_box, write_tags
 from shoplib.measure import MM
 
 UNIT_MM = 0.25
@@ -50,18 +51,27 @@ _LEAST_WIDTH = 420.0
 _LESS = (1.0, 1.3, 1.7)
 """How much smaller than larger letters ask for a thing is drawn, one after another, to make room for them."""
 
+_HARDLY = 0.8
+"""As above, for a drawing so full of numbers that it can be made but little smaller."""
+
 _NEARLY = 0.95
 """What part of the wanted size will do: the edge of a page alone takes that much, and the thing is not drawn small
 for it."""
 
+_MOST_BESIDE = 2
+"""So many numbers at most are put beside a drawing for larger letters: leaders of more would run through one another.
+Judged by eye on the sheets of the shipped projects."""
+
 
 @dataclass(frozen=True, slots=True)
 class Drawn:
-    """SVG text and the size of its page, in units of the drawing."""
+    """SVG text and the size of its page, in units of the drawing; how many numbers of lines had no room in it and stand
+    beside it."""
 
     svg: str
     width: float
     height: float
+    beside: int = 0
 
     @property
     def size_mm(self) -> tuple[float, float]:
@@ -77,7 +87,7 @@ def draw(scene: Scene, fit: tuple[float, float] = (640.0, 440.0), asked: str = "
     it again, as `data-ask`.
 
     Where larger letters are wanted (`letters.drawn_with`) the drawn thing is made smaller until the page is as
-    much smaller, as far as its words allow, and the page is shown larger: only the letters seem to grow.
+    much smaller, as far as its words and numbers allow, and the page is shown larger: only the letters seem to grow.
     """
     width, height = scene.size
     scale, larger = min(fit[0] / width, fit[1] / height), letters()
@@ -87,6 +97,11 @@ def draw(scene: Scene, fit: tuple[float, float] = (640.0, 440.0), asked: str = "
     best, most = page, 0.0
     for less in _LESS:
         tried = _page(scene, scale / (less * larger), on_paper=False, asked=asked, larger=larger)
+        if tried.beside > max(page.beside, _MOST_BESIDE):
+            if less == 1.0:
+                tried = _page(scene, scale / (_HARDLY * larger), on_paper=False, asked=asked, larger=larger)
+                best = best if tried.beside > max(page.beside, _MOST_BESIDE) else tried
+            break
         grown = max(page.width, page.height) / max(tried.width, tried.height)  # on a place as wide as it is high
         if grown > most:
             best, most = tried, grown
@@ -106,59 +121,60 @@ def draw_to_scale(scene: Scene, ratio: float) -> Drawn:
 def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: float = ORDINARY) -> Drawn:
     left, _, _, top = scene.bounds
     lanes = Lanes(scene.size[0] * scale, scene.size[1] * scale)
-    body: list[str] = []
-    words: list[str] = []
-    leaders: dict[str, list[Leader]] = {}
-    asks: dict[str, list[str]] = {}
-    rows: list[tuple[int, Chain | Running]] = []
-    spilled: list[Label] = []
-    tags: list[Tag] = []
-    named: list[tuple[Label, Fit]] = []
-    fits = alike(scene, scale)
-    for number, item in enumerate(scene.items):
-        kind = type(item)
-        if kind is Shape:
-            body.append(_shape(item, left, top, scale))
-        elif kind is Slanted:
-            body.append(_slanted(item, left, top, scale))
-        elif kind is Region:
-            body.append(_region(item, left, top, scale))
-        elif kind is Line:
-            body.append(_line(item, left, top, scale))
-        elif kind is Disc:
-            body.append(_disc(item, left, top, scale))
-        elif kind is Label:
-            ask = f"{asked}{number}.0" if asked and item.sizes else ""
-            fit = fits[number] if item.sizes else fitting(item, scale)
-            if not write_label(item, left, top, scale, words, ask, fit):
-                spilled.append(item)
-            elif fit:
-                named.append((item, fit))
-        elif kind is Tag:
-            tags.append(item)
-        elif kind is EdgeText:
+    body = [_DRAWN[type(item)](item, left, top, scale) for item in scene.items if type(item) in _DRAWN]
+    for item in scene.items:
+        if type(item) is EdgeText:
             _edge_text(item, left, top, scale, lanes)
-        elif kind is Leader:
-            leaders.setdefault(item.side, []).append(item)
-            asks.setdefault(item.side, []).append(f"{number}.0" if asked and item.size else "")
-        else:
-            rows.append((number, item))
-    if tags:
-        taken = [words_box(item, fit, left, top, scale) for item, fit in named]
-        beside = write_tags(tags, taken, left, top, scale, words)
-        spilled += [Label((*tag.start, *tag.end), (tag.text,)) for tag in beside]
-    points = {
-        side: [((i.point[0] - left) * scale, (top - i.point[1]) * scale) for i in items]
-        for side, items in leaders.items()
-    }
-    for leader, point in spilled_out(spilled, scene, scale):
-        leaders.setdefault(leader.side, []).append(leader)
-        asks.setdefault(leader.side, []).append("")
-        points.setdefault(leader.side, []).append(point)
-    for side, items in leaders.items():
-        lanes.leaders(side, points[side], items, asks[side])
-    _rows(rows, scene, scale, lanes)
-    return _finish(scene, lanes, body, words, on_paper, asked, larger)
+    words: list[str] = []
+    rest = _words_within(scene, scale, asked, words)
+    rest = replace(rest, covered=(*rest.covered, *lanes.along_edges()))
+    _leaders(scene, scale, asked, rest, lanes)
+    _rows([(number, item) for number, item in enumerate(scene.items) if type(item) in (Chain, Running)],
+          scene, scale, lanes)
+    drawn = _finish(scene, lanes, body, words, on_paper, asked, larger)
+    return replace(drawn, beside=len(rest.numbers))
+
+
+@dataclass(frozen=True, slots=True)
+class _Rest:
+    """Labels and numbers of lines that have no room within a drawing, and what the words cover that have."""
+
+    labels: tuple[Label, ...]
+    numbers: tuple[Tag, ...]
+    covered: tuple[Box, ...]
+
+
+def _words_within(scene: Scene, scale: float, asked: str, words: list[str]) -> _Rest:
+    """Write the labels and the numbers on lines that fit."""
+    left, _, _, top = scene.bounds
+    items = scene.items
+    labels = {number: item for number, item in enumerate(items) if type(item) is Label}
+    fits = {number: fitting(item, scale) for number, item in labels.items() if not item.sizes} | alike(scene, scale)
+    named = {number: (item, fits[number]) for number, item in labels.items() if fits[number]}
+    placed = place_tags((item for item in items if type(item) is Tag), named, left, top, scale)
+    for number, fit in placed.fits.items():
+        ask = f"{asked}{number}.0" if asked and labels[number].sizes else ""
+        write_label(labels[number], left, top, scale, words, ask, fit)
+    write_tags(placed, words)
+    spilled = tuple(item for number, item in labels.items() if number not in named)
+    covered = [words_box(labels[number], fit, left, top, scale) for number, fit in placed.fits.items()]
+    return _Rest(spilled, placed.beside, (*covered, *(box for _, box in placed.boxes)))
+
+
+def _leaders(scene: Scene, scale: float, asked: str, rest: _Rest, lanes: Lanes) -> None:
+    """The leaders of the scene, side by side, and those of what has no room within it, clear of the words there."""
+    left, _, _, top = scene.bounds
+    sides: dict[str, list[tuple[tuple[float, float], Leader, str]]] = {}
+    for number, item in enumerate(scene.items):
+        if type(item) is Leader:
+            point = (item.point[0] - left) * scale, (top - item.point[1]) * scale
+            sides.setdefault(item.side, []).append((point, item, f"{number}.0" if asked and item.size else ""))
+    spilled = [*rest.labels, *(Label((*tag.start, *tag.end), (tag.text,)) for tag in rest.numbers)]
+    for leader, point in spilled_out(spilled, scene, scale, rest.covered):
+        sides.setdefault(leader.side, []).append((point, leader, ""))
+    for side, led in sides.items():
+        points, items, asks = zip(*led, strict=True)
+        lanes.leaders(side, list(points), list(items), list(asks))
 
 
 def _rows(rows: list[tuple[int, Chain | Running]], scene: Scene, scale: float, lanes: Lanes) -> None:
@@ -337,6 +353,10 @@ def _disc(item: Disc, left: int, top: int, scale: float) -> str:
     start = (f'<circle cx="{x:.2f}" cy="{y:.2f}" r="{radius:.2f}" '
              f'fill="{paint}" stroke="{ink}" stroke-width="{wide:g}"')
     return f"{start}><title>{escape(item.name, quote=False)}</title></circle>" if item.name else f"{start}/>"
+
+
+_DRAWN = {Shape: _shape, Slanted: _slanted, Region: _region, Line: _line, Disc: _disc}
+"""What stands on the ground of the page, under all words: how each is drawn."""
 
 
 def _edge_text(item: EdgeText, left: int, top: int, scale: float, lanes: Lanes) -> None:

@@ -9,9 +9,9 @@ Box = tuple[float, float, float, float]
 Span = tuple[float, float]
 Place = tuple[str, tuple[float, float]]
 
-_IN_A_DIMENSION, _BESIDE_DIMENSIONS, _ACROSS_SOMETHING, _ACROSS_A_LEADER = 100.0, 15.0, 60.0, 300.0
+_IN_A_DIMENSION, _BESIDE_DIMENSIONS, _ACROSS_SOMETHING, _ACROSS_WHAT_IS_TAKEN = 100.0, 15.0, 60.0, 300.0
 """What a side costs, in units of the page: a name between the ends of a dimension would read as its own."""
-_ALONG = (0.5, 0.15, 0.85, 0.3, 0.7)
+_ALONG = (0.5, 0.15, 0.85, 0.3, 0.7, 0.05, 0.95, 0.4, 0.6, 0.22, 0.78)
 """Where along the thing its leader may begin, the best first."""
 _INSIDE = 4.0
 
@@ -21,8 +21,8 @@ def nearest(thing: Box, size: tuple[float, float], spans: dict[str, list[Span]],
     """The one of `sides` to write a name on, and the point of the thing where its leader begins.
 
     `size` is that of the drawn thing, `spans` are the stretches that have a dimension along each side, and `others`
-    what else is drawn: a leader straight out crosses none of them where it can be helped, and none of the ways
-    `taken` by other leaders.
+    what else is drawn: a leader straight out crosses none of them where it can be helped, and nothing that is `taken`
+    by words or by the ways of other leaders.
 
     >>> nearest((2, 40, 12, 60), (100, 100), {}, [])
     ('left', (6.0, 50.0))
@@ -46,7 +46,7 @@ def nearest(thing: Box, size: tuple[float, float], spans: dict[str, list[Span]],
             cost += _IN_A_DIMENSION * any(a <= along <= b for a, b in here)
             way = way_out(side, along, thing, size)
             cost += _ACROSS_SOMETHING * sum(_meets(way, box) for box in others)
-            cost += _ACROSS_A_LEADER * sum(_meets(way, box) for box in taken)
+            cost += _ACROSS_WHAT_IS_TAKEN * sum(_meets(way, box) for box in taken)
             if least is None or cost < least:
                 out = {"right": right - deep[0], "left": left + deep[0], "above": top + deep[1],
                        "below": bottom - deep[1]}[side]

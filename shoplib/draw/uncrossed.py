@@ -46,6 +46,24 @@ def cross(one: Stroke, other: Stroke) -> bool:
     return _turn(a, b, c) * _turn(a, b, d) < 0 and _turn(c, d, a) * _turn(c, d, b) < 0
 
 
+def runs_through(stroke: Stroke, box: tuple[float, float, float, float]) -> bool:
+    """Whether a stroke runs through a box (left, top, right, bottom): the parts of it that lie between each two
+    opposite sides have some in common.
+
+    >>> runs_through(((0, 0), (9, 9)), (2, 3, 5, 8)), runs_through(((0, 0), (9, 9)), (5, 1, 9, 3))
+    (True, False)
+    """
+    low, high = 0.0, 1.0
+    for at, end, least, most in zip(*stroke, box[:2], box[2:], strict=True):
+        if at == end:
+            if not least < at < most:
+                return False
+            continue
+        first, last = sorted(((least - at) / (end - at), (most - at) / (end - at)))
+        low, high = max(low, first), min(high, last)
+    return low < high
+
+
 def crossing(strokes: list[Stroke]) -> np.ndarray:
     """Each pair of strokes that `cross`, by their numbers, the lower first; all of many pairs are asked at once.
 

@@ -10,15 +10,21 @@ from xml.etree import ElementTree as ET
 
 import pytest
 
+from shoplib.buying.laid_out import laid_out
 from shoplib.documents.cut_order_file import cut_order_csv
+from shoplib.documents.fitted import fitted
 from shoplib.documents.sheets_file import sheets_text
 from shoplib.draw.letters import LARGE, drawn_with
 from shoplib.draw.pen import draw
 from shoplib.draw.scene import Chain, Label, Line, Scene, Shape, Tag
 from shoplib.draw.sheet_layout import SAW_CUT, sheet_layout, sheet_scenes
 from shoplib.measure import MM, write_brief
+from shoplib.model.cabinet import solve
+from shoplib.model.project import ImpossibleProject
 from tests.buying.laid import NAMES, laid
+from tests.draw.leaders_read import leaders, run_through
 from tests.draw.test_pen import outside, overlaps, text_boxes
+from tests.random_projects import project
 
 EACH = pytest.mark.parametrize("name", NAMES)
 
@@ -56,6 +62,24 @@ def test_no_words_lie_on_others_or_off_the_page(name, size):
             svg = draw(scene)
         assert (sheet.name, overlaps(svg)) == (sheet.name, [])
         assert outside(svg) == []
+        assert run_through(svg) == []
+
+
+def test_on_sheets_of_other_projects_hardly_a_leader_runs_through_words(count):
+    """As they are printed, laid out in no time. By our own count of 60 projects, a sheet in a hundred is so full that
+    one does, all of them with strips narrower than a letter."""
+    full, looked_at = [], 0
+    for seed in range(count(8, 60)):
+        try:
+            found = laid_out(solve(project(seed)), 0)
+        except ImpossibleProject:
+            continue  # a board is larger than all sheets
+        for sheet, scene in sheet_scenes(found):
+            svg = fitted(scene, (170.0, 150.0), found.cabinet.style.unit).svg
+            assert overlaps(svg) == [] and outside(svg) == [], (seed, sheet.name)
+            looked_at += 1
+            full += [(seed, sheet.name)] if run_through(svg) else []
+    assert looked_at > 25 and len(full) <= looked_at // 50, full
 
 
 @EACH
@@ -194,6 +218,32 @@ def test_every_piece_that_is_cut_further_is_named_in_the_legend_with_its_step(na
             (piece, row["step"]) for row in table if row["comes_off"]
             for piece in re.findall(rf"(?:^|; ){sheet.name}, piece ([0-9]+), [0-9]", row["comes_off"])
         }
+
+
+def test_words_over_the_whole_of_a_cut_say_less_to_make_room_for_its_number():
+    """As on the box sheet of the case under the bench, where leaders struck through the names of parts."""
+    whole = (0, 0, 100 * MM, 100 * MM)
+    room = (0, 46 * MM, 100 * MM, 54 * MM)
+    tag = Tag((0, 50 * MM), (100 * MM, 50 * MM), "50", whole)
+    for texts, told in ((("m" * 38, "m" * 36, "A"), "A"), (("m" * 38, "m" * 30, "A"), "m" * 30)):
+        svg = draw(Scene("Sheet", "mm", "A sheet.", whole, (Shape((whole,), "case"), Label(room, texts), tag)))
+        assert overlaps(svg) == [] and leaders(svg) == []
+        words = [text for text, _ in text_boxes(svg)]
+        assert "50" in words and [text for text in texts if text in words] == [told]
+
+
+def test_a_number_without_room_on_its_cut_stands_near_it_with_a_short_line_to_it():
+    """Two short cuts 1 mm apart (4.4 units of the page, a number is 11.5 high): one has its number on it, the other a
+    line to its own."""
+    whole = (0, 0, 100 * MM, 100 * MM)
+    tags = tuple(Tag((48 * MM, y * MM), (52 * MM, y * MM), str(y), whole) for y in (50, 51))
+    svg = draw(Scene("Sheet", "mm", "A sheet.", whole, (Shape((whole,), "case"), *tags)))
+    assert overlaps(svg) == [] and leaders(svg) == []
+    [line] = re.findall(r'M([-0-9.]+) ([-0-9.]+)L([-0-9.]+) ([-0-9.]+)" stroke="#1d1f21" stroke-width="0.7"', svg)
+    x, y, x1, y1 = map(float, line)
+    left, top, right, bottom = dict(text_boxes(svg))["51"]
+    assert 48 * 4.4 <= x <= 52 * 4.4 and y == pytest.approx(49 * 4.4)
+    assert left < x1 < right and top < y1 < bottom and not top < y < bottom
 
 
 def test_numbers_stand_clear_of_words_or_beside_the_drawing():
