@@ -22,7 +22,7 @@ from shoplib.measure import MM, write_brief
 from shoplib.model.cabinet import solve
 from shoplib.model.project import ImpossibleProject
 from tests.buying.laid import NAMES, laid
-from tests.draw.leaders_read import leaders, run_through
+from tests.draw.leaders_read import leaders, meets, run_through
 from tests.draw.test_pen import outside, overlaps, text_boxes
 from tests.random_projects import project
 
@@ -233,17 +233,21 @@ def test_words_over_the_whole_of_a_cut_say_less_to_make_room_for_its_number():
 
 
 def test_a_number_without_room_on_its_cut_stands_near_it_with_a_short_line_to_it():
-    """Two short cuts 1 mm apart (4.4 units of the page, a number is 11.5 high): one has its number on it, the other a
-    line to its own."""
+    """Words close below a short cut and the number of another close above it; 1 mm is 4.4 units of the page, a number
+    11.5 high."""
     whole = (0, 0, 100 * MM, 100 * MM)
-    tags = tuple(Tag((48 * MM, y * MM), (52 * MM, y * MM), str(y), whole) for y in (50, 51))
-    svg = draw(Scene("Sheet", "mm", "A sheet.", whole, (Shape((whole,), "case"), *tags)))
+    words = Label((30 * MM, 454 * MM // 10, 70 * MM, 494 * MM // 10), ("m" * 14,))
+    above = Tag((50 * MM, 51 * MM), (50 * MM, 54 * MM), "7", whole)
+    tag = Tag((48 * MM, 50 * MM), (52 * MM, 50 * MM), "50", whole)
+    svg = draw(Scene("Sheet", "mm", "A sheet.", whole, (Shape((whole,), "case"), words, above, tag)))
     assert overlaps(svg) == [] and leaders(svg) == []
     [line] = re.findall(r'M([-0-9.]+) ([-0-9.]+)L([-0-9.]+) ([-0-9.]+)" stroke="#1d1f21" stroke-width="0.7"', svg)
     x, y, x1, y1 = map(float, line)
-    left, top, right, bottom = dict(text_boxes(svg))["51"]
-    assert 48 * 4.4 <= x <= 52 * 4.4 and y == pytest.approx(49 * 4.4)
-    assert left < x1 < right and top < y1 < bottom and not top < y < bottom
+    boxes = dict(text_boxes(svg))
+    left, top, right, bottom = boxes["50"]
+    assert 48 * 4.4 <= x <= 52 * 4.4 and y == pytest.approx(50 * 4.4)
+    assert left < x1 < right and top < y1 < bottom < y
+    assert not any(meets((x, y, x1, y1), boxes[text]) for text in ("7", "m" * 14))
 
 
 def test_numbers_stand_clear_of_words_or_beside_the_drawing():
