@@ -16,7 +16,7 @@ ROOMS = [
     "joints", "model", "tables", "layout", "measure",
 ]
 # Within printed, from top to bottom.
-SHELVES = ["everything", "plan", "build", "true_scale", "told", "typeset"]
+SHELVES = ["into_folder", "everything", "plan", "build", "true_scale", "told", "typeset"]
 ABOVE_ALL = "commands"
 BEFORE_ALL = {"start", "__main__", "__init__"}  # what runs before anything is installed
 PANELS_ONLY = {"ipywidgets", "anywidget"}

@@ -16,7 +16,7 @@ STOPPED = 130
 def main(words: list[str]) -> int:
     """Run the command that the first of `words` names on the rest; return its exit status."""
     command, *operands = words
-    if any(word.startswith("-") for word in operands):
+    if any(word.startswith("--") for word in operands):
         print(f"{command}: no options are read here; type `python3 -m shoplib {command} --help`.", file=sys.stderr)
         return 2
     said = io.StringIO()

@@ -1,6 +1,7 @@
 """What is asked for by name: the paper, and the date at the head of a page."""
 
 from shoplib.documents.paper import PAPERS
+from shoplib.documents.typeset import has_sign
 
 _LONGEST_DATE = 30
 
@@ -20,13 +21,28 @@ def paper_called(text: str) -> str:
     return text.lower()
 
 
+def folder_called(text: str) -> str:
+    """The folder to write into; raises NotUnderstood where none is named.
+
+    >>> folder_called("my_prints")
+    'my_prints'
+    """
+    if not text.strip():
+        raise NotUnderstood("No folder is named to print into: name one, such as my_prints.")
+    return text
+
+
 def date_printed(text: str) -> str:
-    """The date in one line; raises NotUnderstood where the head of the page has no room for it.
+    """The date in one line; raises NotUnderstood where the head of the page has no room for it, or no letters.
 
     >>> date_printed("  3 May ")
     '3 May'
     """
     line = " ".join(text.split())
+    strange = [sign for sign in line if not has_sign(sign)]
+    if strange:
+        sign = f" ({strange[0]})" if strange[0].isprintable() else ""
+        raise NotUnderstood(f"The date has a sign that the papers have no letter for{sign}: write it with others.")
     if len(line) > _LONGEST_DATE:
         raise NotUnderstood(f"The date has {len(line)} letters, and the head of the page room for {_LONGEST_DATE}.")
     return line

@@ -5,13 +5,29 @@ from functools import cache
 from importlib.resources import files
 
 import typst
+from matplotlib.ft2font import FT2Font
+
+_FONTS = files("matplotlib") / "mpl-data" / "fonts" / "ttf"
 
 
 @cache
 def _fonts() -> typst.Fonts:
     """DejaVu Sans as matplotlib ships it: the same letters on every machine, whatever is installed there."""
-    folder = files("matplotlib") / "mpl-data" / "fonts" / "ttf"
-    return typst.Fonts(include_system_fonts=False, include_embedded_fonts=True, font_paths=[str(folder)])
+    return typst.Fonts(include_system_fonts=False, include_embedded_fonts=True, font_paths=[str(_FONTS)])
+
+
+@cache
+def _signs() -> frozenset[int]:
+    return frozenset(FT2Font(str(_FONTS / "DejaVuSans.ttf")).get_charmap())
+
+
+def has_sign(sign: str) -> bool:
+    """Whether the papers have a letter for the sign; for any other an empty box would be printed.
+
+    >>> has_sign("é"), has_sign("月"), has_sign(chr(27))
+    (True, False, False)
+    """
+    return sign.isprintable() and ord(sign) in _signs()
 
 
 def typeset(template: str, data: dict, room: str = "shoplib.documents") -> bytes:

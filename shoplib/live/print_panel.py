@@ -9,7 +9,7 @@ from IPython.display import display
 
 from shoplib.buying.laid_out import laid_out
 from shoplib.documents.asked import NotUnderstood, date_printed, paper_name
-from shoplib.documents.atomic import WriteError, write_files
+from shoplib.documents.atomic import WriteError
 from shoplib.documents.examples import PROJECTS
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.project_file import ProjectFileError
@@ -17,7 +17,8 @@ from shoplib.live.keep_box import FOLDER
 from shoplib.live.large_type import enlarge
 from shoplib.live.wake import left_behind
 from shoplib.model.project import ImpossibleProject
-from shoplib.printed.everything import ABOUT, HOW_TO_PRINT, NOT_YET, TEMPLATES, Printed, print_project
+from shoplib.printed.everything import ABOUT, print_project
+from shoplib.printed.into_folder import Told, put_into, try_to_print_into
 
 INTO = "my_prints"
 SECONDS = 10.0
@@ -71,49 +72,64 @@ class PrintPanel:
         """Print the chosen project, and say what came of it; a fault is one sentence, and then nothing is written."""
         self.links.outputs = ()
         file = Path(self.project.value)
-        to = Path(INTO) / file.stem
+        to = self._into(file)
         self.button.disabled = True
         try:
+            date = date_printed(self.date.value)
+            try_to_print_into(self._folder / to)
             self._tell(f"Laying out, {self._seconds:g} seconds at most, then printing.")
             paper = PAPERS[self.paper.value] if self.paper.value else None
-            printed = print_project(file, paper, date_printed(self.date.value),
-                                    lambda cabinet: laid_out(cabinet, self._seconds))
-            write_files(self._folder / to, printed.files)
+            printed = print_project(file, paper, date, lambda cabinet: laid_out(cabinet, self._seconds))
+            told = put_into(self._folder / to, printed, to.as_posix())
         except (ProjectFileError, ImpossibleProject, NotUnderstood, WriteError) as fault:
             self._tell(str(fault))
             return
+        except KeyboardInterrupt:
+            self._tell("Stopped.")
+            return
         finally:
             self.button.disabled = False
-        self._tell(*filter(None, [
-            printed.verdict,
-            f"Printed into the folder {to.as_posix()} on {paper_name(printed.paper.name)} paper. {HOW_TO_PRINT}",
-            f"No sheets are in it: {printed.not_laid_out}" if printed.not_laid_out else "",
-            *(f"STOP: {text}" for text in printed.stops),
-            NOT_YET if printed.stops else "",
-        ]))
-        self.links.outputs = (_links(to, printed),)
+        self._tell(*told.verdict, f"{told.where}.", *told.afterwards)
+        self.links.outputs = (_links(to, told),)
 
     def _projects(self) -> list[tuple[str, str]]:
-        own = [*(self._folder / FOLDER).glob("*.toml"), *self._folder.glob("*.toml"), *_ROOT.glob("*.toml")]
-        own = sorted((path for path in own if path.name not in _NO_PROJECTS), key=lambda path: path.name.casefold())
-        examples = sorted(PROJECTS.glob("*.toml"))
-        return [(path.stem, str(path)) for path in own] + [
-            (f"example: {path.stem.replace('_', ' ')}", str(path)) for path in examples
-        ]
+        """Each with the place where it lies, for two of one name may lie in two places."""
+        found: dict[Path, str] = {}
+        for place, (begins, _) in self._places().items():
+            for path in sorted(place.glob("*.toml"), key=lambda path: path.name.casefold()):
+                if path.name not in _NO_PROJECTS:
+                    name = path.stem.replace("_", " ") if place == PROJECTS else path.stem
+                    found.setdefault(path.resolve(), f"{begins}{name}")
+        return [(name, str(path)) for path, name in found.items()]
+
+    def _places(self) -> dict[Path, tuple[str, str]]:
+        """Where projects lie: how their names begin in the list, and in which folder of `INTO` they are printed."""
+        return {
+            _ROOT: ("", ""),
+            self._folder / FOLDER: ("saved on a panel: ", "saved"),
+            self._folder: ("beside this page: ", "beside_the_page"),
+            PROJECTS: ("example: ", "examples"),
+        }
+
+    def _into(self, file: Path) -> Path:
+        """A folder of its own for each project, whatever else has the same name."""
+        of = {place.resolve(): folder for place, (_, folder) in reversed(self._places().items())}
+        return Path(INTO) / of[file.parent.resolve()] / file.stem
 
     def _tell(self, *lines: str) -> None:
         self.says.value = f'<div role="status">{"".join(f"<p>{escape(line)}</p>" for line in lines)}</div>'
 
 
-def _links(to: Path, printed: Printed) -> dict:
+def _links(to: Path, told: Told) -> dict:
     """Links to the files, as a page shows them; the notebook's own way of linking opens them beside it."""
-    named = [(name, about) for name, about in ABOUT.items() if name in printed.files]
-    items = "".join(
-        f'<li><a href="{quote((to / name).as_posix())}" target="_blank">{escape(name)}</a>: {escape(about)}</li>'
-        for name, about in named
-    )
-    templates = sum(name.startswith(TEMPLATES) for name in printed.files)
-    items += f"<li>{TEMPLATES}: {templates} templates as SVG, in millimetres</li>" if templates else ""
-    plain = "\n".join(f"{name}: {about}" for name, about in named)
+    items = "".join(f"<li>{_linked(to, name)}: {escape(about)}</li>" for name, about in told.files)
+    plain = "\n".join(f"{name}: {about}" for name, about in told.files)
     return {"output_type": "display_data", "data": {"text/plain": plain, "text/html": f"<ul>{items}</ul>"},
             "metadata": {}}
+
+
+def _linked(to: Path, name: str) -> str:
+    """The name as a link; without one where it stands for several files."""
+    if name not in ABOUT:
+        return escape(name)
+    return f'<a href="{quote((to / name).as_posix())}" target="_blank">{escape(name)}</a>'

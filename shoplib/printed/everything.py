@@ -11,10 +11,11 @@ from shoplib.documents.before_cutting import STOPPED
 from shoplib.documents.cut_list_file import cut_list_csv
 from shoplib.documents.cut_order_file import cut_order_csv
 from shoplib.documents.decimal_comma import with_decimal_comma
-from shoplib.documents.paper import AT_FULL_SIZE, LAY_A_RULE, PAPERS, USUAL, Paper
+from shoplib.documents.paper import AT_FULL_SIZE, PAPERS, USUAL, Paper
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.plan_words import verdict
 from shoplib.documents.project_file import read_project
+from shoplib.documents.project_text import project_text
 from shoplib.documents.sheets_file import sheets_text
 from shoplib.documents.to_measure import to_measure_text
 from shoplib.draw.pen import draw
@@ -47,16 +48,8 @@ ABOUT = {
 
 TRUE_SCALE = f"True scale: print {AT_FULL_SIZE}; measure the bars."
 
-HOW_TO_PRINT = (
-    f"Print {AT_FULL_SIZE}, and {LAY_A_RULE}. Read the cautions, the first pages of the plan set, before you cut."
-)
-"""What is said beside the files."""
-
 TEMPLATES = "templates/"
 """The folder of the templates as SVG, in the folder that is printed into."""
-
-NOT_YET = "The boards do not go together yet, and every page says so: cut nothing before."
-"""What is said beside the papers of a plan that a check stops."""
 
 WRITTEN_SIZES = "Work to the written sizes; do not measure from the paper."
 
@@ -68,7 +61,7 @@ class Printed:
     `not_laid_out` is empty, or the sentence that says why its boards are on no sheet.
     """
 
-    name: str
+    stamp: Stamp
     verdict: str
     stops: tuple[str, ...]
     paper: Paper
@@ -94,30 +87,23 @@ def print_project(
         refused = str(fault)
     stops = told_once([finding.text for finding in findings if finding.level == "stop"])
     return Printed(
-        cabinet.name, verdict(cabinet, findings, in_use), tuple(stops), paper,
+        stamp_of(cabinet, findings, in_use, found, date), verdict(cabinet, findings, in_use), tuple(stops), paper,
         print_files(cabinet, findings, in_use, found, paper, date, refused), refused,
     )
-
-
-def left_over(folder: Path, files: Iterable[str]) -> list[str]:
-    """Drawings and templates that lie in the folder from another plan: none of those that this one has.
-
-    >>> left_over(Path("no_such_folder"), ["plan_set.pdf"])
-    []
-    """
-    there = [*folder.glob("exploded-*.svg"), *folder.glob(f"{TEMPLATES}*.svg")]
-    return sorted({path.relative_to(folder).as_posix() for path in there} - set(files))
 
 
 def stamp_of(
     cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding], found: LaidOut | None, date: str = ""
 ) -> Stamp:
-    """What marks each page: its fingerprint is that of the plan and of the sheets as they are laid out.
+    """What marks each page: its fingerprint is that of the project, of the plan and of the sheets as they are laid out.
 
-    A finding of level stop puts the warning across each page.
+    Paper and date have no part in it: a page on another paper or of another day is of the same plan. A finding of level
+    stop puts the warning across each page.
     """
     findings = tuple(findings)
-    contents = [plan_text(cabinet, findings, in_use), *([sheets_text(found)] if found else [])]
+    contents = [
+        project_text(cabinet.project), plan_text(cabinet, findings, in_use), *([sheets_text(found)] if found else []),
+    ]
     stopped = STOPPED if any(finding.level == "stop" for finding in findings) else ""
     return Stamp(cabinet.name, fingerprint(*contents), date, stopped)
 

@@ -1,20 +1,26 @@
 """`print` writes all papers of a project, whole or not at all, each page with the same stamp."""
 
+import json
 import os
 import re
+import shutil
 import signal
 import subprocess
 import sys
 import time
 from functools import cache
 from pathlib import Path
+from xml.etree import ElementTree
 
 import pypdf
 import pytest
 
 from shoplib.commands import print as command
+from shoplib.documents.atomic import HALFWAY
 from shoplib.documents.before_cutting import STOPPED
 from shoplib.documents.examples import project_path
+from shoplib.documents.last_print import LastPrint, last_print, record
+from shoplib.printed import into_folder
 
 ROOT = Path(__file__).parents[2]
 PRINTED = ("plan_set.pdf", "labels.pdf", "story_stick.pdf", "templates.pdf")
@@ -43,7 +49,7 @@ def test_everything_is_written(printed):
     names = {str(path.relative_to(printed)) for path in printed.rglob("*") if path.is_file()}
     assert names >= {*PRINTED, "cut_list.csv", "cut_list_comma.csv", "exploded-view.svg", "assembled-view.svg"}
     assert any(name.startswith("templates/") for name in names)
-    assert [name for name in names if "part" in Path(name).suffix] == []
+    assert [name for name in names if "part" in Path(name).suffix or HALFWAY in name] == []
 
 
 @pytest.mark.parametrize("name", PRINTED)
@@ -89,7 +95,91 @@ def test_what_another_plan_left_in_the_folder_is_told(tmp_path, capsys):
         (tmp_path / name).write_text("old", encoding="utf-8")
     command.run(str(project_path("wheel_wall_drawers")), str(tmp_path), "", "", "0")
     said = " ".join(capsys.readouterr().out.split())
-    assert "Not of this plan, and best taken out of the folder: exploded-bay-9-drawer-9.svg, templates/99" in said
+    left = "exploded-bay-9-drawer-9.svg and templates/99-holes-for-pegs.svg"
+    assert f"Not of this print, and best taken out of the folder if you do not know it: {left}." in said
+
+
+def test_the_next_print_takes_away_what_the_last_one_wrote_and_nothing_else(tmp_path, capsys):
+    """Of two projects in one folder: drawings of the first go, a file changed by hand and one's own stay."""
+    to, first = tmp_path / "out", str(project_path("wheel_wall_drawers"))
+    command.run(first, str(to), "", "", "0")
+    plan = stamped(to / "labels.pdf")[0][0]
+    first_names = set(last_print(to).digests)
+    mine = {"templates/my-own.svg": b"mine", "notes.txt": b"mine"}
+    for name, content in mine.items():
+        (to / name).write_bytes(content)
+    (to / "to_measure.toml").write_bytes(b"filled in")
+    capsys.readouterr()
+    command.run(str(project_path("finger_jointed_drawers")), str(to), "", "", "0")
+    said = " ".join(capsys.readouterr().out.split())
+    there = {str(path.relative_to(to)): path for path in to.rglob("*") if path.is_file()}
+    gone = first_names - set(last_print(to).digests)
+    assert gone and not gone & set(there) and f"print does not have it: {min(gone)}" in said
+    assert all(there[name].read_bytes() == content for name, content in mine.items())
+    assert there["to_measure-as-you-left-it.toml"].read_bytes() == b"filled in"
+    assert "best taken out of the folder if you do not know it: templates/my-own.svg." in said
+    assert f"Before, plan {plan} lay there: put its printed pages away." in said
+    assert "What you had changed there is kept: to_measure-as-you-left-it.toml." in said
+
+
+def test_what_was_changed_by_hand_is_not_taken_away(tmp_path):
+    for name in ("same.svg", "changed.svg"):
+        (tmp_path / name).write_bytes(b"new")
+    before = LastPrint("2222-3333", json.loads(record("", {"same.svg": b"new", "changed.svg": b"old"}))["files"])
+    assert before.no_longer_made(tmp_path, {}) == ["same.svg"]
+    assert before.changed_by_hand(tmp_path, {}) == {}
+    assert before.changed_by_hand(tmp_path, {"changed.svg": b"newer"}) == {"changed-as-you-left-it.svg": b"new"}
+    (tmp_path / "changed-as-you-left-it.svg").write_bytes(b"")
+    assert list(before.changed_by_hand(tmp_path, {"changed.svg": b"newer"})) == ["changed-as-you-left-it-2.svg"]
+
+
+def test_a_print_of_an_older_kind_that_says_nothing_of_itself_is_left_alone(tmp_path):
+    (tmp_path / ".last_print.json").write_text('{"plan": "2222-3333", "files": {"../a.txt": "x"}}', encoding="utf-8")
+    assert last_print(tmp_path) is None
+    (tmp_path / ".last_print.json").write_text("[]", encoding="utf-8")
+    assert last_print(tmp_path) is None
+    (tmp_path / ".last_print.json").write_bytes(record("2222-3333", {"a.txt": b"a"}))
+    assert last_print(tmp_path).plan == "2222-3333"
+    (tmp_path / HALFWAY).write_bytes(b"")
+    assert last_print(tmp_path) is None, "after a killed run nobody knows which file is whose"
+
+
+@pytest.mark.parametrize(("to", "said"), [("file", "is a file where a folder is needed"), (" ", "No folder is named")])
+def test_where_nothing_can_be_written_is_told_before_anything_is_worked_out(tmp_path, capsys, monkeypatch, to, said):
+    (tmp_path / "file").write_bytes(b"mine")
+    monkeypatch.setattr(command, "print_project", lambda *_: pytest.fail("the long work was begun"))
+    to = str(tmp_path / to) if to.strip() else to
+    assert command.run(str(project_path("wheel_wall_drawers")), to, "", "", "0") == command.NOTHING
+    assert said in " ".join(capsys.readouterr().err.split())
+    assert [path.name for path in tmp_path.iterdir()] == ["file"]
+
+
+MARKUP = "#set text(red) _it_ $x$ [y] @ref & co `raw` ~ -- 'q' #1"
+
+
+def test_odd_names_and_dates_are_printed_as_they_are_typed(tmp_path):
+    """Nothing is run as markup, neither by the typesetter nor in the drawings."""
+    text = project_path("wheel_wall_drawers").read_text(encoding="utf-8")
+    (tmp_path / "odd.toml").write_text(text.replace("Two drawers over the wheel bench", MARKUP), encoding="utf-8")
+    date = "*3* #[May] <b> & \\u{41}"
+    assert command.run(str(tmp_path / "odd.toml"), str(tmp_path / "out"), "letter", date, "0") == 0
+    for name in PRINTED:
+        for text in texts(tmp_path / "out" / name):
+            assert MARKUP in " ".join(text.split()) and date in " ".join(text.split())
+    for path in (tmp_path / "out").rglob("*.svg"):
+        ElementTree.parse(path)
+    template = next((tmp_path / "out" / "templates").glob("*.svg"))
+    assert MARKUP in " ".join(ElementTree.parse(template).getroot().itertext())
+
+
+def test_the_longest_name_and_date_have_room_at_the_head_of_the_page(tmp_path):
+    text = project_path("wheel_wall_drawers").read_text(encoding="utf-8")
+    name, date = "Wide " * 15 + "words", "Sunday, 29th of November, 2026"
+    (tmp_path / "long.toml").write_text(text.replace("Two drawers over the wheel bench", name), encoding="utf-8")
+    command.run(str(tmp_path / "long.toml"), str(tmp_path / "out"), "letter", date, "0")
+    for paper in PRINTED:
+        for text in texts(tmp_path / "out" / paper):
+            assert any(date in line for line in text.splitlines()), "the date stands in one line"
 
 
 def test_boards_that_fit_no_sheet_are_printed_without_sheets_and_why(tmp_path, capsys):
@@ -106,10 +196,10 @@ def test_boards_that_fit_no_sheet_are_printed_without_sheets_and_why(tmp_path, c
 
 
 def test_ctrl_c_while_the_files_are_written_does_not_say_that_nothing_is(tmp_path, monkeypatch, capsys):
-    def written_and_stopped(to, files):
+    def written_and_stopped(*_):
         raise KeyboardInterrupt  # as it is heard once all files are in place
 
-    monkeypatch.setattr(command, "write_files", written_and_stopped)
+    monkeypatch.setattr(into_folder, "write_files", written_and_stopped)
     with pytest.raises(KeyboardInterrupt):
         command.run(str(project_path("wheel_wall_drawers")), str(tmp_path / "out"), "", "", "0")
     assert "nothing is written" not in capsys.readouterr().err
@@ -117,7 +207,8 @@ def test_ctrl_c_while_the_files_are_written_does_not_say_that_nothing_is(tmp_pat
 
 @pytest.mark.parametrize(
     ("paper", "date", "said"),
-    [("a3", "", 'There is no paper "a3": there are letter and a4.'), ("a4", "x" * 40, "room for 30")],
+    [("a3", "", 'There is no paper "a3": there are letter and a4.'), ("a4", "x" * 40, "room for 30"),
+     ("a4", "\u6708", "no letter for (\u6708)"), ("a4", "a\x1b[31m", "no letter for: write")],
 )
 def test_what_is_not_understood_is_told_and_nothing_is_written(tmp_path, capsys, paper, date, said):
     words = (str(project_path("wheel_wall_drawers")), str(tmp_path / "out"), paper, date, "0")
@@ -134,16 +225,20 @@ def test_a_killed_run_leaves_no_half_written_file(printed, tmp_path, count):
     seen = set()
     for number in range(count(2, 20)):
         to = tmp_path / f"{number}"
+        shutil.copytree(printed, to)
+        for path in to.rglob("*.*"):
+            path.write_bytes(b"old")
         words[5] = str(to)
         running = subprocess.Popen(words, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True)
         running.stdout.readline()
         time.sleep(0.1 * number)
         running.send_signal(signal.SIGKILL)
         running.communicate(timeout=60)
-        for path in to.rglob("*"):
-            if path.is_file() and path.suffix != ".part":
-                assert path.read_bytes() == whole[path.relative_to(to)]
-                seen.add(path.name)
+        there = {path.relative_to(to): path.read_bytes() for path in to.rglob("*") if path.is_file()}
+        new = {name for name, old in whole.items() if there[name] == old}
+        assert {there[name] for name in whole if name not in new} <= {b"old"}
+        assert Path(HALFWAY) in there or len(new) in (0, len(whole)), "a mixture says that it is one"
+        seen |= new
     assert seen, "no run came as far as a first file"
 
 

@@ -7,16 +7,18 @@ import stat
 import subprocess
 import sys
 import threading
+import time
 from pathlib import Path
 
 import pytest
 
 from shoplib.documents import atomic
-from shoplib.documents.atomic import WriteError, write_files
+from shoplib.documents.atomic import HALFWAY, WriteError, try_folder, write_files
 
 
 def contents(folder: Path) -> dict[str, bytes]:
-    return {path.name: path.read_bytes() for path in folder.iterdir()}
+    """Of the files in the folder itself."""
+    return {path.name: path.read_bytes() for path in folder.iterdir() if path.is_file()}
 
 
 def test_writes_new_files_and_replaces_old_ones(tmp_path):
@@ -35,7 +37,7 @@ def test_a_failure_takes_the_folders_away_that_it_made(tmp_path, monkeypatch):
     refuse(monkeypatch, "peg.svg", 1, OSError(errno.ENOSPC, "No space left on device"))
     with pytest.raises(WriteError, match="full; nothing was written"):
         write_files(tmp_path / "print", {"plan.pdf": b"plan", "templates/peg.svg": b"peg"})
-    assert contents(tmp_path) == {}
+    assert list(tmp_path.iterdir()) == []
 
 
 def test_makes_the_folder(tmp_path):
@@ -47,7 +49,7 @@ def test_makes_the_folder(tmp_path):
 def test_refuses_a_name_that_leaves_the_folder(tmp_path, name):
     with pytest.raises(ValueError, match="plain file name"):
         write_files(tmp_path, {"first": b"x", name: b"x"})
-    assert contents(tmp_path) == {}
+    assert list(tmp_path.iterdir()) == []
 
 
 def refuse(monkeypatch, place: str, times: int, error: OSError):
@@ -77,7 +79,7 @@ def test_a_failure_leaves_no_new_folder(tmp_path, monkeypatch):
     refuse(monkeypatch, "a", 1, OSError(errno.EIO, "Input/output error"))
     with pytest.raises(WriteError, match="Input/output error"):
         write_files(tmp_path / "plans" / "bench", {"a": b"x"})
-    assert contents(tmp_path) == {}
+    assert list(tmp_path.iterdir()) == []
 
 
 def test_an_interruption_is_passed_on_and_leaves_nothing(tmp_path, monkeypatch):
@@ -87,7 +89,7 @@ def test_an_interruption_is_passed_on_and_leaves_nothing(tmp_path, monkeypatch):
     monkeypatch.setattr(os, "fsync", interrupted)
     with pytest.raises(KeyboardInterrupt):
         write_files(tmp_path, {"a": b"x"})
-    assert contents(tmp_path) == {}
+    assert list(tmp_path.iterdir()) == []
 
 
 def test_windows_waits_for_a_file_that_is_open_for_a_moment(tmp_path, monkeypatch):
@@ -205,9 +207,104 @@ def test_no_file_is_put_in_its_place_before_all_are_ready(tmp_path, monkeypatch)
     real = os.replace
 
     def replace(source, target):
-        ready.append(len([path for path in tmp_path.rglob("*.part") if path.is_file()]))
+        if Path(target).name != atomic.HALFWAY:
+            ready.append(len([path for path in tmp_path.rglob("*.part") if path.is_file()]))
         real(source, target)
 
     monkeypatch.setattr(os, "replace", replace)
     write_files(tmp_path, {"a": b"a", "b": b"b", "templates/c": b"c"})
     assert ready == [3, 2, 1]
+
+
+KILLED = """
+import os, signal, sys
+from shoplib.documents import atomic
+replace, left = os.replace, [int(sys.argv[2])]
+def put(ready, place):
+    if not left[0]:
+        os.kill(os.getpid(), signal.SIGKILL)
+    left[0] -= 1
+    replace(ready, place)
+os.replace = put
+atomic.write_files(sys.argv[1], {name: b"new" for name in ("a.txt", "b.txt", "c.txt")}, ["gone.txt"])
+"""
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="there is no such signal on Windows")
+@pytest.mark.parametrize("replaced", range(4))
+def test_a_folder_that_a_killed_run_left_of_two_kinds_says_so(tmp_path, replaced):
+    """Killed before, between and after the first places; the next run takes the note away."""
+    names = ("a.txt", "b.txt", "c.txt", "gone.txt")
+    for file in names:
+        (tmp_path / file).write_bytes(b"old")
+    subprocess.run([sys.executable, "-c", KILLED, str(tmp_path), str(replaced)], check=False)
+    kinds = {content for name, content in contents(tmp_path).items() if name in names}
+    assert kinds == ({b"old"} if replaced < 2 else {b"old", b"new"})
+    assert (tmp_path / HALFWAY).exists() == (replaced > 0)
+    write_files(tmp_path, {"a.txt": b"newer", "b.txt": b"newer"})
+    assert not (tmp_path / HALFWAY).exists()
+
+
+def test_the_note_of_a_killed_run_stays_where_the_next_one_fails(tmp_path, monkeypatch):
+    (tmp_path / HALFWAY).write_bytes(b"read this")
+    refuse(monkeypatch, "b", 1, OSError(errno.ENOSPC, "No space left on device"))
+    with pytest.raises(WriteError):
+        write_files(tmp_path, {"a": b"x", "b": b"x"})
+    assert list(contents(tmp_path)) == [HALFWAY]
+
+
+def test_what_a_killed_run_left_under_hidden_names_goes_with_the_next_and_nothing_else(tmp_path):
+    old, now, mine = (tmp_path / name for name in (".a.txt.0123abcd.part", ".a.txt.89abcdef.part", ".mine.part"))
+    for path in (old, now, mine):
+        path.write_bytes(b"x")
+    long_ago = time.time() - 3600
+    for path in (old, mine):
+        os.utime(path, (long_ago, long_ago))
+    write_files(tmp_path, {"a.txt": b"x"})
+    # Another run may be writing there at this moment.
+    assert set(contents(tmp_path)) == {now.name, mine.name, "a.txt"}
+
+
+def test_files_are_taken_away_in_the_same_step_and_come_back_with_it(tmp_path, monkeypatch):
+    for name in ("a", "templates/old"):
+        write_files(tmp_path, {name: b"old"})
+    monkeypatch.setattr(Path, "unlink", refusing(Path.unlink, "old"))
+    with pytest.raises(WriteError):
+        write_files(tmp_path, {"a": b"new"}, ["a_too", "templates/old"])
+    assert contents(tmp_path) == {"a": b"old"} and contents(tmp_path / "templates") == {"old": b"old"}
+    monkeypatch.undo()
+    write_files(tmp_path, {"a": b"new", "templates/new": b"new"}, ["never_there", "templates/old"])
+    assert contents(tmp_path) == {"a": b"new"} and contents(tmp_path / "templates") == {"new": b"new"}
+    write_files(tmp_path, {"a": b"new"}, ["templates/new"])
+    assert [path.name for path in tmp_path.iterdir()] == ["a"], "no empty folder stays"
+
+
+def refusing(real, name):
+    def unlink(path, missing_ok=False):
+        if path.name == name:
+            raise PermissionError(errno.EACCES, "Permission denied", str(path))
+        real(path, missing_ok=missing_ok)
+    return unlink
+
+
+def test_a_folder_that_cannot_be_written_to_is_told_before_and_nothing_stays(tmp_path, monkeypatch):
+    (tmp_path / "file").write_bytes(b"mine")
+    (tmp_path / "prints" / "plan.pdf").mkdir(parents=True)
+    for folder, said in [
+        ("file", "file is a file where a folder is needed"), ("file/in", "file is a file where a folder is needed"),
+        ("prints", "plan.pdf is a folder where a file is to be written"), ("x" * 300, "could not be written"),
+    ]:
+        with pytest.raises(WriteError, match=said):
+            try_folder(tmp_path / folder, ["plan.pdf", "templates/peg.svg"], 10)
+    try_folder(tmp_path / "new" / "prints", ["plan.pdf", "templates/peg.svg"], 10)
+
+    def full(_):
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    monkeypatch.setattr(os, "fsync", full)
+    with pytest.raises(WriteError, match="full; nothing was written"):
+        try_folder(tmp_path / "new" / "prints", ["plan.pdf"], 10)
+    monkeypatch.setattr(Path, "mkdir", lambda *_, **__: (_ for _ in ()).throw(PermissionError(errno.EACCES, "no")))
+    with pytest.raises(WriteError, match="folder of your own"):
+        try_folder(tmp_path / "new" / "prints", ["plan.pdf"], 10)
+    assert sorted(path.name for path in tmp_path.rglob("*")) == ["file", "plan.pdf", "prints"]

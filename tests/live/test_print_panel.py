@@ -1,5 +1,6 @@
 """The button prints what the command prints, and says what came of it."""
 
+import re
 from html import unescape
 
 import pytest
@@ -19,19 +20,24 @@ def panel(tmp_path):
     return made
 
 
-def test_it_writes_what_the_command_writes(panel, tmp_path):
+def test_it_writes_and_says_what_the_command_writes_and_says(panel, tmp_path, capsys):
     panel.paper.value = "a4"
     panel.button.click()
     assert command.run(str(PROJECT), str(tmp_path / "typed"), "a4", "29 May", "0") == 0
+    answer = " ".join(capsys.readouterr().out.split())
     typed = {path.relative_to(tmp_path / "typed"): path.read_bytes()
              for path in (tmp_path / "typed").rglob("*") if path.is_file()}
-    pressed = tmp_path / "my_prints" / PROJECT.stem
+    pressed = tmp_path / "my_prints" / "examples" / PROJECT.stem
     assert {path.relative_to(pressed): path.read_bytes() for path in pressed.rglob("*") if path.is_file()} == typed
     said = unescape(panel.says.value)
-    assert 'role="status"' in said and "my_prints/wheel_wall_drawers on A4 paper" in said
+    assert 'role="status"' in said and "my_prints/examples/wheel_wall_drawers on A4 paper" in said
+    for line in re.findall("<p>(.*?)</p>", said):
+        if "Printed into" not in line:
+            assert line in answer
     html = panel.links.outputs[0]["data"]["text/html"]
-    assert 'href="my_prints/wheel_wall_drawers/plan_set.pdf"' in html
-    assert all(f">{name}</a>" in html for name in map(str, typed) if "/" not in name and not name.endswith(".svg"))
+    assert 'href="my_prints/examples/wheel_wall_drawers/plan_set.pdf"' in html
+    assert all(f">{name}</a>" in html for name in map(str, typed)
+               if "/" not in name and not name.endswith(".svg") and not name.startswith("."))
 
 
 def test_a_date_without_room_is_told_and_nothing_is_written(panel, tmp_path):
@@ -44,7 +50,7 @@ def test_a_date_without_room_is_told_and_nothing_is_written(panel, tmp_path):
 def test_a_project_copied_beside_the_page_can_be_chosen(tmp_path):
     (tmp_path / "my_case.toml").write_text(PROJECT.read_text(encoding="utf-8"), encoding="utf-8")
     panel = PrintPanel(tmp_path, 0.0)
-    assert panel.project.options[0] == ("my_case", str(tmp_path / "my_case.toml"))
+    assert panel.project.options[0] == ("beside this page: my_case", str(tmp_path / "my_case.toml"))
     assert "pyproject" not in [name for name, _ in panel.project.options]
 
 
@@ -63,8 +69,48 @@ def test_a_project_that_is_gone_is_told(tmp_path):
     saved = tmp_path / "my_projects" / "tool case.toml"
     saved.write_text(PROJECT.read_text(encoding="utf-8"), encoding="utf-8")
     panel = PrintPanel(tmp_path, 0.0)
-    assert panel.project.options[0] == ("tool case", str(saved))
+    assert panel.project.options[0] == ("saved on a panel: tool case", str(saved))
     saved.unlink()
     panel.project.value = str(saved)
     panel.button.click()
     assert "tool case.toml" in panel.says.value and not (tmp_path / "my_prints").exists()
+
+
+def test_projects_of_one_name_are_told_apart_and_printed_apart(tmp_path):
+    """An example, one saved under its name, and a copy beside the page: three folders."""
+    (tmp_path / "my_projects").mkdir()
+    for folder in (tmp_path / "my_projects", tmp_path):
+        (folder / PROJECT.name).write_text(PROJECT.read_text(encoding="utf-8"), encoding="utf-8")
+    panel = PrintPanel(tmp_path, 0.0)
+    chosen = [(name, path) for name, path in panel.project.options if PROJECT.stem in path]
+    assert len({name for name, _ in chosen}) == 3
+    said = []
+    for _, path in chosen:
+        panel.project.value = path
+        panel.button.click()
+        said.append(unescape(panel.says.value))
+    assert len({re.search("Printed into (.*?) on", one)[1] for one in said}) == 3
+    assert len(list((tmp_path / "my_prints").rglob("plan_set.pdf"))) == 3
+
+
+def test_what_is_said_of_the_print_before_is_said_here_too(panel, tmp_path):
+    panel.button.click()
+    (tmp_path / "my_prints" / "examples" / PROJECT.stem / "to_measure.toml").write_bytes(b"filled in")
+    panel.button.click()
+    assert "What you had changed there is kept: to_measure-as-you-left-it.toml." in unescape(panel.says.value)
+
+
+def test_a_folder_that_cannot_be_written_to_is_told_before_the_laying_out(panel, tmp_path, monkeypatch):
+    (tmp_path / "my_prints").write_bytes(b"mine")
+    monkeypatch.setattr("shoplib.live.print_panel.print_project", lambda *_: pytest.fail("the long work was begun"))
+    panel.button.click()
+    assert "my_prints is a file where a folder is needed" in unescape(panel.says.value)
+
+
+def test_an_interrupted_kernel_leaves_a_button_that_can_be_pressed(panel, tmp_path, monkeypatch):
+    def stopped(*_):
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr("shoplib.live.print_panel.print_project", stopped)
+    panel.button.click()
+    assert "Stopped." in panel.says.value and not panel.button.disabled and list(tmp_path.iterdir()) == []

@@ -1,0 +1,118 @@
+"""Puts a print into a folder, and says what came of it: the same words from the command and from the button."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from pathlib import Path
+
+from shoplib.documents.asked import paper_name
+from shoplib.documents.atomic import try_folder, write_files
+from shoplib.documents.last_print import RECORD, LastPrint, last_print, record
+from shoplib.documents.paper import AT_FULL_SIZE, LAY_A_RULE
+from shoplib.documents.typeset import has_sign
+from shoplib.printed.everything import ABOUT, TEMPLATES, Printed
+from shoplib.words.naming import and_list
+
+HOW_TO_PRINT = (
+    f"Print {AT_FULL_SIZE}, and {LAY_A_RULE}. Read the cautions, the first pages of the plan set, before you cut."
+)
+"""What is said beside the files."""
+
+NOT_YET = "The boards do not go together yet, and every page says so: cut nothing before."
+"""What is said beside the papers of a plan that a check stops."""
+
+_ROOM = 8_000_000
+"""Bytes that must be free before the work begins, for the old print and the new one lie there at once."""
+
+_DRAWN_APART = "exploded-*.svg"
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What came of a print, in lines: the verdict, each file with what is in it, and what is to be known about them."""
+
+    verdict: tuple[str, ...]
+    where: str
+    files: tuple[tuple[str, str], ...]
+    afterwards: tuple[str, ...]
+
+
+def try_to_print_into(folder: Path | str) -> None:
+    """Raise WriteError before the long work where nothing could be written into `folder` after it."""
+    try_folder(folder, [*ABOUT, f"{TEMPLATES}trial.svg", RECORD], _ROOM)
+
+
+def put_into(folder: Path, printed: Printed, called: str) -> Told:
+    """Write the files, and take away those of the print before that this one does not have, as far as nobody changed
+    them.
+
+    `called` is the folder as the reader knows it. Raises WriteError, and then the folder is as it was.
+    """
+    before = last_print(folder)
+    gone = before.no_longer_made(folder, printed.files) if before else []
+    yours = before.changed_by_hand(folder, printed.files) if before else {}
+    plan = printed.stamp.fingerprint
+    left = [name for name in not_of_this(folder, printed.files) if name not in gone]
+    write_files(folder, {**printed.files, **yours, RECORD: record(plan, printed.files)}, gone)
+    return Told(
+        (printed.stamp.name, printed.verdict),
+        f"Printed into {called} on {paper_name(printed.paper.name)} paper, plan {plan}",
+        tuple(files_told(printed.files)),
+        tuple([*_about_the_print_before(before, plan, gone, yours, left), HOW_TO_PRINT, *_warnings(printed)]),
+    )
+
+
+def not_of_this(folder: Path, files: Iterable[str]) -> list[str]:
+    """What lies in the folder under a name that a print gives, and is not among `files`.
+
+    >>> not_of_this(Path("no_such_folder"), ["plan_set.pdf"])
+    []
+    """
+    there = [*folder.glob(_DRAWN_APART), *folder.glob(f"{TEMPLATES}*.svg"), *(folder / name for name in ABOUT)]
+    return sorted({path.relative_to(folder).as_posix() for path in there if path.exists()} - set(files))
+
+
+def files_told(files: Iterable[str]) -> list[tuple[str, str]]:
+    """Names of the files and what is in each; what there are several of in one line.
+
+    >>> files_told(["labels.pdf", "templates/1-pull.svg"])
+    [('labels.pdf', 'a label for each part'), ('templates/*.svg', '1 template in true scale, in millimetres')]
+    """
+    files = list(files)
+    told = [(name, about) for name, about in ABOUT.items() if name in files]
+    apart = [name for name in files if name.endswith(".svg") and "/" not in name and name not in ABOUT]
+    if apart:
+        told.append((_DRAWN_APART, f"{len(apart)} more drawn apart, one of each build"))
+    templates = sum(name.startswith(TEMPLATES) for name in files)
+    if templates:
+        several = "template" if templates == 1 else "templates"
+        told.append((f"{TEMPLATES}*.svg", f"{templates} {several} in true scale, in millimetres"))
+    return told
+
+
+def _about_the_print_before(
+    before: LastPrint | None, plan: str, gone: list[str], yours: dict[str, bytes], left: list[str]
+) -> list[str]:
+    told = []
+    if before and before.plan != plan:
+        told.append(f"Before, plan {before.plan} lay there: put its printed pages away.")
+    if gone:
+        told.append(f"Taken away, for this print does not have it: {_some(gone)}.")
+    if yours:
+        told.append(f"What you had changed there is kept: {_some(list(yours))}.")
+    if left:
+        told.append(f"Not of this print, and best taken out of the folder if you do not know it: {_some(left)}.")
+    return told
+
+
+def _warnings(printed: Printed) -> list[str]:
+    told = [
+        f"The papers have no letter for {sign} in the name; an empty box stands for it."
+        for sign in sorted({sign for sign in printed.stamp.name if not has_sign(sign)})[:1]
+    ]
+    told += [f"No sheets are in it: {printed.not_laid_out}"] if printed.not_laid_out else []
+    told += [f"STOP: {text}" for text in printed.stops]
+    return [*told, NOT_YET] if printed.stops else told
+
+
+def _some(names: list[str]) -> str:
+    return and_list([*names[:3], *([f"{len(names) - 3} more"] if len(names) > 3 else [])])
