@@ -31,6 +31,9 @@ def alike_boxes(cabinet: Cabinet) -> tuple[AlikeBoxes, ...]:
 
     Boxes of other heights may have other fingers, through which a bottom slides in or not: each is put together, and
     those are alike that go together alike.
+
+    >>> alike_boxes(Cabinet("no boards", (), {}))
+    ()
     """
     kinds: dict[tuple, list[tuple[str, tuple[Entry, ...]]]] = {}
     for group, boards in cabinet.groups.items():

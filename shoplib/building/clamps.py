@@ -53,7 +53,11 @@ class Clamps:
 
 
 def clamps_for(go: GlueUp, cabinet: Cabinet) -> tuple[Clamps, ...]:
-    """The clamps of one go, by the axis along which they press: none for joints that pocket screws pull together."""
+    """The clamps of one go, by the axis along which they press: none for joints that pocket screws pull together.
+
+    >>> clamps_for(GlueUp((), ()), Cabinet("no boards", (), {}))
+    ()
+    """
     rule = RULES[cabinet.style.unit]
     found = []
     for axis in "xyz":

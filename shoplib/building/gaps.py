@@ -7,7 +7,11 @@ from shoplib.model.solved import Cabinet, Gap
 
 
 def open_gaps(cabinet: Cabinet) -> tuple[Gap, ...]:
-    """The gaps about fronts; one above another that a strip or a shelf fills in part becomes the two beside that."""
+    """The gaps about fronts; one above another that a strip or a shelf fills in part becomes the two beside that.
+
+    >>> open_gaps(Cabinet("no boards", (), {}))
+    ()
+    """
     found: list[Gap] = []
     for gap in cabinet.gaps:
         below, above = (cabinet.by_name[name] for name in gap.between)
@@ -20,7 +24,14 @@ def open_gaps(cabinet: Cabinet) -> tuple[Gap, ...]:
 
 
 def filling(cabinet: Cabinet, below: Board, above: Board) -> list[Board]:
-    """Strips and shelves whose front edges stand between two inset fronts, from the bottom up."""
+    """Strips and shelves whose front edges stand between two inset fronts, from the bottom up.
+
+    >>> from shoplib.model.placement import Placement
+    >>> places = (Placement((0, 0, height), ("+x", "+z", "-y")) for height in (0, 6))
+    >>> low, high = (Board(f"front {at.origin}", "case", 3, "s", 9, 4, 1, at) for at in places)
+    >>> filling(Cabinet("two fronts", (low, high), {}), low, high)
+    []
+    """
     low, high = below.box, above.box
     found = [
         board for board in cabinet.boards if board.role in ("strip", "fixed shelf")

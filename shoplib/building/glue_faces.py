@@ -29,7 +29,11 @@ class GlueFace:
 
 
 def glue_faces(cabinet: Cabinet) -> tuple[GlueFace, ...]:
-    """All of the boards of the case, joint by joint, those that enter first."""
+    """All of the boards of the case, joint by joint, those that enter first.
+
+    >>> glue_faces(Cabinet("no boards", (), {}))
+    ()
+    """
     joints = [
         joint for joint in cabinet.joints
         if {joint.enters, joint.receives} <= cabinet.by_name.keys() and is_glued(joint, cabinet)

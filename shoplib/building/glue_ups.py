@@ -28,7 +28,11 @@ class GlueUp:
 
 
 def closed_by(entry: Entry, cabinet: Cabinet) -> tuple[Joint, ...]:
-    """All joints between a board that goes in and what stands then."""
+    """All joints between a board that goes in and what stands then.
+
+    >>> closed_by(Entry("side"), Cabinet("no boards", (), {}))
+    ()
+    """
     return tuple(
         joint for joint in cabinet.joints
         if (joint.enters == entry.board and joint.receives in entry.onto)
@@ -41,6 +45,9 @@ def glue_ups(entries: Sequence[Entry], cabinet: Cabinet, time: GlueTime = USUAL)
 
     A board that still hangs free at one end is glued in one go with the board that closes it, so a go may have more
     joints than the time allows: `joints` says how many.
+
+    >>> glue_ups([], Cabinet("no boards", (), {}))
+    ()
     """
     units = _units(entries, cabinet)
     if not units:
@@ -67,7 +74,11 @@ def glue_ups(entries: Sequence[Entry], cabinet: Cabinet, time: GlueTime = USUAL)
 
 
 def glued_by(entry: Entry, cabinet: Cabinet) -> tuple[Joint, ...]:
-    """The joints that a board closes as it goes in, as far as they are glued."""
+    """The joints that a board closes as it goes in, as far as they are glued.
+
+    >>> glued_by(Entry("side"), Cabinet("no boards", (), {}))
+    ()
+    """
     return tuple(joint for joint in closed_by(entry, cabinet) if is_glued(joint, cabinet))
 
 

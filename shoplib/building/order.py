@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from shoplib.building.boxes import AlikeBoxes, alike_boxes
 from shoplib.building.glue_time import USUAL, GlueTime
 from shoplib.building.glue_ups import GlueUp, glue_ups
+from shoplib.buying.rough import is_rough
 from shoplib.buying.surfaces import is_glued
 from shoplib.checks.parting import Captured, Entry, put_together
 from shoplib.model.board import BOXES, CASE, FRONTS, Board
@@ -46,7 +47,7 @@ def build_order(cabinet: Cabinet, time: GlueTime = USUAL) -> tuple[Step, ...]:
 def _steps(cabinet: Cabinet, time: GlueTime) -> Iterator[Step]:
     if any(sheet.kind == "solid" for sheet in cabinet.sheets.values()):
         yield Step("solid wood")
-    yield from (Step(kind) for kind in ("cut the case", "finish inside", "dry run"))
+    yield from (Step(kind) for kind in ("cut the case", *_trimmed(cabinet), "finish inside", "dry run"))
     yield from _case(cabinet, time)
     plinth = _of_case(cabinet, "plinth")
     if plinth:
@@ -66,6 +67,12 @@ def _steps(cabinet: Cabinet, time: GlueTime) -> Iterator[Step]:
         yield Step("pulls")
     yield from _named("loose shelves", _of_case(cabinet, "loose shelf"))
     yield Step("load")
+
+
+def _trimmed(cabinet: Cabinet) -> tuple[str, ...]:
+    """Rough boards of solid wood are trimmed before any joint is cut; without them joints follow in the same step."""
+    rough = any(is_rough(board, cabinet) for board in cabinet.boards if board.stage == CASE)
+    return ("trim", "joints") if rough else ()
 
 
 def _named(kind: str, boards: Iterable[Board]) -> Iterator[Step]:
@@ -97,7 +104,11 @@ def _case(cabinet: Cabinet, time: GlueTime) -> Iterator[Step]:
 
 
 def nailed_backs(cabinet: Cabinet) -> tuple[str, ...]:
-    """The backs that go on from behind when all else stands: those in rabbets, and those laid on; not in grooves."""
+    """The backs that go on from behind when all else stands: those in rabbets, and those laid on; not in grooves.
+
+    >>> nailed_backs(Cabinet("no boards", (), {}))
+    ()
+    """
     glued = {joint.enters for joint in cabinet.joints
              if joint.enters in cabinet.by_name and is_glued(joint, cabinet)}
     return tuple(board.name for board in _of_case(cabinet, "back") if board.name in glued)

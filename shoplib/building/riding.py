@@ -20,7 +20,11 @@ class Riding:
 
 
 def riding(cabinet: Cabinet) -> list[Riding]:
-    """Everything that drawers and pull-outs run on: bought slides, and runners and kickers of wood."""
+    """Everything that drawers and pull-outs run on: bought slides, and runners and kickers of wood.
+
+    >>> riding(Cabinet("no boards", (), {}))
+    []
+    """
     found = [Riding(h.row or h.what, h.on, h.group, h.box) for h in cabinet.hardware if h.what == "slide"]
     return found + _of_wood(cabinet)
 
@@ -42,6 +46,9 @@ def heights(cabinet: Cabinet) -> tuple[tuple[str, int], ...]:
     """What each spacer is for, and its height: of the slides as the plan has them, then of what is made of wood.
 
     A drawer's left and right runner lie at one height and are told once; one of 0 lies on the bottom itself.
+
+    >>> heights(Cabinet("no boards", (), {}))
+    ()
     """
     wood = {
         f"{item.group}: under the {item.what}, above the bottom": item.box.low[2] - floor_under(cabinet, item.box)
@@ -51,11 +58,19 @@ def heights(cabinet: Cabinet) -> tuple[tuple[str, int], ...]:
 
 
 def lies_on_bottom(cabinet: Cabinet) -> bool:
-    """Whether a slide or runner lies on the bottom of the case, with no room for a spacer under it."""
+    """Whether a slide or runner lies on the bottom of the case, with no room for a spacer under it.
+
+    >>> lies_on_bottom(Cabinet("no boards", (), {}))
+    False
+    """
     return any(item.box.low[2] == floor_under(cabinet, item.box) for item in riding(cabinet))
 
 
 def floor_under(cabinet: Cabinet, box: Box) -> int:
-    """The upper face of the bottom of the case under a fitting."""
+    """The upper face of the bottom of the case under a fitting.
+
+    >>> floor_under(Cabinet("no boards", (), {}), Box((0, 0, 5), (1, 1, 6)))
+    0
+    """
     under = [b.box.high[2] for b in cabinet.boards if b.role == "bottom" and b.box.high[2] <= box.low[2]]
     return max(under, default=0)

@@ -22,6 +22,9 @@ def slide_spacers(cabinet: Cabinet) -> tuple[Spacer, ...]:
 
     As many as the slides that one drawer has at that height: two where there is a left and a right one. The same ones
     serve the next drawer (common practice, no source).
+
+    >>> slide_spacers(Cabinet("no boards", (), {}))
+    ()
     """
     purposes: dict[int, dict[str, list[str]]] = {}
     for text, ticks in heights(cabinet):
@@ -49,6 +52,9 @@ def gap_spacers(cabinet: Cabinet) -> tuple[Spacer, ...]:
     """What stands in the gaps about fronts while they are screwed on, each thickness once.
 
     As many as one front needs at once, two at least: two under it and one at each side (common practice, no source).
+
+    >>> gap_spacers(Cabinet("no boards", (), {}))
+    ()
     """
     found: dict[int, dict[str, None]] = {}
     about: dict[tuple[int, str], int] = {}

@@ -19,6 +19,18 @@ STRIPS = ("runner", "kicker", "edging strip")
 """Roles of what is ripped to its size, not planed down to it."""
 
 
+def is_rough(board: Board, cabinet: Cabinet) -> bool:
+    """Whether a board leaves the saw larger than finished; strips are ripped to their size at once.
+
+    >>> from shoplib.measure import MM
+    >>> from shoplib.model.placement import Placement
+    >>> side = Board("side", "case", 1, "ash", 300, 200, 20, Placement((0, 0, 0), ("+z", "+y", "-x")), role="side")
+    >>> is_rough(side, Cabinet("case", (side,), {"ash": Sheet("ash", "solid", 20 * MM)}))
+    True
+    """
+    return cabinet.sheets[board.sheet].kind == "solid" and board.role not in STRIPS
+
+
 _PROUD = {"in": INCH // 8, "mm": 3 * MM}
 """So much of a strip of edging is planed flush with its board (common practice, no source)."""
 

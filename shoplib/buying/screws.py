@@ -10,6 +10,7 @@ from shoplib.lists.butted import screwed_and_open, under_back
 from shoplib.lists.writing import Writing
 from shoplib.measure import largest_fitting
 from shoplib.model.board import BOXES, Board
+from shoplib.model.screw_room import face_screw
 from shoplib.model.solved import Cabinet, Joint
 from shoplib.tables.coverage import butt_screws
 from shoplib.tables.screws import screws
@@ -175,30 +176,6 @@ def estimated(cabinet: Cabinet) -> Iterator[Need]:
             yield Need(BRAD, gauge, brads[name].length, count, use, back.stage, False, back, into)
 
 
-def driven_at_each_other(cabinet: Cabinet) -> tuple[tuple[Need, Need], ...]:
-    """Estimated screws that come from both faces of a board at one place and are together as long as it is thick.
-
-    Their points meet in it unless those of one face are set clear of those of the other.
-    """
-    flat = [need for need in estimated(cabinet) if need.into and need.passed.role in ("runner", "kicker")]
-    found = []
-    for number, one in enumerate(flat):
-        for other in flat[number + 1:]:
-            if one.into is other.into and _opposite(one.passed, other.passed, one.into):
-                deep = sum(need.length - need.passed.box.size[0] for need in (one, other))
-                if deep >= _thin(one.into, cabinet):
-                    found.append((one, other))
-    return tuple(found)
-
-
-def _opposite(one: Board, other: Board, between: Board) -> bool:
-    """Whether two strips lie on the two faces of an upright, at one height and side by side."""
-    sides = {strip.box.low[0] >= between.box.high[0] for strip in (one, other)}
-    return len(sides) == 2 and all(
-        one.box.low[k] < other.box.high[k] and other.box.low[k] < one.box.high[k] for k in (1, 2)
-    )
-
-
 BRAD = "brad"
 """What a need of brads has for a head."""
 
@@ -215,10 +192,10 @@ def unfitted(cabinet: Cabinet) -> tuple[Meeting, ...]:
 def _screw_for(meeting: Meeting, cabinet: Cabinet) -> tuple[str, int | None]:
     """The row of the table and the longest of its screws that fits."""
     rows = screws(cabinet.style.unit)
-    for row in ("end", "slide") if meeting.end else ("front", "slide"):
-        before = meeting.thick + _thin(meeting.into, cabinet) - rows[row].spare
-        limit = 3 * meeting.thick if meeting.end else before
-        length = largest_fitting(rows[row].lengths, limit)
+    if not meeting.end:
+        return face_screw(meeting.thick, _thin(meeting.into, cabinet), cabinet.style.unit)
+    for row in ("end", "slide"):
+        length = largest_fitting(rows[row].lengths, 3 * meeting.thick)
         if length is not None and length > meeting.thick:
             return row, length
     return "", None

@@ -19,6 +19,7 @@ from shoplib.checks.pocket_points import find_meeting_pocket_screws
 from shoplib.checks.proportions import find_large_end_gaps, find_loose_fits, find_wide_gaps
 from shoplib.checks.pulls import find_pulls_off_the_box
 from shoplib.checks.readings import find_doubtful_readings, find_unlike_readings
+from shoplib.checks.runner_points import find_meeting_runner_screws
 from shoplib.checks.screw_points import find_screws_through
 from shoplib.checks.screws import find_meeting_screws, find_missing_screws
 from shoplib.checks.screws_in_cuts import find_screws_in_cuts
@@ -53,6 +54,7 @@ CHECKS = (
     find_missing_screws,
     find_meeting_screws,
     find_meeting_pocket_screws,
+    find_meeting_runner_screws,
     find_pockets_out_of_reach,
     find_screws_in_cuts,
     find_screws_through,

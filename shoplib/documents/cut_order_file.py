@@ -18,12 +18,13 @@ from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.rough import STRIPS, second_rip
 from shoplib.buying.waiting import not_before
 from shoplib.documents.cut_list_file import safe_cell
-from shoplib.documents.cut_order_words import minded, saw_cautions
+from shoplib.documents.cut_order_words import minded, rough_cautions, saw_cautions
 from shoplib.layout.order import Piece, Step
 from shoplib.lists.dado_stops import place_words, size_words, stopped_words, two_apart, two_sizes, two_walls
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_mm
 from shoplib.model.board import Board
+from shoplib.model.solved import Cabinet
 from shoplib.words.naming import boards_in_short
 
 COLUMNS = (
@@ -53,14 +54,14 @@ def cut_order_csv(found: LaidOut) -> str:
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\n")
     writer.writerow(COLUMNS)
-    for cells in (*caution_rows(), *order_rows(found)):
+    for cells in (*caution_rows(found.cabinet), *order_rows(found)):
         writer.writerow([safe_cell(cell) for cell in cells])
     return out.getvalue()
 
 
-def caution_rows() -> Iterator[list[str]]:
-    """The cautions, each in a row of its own under `mind`."""
-    for caution in saw_cautions():
+def caution_rows(cabinet: Cabinet) -> Iterator[list[str]]:
+    """The cautions, each in a row of its own under `mind`: of rough boards first, for they are planed before a saw."""
+    for caution in (*rough_cautions(cabinet), *saw_cautions()):
         row = dict.fromkeys(COLUMNS, "") | {"cut": CAUTION, "mind": caution}
         yield [row[column] for column in COLUMNS]
 

@@ -4,11 +4,15 @@ from collections.abc import Callable, Iterator
 
 from shoplib.buying.laid import LaidOut
 from shoplib.layout.order import Step
+from shoplib.model.solved import Cabinet
 from shoplib.tables.setups import cautions
 from shoplib.words.naming import and_list
 
 AT_THE_SAW = "sheet at the saw"
 """What the cautions for cutting sheets and boards up stand under in `data/cautions.toml`."""
+
+AT_THE_PLANER = ("jointer", "planer", "rough board")
+"""What those for rough boards stand under there."""
 
 
 _PIVOTS = 2
@@ -22,6 +26,16 @@ def saw_cautions() -> tuple[str, ...]:
     'The manual of your own tool comes before anything on this page.'
     """
     return tuple(caution.claim.say for caution in cautions().of([AT_THE_SAW]))
+
+
+def rough_cautions(cabinet: Cabinet) -> tuple[str, ...]:
+    """The cautions for flattening and planing rough boards, where the project has any.
+
+    >>> rough_cautions(Cabinet("no boards", (), {}))
+    ()
+    """
+    solid = cabinet.project and any(sheet.kind == "solid" for sheet in cabinet.project.sheets.values())
+    return tuple(caution.claim.say for caution in cautions().only(AT_THE_PLANER)) if solid else ()
 
 
 def minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str]) -> str:

@@ -2,7 +2,8 @@
 
 from collections.abc import Iterable, Sequence
 
-from shoplib.buying.screws import BRAD, driven_at_each_other, estimated
+from shoplib.buying.screws import BRAD, estimated
+from shoplib.checks.runner_points import driven_at_each_other
 from shoplib.documents.cautions import cautions
 from shoplib.documents.fixings import fixings, hanging
 from shoplib.documents.page_section import Section
@@ -109,8 +110,8 @@ def apart_words(cabinet: Cabinet) -> tuple[str, ...]:
     """For screws that would meet in an upright: which are set clear of which, a sentence for each upright."""
     apart = write_length(INCH if cabinet.style.unit == "in" else 25 * MM, cabinet.style)
     found: dict[str, list[tuple[str, str]]] = {}
-    for one, other in driven_at_each_other(cabinet):
-        found.setdefault(one.into.name, []).append((one.passed.name, other.passed.name))
+    for pair in driven_at_each_other(cabinet):
+        found.setdefault(pair.upright.name, []).append((pair.one.name, pair.other.name))
     return tuple(
         f"From both faces of {upright} the screws would meet point to point: set those of "
         f"{and_list(in_short(other for _, other in pairs))} {apart} farther back than those of "

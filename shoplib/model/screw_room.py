@@ -1,8 +1,9 @@
 """The room that a screw has: how long it may be before its point comes through, and the wood that it fills."""
 
-from shoplib.measure import INCH, read_length, share
+from shoplib.measure import INCH, largest_fitting, read_length, share
 from shoplib.model.box import Box
 from shoplib.model.solved import Hardware, Screw
+from shoplib.tables.screws import screws
 
 
 def room_for_screw(before: int, into: int, spare: int) -> int:
@@ -15,6 +16,24 @@ def room_for_screw(before: int, into: int, spare: int) -> int:
     True
     """
     return before + into - spare
+
+
+def face_screw(before: int, into: int, unit: str) -> tuple[str, int | None]:
+    """The screw through one board into the face of the next that the plan leaves to the maker: its row, its length.
+
+    The longest that keeps the spare wood of its row before the point, of the thick row first; None and "" where no
+    length of either reaches the second board. Both at their thinnest readings, in ticks.
+
+    >>> row, length = face_screw(3 * INCH // 8, 3 * INCH // 4, "in")  # 3/8 + 3/4 - 1/8
+    >>> row, length == INCH
+    ('front', True)
+    """
+    for row in ("front", "slide"):
+        table = screws(unit)[row]
+        length = largest_fitting(table.lengths, room_for_screw(before, into, table.spare))
+        if length is not None and length > before:
+            return row, length
+    return "", None
 
 
 def shank(gauge: str) -> int:

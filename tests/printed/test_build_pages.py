@@ -16,13 +16,15 @@ from shoplib.checks.in_use import check_in_use
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.to_measure import to_measure_text
-from shoplib.measure import write_brief
+from shoplib.measure import MM, write_brief
 from shoplib.model.cabinet import solve
+from shoplib.model.placement import Placement
 from shoplib.printed.build.pages import build_pages
-from shoplib.printed.typeset.blocks import Beside, Framed, Heading, Table, ToFillIn, Together, as_data
+from shoplib.printed.typeset.blocks import Beside, Framed, Heading, Table, ToFillIn, Together, ToTick, as_data
 from shoplib.printed.typeset.set_in_type import set_in_type
 from shoplib.printed.typeset.stamp import Stamp
 from shoplib.tables.coverage import coverage
+from shoplib.words.naming import boards_in_short
 from tests.building.cases import SHIPPED, shipped
 from tests.random_projects import project
 
@@ -96,10 +98,17 @@ def test_each_step_names_its_boards(name):
     blocks = pages_of(cabinet)
     glance = next(block for block in blocks if isinstance(block, Table))
     steps = build_order(cabinet)
-    assert [bool(row[2]) for row in glance.rows] == [bool(step.boards) for step in steps]
-    assert len(steps_of(blocks)) == len(steps)
+    assert [row[2] for row in glance.rows] == [
+        boards_in_short(cabinet.by_name[one] for one in step.boards) for step in steps
+    ]
+    headings = [block.blocks[0].text for block in blocks if isinstance(block, Together)
+                and isinstance(block.blocks[0], Heading)]
+    assert headings == [f"Step {number}. {title}" for number, title, _ in glance.rows]
+    assert [int(row[0]) for row in glance.rows] == list(range(1, len(steps) + 1))
+    framed = ("cut the case", "trim", "joints", "dry run", "back", "place", "measure", "box", "hang boxes", "pull-outs",
+              "strips", "fronts", "pulls", "load")
     for step, of_step in zip(steps, steps_of(blocks), strict=True):
-        if step.kind in ("cut the case", "dry run", "back", "place", "measure", "hang boxes", "pulls", "load"):
+        if step.kind in framed:
             first = next(b for b in flat(of_step) if not isinstance(b, Heading | Together))
             assert isinstance(first, Framed), step.kind
 
@@ -146,33 +155,59 @@ def test_only_what_the_layout_has_in_staves_is_glued_up():
     found = laid_out(cabinet, 0)
     in_staves = {piece.board.name for sheet in found.sheets for piece in sheet.pieces if piece.stave}
     assert in_staves == {"bottom", "top"}
-    told = step_words("", "cut the case", found, cabinet)
+    told = step_words("", "trim", found, cabinet)
     assert "Bottom and top: no board is wide enough; glue each up from 2 staves" in told
     assert "no board is wide enough" not in step_words("", "solid wood", found, cabinet)
-    assert "no board is wide enough" not in step_words("", "cut the case", None, cabinet)
+    assert "no board is wide enough" not in step_words("", "trim", None, cabinet)
 
 
 def test_rough_boards_become_finished_ones_before_their_joints():
     """An edge jointed, planed whole, glued up, trimmed, and then the joints (common practice, no source)."""
     cabinet = shipped("wheel_wall_drawers")
-    ready, cut = (step_words("", kind, None, cabinet) for kind in ("solid wood", "cut the case"))
+    kinds = [step.kind for step in build_order(cabinet)][:4]
+    assert kinds == ["solid wood", "cut the case", "trim", "joints"]
+    ready, cut, trim, joints = (step_words("", kind, None, cabinet) for kind in kinds)
     road = [ready.index(said) for said in (
         "Jointer:", "Planer:", "Before the first saw cut, each board whole", "joint one edge", "Only then make the saw"
     )]
     assert road == sorted(road)
-    assert "left side and right side to 7 1/2 in x 9 1/4 in" in cut
-    assert cut.index("Trim them to the finished sizes") < cut.index("Try each setting")
-    assert "Trim them" not in step_words("under_bench_case", "cut the case")
+    assert "Trim them to the finished sizes" in trim and "Try each setting" not in trim + cut
+    assert "Try each setting" in joints and "Trim them" not in joints + cut
+    under_bench = shipped("under_bench_case")
+    assert "trim" not in [step.kind for step in build_order(under_bench)]
+    assert "Trim them" not in words(pages_of(under_bench))
+
+
+def test_each_size_to_trim_is_a_line_to_tick():
+    """Every rough board once, at the size of the cut list; runners are ripped to theirs."""
+    cabinet = shipped("wheel_wall_drawers")
+    told = zip(build_order(cabinet), steps_of(pages_of(cabinet)), strict=True)
+    by_kind = {step.kind: blocks for step, blocks in told}
+    for kind, stage in (("trim", 1), ("fronts", 3)):
+        lines = [line for block in flat(by_kind[kind]) if isinstance(block, ToTick) for line in block.lines]
+        wanted = {}
+        for board in cabinet.boards:
+            if board.stage == stage and board.sheet == "ash":
+                size = " x ".join(write_brief(ticks, cabinet.style) for ticks in board.cut_size[:2])
+                wanted.setdefault(size, []).append(board)
+        for size, boards in wanted.items():
+            names = boards_in_short(boards)
+            assert f"{names[0].upper()}{names[1:]}: to {size}." in lines
+    trims = [line for line in lines if ": to " in line]
+    assert len(trims) == 1
 
 
 def test_notches_and_stopped_dadoes_stand_in_the_step_that_cuts_them():
     stand = step_words("rolling_stand", "cut the case")
     assert '"dado, stopped 20 mm from the front edge", "18.1 mm", "6 mm", "4"' in stand
     assert '"notch", "2", "bay 2 shelves 1 and 2"' in stand and "Clamp a stop behind" in stand
-    wall = step_words("wheel_wall_drawers", "cut the case")
+    wall = step_words("wheel_wall_drawers", "joints")
     assert '"notch", "1", "divider 1"' in wall and '"screw hole", "2", "left side and right side"' in wall
     assert "stopped" not in wall
-    assert "3 x screw hole" not in wall and "screw hole, 3/16 in across" in step_words("under_bench_case", "pull-outs")
+    # The cleat is held through the panel by three, the front through the cleat by four: each place once.
+    holes = step_words("under_bench_case", "pull-outs")
+    for board, count in (("panel", 3), ("cleat", 4)):
+        assert holes.count(f'"screw hole", "1", "bay 2 pull-out {board}", "3/16 in across"') == count
 
 
 def test_fingers_have_their_jig_their_trial_and_their_caution():
@@ -184,11 +219,50 @@ def test_fingers_have_their_jig_their_trial_and_their_caution():
     assert "stacked dado set" not in step_words("rolling_stand", "box")
 
 
+def test_what_cuts_the_fingers_is_a_choice_with_its_test():
+    """By hand: fingers of 10 mm with a fit of 0.1 mm are sockets of 10.05 mm; the kerf of the project is 3 mm."""
+    told = step_words("finger_jointed_drawers", "box")
+    assert "Choose what cuts the sockets, 10.05 mm wide" in told
+    assert "A single blade cuts 3 mm" in told and "with fingers of 2.95 mm" in told
+    assert "put a caliper in it: 10.05 mm" in told and "write a finger 0.05 mm narrower than what you read" in told
+    assert told.index("put a caliper in it") < told.index("With a stacked dado set:") < told.index(
+        "Build the stack to the socket") < told.index("With a router and a straight bit:") < told.index("the sled")
+    assert "Unplug the router before you change the bit" in told and "With the blade alone" not in told
+
+
+def test_a_kerf_as_wide_as_the_socket_cuts_the_fingers():
+    """A finger of 4 mm with a fit of 0.1 mm is a socket of 4.05 mm, the kerf: the blade alone, and no other way."""
+    drawn = shipped("finger_jointed_drawers").project
+    [bay] = drawn.bays
+    corner = replace(bay.drawers.corner, finger=4 * MM)
+    small = (replace(bay, drawers=replace(bay.drawers, corner=corner)),)
+    cutting = replace(drawn.cutting, kerf=405 * MM // 100)
+    told = step_words("", "box", None, solve(replace(drawn, bays=small, cutting=cutting)))
+    assert "The fingers are cut with the blade alone: its kerf in your project, 4.05 mm, is the socket." in told
+    assert "With the blade alone:" in told and "The kerf is the socket" in told
+    assert "dado set" not in told and "router and a straight bit" not in told
+
+
 def test_screws_into_fronts_are_told_with_their_drawers():
     """A longer screw in the wrong front comes out of its face: each size stands with the drawers that it is for."""
     cabinet = shipped("under_bench_case")
     told = words(pages_of(cabinet))
     assert "No. 8 x 1 in for drawers 1 to 4 in bays 1 and 3; No. 8 x 1 1/4 in for bay 2 pull-out" in told
+    assert ("drawers 1 to 4 in bays 1 and 3: 4, one near each corner of the box front; bay 2 pull-out: 4 through the "
+            "holes of its cleat") in told
+    solid = step_words("wheel_wall_drawers", "fronts")
+    assert "drawer 1 in bays 1 and 2: 2 on one line at half the height of the front" in solid
+
+
+def test_fronts_with_no_gap_under_them_have_a_batten_to_stand_on():
+    """By hand: the overlay fronts of the wheel case begin 1/8 in above its underside, as the plan draws them."""
+    cabinet = shipped("wheel_wall_drawers")
+    low = min(board.box.low[2] for board in cabinet.boards if board.role == "bottom")
+    begin = {board.box.low[2] - low for board in cabinet.boards if board.role == "front"}
+    told = step_words("wheel_wall_drawers", "fronts")
+    [height] = begin
+    assert f"stand on: front of drawer 1 in bays 1 and 2 {write_brief(height, cabinet.style)} above" in told
+    assert "clamp a straight batten" not in step_words("under_bench_case", "fronts")  # a gap lies under each
 
 
 def test_pocket_screws_are_not_clamped_for_long():
@@ -268,9 +342,25 @@ def test_a_rail_that_stiffens_is_levelled_and_not_hung():
     assert "from the pockets in the front face" in told
 
 
-def test_a_front_with_two_screws_gets_one_and_then_the_other():
+def test_a_front_gets_one_screw_and_then_what_is_left():
     told = words(pages_of(shipped("small_parts_wall_case")))
     assert "drive one screw. Shut it, look at the gaps, correct, then drive the other." in told
+    four = words(pages_of(shipped("under_bench_case")))
+    assert "drive one screw. Shut it, look at the gaps, correct, then drive the others." in four
+
+
+def test_runners_with_no_spacers_are_not_titled_by_them():
+    """Those on the bottom itself need none: the title follows the table."""
+    glance = {name: [row[1] for block in pages_of(shipped(name)) if isinstance(block, Table) for row in block.rows]
+              for name in ("wheel_wall_drawers", "rolling_stand")}
+    assert "Runners, by spacers" in glance["wheel_wall_drawers"] and "Slides, by spacers" in glance["rolling_stand"]
+    flat_on = shipped("wheel_wall_drawers")
+    lowest = next(board.box.high[2] for board in flat_on.boards if board.role == "bottom")
+    laid = tuple(replace(board, placement=Placement((*board.placement.origin[:2], lowest), board.placement.axes))
+                 if board.role == "runner" else board for board in flat_on.boards)
+    titles = [row[1] for block in pages_of(replace(flat_on, boards=laid)) if isinstance(block, Table)
+              for row in block.rows]
+    assert "Runners" in titles and "Runners, by spacers" not in titles
 
 
 def test_the_upper_edge_of_a_toe_board_stays_dry():

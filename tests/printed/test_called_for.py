@@ -5,7 +5,7 @@ import re
 import pytest
 
 from shoplib.documents.paper import PAPERS
-from shoplib.printed.build.case import cut_the_case
+from shoplib.printed.build.cutting import cut_the_case
 from shoplib.printed.build.drawers import pull_outs, runs
 from shoplib.printed.build.fronts import pulls
 from shoplib.printed.true_scale.story_stick import story_stick_pages

@@ -3,6 +3,7 @@
 import csv
 import io
 import json
+import re
 from collections import Counter
 from itertools import pairwise
 
@@ -10,10 +11,11 @@ import pytest
 
 from shoplib.building.spacers import slide_spacers
 from shoplib.buying.list import buying_list
-from shoplib.buying.screws import driven_at_each_other, estimated, screw_lines
+from shoplib.buying.screws import estimated, screw_lines
 from shoplib.buying.stock_lines import stocked
 from shoplib.checks import check
 from shoplib.checks.in_use import check_in_use
+from shoplib.checks.runner_points import driven_at_each_other
 from shoplib.documents.buying_file import buying_csv
 from shoplib.documents.examples import project_path
 from shoplib.documents.hardware_page import screws_section
@@ -24,6 +26,7 @@ from shoplib.printed.plan.drawer_page import HEADING as DRAWERS
 from shoplib.printed.plan.front_pages import HEADING as FRONTS
 from shoplib.printed.plan.hardware_pages import HEADING, hardware_pages
 from shoplib.printed.typeset.blocks import as_data
+from shoplib.words.naming import and_list, in_short
 from tests.documents.pdf_paths import paths
 from tests.printed.lengths import WRITTEN, boards, corners, near, plan, unit_of
 from tests.printed.parts import PARTS, PROJECTS, cabinet_of, in_print, printed
@@ -61,17 +64,29 @@ def bare(text):
 
 @SETS
 def test_each_slide_is_told_from_the_reference_sides_of_its_upright(project, paper):
-    unit = unit_of(project)
+    """A row names all uprights that have it there, and all drawers that it serves, and no other."""
+    unit, left = unit_of(project), list(runs(project))
     rows = table(project, paper, "lower edge, from the bottom of the upright")
-    for on, _, low, _ in runs(project):
-        foot = corners(boards(project)[on])[0]
-        assert any(
-            near(bare(row["lower edge, from the bottom of the upright"]), low[2] - foot[2], unit)
-            and near(bare(row["set back, from its front"]), low[1] - foot[1], unit)
-            and on.split()[0] in row["on"]
-            for row in rows
-        ), on
-    assert bool(rows) == bool(runs(project))
+    for row in rows:
+        mine = [run for run in left if _is_there(row, run, project, unit) and _named(run[1], row["for"])]
+        assert row["on"] == and_list(in_short(dict.fromkeys(on for on, *_ in mine))), row
+        assert row["for"] == and_list(in_short(dict.fromkeys(group for _, group, *_ in mine))), row
+        left = [run for run in left if run not in mine]
+    assert not left
+
+
+def _is_there(row, run, project, unit):
+    on, _, low, _ = run
+    foot = corners(boards(project)[on])[0]
+    return (near(bare(row["lower edge, from the bottom of the upright"]), low[2] - foot[2], unit)
+            and near(bare(row["set back, from its front"]), low[1] - foot[1], unit))
+
+
+def _named(group, told):
+    """Whether a drawer is among those of a row: "drawer 1 in bays 1 and 3" or "bay 1 drawer 2"."""
+    _, bay, what = group.split(" ", 2)
+    several = told.startswith(f"{what} in bays ") and bay in re.findall(r"\d+", told.partition(" in ")[2])
+    return group == told or several
 
 
 @SETS

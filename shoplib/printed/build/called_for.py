@@ -10,13 +10,25 @@ SLIDES, PINS, PEGS, PULLS = "slides and runners", "holes for shelf pins", "holes
 
 
 def template_called(what: str, cabinet: Cabinet) -> str:
-    """The templates for this by their numbers in templates.pdf, such as "templates 1 and 2"; "" where there is none."""
+    """The templates for this by their numbers in templates.pdf, such as "templates 1 and 2"; "" where there is none.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> cabinet = solve(read_project(example("under_bench_case")))
+    >>> template_called(PEGS, cabinet)
+    'template 3'
+    """
     numbers = [f"template {n}" for n, one in enumerate(templates(cabinet), 1) if one.what == what]
     return and_list(in_short(numbers))
 
 
 def across_words(cabinet: Cabinet) -> list[str]:
-    """What the stick across is held to while the joints of the dividers are marked out; nothing without dividers."""
+    """What the stick across is held to while the joints of the dividers are marked out; nothing without dividers.
+
+    >>> across_words(Cabinet("no boards", (), {}))
+    []
+    """
     if len(uprights(cabinet)) <= 2:
         return []
     return [

@@ -19,47 +19,82 @@ from shoplib.words.naming import and_list, boards_in_short
 
 
 def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
-    """One go: the boards in their order, the clamps, and with the last the diagonals."""
+    """One go: the boards in their order, the clamps, and with the last the diagonals.
+
+    >>> from shoplib.building.order import build_order
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> cabinet = solve(read_project(example("rolling_stand")))
+    >>> first = next(step.go for step in build_order(cabinet) if step.go)
+    >>> [type(block).__name__ for block in glue_up(first, False, cabinet, ())]
+    ['Together', 'ToTick', 'ToFillIn']
+    """
     several = clamps_for(go, cabinet)
-    count = len(go.joints)
     clamps = (clamp_table([("this glue-up", several)], cabinet),) if several else ()
-    blocks: list[Block] = [Together((Words(_counted(count)), entry_table(go.entries, cabinet), *clamps))]
+    lines = (
+        *_spread(go),
+        *(() if last else (_NEXT,)),
+        *((_TIGHTEN,) if several else ()),
+        *_screwed(go, cabinet),
+        *((_FINGERS,) if any(joint.kind == "finger" for joint in go.joints) else ()),
+        *_boards_of_their_own(go, cabinet),
+        *((_NO_BACK,) if last and not any(board.role == "back" for board in cabinet.boards) else ()),
+        _WIPE,
+    )
+    box = _diagonals(cabinet, findings) if last else _SO_FAR
+    table = Together((Words(_counted(len(go.joints))), entry_table(go.entries, cabinet), *clamps))
+    return [table, ToTick(lines), *([box] if box else [])]
+
+
+def _spread(go: GlueUp) -> list[str]:
+    scrape = ["Scrape off the hard glue of the glue-up before, wherever a board comes to lie."] if go.standing else []
+    walls = ["In a dado the glue belongs on the walls: its bottom carries little."]
+    return [
+        *scrape,
+        "Spread the glue thin, all over one of the two faces of each joint: so much of it is on the buying list.",
+        *(walls if any(joint.kind == "dado" for joint in go.joints) else []),
+    ]
+
+
+_NEXT = "Set on dry the boards that come next, without glue, so that what is glued now lies in line."
+_TIGHTEN = "Cauls under the jaws, over the joints; tighten from the middle out, by turns, until glue beads."
+_FINGERS = "Fingers: glue between all of them; press with cauls that bear beside the fingers, not on them."
+_NO_BACK = ("There is no back to square this case: leave it in the clamps, its diagonals equal, until the glue is "
+            "hard.")
+_WIPE = "Wipe off squeezed-out glue with a damp rag inside, now, and let it set as long as its label says."
+
+
+def _screwed(go: GlueUp, cabinet: Cabinet) -> list[str]:
+    """What is held by pocket screws, and what by screws besides its glue."""
     pockets = _of_kind(go.joints, "pocket screws", cabinet)
-    butted = _of_kind(_screwed_later(go.joints, cabinet), "butt", cabinet)
-    lines = ["Spread the glue thin, all over one of the two faces of each joint: so much of it is on the buying list."]
-    if any(joint.kind == "dado" for joint in go.joints):
-        lines.append("In a dado the glue belongs on the walls: its bottom carries little.")
-    if go.standing:
-        lines.insert(0, "Scrape off the hard glue of the glue-up before, wherever a board comes to lie.")
-    if not last:
-        lines.append("Set on dry the boards that come next, without glue, so that what is glued now lies in line.")
-    if several:
-        lines.append("Cauls under the jaws, over the joints; tighten from the middle out, by turns, until glue beads.")
+    later = _screwed_later(go.joints, cabinet)
+    butted = _of_kind(later, "butt", cabinet)
+    lines = []
     if pockets:
         lines.append(f"{pockets}: with pocket screws{_faces(go.joints, cabinet)}. Clamp only while you drive them; the "
                      "clamps come off at once.")
     if butted:
+        it = "them" if len({joint.enters for joint in later if joint.kind == "butt"}) > 1 else "it"
         lines.append(
-            f"{butted}: butted, so glue alone does not hold them. In the clamps, drill pilot holes and drive the "
-            f"screws of the buying list, {_driven(go.joints, cabinet)}; keep fingers away from where a screw "
-            "may come out."
+            f"{butted}: butted, so glue alone does not hold {it}. In the clamps, bore a clearance hole where the "
+            "drawing has none, and a pilot hole into the end behind it; drive the screws of the buying list, "
+            f"{_driven(go.joints, cabinet)}. Keep fingers away from where a screw may come out."
         )
-    if any(joint.kind == "finger" for joint in go.joints):
-        lines.append("Fingers: glue between all of them; press with cauls that bear beside the fingers, not on them.")
-    toe = [e.board for e in go.entries if cabinet.by_name[e.board].role == "toe board"]
-    if toe:
-        lines.append(f"{names_in_short(toe, cabinet).capitalize()}: glue on its ends only. Its upper edge lies dry "
-                     "under the bottom; nothing is masked there.")
-    floats = [e.board for e in go.entries if cabinet.by_name[e.board].role == "back"]
-    if floats:
-        lines.append(f"{and_list(floats).capitalize()} goes into its grooves now, without glue: it cannot go in later.")
-    if last and not any(board.role == "back" for board in cabinet.boards):
-        lines.append("There is no back to square this case: leave it in the clamps, its diagonals equal, until the "
-                     "glue is hard.")
-    lines.append("Wipe off squeezed-out glue with a damp rag inside, now, and let it set as long as its label says.")
-    blocks.append(ToTick(tuple(lines)))
-    box = _diagonals(cabinet, findings) if last else _SO_FAR
-    return [*blocks, box] if box else blocks
+    return lines
+
+
+def _boards_of_their_own(go: GlueUp, cabinet: Cabinet) -> list[str]:
+    """A toe board, which is glued at its ends alone, and a back that floats."""
+    of_role = {role: [e.board for e in go.entries if cabinet.by_name[e.board].role == role]
+               for role in ("toe board", "back")}
+    toe, floats = of_role["toe board"], of_role["back"]
+    return [
+        *([f"{names_in_short(toe, cabinet).capitalize()}: glue on its ends only. Its upper edge lies dry under the "
+           "bottom; nothing is masked there."] if toe else []),
+        *([f"{and_list(floats).capitalize()} goes into its grooves now, without glue: it cannot go in later."]
+          if floats else []),
+    ]
 
 
 _SO_FAR = ToFillIn(
@@ -117,7 +152,15 @@ def _diagonals(cabinet: Cabinet, findings: Iterable[Finding]) -> ToFillIn | None
 
 
 def back(names: tuple[str, ...], cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
-    """The back, last of the case: it holds it square from then on."""
+    """The back, last of the case: it holds it square from then on.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> cabinet = solve(read_project(example("rolling_stand")))
+    >>> [type(block).__name__ for block in back(("back",), cabinet, ())]
+    ['Framed', 'ToTick']
+    """
     findings = tuple(findings)
     trimmed = told_once([f.text for f in findings if f.check == "diagonals" and set(f.boards) <= set(names)])
     solid = any(cabinet.sheets[cabinet.by_name[name].sheet].kind == "solid" for name in names)
@@ -163,7 +206,11 @@ def _brads(name: str, brad: Brad, style: Style) -> Framed:
 
 
 def plinth(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
-    """The plinth is a frame of its own that the case is set on."""
+    """The plinth is a frame of its own that the case is set on.
+
+    >>> len(plinth((), Cabinet("no boards", (), {}))[0].lines)
+    2
+    """
     return [ToTick((
         f"Glue and screw the frame: {names_in_short(names, cabinet)}. Clamp it, and make its diagonals equal.",
         "Set the case on it with two people, its setbacks as the drawings give them, and screw up into the bottom from "
@@ -172,7 +219,11 @@ def plinth(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
 
 
 def captured(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
-    """What is said where no order brings the boards together: a check has stopped such a plan."""
+    """What is said where no order brings the boards together: a check has stopped such a plan.
+
+    >>> captured((), Cabinet("no boards", (), {}))[0].grave
+    True
+    """
     return [Words(
         f"STOP: no straight move brings {names_in_short(names, cabinet)} together one by one. Mend what the checks "
         "stop, and plan again; cut nothing before.", grave=True,

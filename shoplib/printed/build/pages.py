@@ -1,17 +1,16 @@
 """The build order of the plan set: how this cabinet is built, step by step, each naming its boards."""
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
 
-from shoplib.building.clamps import clamps_for
+from shoplib.building.clamps import Clamps, clamps_for
+from shoplib.building.glue_ups import GlueUp
 from shoplib.building.order import Step, build_order
-from shoplib.buying.laid import LaidOut
+from shoplib.building.spacers import slide_spacers
+from shoplib.buying.laid import LaidJob, LaidOut
 from shoplib.model.board import BOXES, CASE
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.build import case as build_case
-from shoplib.printed.build import drawers as build_drawers
-from shoplib.printed.build import fronts as build_fronts
-from shoplib.printed.build import glue as build_glue
-from shoplib.printed.build import place as build_place
+from shoplib.printed.build import boxes, case, cutting, drawers, fronts, glue, place
 from shoplib.printed.build.words import names_in_short
 from shoplib.printed.typeset.blocks import Block, Framed, Heading, Table, Together, Words
 from shoplib.words.naming import and_list, in_short, plural
@@ -32,116 +31,122 @@ def build_pages(
 
     `findings` are those of `check`, which give the diagonals to expect, `in_use` those of `check_in_use`; `found` is
     the cabinet laid out, which says what is glued up from staves, None where it cannot be.
+
+    >>> [type(block).__name__ for block in build_pages(Cabinet("no boards", (), {}), (), ())]
+    ['Heading', 'Words', 'Table']
     """
-    findings, in_use = tuple(findings), tuple(in_use)
-    steps = build_order(cabinet)
-    titles = _titles(steps, cabinet)
+    findings, in_use, steps = tuple(findings), tuple(in_use), build_order(cabinet)
+    jobs = found.jobs if found else ()
+    every = [_At(step, steps, cabinet, findings, in_use, tuple(jobs)) for step in steps]
     glance = Table(
         ("step", "what is done", "boards mounted in it"),
-        tuple((str(n), title, names_in_short(step.boards, cabinet))
-              for n, (step, title) in enumerate(zip(steps, titles, strict=True), start=1)),
+        tuple((str(n), _title(at), names_in_short(at.step.boards, cabinet)) for n, at in enumerate(every, start=1)),
         (1, 2),
     )
     blocks: list[Block] = [Heading(TITLE), Words(_LEAD), glance]
-    for number, (step, title) in enumerate(zip(steps, titles, strict=True), start=1):
-        done = _done(step, steps, cabinet, findings, in_use, found)
+    for number, at in enumerate(every, start=1):
+        done = _done(at)
         # A caution stays with what it is about.
         head = 2 if isinstance(done[0], Framed) else 1
-        blocks += [Together((Heading(f"Step {number}. {title}", 2), *done[:head])), *done[head:]]
+        blocks += [Together((Heading(f"Step {number}. {_title(at)}", 2), *done[:head])), *done[head:]]
     return blocks
 
 
-_FIXED = {
-    "solid wood": "Get the solid wood ready",
-    "finish inside": "Finish the inside faces, glue faces masked",
-    "dry run": "Dry run of the case",
-    "captured": "Mend the plan first",
-    "back": "The back, last of the case",
-    "plinth": "The plinth",
-    "finish outside": "Finish the outside of the case",
-    "place": "Into its place: level and true",
-    "hang boxes": "Fit the drawer boxes",
-    "pull-outs": "The pull-out panel",
-    "strips": "Strips between the drawers",
-    "fronts": "Fronts, with gap spacers",
-    "pulls": "Pulls",
-    "loose shelves": "Loose shelves",
-    "load": "Load it, step by step",
+@dataclass(frozen=True, slots=True)
+class _At:
+    """One step with all that its words are made of; `jobs` are those of the layout, none where it is not laid out."""
+
+    step: Step
+    steps: tuple[Step, ...]
+    cabinet: Cabinet
+    findings: tuple[Finding, ...]
+    in_use: tuple[Finding, ...]
+    jobs: tuple[LaidJob, ...]
+
+    @property
+    def goes(self) -> tuple[GlueUp, ...]:
+        return tuple(step.go for step in self.steps if step.go)
+
+    @property
+    def clamps(self) -> list[tuple[str, tuple[Clamps, ...]]]:
+        """Each glue-up by its number, with its clamps."""
+        called = [f"glue-up {n}" if len(self.goes) > 1 else "the case" for n in range(1, len(self.goes) + 1)]
+        return [(title, clamps_for(go, self.cabinet)) for title, go in zip(called, self.goes, strict=True)]
+
+    @property
+    def trims(self) -> bool:
+        return any(step.kind == "trim" for step in self.steps)
+
+
+def _cut_title(at: _At) -> str:
+    if at.trims:
+        return "Saw out and label the case"
+    return f"Cut{', label and edge' if _edged(at) else ' and label'} the case; cut its joints"
+
+
+def _joints_title(at: _At) -> str:
+    return "Edge the case and cut its joints" if _edged(at) else "Cut the joints of the case"
+
+
+def _edged(at: _At) -> bool:
+    return any(board.edging and board.stage == CASE for board in at.cabinet.boards)
+
+
+def _glue_title(at: _At) -> str:
+    number = f": glue-up {at.goes.index(at.step.go) + 1} of {len(at.goes)}" if len(at.goes) > 1 else ""
+    return f"Glue the case{number}"
+
+
+def _measure_title(at: _At) -> str:
+    of = STAGES[at.step.measures]
+    return f"Measure the case as built, for the {of}" if at.step.measures == BOXES else f"Measure again, for the {of}"
+
+
+def _runs_title(at: _At) -> str:
+    bought = ["slides"] if any(fitting.what == "slide" for fitting in at.cabinet.hardware) else []
+    wood = sorted({plural(at.cabinet.by_name[name].role) for name in at.step.boards}, reverse=True)
+    set_by = ", by spacers" if slide_spacers(at.cabinet) else ""
+    return f"{and_list([*bought, *wood]).capitalize()}{set_by}"
+
+
+def _box_title(at: _At) -> str:
+    return f"Make the boxes: {and_list(in_short(at.step.boxes.groups))}"
+
+
+_Title = str | Callable[[_At], str]
+
+_KINDS: dict[str, tuple[_Title, Callable[[_At], list[Block]]]] = {
+    "solid wood": ("Get the solid wood ready", lambda at: cutting.solid_wood(at.cabinet)),
+    "cut the case": (_cut_title, lambda at: cutting.cut_the_case(at.cabinet, bool(at.jobs))),
+    "trim": ("Glue up and trim the solid boards", lambda at: cutting.trim(at.cabinet, *at.jobs)),
+    "joints": (_joints_title, lambda at: cutting.joints(at.cabinet, bool(at.jobs))),
+    "finish inside": ("Finish the inside faces, glue faces masked", lambda at: case.finish_inside(at.cabinet)),
+    "dry run": ("Dry run of the case", lambda at: case.dry_run(at.cabinet, at.clamps)),
+    "glue": (_glue_title, lambda at: glue.glue_up(at.step.go, at.step.go == at.goes[-1], at.cabinet, at.findings)),
+    "captured": ("Mend the plan first", lambda at: glue.captured(at.step.boards, at.cabinet)),
+    "back": ("The back, last of the case", lambda at: glue.back(at.step.boards, at.cabinet, at.findings)),
+    "plinth": ("The plinth", lambda at: glue.plinth(at.step.boards, at.cabinet)),
+    "finish outside": ("Finish the outside of the case", lambda at: place.finish_outside()),
+    "place": ("Into its place: level and true", lambda at: place.place(at.cabinet, at.findings)),
+    "measure": (_measure_title, lambda at: drawers.measure(at.step.measures, at.cabinet)),
+    "runs": (_runs_title, lambda at: drawers.runs(at.step.boards, at.cabinet)),
+    "box": (_box_title, lambda at: boxes.box(at.step.boxes, at.cabinet, at.findings, bool(at.jobs))),
+    "hang boxes": ("Fit the drawer boxes", lambda at: drawers.hang_boxes(at.cabinet)),
+    "pull-outs": ("The pull-out panel", lambda at: drawers.pull_outs(at.step.boards, at.cabinet)),
+    "strips": ("Strips between the drawers", lambda at: fronts.strips(at.step.boards, at.cabinet)),
+    "fronts": ("Fronts, with gap spacers", lambda at: fronts.fronts(at.step.boards, at.cabinet, *at.jobs)),
+    "pulls": ("Pulls", lambda at: fronts.pulls(at.cabinet)),
+    "loose shelves": ("Loose shelves", lambda at: fronts.loose_shelves(at.step.boards, at.cabinet)),
+    "load": ("Load it, step by step", lambda at: place.load(at.cabinet, at.in_use)),
 }
+"""Each kind of step that `build_order` knows: its title, and what is told of it."""
 
 
-def _titles(steps: tuple[Step, ...], cabinet: Cabinet) -> list[str]:
-    goes = [step for step in steps if step.kind == "glue"]
-    titles = []
-    for step in steps:
-        if step.kind == "glue":
-            number = f": glue-up {goes.index(step) + 1} of {len(goes)}" if len(goes) > 1 else ""
-            titles.append(f"Glue the case{number}")
-        elif step.kind == "measure":
-            of = STAGES[step.measures]
-            titles.append(f"Measure the case as built, for the {of}" if step.measures == BOXES
-                          else f"Measure again, for the {of}")
-        elif step.boxes:
-            titles.append(f"Make the boxes: {and_list(in_short(step.boxes.groups))}")
-        elif step.kind == "cut the case":
-            edged = any(board.edging and board.stage == CASE for board in cabinet.boards)
-            titles.append(f"Cut{', label and edge' if edged else ' and label'} the case; cut its joints")
-        elif step.kind == "runs":
-            bought = ["slides"] if any(fitting.what == "slide" for fitting in cabinet.hardware) else []
-            wood = sorted({plural(cabinet.by_name[name].role) for name in step.boards}, reverse=True)
-            titles.append(f"{and_list([*bought, *wood]).capitalize()}, by spacers")
-        else:
-            titles.append(_FIXED[step.kind])
-    return titles
+def _title(at: _At) -> str:
+    title, _ = _KINDS[at.step.kind]
+    return title if isinstance(title, str) else title(at)
 
 
-def _done(
-    step: Step, steps: tuple[Step, ...], cabinet: Cabinet, findings: tuple[Finding, ...],
-    in_use: tuple[Finding, ...], found: LaidOut | None,
-) -> list[Block]:
-    goes = [each.go for each in steps if each.kind == "glue"]
-    jobs = found.jobs if found else ()
-    match step.kind:
-        case "solid wood":
-            return build_case.solid_wood(cabinet)
-        case "cut the case":
-            return build_case.cut_the_case(cabinet, *jobs)
-        case "finish inside":
-            return build_case.finish_inside(cabinet)
-        case "dry run":
-            called = [f"glue-up {n}" if len(goes) > 1 else "the case" for n in range(1, len(goes) + 1)]
-            clamps = [clamps_for(go, cabinet) for go in goes]
-            return build_case.dry_run(cabinet, list(zip(called, clamps, strict=True)))
-        case "glue":
-            return build_glue.glue_up(step.go, step.go == goes[-1], cabinet, findings)
-        case "back":
-            return build_glue.back(step.boards, cabinet, findings)
-        case "plinth":
-            return build_glue.plinth(step.boards, cabinet)
-        case "captured":
-            return build_glue.captured(step.boards, cabinet)
-        case "finish outside":
-            return build_place.finish_outside(cabinet)
-        case "place":
-            return build_place.place(cabinet, findings)
-        case "measure":
-            return build_drawers.measure(step.measures, cabinet)
-        case "runs":
-            return build_drawers.runs(step.boards, cabinet)
-        case "box":
-            return build_drawers.box(step.boxes, cabinet, findings)
-        case "hang boxes":
-            return build_drawers.hang_boxes(cabinet)
-        case "pull-outs":
-            return build_drawers.pull_outs(step.boards, cabinet)
-        case "strips":
-            return build_fronts.strips(step.boards, cabinet)
-        case "fronts":
-            return build_fronts.fronts(step.boards, cabinet, *jobs)
-        case "pulls":
-            return build_fronts.pulls(cabinet)
-        case "loose shelves":
-            return build_fronts.loose_shelves(step.boards, cabinet)
-        case "load":
-            return build_place.load(cabinet, in_use)
-    raise ValueError(f"no words for a step of kind {step.kind}.")
+def _done(at: _At) -> list[Block]:
+    _, told = _KINDS[at.step.kind]
+    return told(at)

@@ -21,8 +21,12 @@ from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.typeset.blocks import Block, Bullets, Framed, ToTick, Words
 
 
-def finish_outside(cabinet: Cabinet) -> list[Block]:
-    """Before it stands where no brush reaches it."""
+def finish_outside() -> list[Block]:
+    """Before it stands where no brush reaches it.
+
+    >>> len(finish_outside()[0].lines)
+    2
+    """
     return [ToTick((
         "Sand off glue and pencil marks, ease the sharp edges, and finish the outside now: once the case stands in its "
         "place, its sides and its back may not be reached any more.",
@@ -32,7 +36,11 @@ def finish_outside(cabinet: Cabinet) -> list[Block]:
 
 
 def place(cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
-    """Into its place, level and true, before anything is measured for boxes and fronts."""
+    """Into its place, level and true, before anything is measured for boxes and fronts.
+
+    >>> [type(block).__name__ for block in place(Cabinet("no boards", (), {}), ())]
+    ['Framed', 'ToTick']
+    """
     space = tuple(told_once([f.text for f in findings if f.check == "space" and f.level == "note"]))
     if hangs(cabinet):
         cautions, lines = (WALL, LIFTING), _hung()
@@ -85,7 +93,11 @@ def _stood(cabinet: Cabinet) -> tuple[str, ...]:
 
 
 def load(cabinet: Cabinet, in_use: Iterable[Finding]) -> list[Block]:
-    """Loaded step by step, from below, with a hand on the case."""
+    """Loaded step by step, from below, with a hand on the case.
+
+    >>> load(Cabinet("no boards", (), {}), ())[-1].lines[0]
+    'Keep children and other people away, and do not stand where it would fall.'
+    """
     tips = told_once([finding.text for finding in in_use if finding.check == "tipping"])
     always = [WALL] if hangs(cabinet) else [CASTERS] if on_casters(cabinet) else [ANCHOR]
     if has_drawers(cabinet):
@@ -94,7 +106,7 @@ def load(cabinet: Cabinet, in_use: Iterable[Finding]) -> list[Block]:
         always.append(PULL_OUT)
     drawers = (
         "Put in half of what it will carry, the heavy things lowest. Open the drawers one by one, all the way, and "
-        "hold the case with the other hand: does it stay, does each slide run free?",
+        "hold the case with the other hand: does it stay, does each drawer run free?",
     ) if has_drawers(cabinet) else ("Put in half of what it will carry, the heavy things lowest.",)
     return [
         Framed(tuple(Words(text, grave=number == 0) for number, text in enumerate((*tips, *always, RULES)))),

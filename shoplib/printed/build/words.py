@@ -25,12 +25,29 @@ PRESS = {"x": "from side to side", "y": "from front to back", "z": "from top to 
 
 
 def names_in_short(names: Iterable[str], cabinet: Cabinet) -> str:
-    """Boards by name, told together."""
+    """Boards by name, told together.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> cabinet = solve(read_project(example("under_bench_case")))
+    >>> names_in_short(("divider 1", "divider 2"), cabinet)
+    'dividers 1 and 2'
+    """
     return boards_in_short(cabinet.by_name[name] for name in names)
 
 
 def screws_told(needs: Iterable[Need], cabinet: Cabinet) -> str:
-    """Screws by number and size, such as "4 of No. 8 × 2 in"."""
+    """Screws by number and size, such as "4 of No. 8 × 2 in".
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> cabinet = solve(read_project(example("wheel_wall_drawers")))
+    >>> from shoplib.buying.screws import planned
+    >>> screws_told([need for need in planned(cabinet) if need.use == "rails"], cabinet)
+    '4 of No. 8 × 2 in'
+    """
     sums: dict[str, int] = {}
     for need in needs:
         size = f"{need.gauge} × {Writing(cabinet.style).length(need.length)}"
@@ -42,6 +59,13 @@ def entry_table(entries: Sequence[Entry], cabinet: Cabinet, group: str = "case")
     """The boards in the order in which they go in, from where, and what they meet there.
 
     Boards that come in one after another alike share a row.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> cabinet = solve(read_project(example("rolling_stand")))
+    >>> entry_table([Entry("bottom"), Entry("divider 1", ("bottom",), "-z")], cabinet).rows[1]
+    ('2', 'divider 1', 'from above', 'into the dado of bottom')
     """
     rows: list[tuple[list[str], str, str]] = []
     for entry in entries:
@@ -81,7 +105,11 @@ def _short(names: Sequence[str], group: str) -> str:
 
 
 def clamp_table(goes: Iterable[tuple[str, Sequence[Clamps]]], cabinet: Cabinet, group: str = "case") -> Table:
-    """A row for each set of clamps: the go it is for, how many, which way, how far they reach, what to take."""
+    """A row for each set of clamps: the go it is for, how many, which way, how far they reach, what to take.
+
+    >>> clamp_table([], Cabinet("no boards", (), {})).rows
+    ()
+    """
     def over(ticks: int) -> str:
         return Writing(cabinet.style).length(to_step(ticks, cabinet.style.step, "up"))
 

@@ -47,7 +47,7 @@ def caution_pages(
         Framed((Bullets(saw_cautions()),), "At the saw"),
     ]
     if solid_sheets(cabinet):
-        blocks.append(planer_caution())
+        blocks.append(planer_caution(cabinet))
     if lifts := tuple(lifts_told(found)) if found else ():
         blocks.append(Framed((Bullets(lifts),), "Two people lift"))
     if looks:

@@ -7,12 +7,12 @@ from collections.abc import Iterable
 
 from shoplib.buying.board_words import BEFORE_CUTTING, glue_ups, rough_sizes
 from shoplib.buying.laid import LaidJob
-from shoplib.buying.rough import STRIPS
+from shoplib.buying.rough import is_rough
+from shoplib.documents.cut_order_words import rough_cautions
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 from shoplib.printed.typeset.blocks import Block, Bullets, Framed
-from shoplib.tables.setups import cautions
 from shoplib.words.naming import and_list, boards_in_short
 
 
@@ -27,19 +27,37 @@ def solid_sheets(cabinet: Cabinet) -> tuple[str, ...]:
 
 
 def rough_boards(boards: Iterable[Board], cabinet: Cabinet) -> list[Board]:
-    """Those that leave the saw larger than finished; strips are ripped to their size at once."""
-    solid = solid_sheets(cabinet)
-    return [board for board in boards if board.sheet in solid and board.role not in STRIPS]
+    """Those that leave the saw larger than finished; strips are ripped to their size at once.
+
+    >>> rough_boards([], Cabinet("no boards", (), {}))
+    []
+    """
+    return [board for board in boards if is_rough(board, cabinet)]
 
 
-def planer_caution() -> Block:
-    """The cautions for flattening and planing, in a frame."""
-    told = cautions().only(["jointer", "planer", "rough board"])
-    return Framed((Bullets(tuple(one.claim.say for one in told)),), "At the jointer and the planer")
+def planer_caution(cabinet: Cabinet) -> Block:
+    """The cautions for flattening and planing, in a frame.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> cabinet = solve(read_project(example("wheel_wall_drawers")))
+    >>> planer_caution(cabinet).title
+    'At the jointer and the planer'
+    """
+    return Framed((Bullets(rough_cautions(cabinet)),), "At the jointer and the planer")
 
 
 def before_the_saw(cabinet: Cabinet) -> tuple[str, ...]:
-    """What is done with rough boards while they are long: flat, to thickness, one edge straight."""
+    """What is done with rough boards while they are long: flat, to thickness, one edge straight.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> cabinet = solve(read_project(example("wheel_wall_drawers")))
+    >>> before_the_saw(cabinet)[2][:44]
+    'Before the first saw cut, each board whole: '
+    """
     solid = solid_sheets(cabinet)
     write = Writing(cabinet.style)
     thick = and_list([f"{name} to {write.setting(cabinet.project.sheets[name].thickness)}" for name in solid])
@@ -62,6 +80,9 @@ def to_size(boards: Iterable[Board], cabinet: Cabinet, *jobs: LaidJob) -> tuple[
     """What is done with rough boards off the saw, before they are edged and jointed; nothing where none are.
 
     `jobs` are those that the boards are laid out in, which say what comes in staves.
+
+    >>> to_size([], Cabinet("no boards", (), {}))
+    ()
     """
     rough = rough_boards(boards, cabinet)
     return (*_staves(rough, cabinet, jobs), *_trimmed(rough, cabinet)) if rough else ()
@@ -78,22 +99,26 @@ def _staves(rough: list[Board], cabinet: Cabinet, jobs: tuple[LaidJob, ...]) -> 
     if not staved:
         return ()
     return (
-        *(f"{line[0].upper()}{line[1:]}" for line in staved),
+        *(_begun(line) for line in staved),
         "Staves: joint the edges that meet, lay the grain all one way, try them dry without a gap, glue and clamp flat."
         " Scrape the glue off when it is dry, and plane the panel flat by hand, or in a planer that takes its width.",
     )
 
 
 def _trimmed(rough: list[Board], cabinet: Cabinet) -> tuple[str, ...]:
+    """How they are trimmed, and then a line for each size."""
     write = Writing(cabinet.style).length
     sizes: dict[str, list[Board]] = {}
     for board in rough:
         length, width, _ = board.cut_size
         sizes.setdefault(f"{write(length)} x {write(width)}", []).append(board)
-    told = "; ".join(f"{boards_in_short(some)} to {size}" for size, some in sizes.items())
     return (
-        f"They are rough still. Trim them to the finished sizes of the cut list, length x width: {told}.",
-        "Trim so: joint one edge, rip to width with that edge along the fence, crosscut one end square, then the other "
-        "with the first against a stop. All that are equally wide, or equally long, at one setting. Short pieces on a "
-        "sled, never along the fence.",
+        "They are rough still. Trim them to the finished sizes of the cut list, length x width: joint one edge, rip to "
+        "width with that edge along the fence, crosscut one end square, then the other with the first against a stop. "
+        "All that are equally wide, or equally long, at one setting. Short pieces on a sled, never along the fence.",
+        *(f"{_begun(boards_in_short(some))}: to {size}." for size, some in sizes.items()),
     )
+
+
+def _begun(told: str) -> str:
+    return told[:1].upper() + told[1:]
