@@ -3,18 +3,18 @@
 from collections.abc import Iterable
 from itertools import pairwise
 
-_CLEAR = 5
-"""In the middle a name wants a fifth of the edge free to either side."""
 
+def between(lines: Iterable[float], edge: tuple[float, float], wide: float) -> float | None:
+    """Where along an `edge` the middle of a name so `wide` stands: amid it, or, where one of the `lines` runs through
+    the name there, amid the widest stretch between two of them; None where that is too short for it.
 
-def between(lines: Iterable[int], long: int) -> tuple[int, int]:
-    """The stretch of an edge so `long` in whose middle a name stands: the whole of it, or, where one of the `lines`
-    runs there, the widest between two of them.
-
-    >>> between([90], 100), between([45], 100), between([50, 20], 100)
-    ((0, 100), (45, 100), (50, 100))
+    >>> between([90], (0, 100), 40), between([45], (0, 100), 40), between([50, 20], (0, 100), 60)
+    (50.0, 72.5, None)
     """
-    places = sorted({0, long, *(at for at in lines if 0 < at < long)})
-    if all(abs(at - long / 2) >= long / _CLEAR for at in places[1:-1]):
-        return 0, long
-    return max(pairwise(places), key=lambda stretch: stretch[1] - stretch[0])
+    low, high = edge
+    middle = (low + high) / 2
+    lines = [line for line in lines if low < line < high]
+    if wide <= high - low and all(abs(line - middle) >= wide / 2 for line in lines):
+        return middle
+    low, high = max(pairwise(sorted([low, *lines, high])), key=lambda stretch: stretch[1] - stretch[0])
+    return (low + high) / 2 if wide <= high - low else None

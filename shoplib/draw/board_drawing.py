@@ -2,14 +2,15 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 
-from shoplib.draw.between import between
 from shoplib.draw.board_dimensions import dimensions, stops_short
 from shoplib.draw.board_face import Face
 from shoplib.draw.chains import unit_note
+from shoplib.draw.empty_rooms import empty_rooms
 from shoplib.draw.look import fill_of
 from shoplib.draw.scene import (
     Disc,
     EdgeText,
+    Grain,
     Item,
     Label,
     Leader,
@@ -72,7 +73,7 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
     sizes = list(dimensions(seen, [cut for _, cuts in tags for cut in cuts], page))
     items: list[Item] = [
         Shape((size,), fill_of(board), board.name), *_slides(seen, cabinet), *cuts_drawn,
-        *_edges(seen, size, page, _lines_out([*cuts_drawn, *sizes])), *_grain(seen), *sizes,
+        *_edges(seen, size, page, _lines_out([*cuts_drawn, *sizes])), _grain(seen, cabinet), *sizes,
     ]
     many = f" ({drawn.index(seen.name) + 1} of {len(drawn)})" if len(drawn) > 1 else ""
     return Scene(
@@ -209,14 +210,20 @@ def _dashed(rect: Rect, kind: str = "hidden") -> Iterable[Line]:
 
 def _tag(face: Face, tag: str, cuts: list[Cut]) -> Leader:
     """Above for what runs across the board, for holes and for the sockets of an end, on the right for what runs along
-    it.
+    it; on the other side for a cut that lies in the half there alone, so that its leader does not cross the board.
     """
     rect = max((face.extent(cut) for cut in cuts), key=lambda r: r[3])
     a, b, c, d = rect
-    if isinstance(cuts[0], BoxCut) and cuts[0].kind != "socket" and c - a > d - b:
-        return Leader((c - min(c - a, face.board.length) // 40, (b + d) // 2), "right", tag, ringed=True)
-    inside = (d - b) // 12 if isinstance(cuts[0], BoxCut) else (d - b) // 2
-    return Leader(((a + c) // 2, d - inside), "above", tag, ringed=True)
+    box, board = isinstance(cuts[0], BoxCut), face.board
+    inside = (d - b) // 12 if box else (d - b) // 2
+    if not box or cuts[0].kind == "socket":
+        return Leader(((a + c) // 2, d - inside), "above", tag, ringed=True)
+    if c - a > d - b:
+        from_end = min(c - a, board.length) // 40
+        near = ("left", a + from_end) if 2 * c < board.length else ("right", c - from_end)
+        return Leader((near[1], (b + d) // 2), near[0], tag, ringed=True)
+    near = ("below", b + inside) if 2 * d < board.width else ("above", d - inside)
+    return Leader(((a + c) // 2, near[1]), near[0], tag, ringed=True)
 
 
 def _lines_out(items: Iterable[Item]) -> dict[str, list[int]]:
@@ -231,7 +238,7 @@ def _lines_out(items: Iterable[Item]) -> dict[str, list[int]]:
 
 
 def _edges(face: Face, size: Rect, page: Writing, lines_out: Mapping[str, Sequence[int]]) -> Iterable[Item]:
-    """The name of every edge along it, clear of the `lines_out` of the board, thick where it is banded."""
+    """The name of every edge along it, clear of the `lines_out` of the board; a thick line where it is banded."""
     a, b, c, d = size
     lines = {
         "left": ((a, b), (a, d)), "right": ((c, b), (c, d)),
@@ -243,46 +250,25 @@ def _edges(face: Face, size: Rect, page: Writing, lines_out: Mapping[str, Sequen
         if name in edging:
             text = f"{text} ({edging[name].kind} {page.measured(edging[name].thickness)})"
             yield Line(*lines[side], "band")
-        flat = side in ("below", "above")
-        low, high = between(lines_out.get(side, ()), c if flat else d)
-        yield EdgeText((low, b, high, d) if flat else (a, low, c, high), side, text)
+        yield EdgeText(size, side, text, tuple(lines_out.get(side, ())))
 
 
-_WORD = 7
-"""On a small drawing the word over the arrow reaches so far above it: a seventh of the length of the board."""
-
-
-def _grain(face: Face) -> Iterable[Item]:
-    """An arrow along the grain, where no cut is in its way, nor in that of its word, if there is such a place."""
+def _grain(face: Face, cabinet: Cabinet) -> Item:
+    """Words on the grain, and an arrow along it where it has a way: where nothing is cut, bored or led out, and off the
+    places of slides too where there is room."""
     board = face.board
-    half = board.length // 8
-    places = [
-        (board.length * across // 24, board.width * up // 24)
-        for across in (12, 9, 15, 7, 17, 4, 20) for up in (12, 9, 15, 7, 17, 5, 19, 3, 21)
-    ]
-    words = (board.length // _WORD, board.length // (2 * _WORD), 0)
-    free = next((found for word in words if (found := _free(face, places, half, word))), places)
-    middle, at = free[0]
+    whole = (0, 0, board.length, board.width)
+    taken = [_with_leader(face, cut) for cut in board.cuts]
+    rooms = (*empty_rooms(whole, [*taken, *slide_rects(face, cabinet)]), *empty_rooms(whole, taken), whole)
     if board.grain == "length":
-        yield Line((middle - half, at), (middle + half, at), "grain")
-    if board.grain == "length" and board.width * 10 > board.length:
-        yield EdgeText((middle - half, at, middle + half, at), "above", "grain")
-    else:
-        room = (middle - 3 * half, at - board.width // 2, middle + 3 * half, at + board.width // 2)
-        words = ("grain",) if board.grain == "length" else ("grain either way", "any grain")
-        yield Label(room, words, plate=True)
-
-
-def _free(face: Face, places: list[tuple[int, int]], half: int, word: int) -> list[tuple[int, int]]:
-    """The places where an arrow, `half` its length to either side, and the `word` over it keep off all cuts."""
-    taken, margin = [_with_leader(face, cut) for cut in face.board.cuts], face.board.width // 24
-    return [
-        (x, y) for x, y in places
-        if not any(r[0] < x + half and x - half < r[2] and r[1] - max(margin, word) < y < r[3] + margin for r in taken)
-    ]
+        return Grain(rooms)
+    return Label(rooms[0], ("grain either way", "any grain"), plate=True, rooms=rooms[1:-1], about=rooms[0])
 
 
 def _with_leader(face: Face, cut: Cut) -> Rect:
-    """The room that a cut takes; above a hole its leader may run."""
+    """The room that a cut takes with a little round it, so that its outline stays clear; above a hole its leader may
+    run."""
+    margin = face.board.width // 40
     a, b, c, d = face.extent(cut)
-    return (a, b, c, face.board.width) if isinstance(cut, Hole) else (a, b, c, d)
+    top = face.board.width if isinstance(cut, Hole) else d + margin
+    return a - margin, b - margin, c + margin, top

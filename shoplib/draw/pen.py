@@ -4,9 +4,11 @@ from dataclasses import dataclass, replace
 from html import escape
 
 from shoplib.draw.asking import name_of_line
+from shoplib.draw.between import between
+from shoplib.draw.grain import grain_drawn
 from shoplib.draw.labels import alike, fitting, spilled_out, write_label
 from shoplib.draw.lanes import Lanes
-from shoplib.draw.lettering import wrapped
+from shoplib.draw.lettering import text_width, wrapped
 from shoplib.draw.letters import ORDINARY, letters
 from shoplib.draw.marks import (
     DIMENSION,
@@ -29,6 +31,7 @@ from shoplib.draw.scene import (
     Chain,
     Disc,
     EdgeText,
+    Grain,
     Label,
     Leader,
     Line,
@@ -47,6 +50,9 @@ UNIT_MM = 0.25
 """On paper one unit of the drawing is 0.25 mm, which makes the ordinary letters 8.2 points high."""
 
 _LEAST_WIDTH = 420.0
+
+_LEANING = 12.0
+"""Room for leaders that lean, beside a name along an edge, in units of the page."""
 
 _LESS = (1.0, 1.3, 1.7)
 """How much smaller than larger letters ask for a thing is drawn, one after another, to make room for them."""
@@ -122,15 +128,16 @@ def _page(scene: Scene, scale: float, on_paper: bool, asked: str = "", larger: f
     left, _, _, top = scene.bounds
     lanes = Lanes(scene.size[0] * scale, scene.size[1] * scale)
     body = [_DRAWN[type(item)](item, left, top, scale) for item in scene.items if type(item) in _DRAWN]
-    for item in scene.items:
-        if type(item) is EdgeText:
-            _edge_text(item, left, top, scale, lanes)
+    edges = [item for item in scene.items if type(item) is EdgeText]
+    beyond = [item for item in edges if not _edge_text(item, left, top, scale, lanes)]
     words: list[str] = []
     rest = _words_within(scene, scale, asked, words)
     rest = replace(rest, covered=(*rest.covered, *lanes.along_edges()))
     _leaders(scene, scale, asked, rest, lanes)
     _rows([(number, item) for number, item in enumerate(scene.items) if type(item) in (Chain, Running)],
           scene, scale, lanes)
+    for item in beyond:
+        _edge_text(replace(item, lines=None), left, top, scale, lanes, lanes.used[item.side])
     drawn = _finish(scene, lanes, body, words, on_paper, asked, larger)
     return replace(drawn, beside=len(rest.numbers))
 
@@ -156,9 +163,12 @@ def _words_within(scene: Scene, scale: float, asked: str, words: list[str]) -> _
         ask = f"{asked}{number}.0" if asked and labels[number].sizes else ""
         write_label(labels[number], left, top, scale, words, ask, fit)
     write_tags(placed, words)
-    spilled = tuple(item for number, item in labels.items() if number not in named)
+    spilled = [item for number, item in labels.items() if number not in named]
+    for item in items:
+        if type(item) is Grain and not _grain(item, left, top, scale, words):
+            spilled.append(Label(item.rooms[0], ("grain",)))
     covered = [words_box(labels[number], fit, left, top, scale) for number, fit in placed.fits.items()]
-    return _Rest(spilled, placed.beside, (*covered, *(box for _, box in placed.boxes)))
+    return _Rest(tuple(spilled), placed.beside, (*covered, *(box for _, box in placed.boxes)))
 
 
 def _leaders(scene: Scene, scale: float, asked: str, rest: _Rest, lanes: Lanes) -> None:
@@ -333,8 +343,12 @@ def _line(item: Line, left: int, top: int, scale: float) -> str:
     x0, y0 = (item.start[0] - left) * scale, (top - item.start[1]) * scale
     x1, y1 = (item.end[0] - left) * scale, (top - item.end[1]) * scale
     text = f'<path d="M{x0:.2f} {y0:.2f}L{x1:.2f} {y1:.2f}" {LINE[item.kind]}/>'
-    if item.kind != "grain":
-        return text
+    return text if item.kind != "grain" else _arrow((x0, y0), (x1, y1))
+
+
+def _arrow(start: tuple[float, float], end: tuple[float, float]) -> str:
+    """A line along the grain with a head at both ends, on the page."""
+    (x0, y0), (x1, y1) = start, end
     long = max(abs(x1 - x0), abs(y1 - y0)) or 1.0
     a, b = (x1 - x0) / long, (y1 - y0) / long
     heads = "".join(
@@ -342,7 +356,8 @@ def _line(item: Line, left: int, top: int, scale: float) -> str:
         f"L{x - s * 9 * a + 3 * b:.2f} {y - s * 9 * b - 3 * a:.2f}"
         for x, y, s in ((x0, y0, -1), (x1, y1, 1))
     )
-    return f'{text}<path d="{heads}" {LINE["grain"]}/>'
+    line = f'<path d="M{x0:.2f} {y0:.2f}L{x1:.2f} {y1:.2f}" {LINE["grain"]}/>'
+    return f'{line}<path d="{heads}" {LINE["grain"]} fill="none"/>'
 
 
 def _disc(item: Disc, left: int, top: int, scale: float) -> str:
@@ -355,18 +370,40 @@ def _disc(item: Disc, left: int, top: int, scale: float) -> str:
     return f"{start}><title>{escape(item.name, quote=False)}</title></circle>" if item.name else f"{start}/>"
 
 
+def _grain(item: Grain, left: int, top: int, scale: float, words: list[str]) -> bool:
+    """Draw the arrow, and the word on white, for lines of slides may run there; False where it has no room."""
+    drawn = grain_drawn(item, left, top, scale)
+    words.append(_arrow(drawn.start, drawn.end))
+    if drawn.word:
+        (x, y), wide, high = drawn.word, text_width("grain", NORMAL) / 2 + 2, NORMAL * 0.5
+        words.append(f'<path d="M{x - wide:.2f} {y - high:.2f}h{2 * wide:.2f}v{2 * high:.2f}h{-2 * wide:.2f}z" '
+                     'fill="#ffffff"/>')
+        words.append(text_element(x, y, "grain", NORMAL, "middle", False))
+    return drawn.word is not None
+
+
 _DRAWN = {Shape: _shape, Slanted: _slanted, Region: _region, Line: _line, Disc: _disc}
 """What stands on the ground of the page, under all words: how each is drawn."""
 
 
-def _edge_text(item: EdgeText, left: int, top: int, scale: float, lanes: Lanes) -> None:
+def _edge_text(item: EdgeText, left: int, top: int, scale: float, lanes: Lanes, out: float = 4.0) -> bool:
+    """Write a name along its edge, so far `out`; False where it has no room clear of its lines."""
     a, b, c, d = item.room
-    x, y = ((a + c) / 2 - left) * scale, (top - (b + d) / 2) * scale
-    off = 4 + NORMAL * 0.6
-    if item.side in ("below", "above"):
-        y = (top - b) * scale + off if item.side == "below" else (top - d) * scale - off
-        lanes.write(x, y, item.text)
-    else:
-        x = (a - left) * scale - off if item.side == "left" else (c - left) * scale + off
-        lanes.write(x, y, item.text, turned=True)
-    lanes.used[item.side] = max(lanes.used[item.side], off + NORMAL * 0.6 + 3)
+    flat = item.side in ("below", "above")
+    edge = ((a - left) * scale, (c - left) * scale) if flat else ((top - d) * scale, (top - b) * scale)
+    along = sum(edge) / 2
+    if item.lines is not None:
+        lines = [((at - left) if flat else (top - at)) * scale for at in item.lines]
+        clear = between(lines, edge, text_width(item.text, NORMAL) + _LEANING)
+        if clear is None:
+            return False
+        along = clear
+    half = NORMAL * 0.6
+    off = out + half
+    x, y = {
+        "below": (along, (top - b) * scale + off), "above": (along, (top - d) * scale - off),
+        "left": ((a - left) * scale - off, along), "right": ((c - left) * scale + off, along),
+    }[item.side]
+    lanes.write(x, y, item.text, turned=not flat)
+    lanes.used[item.side] = max(lanes.used[item.side], off + half + 3)
+    return True

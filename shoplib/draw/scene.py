@@ -105,11 +105,16 @@ class Label:
 
 @dataclass(frozen=True, slots=True)
 class EdgeText:
-    """Text along one edge of `room`, on the outside of it."""
+    """Text along one edge of `room`, on the outside of it.
+
+    With `lines`, the positions along that edge where leaders and extension lines go out, it keeps clear of them, and
+    stands beyond all dimensions of its side where it has no room so; without, in the middle, whatever its length.
+    """
 
     room: Rect
     side: str
     text: str
+    lines: tuple[int, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -170,6 +175,13 @@ class Tag:
 
 
 @dataclass(frozen=True, slots=True)
+class Grain:
+    """An arrow from left to right along the grain, and the word: both stand in the first of `rooms` that holds them."""
+
+    rooms: tuple[Rect, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Told:
     """A line of words round a drawing, its title, its note or one of its legend, that tells `sizes`.
 
@@ -180,7 +192,7 @@ class Told:
     sizes: tuple[tuple[str, int], ...]
 
 
-Item = Shape | Slanted | Region | Disc | Line | Label | EdgeText | Chain | Running | Leader | Tag
+Item = Shape | Slanted | Region | Disc | Line | Label | EdgeText | Chain | Running | Leader | Tag | Grain
 
 
 @dataclass(frozen=True)
