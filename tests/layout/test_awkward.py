@@ -135,6 +135,21 @@ def test_no_piece_too_short_for_the_fence_gets_a_rip_more():
     assert (found.short, found.left_to_size) == (1, 1)
 
 
+def test_nor_where_it_can_be_cut_in_one_direction_first_only():
+    """By hand: the rail above is as long as the sheet, so 20 is ripped off first. There is a blade to spare beside it
+    (24 - 20 - 2), but a slat of its own size in a piece 30 long would be a second short rip; one of 40 may be cut so.
+    """
+    stock = (Stock("ply", 80, 60),)
+    for slat, counted in ((30, (1, 1)), (40, (0, 0))):
+        parts = (Part("slat", slat, 9, 2), Part("end", 36, 18), Part("rail", 80, 10))
+        job = Job(parts, stock, 2, shortest=36)
+        low = (Placed(0, Rect(0, 0, slat, 9)), Placed(0, Rect(0, 11, slat, 9)), Placed(1, Rect(slat + 2, 0, 36, 18)))
+        laid = Laid(0, (*low, Placed(2, Rect(0, 24, 80, 10))))
+        found = sawn(job, laid, None, ANY)
+        check(job, laid, found)
+        assert (found.short, found.left_to_size) == counted
+
+
 def test_of_a_full_piece_the_size_that_nothing_else_has_is_left():
     """By hand: 30 + 2 + 30 + 2 + 16 = 80. The rail of 16 is what is left, and is told; the sides are equal."""
     job = Job((Part("side", 90, 30, 2), Part("rail", 90, 16)), (Stock("ply", 90, 80),), 2)
