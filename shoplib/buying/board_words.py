@@ -104,10 +104,10 @@ def then_ripped(wide: int, style: Style) -> str:
 
     >>> from shoplib.measure import MM, MM_STYLE
     >>> then_ripped(12 * MM, MM_STYLE)
-    'ripped to 12 mm with a push stick, its jointed face on the table, before it is cut to length'
+    'ripped once more, lying on its jointed face, to 12 mm, with a push stick, before it is cut to length'
     """
     much = setting(wide, style)
-    return f"ripped to {much} with a push stick, its jointed face on the table, before it is cut to length"
+    return f"ripped once more, lying on its jointed face, to {much}, with a push stick, before it is cut to length"
 
 
 def in_grain_order(runs: Iterable[tuple[Board, ...]], down: bool, glued: Container[str] = ()) -> list[str]:

@@ -191,7 +191,8 @@ def _then(made: tuple[Piece, ...], on: LaidSheet, style: Style) -> dict[str, Non
         x, y, w, h = piece.at
         strips = [one for one in on.pieces if (one.placed.at.y, one.placed.at.h) == (y, h)
                   and x <= one.placed.at.x and one.placed.at.x + one.placed.at.w <= x + w]  # fmt: skip
-        told |= {then_ripped(wide, style): None for one in strips if (wide := second_rip(one.board, on.sheet, style))}
+        told |= {f"each strip is {then_ripped(wide, style)}": None
+                 for one in strips if (wide := second_rip(one.board, on.sheet, style))}
     return told
 
 

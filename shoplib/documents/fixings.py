@@ -63,22 +63,26 @@ def anchoring(cabinet: Cabinet) -> tuple[str, ...]:
     """For a case that stands: through what it is fastened to the building, and what the plan does not give for it.
 
     Common practice, no source.
+
+    >>> anchoring(Cabinet("no rail", (), {}))[0]
+    'Fasten it to the building near its top, with angle brackets on its sides or top into studs or masonry: the plan \
+has no rail, and its back is too thin to hold a screw.'
     """
     if hangs(cabinet):
         return ()
-    rail = any(board.role == "rail" for board in cabinet.boards)
-    through = (
-        "through its rail" if rail else
-        "with angle brackets on its sides or top (the plan has no rail, and its back is too thin to hold a screw), or, "
-        "where it stands under a bench that is itself fastened, up through its top into the bench"
+    begins = "Wherever it stands still for long, fasten" if on_casters(cabinet) else "Fasten"
+    it = f"{begins} it to the building near its top"
+    ways = (f"{it}, through its rail into studs or masonry.",) if any(b.role == "rail" for b in cabinet.boards) else (
+        f"{it}, with angle brackets on its sides or top into studs or masonry: the plan has no rail, and its "
+        "back is too thin to hold a screw.",
+        "Or, where it stands under a bench that is itself fastened: with screws up through its top into the bench.",
     )
-    rolls = on_casters(cabinet)
-    begins = "Wherever it stands still for long, fasten it to the building" if rolls else "Fasten it to the building"
     return (
-        f"{begins} {through}, into studs or masonry, near its top, with a shim wherever the wall stands off, so that "
-        "the screws do not bend the case. Brackets and screws are bought by what their maker says they hold: more than "
-        "the pull in the note on tipping. How many is not worked out; local codes and, where they call for it, a "
-        "licensed trade decide how to fasten to a building.",
+        *ways,
+        "Pack out what stays hollow where it is fastened, so that the screws do not bend the case.",
+        "Brackets and screws are bought by what their maker says they hold: more than the pull in the note on tipping. "
+        "How many is not worked out; local codes and, where they call for it, a licensed trade decide how to fasten to "
+        "a building.",
     )
 
 

@@ -174,8 +174,9 @@ def test_a_strip_from_a_thicker_board_is_ripped_once_more_before_it_is_cut_to_le
     found = laid_out(solve(project), 1)
     runner = found.cabinet.by_name["bay 1 drawer 1 left runner"]
     assert sorted(runner.cut_size[1:]) == [3 * INCH // 8, INCH // 2]
-    then = "ripped to 1/2 in with a push stick, its jointed face on the table, before it is cut to length"
-    assert f"and as soon as it is off the board, {then}" in " ".join(boards_told(found))
+    again = "ripped once more, lying on its jointed face, to 1/2 in, with a push stick, before it is cut to length"
+    assert f"and as soon as it is off the board, {again}" in " ".join(boards_told(found))
+    then = f"each strip is {again}"
     rows = [dict(zip(COLUMNS, row, strict=True)) for row in order_rows(found)]
     told = {(row["then"], row["cut"]) for row in rows if row["then"] and "is rough" not in row["then"]}
     assert told == {(then, "rip")}
@@ -190,7 +191,7 @@ def test_edging_is_planed_flush_or_ripped_to_the_thickness_of_its_board(thick, f
     one = stand(more=boards_of("maple", thick * MM or 1_432_000), strips_from="maple")
     told = " ".join(boards_told(laid_out(solve(one), 1)))
     assert ("what stands over the edge of its board is planed flush" in told) == flush
-    assert ("ripped to 17.9 mm with a push stick" in told) == (thick == 30)
+    assert ("on its jointed face, to 17.9 mm, with a push stick" in told) == (thick == 30)
 
 
 def test_edging_strips_are_as_long_as_their_edges_and_as_wide_as_the_sheet_is_thick():
@@ -363,7 +364,7 @@ def test_what_is_told_and_written_of_boards(project):
     told = "\n".join(boards_told(found))
     assert "Parts are cut rough, 1/2 in longer and 1/4 in wider than finished, from boards 1/4 in thicker." in told
     assert "bottom and top: no board is wide enough; glue each up from 2 staves, each 4 7/8 in wide" in told
-    assert "ripped 3/8 in wide, and as soon as it is off the board, ripped to 1/2 in with a push stick" in told
+    assert "ripped 3/8 in wide, and as soon as it is off the board, ripped once more, lying on" in told
     assert ", from ash that is planed already, to 3/4 in; joint the edge" in told
     assert "front of drawer 1 in bays 1 and 2: cut from one piece in the order in which they stand" in told
     assert "no piece under 12 in is ripped" in told

@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from shoplib.buying.laid import LaidJob
 from shoplib.buying.rough import is_rough
 from shoplib.documents.cautions import SLOTS, TOOLS
-from shoplib.lists.alike_cuts import AlikeCuts, alike_cuts
+from shoplib.lists.alike_cuts import NOTCH, SCREW_HOLE, AlikeCuts, alike_cuts
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.cut_words import channel_ways
 from shoplib.lists.dado_stops import stopped_at
@@ -178,15 +178,19 @@ def alike_table(cuts: Iterable[AlikeCuts]) -> list[Block]:
     >>> alike_table([])
     []
     """
-    rows = tuple((cut.kind, str(cut.count), boards_in_short(cut.boards), cut.size, cut.place) for cut in cuts)
-    if not rows:
+    cuts = tuple(cuts)
+    if not cuts:
         return []
-    table = Table(("cut", "cuts", "boards", "size", "where"), rows, (3, 4))
-    return [Together((
-        Words("Then these, marked and cut in one go, boards that share a row laid on one another to compare. Saw a "
-              "notch on the waste side of its lines and pare to them; bore with a waste board behind."),
-        table,
-    ))]
+    notched, alike = any(cut.kind == NOTCH for cut in cuts), any(len(cut.boards) > 1 for cut in cuts)
+    told = (
+        "Then these, marked and cut in one go"
+        f"{', boards that share a row laid on one another to compare' if alike else ''}. "
+        f"{'Saw a notch on the waste side of its lines and pare to them. ' if notched else ''}"
+        f"{'Bore with a waste board behind.' if any(cut.kind == SCREW_HOLE for cut in cuts) else ''}"
+    )
+    rows = tuple((cut.kind, str(cut.count), boards_in_short(cut.boards), cut.size, cut.place) for cut in cuts)
+    table = Table(("cut", "cuts", "boards", "size", "where"), rows, (3, 4) if notched else (4,))
+    return [Together((Words(told.strip()), table))]
 
 
 def _settings(boards: Iterable[Board], cabinet: Cabinet) -> Table:

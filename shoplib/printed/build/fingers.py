@@ -43,6 +43,7 @@ def fingers(boards: Iterable[Board], cabinet: Cabinet) -> list[Block]:
         Together((Words(_lead(wide, tooth, cabinet)), _careful(ways))),
         ToTick((*_begin(cuts), *_trial(wide, tooth, cabinet))),
         *(block for way in ways for block in _told(way)),
+        Words("With the fingers cut:", grave=True),
     ]
 
 
@@ -114,8 +115,10 @@ def _trial(wide: int, tooth: int, cabinet: Cabinet) -> tuple[str, ...]:
 
 
 def _told(way: Setup) -> tuple[Block, Block]:
-    """Setting up, the trial corner and the order of one way."""
-    setting = [claim.say for part in (way.stops, way.tear_out) for claim in part]
-    trial = [f"Try it first: {claim.say[0].lower()}{claim.say[1:]}" for claim in way.test]
-    order = [claim.say for part in (way.measure, way.order) for claim in part]
-    return Words(f"{_TITLES[way.way.name]}:", grave=True), ToTick((*setting, *trial, *order))
+    """Setting up and the order of one way, its trial corner, and only then the boards."""
+    setting = (claim.say for part in (way.stops, way.tear_out, way.order) for claim in part)
+    trial = (f"In scrap first: {claim.say[0].lower()}{claim.say[1:]}" for claim in way.test)
+    right = (claim.say for claim in way.measure)
+    return Words(f"{_TITLES[way.way.name]}, first in scrap and then in the boards:", grave=True), ToTick((
+        *setting, *trial, *right, "When the corner in scrap is right, cut the boards by the same lines.",
+    ))

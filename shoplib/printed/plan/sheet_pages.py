@@ -121,7 +121,8 @@ def _order(turn: Turn, found: LaidOut, rows: Iterator[list[str]]) -> Iterator[Bl
     joints = tuple(_joint_row(_named(cells)) for cells in islice(rows, turn.joints))
     if saw:
         first = not_before(turn.job.ask.stages, found.cabinet)
-        yield Heading(f"Its cuts in their order{f', not before {first}' if first else ''}", 3)
+        of = and_list(in_short(sheet.name for sheet in turn.job.sheets))
+        yield Heading(f"The cuts of {of} in their order{f', not before {first}' if first else ''}", 3)
         minds = (10, 10) if any(row[-1] for row in saw) else ()
         yield Table(HEAD, saw, (3, 3, 8, 8, 8, 9, 9, *minds))
     if joints:
