@@ -18,7 +18,7 @@ import nbformat
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
-from tests.browser.lab import Lab, chromium, running_lab  # noqa: E402
+from tests.browser.lab import Lab, Windows, chromium, running_lab  # noqa: E402
 
 DRAGS = 7
 
@@ -88,8 +88,8 @@ def main() -> int:
         notebook.metadata.kernelspec = {"name": "python3", "display_name": "Python 3", "language": "python"}
         nbformat.write(notebook, source)
         (Path(folder) / "lab").mkdir()
-        with running_lab(Path(folder) / "lab") as place:
-            lab = Lab(browser, *place, "bench")
+        with running_lab(Path(folder) / "lab") as (address, token, root):
+            lab = Lab(Windows(browser, address, token), root, "bench")
             return measure(lab.open(lab.copy(source)), keys)
 
 

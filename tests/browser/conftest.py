@@ -12,15 +12,14 @@ def browser():
 
 
 @pytest.fixture(scope="session")
-def running_lab(tmp_path_factory):
-    with harness.running_lab(tmp_path_factory.mktemp("lab")) as running:
-        yield running
+def windows_and_root(browser, tmp_path_factory):
+    with harness.running_lab(tmp_path_factory.mktemp("lab")) as (address, token, root):
+        windows = harness.Windows(browser, address, token)
+        yield windows, root
+        windows.close()
 
 
 @pytest.fixture(scope="module")
-def lab(browser, running_lab, request):
+def lab(windows_and_root, request):
     """JupyterLab, with a folder of notebooks of this file's own: answers and choices are kept beside a notebook."""
-    address, token, root = running_lab
-    lab = harness.Lab(browser, address, token, root, request.module.__name__.rpartition(".")[2])
-    yield lab
-    lab.close()
+    return harness.Lab(*windows_and_root, request.module.__name__.rpartition(".")[2])

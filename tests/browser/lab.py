@@ -34,6 +34,26 @@ FLAGS = [
 ]
 NOTIFICATIONS = "@jupyterlab/apputils-extension/notification.jupyterlab-settings"
 
+# Waits until the kernel is connected: asked before that to run cells, JupyterLab 4.6 drops the request without a word.
+OPEN_HERE = """async (path) => {
+  const {commands, shell} = window.jupyterapp;
+  const opened = await commands.execute('docmanager:open', {path});
+  await opened.context.ready;
+  await opened.context.sessionContext.ready;
+  for (const other of [...shell.widgets('main')]) if (other !== opened) other.dispose();  // the launcher
+}"""
+"""Opens a notebook in a window that has none, so that it stands there alone, as in a new one."""
+
+CLOSE_HERE = """async () => {
+  for (const opened of [...window.jupyterapp.shell.widgets('main')]) {
+    await opened.context?.sessionContext.shutdown();
+    opened.dispose();
+  }
+  window.shopRest.heard = 0;
+  return document.querySelector('.jp-Dialog, .lm-Menu') === null;
+}"""
+"""Ends the kernel of a notebook and closes it, unsaved; gives whether nothing else is left over the window."""
+
 # Notes when a key went down, when a drawing next changed, and when the frame after that began.
 WATCH = """() => {
   window.shopMoves = [];
@@ -113,7 +133,7 @@ def running_lab(folder: Path) -> Iterator[tuple[str, str, Path]]:
     command = [
         sys.executable, "-m", "jupyterlab", "--no-browser", "--allow-root", "--ServerApp.ip=127.0.0.1",
         f"--ServerApp.port={port}", "--ServerApp.port_retries=0", f"--IdentityProvider.token={token}",
-        f"--ServerApp.root_dir={work}",
+        f"--ServerApp.root_dir={work}", "--LabApp.expose_app_in_browser=True",
     ]
     address = f"http://127.0.0.1:{port}"
     with (folder / "lab.log").open("w") as log:
@@ -144,16 +164,53 @@ def _wait_for(url: str, server: subprocess.Popen, log: Path, seconds: float = 60
     raise RuntimeError(f"JupyterLab did not answer in {seconds:.0f} s:\n{log.read_text()[-2000:]}")
 
 
-class Lab:
-    """A running JupyterLab seen through one browser; `work` is the folder under its `root` that notebooks lie in."""
+class Windows:
+    """The windows of one browser on a running JupyterLab, which load its scripts once.
 
-    def __init__(self, browser, address: str, token: str, root: Path, folder: str):
-        self.browser, self.address, self.token, self.root, self.work = browser, address, token, root, root / folder
-        self.work.mkdir(exist_ok=True)
+    To load JupyterLab takes longer than to run a page, so a window whose notebook was closed takes the next one.
+    """
+
+    def __init__(self, browser, address: str, token: str):
+        self.address, self.token = address, token
+        self.spare: list = []
         self.outside: list[str] = []
-        self.context = browser.new_context()  # one for all pages, which then read JupyterLab's scripts once
+        self.context = browser.new_context()
         self.context.on("request", self._note_outside)
         self.context.add_init_script(f"({WATCH_FROM_THE_START})()")
+
+    def show(self, name: str, width: int, height: int, alone: bool) -> "Page":
+        """A notebook in a spare window, or in a new one; `alone` in a new one that no other notebook gets."""
+        page = self.spare.pop() if self.spare and not alone else None
+        if page:
+            page.set_viewport_size({"width": width, "height": height})
+            page.evaluate(OPEN_HERE, name)
+        else:
+            page = self.context.new_page()
+            page.set_viewport_size({"width": width, "height": height})
+            page.goto(f"{self.address}/lab/tree/{quote(name)}?token={self.token}&reset")
+        page.wait_for_selector(".jp-Notebook .jp-Cell", timeout=60_000)
+        return Page(page, None if alone else self.spare)
+
+    def close(self) -> None:
+        """Close every window, and forget what the browser kept for them."""
+        self.context.close()
+
+    def _note_outside(self, request) -> None:
+        if urlsplit(request.url).hostname not in ("127.0.0.1", None):
+            self.outside.append(request.url)
+
+
+class Lab:
+    """A running JupyterLab seen through `windows`; `work` is the folder under its `root` that notebooks lie in."""
+
+    def __init__(self, windows: Windows, root: Path, folder: str):
+        self.windows, self.root, self.work = windows, root, root / folder
+        self.work.mkdir(exist_ok=True)
+
+    @property
+    def outside(self) -> list[str]:
+        """What the windows have asked for elsewhere than on this machine."""
+        return self.windows.outside
 
     def copy(self, notebook: Path, name: str | None = None) -> str:
         """Put a throwaway copy of a notebook before JupyterLab; gives its path there."""
@@ -161,13 +218,12 @@ class Lab:
         shutil.copy(notebook, target)
         return target.relative_to(self.root).as_posix()
 
-    def open(self, name: str, width: int = 1400, height: int = 1200) -> "Page":
-        """Open a notebook in a fresh workspace, in a window of its own."""
-        page = self.context.new_page()
-        page.set_viewport_size({"width": width, "height": height})
-        page.goto(f"{self.address}/lab/tree/{quote(name)}?token={self.token}&reset")
-        page.wait_for_selector(".jp-Notebook .jp-Cell", timeout=60_000)
-        return Page(page)
+    def open(self, name: str, width: int = 1400, height: int = 1200, alone: bool = False) -> "Page":
+        """Open a notebook in a window, where it is the only one.
+
+        What is open in another window as well needs one `alone`: they share a kernel, which would end with the first.
+        """
+        return self.windows.show(name, width, height, alone)
 
     def open_cell(self, code: str, name: str, height: int) -> "Page":
         """Open a notebook with this one cell of code, run."""
@@ -178,26 +234,26 @@ class Lab:
         opened.run_all(awake=1)
         return opened
 
-    def close(self) -> None:
-        """Close every page, and forget what the browser kept for them."""
-        self.context.close()
-
-    def _note_outside(self, request) -> None:
-        if urlsplit(request.url).hostname not in ("127.0.0.1", None):
-            self.outside.append(request.url)
-
 
 class Page:
     """One notebook open in JupyterLab."""
 
-    def __init__(self, page):
+    def __init__(self, page, spare: list | None):
         self.page = page
+        self.spare = spare
         self.complaints: list[str] = []
-        page.on("pageerror", lambda error: self.complaints.append(str(error)))
+        page.on("pageerror", self._complain)
 
     def close(self) -> None:
-        """Close the notebook."""
-        self.page.close()
+        """Close the notebook; a window that is as it was without it can take another."""
+        self.page.remove_listener("pageerror", self._complain)
+        if self.spare is not None and not self.complaints and self.page.evaluate(CLOSE_HERE):
+            self.spare.append(self.page)
+        else:
+            self.page.close()
+
+    def _complain(self, error) -> None:
+        self.complaints.append(str(error))
 
     def menu(self, command: str, menu: str = "Run") -> None:
         """Choose the menu item that carries `command`, such as `runmenu:run-all`."""

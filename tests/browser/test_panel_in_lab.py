@@ -145,7 +145,7 @@ def test_a_key_press_reaches_the_pixels_in_time(opened, panel):
 
 
 def test_groups_unfold_by_keyboard(lab, notebook):
-    fresh = lab.open(notebook)
+    fresh = lab.open(notebook, alone=True)
     fresh.run_all()
     panel = fresh.panel()
     assert not panel.get_by_role("slider", name="Height").is_visible()
@@ -175,7 +175,7 @@ def test_a_saved_page_shows_a_still_picture_until_it_is_run(lab, opened, noteboo
     untrusted = lab.work / "from_elsewhere.ipynb"
     untrusted.write_text(saved.replace("# Bench case", "# From elsewhere"))
     for name in (notebook, untrusted.relative_to(lab.root).as_posix()):
-        again = lab.open(name)
+        again = lab.open(name, alone=True)
         still = again.page.locator(".shop-still")
         still.wait_for(state="visible", timeout=20_000)
         assert "Run All Cells" in still.text_content()
@@ -195,7 +195,7 @@ def test_a_panel_whose_kernel_is_gone_shows_its_still_picture_and_no_error(lab, 
     opened.menu("kernelmenu:restart", "Kernel")
     with opened.page.expect_response(lambda answer: answer.url.partition("?")[0].endswith("/restart")):
         opened.page.locator(".jp-Dialog button", has_text="Restart").click()
-    again = lab.open(notebook)
+    again = lab.open(notebook, alone=True)
     again.page.locator(".shop-still").wait_for(state="visible", timeout=20_000)
     lost = again.page.get_by_text("model not found")
     lost.wait_for(state="attached", timeout=20_000)
