@@ -7,7 +7,7 @@ whole multiples of it keep their working, and so do the choosers of `choose`. No
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Literal
 
 Kind = Literal["chosen", "measured", "table", "limit"]
@@ -15,18 +15,35 @@ Kind = Literal["chosen", "measured", "table", "limit"]
 a check."""
 
 
+class _HashedOnce:
+    """Keeps its hash: atoms and sums are looked up again and again, and it goes through all that they are made of."""
+
+    __slots__ = ("_hash",)
+
+    def __hash__(self) -> int:
+        try:
+            return self._hash
+        except AttributeError:
+            object.__setattr__(self, "_hash", hash(self._made_of()))
+            return self._hash
+
+    def _made_of(self) -> tuple:
+        return tuple(getattr(self, name) for name in self.__slots__)
+
+
 @dataclass(frozen=True, slots=True)
-class Leaf:
+class Leaf(_HashedOnce):
     """A number that was put in: where every working ends. `key` says where it was written; of a limit, its source."""
 
     name: str
     value: int
     kind: Kind
     key: str = ""
+    __hash__ = _HashedOnce.__hash__
 
 
 @dataclass(frozen=True, slots=True)
-class Choice:
+class Choice(_HashedOnce):
     """A number chosen among others or rounded: `how`, from `among`, by `steps` of so many ticks, in `parts`."""
 
     how: str
@@ -34,41 +51,45 @@ class Choice:
     among: tuple[Sum, ...]
     steps: int = 0
     parts: int = 0
+    __hash__ = _HashedOnce.__hash__
 
 
 @dataclass(frozen=True, slots=True)
-class Named:
+class Named(_HashedOnce):
     """A number between input and answer that the trade has a name for."""
 
     name: str
     value: int
     of: Sum
+    __hash__ = _HashedOnce.__hash__
 
 
 Atom = Leaf | Choice | Named
 
 
 @dataclass(frozen=True, slots=True)
-class Sum:
+class Sum(_HashedOnce):
     """What a number was added up from: how many times each atom, and what is left over as a bare number."""
 
     value: int
-    terms: tuple[tuple[Atom, int], ...]
+    times: dict[Atom, int]
     bare: int = 0
-    _hash: int = field(default=0, compare=False, repr=False)
+    __hash__ = _HashedOnce.__hash__
 
-    def __post_init__(self) -> None:
-        object.__setattr__(self, "_hash", hash((self.value, frozenset(self.terms))))
-
-    def __hash__(self) -> int:
-        return self._hash
+    @property
+    def terms(self) -> tuple[tuple[Atom, int], ...]:
+        """Each atom with how many times it is added."""
+        return tuple(self.times.items())
 
     def __eq__(self, other: object) -> bool:
         if self is other:
             return True
-        if not isinstance(other, Sum) or self._hash != other._hash:
+        if not isinstance(other, Sum) or hash(self) != hash(other):
             return False
-        return self.bare == other.bare and dict(self.terms) == dict(other.terms)
+        return self.bare == other.bare and self.times == other.times
+
+    def _made_of(self) -> tuple:
+        return self.value, frozenset(self.times.items())  # in whatever order it was added up
 
 
 class Traced(int):
@@ -122,7 +143,7 @@ class Traced(int):
 def leaf(value: int, name: str, kind: Kind = "chosen", key: str = "") -> Traced:
     """A number put in, by the name that its working will call it."""
     atom = Leaf(name, int(value), kind, key)
-    return Traced(Sum(atom.value, ((atom, 1),)))
+    return Traced(Sum(atom.value, {atom: 1}))
 
 
 def limit(value: int, name: str, source: str = "common practice, no source") -> Traced:
@@ -140,11 +161,11 @@ def named(value: int, name: str) -> int:
     """
     if type(value) is not Traced:
         return value
-    if len(value.sum.terms) == 1 and not value.sum.bare:
-        (atom, times), = value.sum.terms
+    if len(value.sum.times) == 1 and not value.sum.bare:
+        (atom, times), = value.sum.times.items()
         if times == 1 and not isinstance(atom, Choice):
             return value
-    return Traced(Sum(int(value), ((Named(name, int(value), value.sum), 1),)))
+    return Traced(Sum(int(value), {Named(name, int(value), value.sum): 1}))
 
 
 def chosen(value: int, how: str, among: Sequence[int], *, steps: int = 0, parts: int = 0) -> int:
@@ -171,7 +192,7 @@ def chosen(value: int, how: str, among: Sequence[int], *, steps: int = 0, parts:
     sums = tuple(dict.fromkeys(sum_of(one) for one in among))
     if len(sums) == 1 and sums[0].value == value and not parts:
         return Traced(sums[0])  # nothing was chosen and nothing rounded away
-    return Traced(Sum(int(value), ((Choice(how, int(value), sums, steps, parts), 1),)))
+    return Traced(Sum(int(value), {Choice(how, int(value), sums, steps, parts): 1}))
 
 
 def leaf_beside(value: int, name: str, kind: Kind, beside: int) -> int:
@@ -194,17 +215,28 @@ def sum_of(value: int) -> Sum:
     >>> sum_of(5).bare
     5
     """
-    return value.sum if isinstance(value, Traced) else Sum(value, (), value)
+    return value.sum if isinstance(value, Traced) else Sum(value, {}, value)
 
 
 def _added(left: int, right: int, times: int) -> int:
     """Left + times * right, where either may carry its working."""
-    a, b = sum_of(left), sum_of(right)
-    terms = dict(a.terms)
-    for atom, count in b.terms:
-        terms[atom] = terms.get(atom, 0) + times * count
-    kept = tuple((atom, count) for atom, count in terms.items() if count)
+    if not isinstance(right, Traced):
+        if not right:
+            return left
+        a = left.sum
+        return Traced(Sum(a.value + times * right, a.times, a.bare + times * right))
+    b = right.sum
+    if not isinstance(left, Traced):
+        if not times:
+            return left
+        kept = b.times if times == 1 else {atom: times * count for atom, count in b.times.items()}
+        return Traced(Sum(left + times * b.value, kept, left + times * b.bare))
+    a = left.sum
+    kept = a.times.copy()
+    for atom, count in b.times.items():
+        if now := kept.get(atom, 0) + times * count:
+            kept[atom] = now
+        else:
+            del kept[atom]
     value = a.value + times * b.value
-    if not kept:
-        return value
-    return Traced(Sum(value, kept, a.bare + times * b.bare))
+    return Traced(Sum(value, kept, a.bare + times * b.bare)) if kept else value

@@ -6,6 +6,7 @@
 import dataclasses
 import types
 import typing
+from functools import cache
 from typing import Any
 
 from shoplib.measure.traced import Kind, leaf
@@ -147,12 +148,17 @@ _TABLES = {"sheets", "openings", "depths", "parts", "slides"}
 
 
 def _record(record: Any, path: Path) -> Any:
-    hints = typing.get_type_hints(type(record), include_extras=True)
-    found = {}
+    hints, found = _hints(type(record)), {}
     for field in dataclasses.fields(record):
         value, kind = getattr(record, field.name), hints[field.name]
         found[field.name] = _value(kind, value, (*path, field.name), record)
     return dataclasses.replace(record, **found)
+
+
+@cache
+def _hints(record: type) -> dict[str, Any]:
+    """What its fields are; kept, for it is put together from text each time that it is asked."""
+    return typing.get_type_hints(record, include_extras=True)
 
 
 def _value(kind: Any, value: Any, path: Path, record: Any) -> Any:
