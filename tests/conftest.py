@@ -1,5 +1,6 @@
 """What every test may use: the number of random tries, and the pages as they ran."""
 
+import gc
 import os
 
 import pytest
@@ -43,6 +44,12 @@ def count(pytestconfig):
 def quick(pytestconfig):
     """Whether cases that are alike are looked at in turn; with --long each is."""
     return not pytestconfig.getoption("--long")
+
+
+def pytest_collection_finish():
+    """Sixteen thousand tests stay to the end: Python need not look through them, time and again, for what can go."""
+    gc.freeze()
+    gc.set_threshold(20_000, 10, 10)
 
 
 def pytest_collection_modifyitems(items):
