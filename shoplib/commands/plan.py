@@ -8,7 +8,7 @@ from shoplib.checks.in_use import check_in_use
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.cautions import cautions_text
 from shoplib.documents.cut_list_file import cut_list_csv, cut_list_text
-from shoplib.documents.decimal_comma import with_decimal_comma
+from shoplib.documents.decimal_comma import with_decimal_comma, with_decimal_point
 from shoplib.documents.drawings import drawing_files
 from shoplib.documents.glossary import words_text
 from shoplib.documents.plan_file import plan_text
@@ -43,7 +43,7 @@ def run(file: str, to: str) -> int:
         to_measure, table = to_measure_text(cabinet), cut_list_csv(cabinet, findings)
         files = {
             _LIST: _list_text(cabinet, findings, in_use).encode(),
-            "cut_list.csv": table.encode(),
+            "cut_list.csv": with_decimal_point(table),
             _COMMA: with_decimal_comma(table),
             **({_TO_MEASURE: to_measure.encode()} if to_measure else {}),
             "plan.json": plan_text(cabinet, findings, in_use).encode(),

@@ -15,6 +15,7 @@ from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.board_scenes import file_name
 from shoplib.documents.buying_file import UNUSED, buying_csv, buying_text, total_words, unused_words
 from shoplib.documents.cut_order_file import cut_order_csv
+from shoplib.documents.decimal_comma import with_decimal_point
 from shoplib.documents.glossary import words_text
 from shoplib.documents.plan_words import findings_text
 from shoplib.documents.project_file import ProjectFileError, read_project
@@ -77,9 +78,9 @@ def sheet_files(found: LaidOut, left: tuple[SheetSpare, ...]) -> dict[str, bytes
     wanted = _wanted(found, left)
     files = {
         "sheets.json": sheets_text(found).encode(),
-        "cut_order.csv": cut_order_csv(found).encode(),
+        "cut_order.csv": with_decimal_point(cut_order_csv(found)),
         "buying.txt": buying_text(wanted).encode(),
-        "buying.csv": buying_csv(wanted).encode(),
+        "buying.csv": with_decimal_point(buying_csv(wanted)),
     }
     taken: set[str] = set()
     for sheet, scene in sheet_scenes(found):

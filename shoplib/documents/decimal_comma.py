@@ -1,6 +1,6 @@
-"""A table for a spreadsheet that writes 12,5 where others write 12.5.
+"""A table for a spreadsheet that writes 12.5, and for one that writes 12,5.
 
-Such a spreadsheet takes a comma for the decimal sign, parts the cells of a CSV file by semicolons, and reads 12.5 as a
+The latter takes a comma for the decimal sign, parts the cells of a CSV file by semicolons, and reads 12.5 as a
 day in May. So it gets a file of its own. Lengths in inches keep their point, as inch rules and calipers have it.
 """
 
@@ -14,6 +14,18 @@ _NAMES = ("names", "sheet")
 _NUMBER = re.compile(r"([+-]?\d+)\.(\d+)")
 _MILLIMETRES = re.compile(r"(\d+)\.(\d+)(?= mm\b)")
 """A length with its unit, in a sentence."""
+
+
+def with_decimal_point(table: str) -> bytes:
+    r"""The CSV text as it is, for a spreadsheet that writes 12.5.
+
+    Where it has a sign beyond ASCII, an accent in a name, it begins with the mark of UTF-8 (a byte order mark): without
+    it some spreadsheets show two signs for one.
+
+    >>> with_decimal_point("birch"), with_decimal_point("hêtre")[:3]
+    (b'birch', b'\xef\xbb\xbf')
+    """
+    return table.encode("ascii" if table.isascii() else "utf-8-sig")
 
 
 def with_decimal_comma(table: str) -> bytes:

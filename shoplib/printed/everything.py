@@ -10,7 +10,7 @@ from shoplib.checks.in_use import check_in_use
 from shoplib.documents.before_cutting import STOPPED
 from shoplib.documents.cut_list_file import cut_list_csv
 from shoplib.documents.cut_order_file import cut_order_csv
-from shoplib.documents.decimal_comma import with_decimal_comma
+from shoplib.documents.decimal_comma import with_decimal_comma, with_decimal_point
 from shoplib.documents.paper import AT_FULL_SIZE, PAPERS, USUAL, Paper
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.plan_words import verdict
@@ -130,8 +130,8 @@ def print_files(
         "templates.pdf": set_in_type("Templates", template_pages(cabinet, paper, stamp), stamp, paper, TRUE_SCALE),
         **{f"{TEMPLATES}{name}": svg.encode() for name, svg in template_files(cabinet, stamp).items()},
         **{f"{name}.svg": draw(scene).encode() for name, scene in whole_scenes(cabinet)},
-        "cut_list.csv": table.encode(),
+        "cut_list.csv": with_decimal_point(table),
         "cut_list_comma.csv": with_decimal_comma(table),
-        **({"cut_order.csv": cut_order_csv(found).encode()} if found else {}),
+        **({"cut_order.csv": with_decimal_point(cut_order_csv(found))} if found else {}),
         **({"to_measure.toml": to_measure.encode()} if to_measure else {}),
     }

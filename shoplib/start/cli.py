@@ -61,6 +61,7 @@ class _Kind(argparse.ArgumentParser):
         wrong = re.search(r"invalid choice: '(.*?)'[^(]*\(choose", message)
         missing = re.search(r"required: (.*)", message)
         unknown = re.search(r"unrecognized arguments: (.*)", message)
+        bare = re.search(r"argument (--\w+): expected (?:at least )?one argument", message)
         if wrong:
             near = difflib.get_close_matches(wrong[1].lower(), EXAMPLES, 1)
             meant = f"did you mean {start} {near[0]}?" if near else f"there are {', '.join(EXAMPLES)} and help."
@@ -68,7 +69,10 @@ class _Kind(argparse.ArgumentParser):
         elif missing:
             told = f"{command} needs {missing[1].replace(',', ' and')} as well."
         elif unknown:
-            told = f"{unknown[1]} is not understood here."
+            quoted = "" if unknown[1].startswith("-") else '; put words of one thing in quotes: "29 May"'
+            told = f"{unknown[1]} is not understood here{quoted}."
+        elif bare:
+            told = f"Behind {bare[1]} nothing is said."
         else:
             told = f"{message[:1].upper()}{message[1:]}."
         if command in EXAMPLES:
