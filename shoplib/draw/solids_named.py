@@ -5,7 +5,7 @@ another or lies on it, and none runs through a name on the wood.
 """
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import combinations, pairwise
 
 import numpy as np
@@ -36,8 +36,11 @@ _NO_WAY = 1e6
 _LITTLE_LONGER = 1.15
 _SLANTED = 1000.0
 """A leader that is not level counts as so much longer."""
-_CLEAR = 0.6 * SMALL
+_CLEAR = 0.4 * SMALL
 """A leader keeps so far from the words of a name."""
+_ACROSS_ANOTHER, _ACROSS_A_SLENDER, _SLENDER = 30.0, 300.0, 10.0
+"""For each thing that a leader runs across it counts as so much longer, more for one that is nowhere twice the last
+wide on the page: it would be taken for the leader of that one. Judged by eye on the shipped projects."""
 
 Slot = tuple[str, int]
 """A row for a leader: its side, and its number from the top."""
@@ -59,6 +62,16 @@ class _Way:
     slot: Slot
     point: Point
     cost: float
+
+
+@dataclass(frozen=True, slots=True)
+class _InTheWay:
+    """What a leader keeps off: names on the wood, and what is seen of all things, its own too, each with what it costs
+    to run across."""
+
+    words: Sequence[Rect]
+    things: shapely.STRtree
+    costs: np.ndarray
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,15 +172,19 @@ def _beside(
     A name that leaves another no way out is taken off `on_wood`.
     """
     inner = {text: _inner(whole, scale) for text, whole in wholes.items()}
+    things = shapely.STRtree(list(wholes.values()))
+    slender = shapely.is_empty(shapely.buffer(things.geometries, -_SLENDER / scale, quad_segs=2))
+    costs = np.where(slender, _ACROSS_A_SLENDER, _ACROSS_ANOTHER)
     while True:
-        words = [written.words for written in on_wood.values()]
+        kept_off = _InTheWay([written.words for written in on_wood.values()], things, costs)
         beside = {text: area for text, area in inner.items() if text not in on_wood}
-        laid = _best_laid([_laid(beside, scene, scale, row, words) for row in _ROWS])
+        laid = _best_laid([_laid(beside, scene, scale, row, kept_off) for row in _ROWS])
         shut_in = next((text for text in beside if text not in laid.ways), None)
         if shut_in is None:
             return [Leader(way.point, way.slot[0], text) for text, way in laid.ways.items()], False
         taken = {way.slot for way in laid.ways.values()}
-        out = [way for way in _ways(inner[shut_in], scene, scale, laid.row, ()) if way.slot not in taken]
+        free_of_words = replace(kept_off, words=())
+        out = [way for way in _ways(inner[shut_in], scene, scale, laid.row, free_of_words) if way.slot not in taken]
         if not out:
             break
         way = min(out, key=lambda way: way.cost)
@@ -189,11 +206,11 @@ def _inner(area: shapely.Geometry, scale: float) -> shapely.Geometry:
 
 
 def _laid(
-    beside: Mapping[str, shapely.Geometry], scene: Scene, scale: float, row: float, words: Sequence[Rect]
+    beside: Mapping[str, shapely.Geometry], scene: Scene, scale: float, row: float, kept_off: _InTheWay
 ) -> _Laid:
     """Ways with rows of one height, for as many names as there are rows for."""
     return _Laid(row, _each_its_row({
-        text: {way.slot: way for way in _ways(area, scene, scale, row, words)} for text, area in beside.items()
+        text: {way.slot: way for way in _ways(area, scene, scale, row, kept_off)} for text, area in beside.items()
     }))
 
 
@@ -251,7 +268,7 @@ def _in_lines(text: str) -> Iterator[list[str]]:
         yield min(ways, key=lambda lines: max(text_width(line, SMALL) for line in lines))
 
 
-def _ways(area: shapely.Geometry, scene: Scene, scale: float, row: float, words: Sequence[Rect]) -> Iterator[_Way]:
+def _ways(area: shapely.Geometry, scene: Scene, scale: float, row: float, kept_off: _InTheWay) -> Iterator[_Way]:
     """Ways out of what is seen of a thing: level ones, and from what lies between two rows those to the nearer."""
     left, _, right, top = scene.bounds
     heights = {slot: top - at / scale for slot, at in _rows(scene.size[1] * scale, row).items()}
@@ -262,6 +279,7 @@ def _ways(area: shapely.Geometry, scene: Scene, scale: float, row: float, words:
     bands = shapely.intersection(area, shapely.box(left, y - half, right, y + half))
     nearest = shapely.get_coordinates(shapely.shortest_line(bands, levels)).reshape(-1, 2, 2)[:, 0]
     between = dict(zip(np.flatnonzero(~shapely.is_empty(bands)).tolist(), nearest.tolist(), strict=True))
+    found = []
     for k, (slot, at) in enumerate(heights.items()):
         if not np.isnan(level[k, 0]):
             x, begins, cost = level[k, 0 if slot[0] == "left" else 2], at, 0.0
@@ -269,8 +287,14 @@ def _ways(area: shapely.Geometry, scene: Scene, scale: float, row: float, words:
             (x, begins), cost = between[k], _SLANTED
         else:
             continue
-        if not any(_through(slot[0], x, at, box, _CLEAR / scale) for box in words):
-            yield _Way(slot, (round(x), round(begins)), (x - left if slot[0] == "left" else right - x) * scale + cost)
+        if not any(_through(slot[0], x, at, box, _CLEAR / scale) for box in kept_off.words):
+            long = (x - left if slot[0] == "left" else right - x) * scale
+            found.append((slot, (x, begins), ((x, at), (left if slot[0] == "left" else right, at)), long + cost))
+    strokes = np.array([line for _, _, line, _ in found]).reshape(-1, 2, 2)
+    lines, things = kept_off.things.query(shapely.linestrings(strokes), "intersects")
+    across = np.bincount(lines, kept_off.costs[things], len(found)).tolist()
+    for (slot, (x, y), _, cost), more in zip(found, across, strict=True):
+        yield _Way(slot, (round(x), round(y)), cost + more)
 
 
 def _rows(height: float, row: float) -> dict[Slot, float]:

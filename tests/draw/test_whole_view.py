@@ -342,3 +342,15 @@ def test_no_picture_tells_of_another_that_may_not_be_beside_it():
     """A lesson shows the whole without its drawers; common sense."""
     for path in PROJECTS:
         assert "picture of its own" not in " ".join(line for _, scene in scenes(path) for line in scene.legend)
+
+
+@pytest.mark.parametrize("path", PROJECTS, ids=lambda path: path.stem)
+def test_no_leader_runs_across_a_runner_or_cleat_that_is_not_its_own(path):
+    """What is so slender would be taken for what the leader names."""
+    for stem, scene in scenes(path):
+        slender = [(name, area) for name, area in polygons(scene) if name.endswith(("runner", "cleat"))]
+        for leader in (item for item in scene.items if isinstance(item, Leader)):
+            (x, y), edge = leader.point, scene.bounds[0 if leader.side == "left" else 2]
+            line = shapely.LineString([(x, y), (edge, y)])
+            across = {name for name, area in slender if area.intersects(line)}
+            assert all(name.endswith(leader.text) or name.startswith(leader.text) for name in across), (stem, leader)
