@@ -54,11 +54,11 @@ def _steps(cabinet: Cabinet, time: GlueTime) -> Iterator[Step]:
         yield Step("plinth", tuple(board.name for board in plinth), put_together(plinth, cabinet.joints))
     yield Step("finish outside")
     yield Step("place")
-    if any(stage == BOXES for stage, _ in cabinet.waiting):
+    if any(one.stage == BOXES for one in cabinet.waiting):
         yield Step("measure", measures=BOXES)
     yield from _runs(cabinet)
     yield from _boxes(cabinet)
-    if cabinet.again or any(stage == FRONTS for stage, _ in cabinet.waiting):
+    if cabinet.again or any(one.stage == FRONTS for one in cabinet.waiting):
         yield Step("measure", measures=FRONTS)
     yield from _named("strips", _of_case(cabinet, "strip"))
     fronts = [board for board in cabinet.boards if board.role == "front"]

@@ -4,49 +4,65 @@ from collections.abc import Iterable
 
 from shoplib.lists.alike import told_of_each
 from shoplib.model.board import BOXES, CASE, FRONTS
-from shoplib.model.solved import Cabinet
+from shoplib.model.solved import Awaited, Cabinet
 from shoplib.words.naming import and_list
+
+STANDS, HANG = "the case stands and is measured", "the boxes hang and the openings are measured again"
+"""What the boards of stages 2 and 3 wait for, and what those of stage 3 wait for once the openings were read."""
 
 
 def depths_of(groups: Iterable[str], cabinet: Cabinet) -> str:
     """The depths, still unmeasured, of the bays of these drawers and pull-outs; empty where all are measured.
 
-    >>> case = Cabinet("case", (), {}, waiting=((2, "the depth of bay 1, from its front edge"),))
+    >>> case = Cabinet("case", (), {}, waiting=(Awaited(2, "depth", "bay 1", "from its front edge"),))
     >>> depths_of(["bay 1 drawer 2"], case), depths_of(["bay 2 pull-out"], case)
     ('the depth of bay 1, from its front edge', '')
     """
     bays = {" ".join(group.split()[:2]) for group in groups}
-    texts = [text for _, text in cabinet.waiting if any(text.startswith(f"the depth of {bay},") for bay in bays)]
-    return told(texts)
+    return told(one for one in cabinet.waiting if one.what == "depth" and one.of in bays)
 
 
 def stage_waits(stages: Iterable[int], cabinet: Cabinet) -> str:
-    """All that the boards of these stages wait for; empty where nothing is left to measure."""
+    """All that the boards of these stages wait for; empty where nothing is left to measure, and for the case itself.
+
+    >>> front = Awaited(3, "opening", "bay 1 drawer 1", "front and back")
+    >>> stage_waits([3], Cabinet("case", (), {}, waiting=(front,)))
+    'the opening of bay 1 drawer 1, front and back'
+    >>> stage_waits([3], Cabinet("read once", (), {}, again=(front,)))
+    'again the opening of bay 1 drawer 1, front and back'
+    """
     stages = set(stages)
-    return told([text for stage, text in cabinet.waiting if stage in stages])
+    if CASE in stages:
+        return ""
+    first = told(one for one in cabinet.waiting if one.stage in stages)
+    again = told(cabinet.again) if _only_fronts(stages) else ""
+    return "; ".join([*([first] if first else []), *([f"again {again}"] if again else [])])
 
 
 def not_before(stages: Iterable[int], cabinet: Cabinet) -> str:
     """What must have been done before anything of these stages is cut; nothing where the case itself is among them.
 
-    >>> case = Cabinet("case", (), {}, waiting=((2, "the depth of bay 1, from its front edge"),))
+    >>> case = Cabinet("case", (), {}, waiting=(Awaited(2, "depth", "bay 1", "from its front edge"),))
     >>> not_before([2, 3], case), not_before([3], case), not_before([1, 2], case)
     ('the case stands and is measured', '', '')
-    >>> read = Cabinet("case", (), {}, again=("the opening of bay 1 drawer 1, front and back",))
+    >>> read = Cabinet("case", (), {}, again=(Awaited(3, "opening", "bay 1 drawer 1", "front and back"),))
     >>> not_before([3], read), not_before([2], read)
     ('the boxes hang and the openings are measured again', '')
     """
     stages = set(stages)
     if CASE in stages:
         return ""
-    if stages & {stage for stage, _ in cabinet.waiting}:
-        return "the case stands and is measured"
-    if cabinet.again and FRONTS in stages and BOXES not in stages:
-        return "the boxes hang and the openings are measured again"
-    return ""
+    if stages & {one.stage for one in cabinet.waiting}:
+        return STANDS
+    return HANG if cabinet.again and _only_fronts(stages) else ""
 
 
-def told(texts: Iterable[str]) -> str:
-    """Alike sentences as one, and these in one line."""
-    told = told_of_each(texts)
+def _only_fronts(stages: set[int]) -> bool:
+    """What serves the boxes too is not kept for the fronts."""
+    return FRONTS in stages and BOXES not in stages
+
+
+def told(readings: Iterable[Awaited]) -> str:
+    """Alike readings as one, and these in one line."""
+    told = told_of_each(one.text for one in readings)
     return "; ".join(told) if any("," in text for text in told) else and_list(told)

@@ -99,13 +99,13 @@ def cut_list_text(cabinet: Cabinet) -> str:
     told: dict[tuple[str, ...], Kind] = {}
     for stage in sorted({kind.stage for kind in rows}):
         lines += ["", f"Stage {stage}: {STAGES[stage]}", ""]
-        to_measure = told_of_each([text for waiting, text in cabinet.waiting if waiting == stage])
+        to_measure = told_of_each([one.text for one in cabinet.waiting if one.stage == stage])
         if to_measure:
             lines += _wrapped("Do not cut these before measuring", "  ")
             lines += [line for text in to_measure for line in _wrapped(text, "    - ")]
             written = "and writing what you read into the project, under `measured` (the lines are in to_measure.toml)."
             lines += [*_wrapped(written, "  "), ""]
-        if again := told_of_each(cabinet.again) if stage == FRONTS else []:
+        if again := told_of_each(one.text for one in cabinet.again) if stage == FRONTS else []:
             lines += _wrapped("Do not cut these before measuring again", "  ")
             lines += [*(line for text in again for line in _wrapped(text, "    - ")), ""]
         for kind in rows:

@@ -51,7 +51,7 @@ def plan_dict(cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Fi
             }
             for chain in cabinet.sums
         ],
-        "waiting": [{"stage": stage, "text": text} for stage, text in cabinet.waiting],
+        "waiting": [{"stage": one.stage, "text": one.text} for one in cabinet.waiting],
         "spacers": [{"what": what, "height": to_mm(ticks)} for what, ticks in cabinet.spacers],
     }
 

@@ -46,8 +46,8 @@ def order_of_work(cabinet: Cabinet, example: str, width: int = 79) -> str:
     lines = ["What to cut and measure, in order"]
     for stage in sorted({board.stage for board in cabinet.boards}):
         boards = _counted(sum(board.stage == stage for board in cabinet.boards), "board", "boards")
-        waits = told_of_each([text for waiting, text in cabinet.waiting if waiting == stage])
-        again = told_of_each(cabinet.again) if stage == FRONTS else []
+        waits = told_of_each(one.text for one in cabinet.waiting if one.stage == stage)
+        again = told_of_each(one.text for one in cabinet.again) if stage == FRONTS else []
         then = "Before cutting, measure" if waits else "May be cut."
         if again and not waits:
             then = "Before cutting, measure again"

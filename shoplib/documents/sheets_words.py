@@ -213,7 +213,7 @@ def lifts_told(found: LaidOut) -> Iterator[str]:
 
 
 def _waits(found: LaidOut) -> Iterator[str]:
-    waiting = sorted({stage for stage, _ in found.cabinet.waiting if stage != CASE})
+    waiting = sorted({one.stage for one in found.cabinet.waiting if one.stage != CASE})
     if waiting:
         stages = and_list(in_short(f"stage {stage}" for stage in waiting))
         yield (

@@ -34,7 +34,7 @@ def sheet_scenes(found: LaidOut) -> Iterator[tuple[LaidSheet, Scene]]:
     style, steps = found.cabinet.style, numbered_steps(found)
     for sheet in found.sheets:
         scene, first = sheet_layout(sheet, style, steps[sheet.name]), not_before(sheet.stages, found.cabinet)
-        planned = any(stage in sheet.stages for stage, _ in found.cabinet.waiting)
+        planned = any(one.stage in sheet.stages for one in found.cabinet.waiting)
         alarm = f"Do not cut this before {first}{': its parts have planned sizes' if planned else ''}."
         yield sheet, scene.with_alarms((alarm,)) if first else scene
 

@@ -14,7 +14,7 @@ from shoplib.model.gathered import Gathered
 from shoplib.model.project import Opening as Reading
 from shoplib.model.project import Project
 from shoplib.model.rows import Span
-from shoplib.model.solved import Finding
+from shoplib.model.solved import Awaited, Finding
 from shoplib.tables.slides import Slide
 
 LARGE = INCH // 8
@@ -126,17 +126,15 @@ def wait_for(built: Built, name: str, fronts: bool, gathered: Gathered) -> None:
     upright in, so that the opening is read again with its box hung (common practice, no source).
     """
     if not built.measured:
-        gathered.waiting.append((BOXES, f"the opening of {name}, front and back at the height of its slides"))
+        gathered.waiting.append(Awaited(BOXES, "opening", name, "front and back at the height of its slides"))
     if fronts:
-        before_fronts(built, f"the opening of {name}, front and back, and hanging its box", gathered)
+        before_fronts(built, name, "front and back, and hanging its box", gathered)
 
 
-def before_fronts(built: Built, reading: str, gathered: Gathered) -> None:
-    """What a front or a strip waits for: a first reading, or the second one."""
-    if built.measured:
-        gathered.again.append(reading)
-    else:
-        gathered.waiting.append((FRONTS, reading))
+def before_fronts(built: Built, name: str, how: str, gathered: Gathered) -> None:
+    """What a front or a strip waits for: a first reading of the opening it stands in, or the second one."""
+    found = gathered.again if built.measured else gathered.waiting
+    found.append(Awaited(FRONTS, "opening", name, how))
 
 
 def depth_as_built(project: Project, bay: Opening, planned: int, gathered: Gathered) -> int:
@@ -155,7 +153,7 @@ def depth_as_built(project: Project, bay: Opening, planned: int, gathered: Gathe
         gathered.findings.append(Finding("as measured", _level(strange), uprights, text, off))
     if depth is None:
         gathered.waiting.append(
-            (BOXES, f"the depth of {bay.name}, from its front edge to what stands behind the boxes")
+            Awaited(BOXES, "depth", bay.name, "from its front edge to what stands behind the boxes")
         )
         return planned
     return depth

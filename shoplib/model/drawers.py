@@ -175,7 +175,7 @@ def _add_between(
     sheet = sheet_of(project, "", "carcass.sheet")
     name = f"{bay.name} strip {index}"
     built = opening_as_built(project, bay, name, gathered)
-    before_fronts(built, f"the opening of {name}, front and back at its own height", gathered)
+    before_fronts(built, name, "front and back at its own height", gathered)
     if rule.strip_width > rear.reach(low, low + sheet.thickness):
         raise ImpossibleProject(f"{key}.strip_width", "the strips would reach through the back; make them narrower")
     opening = built.at_slides

@@ -4,7 +4,7 @@ from dataclasses import dataclass, field
 
 from shoplib.model.blank import Blank
 from shoplib.model.carcass import Opening
-from shoplib.model.solved import Finding, Hardware, Travel
+from shoplib.model.solved import Awaited, Finding, Hardware, Travel
 
 
 @dataclass(slots=True)
@@ -21,6 +21,6 @@ class Gathered:
     findings: list[Finding] = field(default_factory=list)
     fronts: list[tuple[Opening, Blank]] = field(default_factory=list)
     spacers: list[tuple[str, int]] = field(default_factory=list)
-    waiting: list[tuple[int, str]] = field(default_factory=list)
-    again: list[str] = field(default_factory=list)
+    waiting: list[Awaited] = field(default_factory=list)
+    again: list[Awaited] = field(default_factory=list)
     openings: list[str] = field(default_factory=list)

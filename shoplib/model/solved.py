@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Literal
 
 from shoplib.measure import INCH_STYLE, Style
 from shoplib.model.board import Board
@@ -103,6 +104,26 @@ class Finding:
     amount: int | None = None
 
 
+@dataclass(frozen=True, slots=True)
+class Awaited:
+    """A reading that the boards of a stage wait for: `what` is read ("opening", "depth"), `of` which drawer, bay or
+    strip, and `how`.
+
+    >>> Awaited(2, "depth", "bay 1", "from its front edge to what stands behind the boxes").text
+    'the depth of bay 1, from its front edge to what stands behind the boxes'
+    """
+
+    stage: int
+    what: Literal["opening", "depth"]
+    of: str
+    how: str
+
+    @property
+    def text(self) -> str:
+        """What is read, in words."""
+        return f"the {self.what} of {self.of}, {self.how}"
+
+
 NOWHERE = Box((0, 0, 0), (0, 0, 0))
 
 
@@ -110,9 +131,9 @@ NOWHERE = Box((0, 0, 0), (0, 0, 0))
 class Cabinet:
     """A project solved: everything that lists, drawings, checks and documents are read from.
 
-    `spacers` name the heights that slides are set by; `waiting` pairs a stage with what must be
-    measured before its boards are cut; `again` is what was read for the boxes and is read once more, with
-    the boxes in, before fronts and strips are cut; `outside` is the box over all boards, closed, and `envelope`
+    `spacers` name the heights that slides are set by; `waiting` is what must be measured before
+    boards of a stage are cut; `again` is what was read for the boxes and is read once more, with the boxes in, before
+    fronts and strips are cut; `outside` is the box over all boards, closed, and `envelope`
     that plus casters, feet and pulls.
     """
 
@@ -126,8 +147,8 @@ class Cabinet:
     sums: tuple[ClosingSum, ...] = ()
     findings: tuple[Finding, ...] = ()
     spacers: tuple[tuple[str, int], ...] = ()
-    waiting: tuple[tuple[int, str], ...] = ()
-    again: tuple[str, ...] = ()
+    waiting: tuple[Awaited, ...] = ()
+    again: tuple[Awaited, ...] = ()
     project: Project | None = None
     style: Style = INCH_STYLE
     outside: Box = NOWHERE

@@ -20,7 +20,7 @@ def kinds(cabinet):
 def check_order(cabinet):
     steps = build_order(cabinet)
     assert Counter(name for step in steps for name in step.boards) == Counter(b.name for b in cabinet.boards)
-    waits = {stage for stage, _ in cabinet.waiting} | ({FRONTS} if cabinet.again else set())
+    waits = {one.stage for one in cabinet.waiting} | ({FRONTS} if cabinet.again else set())
     measured = set()
     for step in steps:
         measured.add(step.measures)

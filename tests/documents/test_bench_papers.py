@@ -26,7 +26,7 @@ from shoplib.measure import LengthError
 from shoplib.model.board import Hole
 from shoplib.model.box import Box
 from shoplib.model.cabinet import solve
-from shoplib.model.solved import Finding
+from shoplib.model.solved import Awaited, Finding
 from tests.random_projects import project
 
 PROJECTS = sorted((Path(__file__).parents[2] / "data" / "projects").glob("*.toml"))
@@ -84,7 +84,7 @@ def test_a_plan_without_a_stop_says_so_and_nothing_says_stop(words):
 
 def test_each_board_that_waits_says_what_to_measure_first_and_no_other_does(cabinet, papers, words):
     first = words[0]
-    assert first.count("do not cut before measuring") == len({stage for stage, _ in cabinet.waiting}) > 0
+    assert first.count("do not cut before measuring") == len({one.stage for one in cabinet.waiting}) > 0
     pictures = b"".join(content for name, content in papers.items() if name.startswith("board-"))
     assert pictures.count(b"<desc>Do not cut before measuring") > 0
     for kind in kinds(cabinet):
@@ -93,7 +93,7 @@ def test_each_board_that_waits_says_what_to_measure_first_and_no_other_does(cabi
         groups = {b.name.rpartition(" ")[0].removesuffix(" left").removesuffix(" right")
                   if b.role == "runner" else b.group for b in kind.boards}  # fmt: skip
         assert bool(lines) == (kind.stage > 1), kind.names
-        named = {text for stage, text in cabinet.waiting if stage == kind.stage}
+        named = {one.text for one in cabinet.waiting if one.stage == kind.stage}
         for group in groups if kind.stage > 1 else ():
             assert any(group in text for text in named)
     others = [name for name, content in papers.items()
@@ -103,9 +103,9 @@ def test_each_board_that_waits_says_what_to_measure_first_and_no_other_does(cabi
 
 def test_a_bay_is_not_taken_for_another_whose_number_begins_alike():
     case = solve(read_project(next(p for p in PROJECTS if p.stem == "under_bench_case")))
-    far = replace(case, waiting=((2, "the depth of bay 11, from its front edge to what stands behind the boxes"),))
+    far = replace(case, waiting=(Awaited(2, "depth", "bay 11", "from its front edge to what stands behind the boxes"),))
     assert all(before_cutting(kind, far) == () for kind in kinds(far))
-    assert measure_first(far) == (f"Stage 2: do not cut before measuring {far.waiting[0][1]}.",)
+    assert measure_first(far) == (f"Stage 2: do not cut before measuring {far.waiting[0].text}.",)
 
 
 def test_the_same_figures_stand_in_the_hardware_page_and_in_the_records(cabinet, words):

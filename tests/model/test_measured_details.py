@@ -110,10 +110,10 @@ def test_a_box_made_short_takes_its_bottom_with_it():
 
 def test_strips_and_pull_outs_wait_for_their_own_openings():
     case = drawer_case(MM, t=["18"], gap="3", rule={"count": 2, "between": "strip"})
-    assert any(stage == 3 and "bay 1 strip 1" in text for stage, text in solve(case).waiting)
+    assert any((one.stage, one.of) == (3, "bay 1 strip 1") for one in solve(case).waiting)
     read = MM.of(600 - 36 - 1)
     built = solve(replace(case, measured=Measured(openings={"bay 1 strip 1": Opening(read, read)})))
-    assert not any("bay 1 strip 1" in text for _, text in built.waiting)
+    assert not any(one.of == "bay 1 strip 1" for one in built.waiting)
     assert built.by_name["bay 1 strip 1"].length == read
     assert [f.text for f in check(built) if f.level == "stop"] == []
 

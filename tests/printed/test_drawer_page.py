@@ -1,4 +1,4 @@
-"""The drawers in print: sizes by plan.json, sums that close, every opening with room to be written down."""
+"""The drawers in print: sizes by plan.json, sums that close, how a box comes from its opening."""
 
 import csv
 import io
@@ -12,7 +12,7 @@ import pytest
 from shoplib.checks import check
 from shoplib.documents.cut_list_file import cut_list_csv
 from shoplib.documents.paper import PAPERS
-from shoplib.documents.to_measure import planned_depths, planned_openings, to_measure_text
+from shoplib.documents.to_measure import planned_depths, planned_openings
 from shoplib.draw.beside import rails_behind
 from shoplib.draw.drawer_plan import drawer_plan
 from shoplib.draw.scene import Chain
@@ -21,11 +21,13 @@ from shoplib.model.cabinet import solve
 from shoplib.model.project import Measured, Opening
 from shoplib.model.shell import shell_of
 from shoplib.model.solved import Finding
-from shoplib.printed.plan.drawer_page import HEADING, MEASURE, SIZES, drawer_pages
+from shoplib.printed.build.pages import build_pages
+from shoplib.printed.plan.drawer_page import HEADING, SIZES, drawer_pages
 from shoplib.printed.plan.drawer_sizes import bays_alike, rule_and_slide
 from shoplib.printed.typeset.blocks import Framed, Heading, ToFillIn
-from tests.printed.lengths import HIDDEN, UNIT, about, boards, corners, mm, near, plan, unit_of
+from tests.printed.lengths import UNIT, about, boards, corners, mm, near, plan, unit_of
 from tests.printed.parts import PROJECTS, cabinet_of, found_in, in_print, printed
+from tests.printed.test_build_pages import flat
 from tests.random_projects import project as random_project
 
 SETS = pytest.mark.parametrize(("project", "paper"), [(one, paper) for one in PROJECTS for paper in PAPERS])
@@ -67,7 +69,7 @@ def test_boxes_are_as_large_outside_and_inside_as_their_boards_make_them(project
             assert all(near(text, size, unit) for text, size in zip(inside.split(" × "), within, strict=True))
             assert near(above, low[2] - corners(boards(project)["bottom"])[1][2], unit)
             wide = dict(plan(project)["sums"][0]["terms"])[" ".join(group.split()[:2])]
-            assert near(opening.removesuffix(" as planned"), wide, unit)
+            assert near(opening, wide, unit)
             assert near(room, (wide - (high[0] - low[0])) / 2, unit)
     assert seen == len(groups(project))
 
@@ -155,20 +157,15 @@ def test_a_section_tells_the_depth_to_the_floor_of_the_rabbet(section):
 
 
 @SETS
-def test_every_opening_and_depth_has_a_line_to_fill_in(project, paper):
-    """The names are those of to_measure.toml, and behind each stands what was planned."""
-    unit, text = unit_of(project), " ".join(part.text for part in under(project, paper))
-    names = re.findall(r'^"(.+?)" = .*# planned (.+)$', to_measure_text(cabinet_of(project)), re.MULTILINE)
-    waits = {f"bay {group.split()[1]}" for group in groups(project)}
-    checked = 0
-    for name, planned in names:
-        if re.fullmatch(r"bay \d+", name) and name not in waits:
-            continue
-        [told] = re.findall(rf"{name} \(planned (.+?)\)(?= |$)", text)
-        assert abs(mm(_bare(told), unit) - mm(_bare(planned), unit)) <= HIDDEN[unit] * UNIT[unit]
-        checked += 1
-    assert checked >= len(groups(project))
-    assert MEASURE in text and "front" in text and "back" in text
+def test_the_page_names_the_step_in_which_openings_are_written_down(project, paper):
+    """There is room to write at one place only, so that two readings never differ: in the build order."""
+    cabinet = cabinet_of(project)
+    [step] = re.findall(r"written down, in step (\d+) of the build order", " ".join(
+        part.text for part in under(project, paper)))
+    [title] = [block.text for block in flat(build_pages(cabinet, (), ()))
+               if isinstance(block, Heading) and block.text.startswith(f"Step {step}. ")]
+    assert title.startswith(f"Step {step}. Measure the case as built")
+    assert not any(isinstance(block, ToFillIn) for block in flat(drawer_pages(cabinet, (), PAPERS[paper])))
 
 
 def test_readings_stand_in_their_lines_and_the_sums_go_by_them():
@@ -178,9 +175,11 @@ def test_readings_stand_in_their_lines_and_the_sums_go_by_them():
                 for name, wide in planned_openings(cabinet).items()}
     depths = {name: deep // step * step for name, deep in planned_depths(cabinet).items()}
     again = solve(replace(cabinet.project, measured=Measured(openings, depths)))
-    text = " ".join(part.text for part in in_print([drawer_pages(again, (), PAPERS["a4"])], "a4").under(HEADING))
-    assert "bay 1 drawer 1 (planned 22 19/32 in; read: 22 19/32 in, 22 9/16 in)" in text
-    assert "bay 1 (planned 22.285 in; read: 22 9/32 in)" in text
+    parts = in_print([drawer_pages(again, (), PAPERS["a4"])], "a4").under(HEADING)
+    [sizes] = [part.rows for part in parts if part.tag == "Table" and part.rows[0] == SIZES]
+    assert {row[1] for row in sizes[1:]} == {"read: front 22 19/32, back 22 9/16"}
+    text = " ".join(part.text for part in parts)
+    assert "written down" not in text
     assert "22 9/16 in - 2 × 1/2 in = 21 9/16 in." in text
 
 
@@ -207,10 +206,7 @@ def test_a_case_without_drawers_has_no_such_page():
         cabinet = solve(random_project(seed))
         drawers = any(board.role == "box side" for board in cabinet.boards)
         blocks = drawer_pages(cabinet, check(cabinet), PAPERS["a4"])
-        others = bool(planned_openings(cabinet))
-        assert bool(blocks) == (drawers or others)
-        if blocks:
-            assert blocks[0] == Heading(HEADING)
-            assert any(isinstance(block, ToFillIn) for block in blocks) or not drawers
+        assert bool(blocks) == drawers
+        assert not blocks or blocks[0] == Heading(HEADING)
         seen += not drawers
     assert seen > 3

@@ -26,7 +26,7 @@ from shoplib.printed.plan.cover import reading_pages
 from shoplib.printed.plan.front_pages import front_pages
 from shoplib.printed.plan.notes import note_blocks
 from shoplib.printed.plan.plan_set import plan_set
-from shoplib.printed.told.readings import NEW_PAGES, to_measure_boxes
+from shoplib.printed.told.readings import NEW_PAGES, to_measure_first
 from shoplib.printed.typeset.blocks import Heading, ToFillIn, told
 from shoplib.words.quoted import in_quotes
 from tests.building.cases import SHIPPED, measured, shipped
@@ -51,9 +51,9 @@ def built(cabinet):
 @pytest.mark.parametrize("name", SHIPPED)
 def test_fronts_stay_stopped_until_they_are_measured_for(name):
     cabinet = measured(name)
-    stage = to_measure_boxes(3, cabinet)
-    assert "Do not cut this stage before the boxes hang" in told(stage) and not to_measure_boxes(2, cabinet)
-    boxes = [block for block in flat(stage) if isinstance(block, ToFillIn)]
+    stage = told(to_measure_first(3, cabinet))
+    assert "Do not cut this stage before the boxes hang" in stage and not to_measure_first(2, cabinet)
+    boxes = [block for block in flat(built(cabinet)) if isinstance(block, ToFillIn) and block.rooms]
     write = Writing(cabinet.style).length
     read = cabinet.project.measured.openings
     lines = {line for box in boxes for line in box.lines}
@@ -96,7 +96,7 @@ def test_boards_of_the_case_stay_as_they_were_once_it_is_measured(name):
     """What the sentence about new pages says of stage 1: sizes and cuts are the same, those of later stages are not."""
     before, after = shipped(name), measured(name)
     for cabinet in (before, after):
-        assert NEW_PAGES in told(reading_pages(cabinet, "", PAPER))
+        assert NEW_PAGES in told(reading_pages(cabinet, ""))
     assert NEW_PAGES in told(built(before))
     same = {board.name for board in before.boards if _as_cut(board) == _as_cut(after.by_name[board.name])}
     assert {board.name for board in before.boards if board.stage == CASE} <= same

@@ -9,7 +9,7 @@ from shoplib.documents.hardware_page import apart_words
 from shoplib.documents.riding import stop_words
 from shoplib.lists.alike_cuts import SCREW_HOLE, AlikeCuts, alike_cuts
 from shoplib.lists.writing import Writing
-from shoplib.model.board import BOXES, FRONTS
+from shoplib.model.board import BOXES
 from shoplib.model.solved import Cabinet
 from shoplib.printed.build.called_for import PEGS, SLIDES, template_called
 from shoplib.printed.build.cutting import alike_table
@@ -65,7 +65,7 @@ _TOGETHER = 3
 
 def _unread_strips(cabinet: Cabinet) -> str:
     """Strips that were not read with the openings of the boxes."""
-    waits = any(stage == FRONTS and " strip " in text for stage, text in cabinet.waiting)
+    waits = any(one.of in cabinet.by_name for one in cabinet.waiting)
     return "Write in the openings of the strips, plan and print again. " if waits else ""
 
 

@@ -5,14 +5,13 @@ from collections.abc import Iterable, Iterator
 from shoplib.buying.board_words import rough_sizes
 from shoplib.documents.before_cutting import MEASURE, before_cutting
 from shoplib.documents.cut_list_file import sum_text
-from shoplib.documents.paper import Paper
 from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.told.readings import readings, to_measure_boxes
+from shoplib.printed.told.readings import to_measure_first
 from shoplib.printed.told.solid_wood import solid_sheets
 from shoplib.printed.typeset.blocks import (
     SQUARE,
@@ -23,6 +22,7 @@ from shoplib.printed.typeset.blocks import (
     Table,
     Together,
     Words,
+    wide_by,
 )
 from shoplib.words.naming import and_list, boards_in_short
 from shoplib.words.quoted import in_quotes
@@ -31,11 +31,10 @@ from shoplib.words.stages import STAGES
 TITLE = "Cut list"
 
 HEAD = ("cut", "no.", "count", "part", "length", "width", "thickness", "sheet", "edging and pairs")
-"""The columns; length, width and thickness are the size at the saw."""
+"""The columns, the last one where it has anything; length, width and thickness are the size at the saw."""
 
-_SHORT, _ON_A_PAGE = 14, 32
-"""A stage with so few readings and rows in all is not parted by the end of a page, and so many readings not from their
-heading: both stay well within the height of a lying page."""
+_SHORT = 14
+"""A stage with so few rows is not parted by the end of a page: they stay well within the height of a lying page."""
 
 _SIZES = "Sizes are at the saw, before edging: length is along the grain. Drawings of the boards show their cuts."
 _SUMS = "Each chain of sizes must come out at its total, whatever single sizes were rounded to."
@@ -53,7 +52,7 @@ def rests_left_out(style: Style) -> str:
     return f"Sizes are written without rests under {least}: by so much for each, the written sum may seem to be off."
 
 
-def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> list[Block]:
+def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
     """The rows of `kinds` as they are cut, numbered from 1, written as in cut_list.txt.
 
     A board's own name stands under "Which boards are meant" wherever several share a row.
@@ -67,14 +66,12 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) 
     for stage in sorted({kind.stage for _, kind in rows}):
         of_stage = [(number, kind) for number, kind in rows if kind.stage == stage]
         lines = tuple(_row(number, kind, cabinet) for number, kind in of_stage)
-        table = Table(HEAD, lines, (3, 8, 8) if any(line[-1] for line in lines) else (3, 3, 8))
-        begins = (Heading(f"Stage {stage}: {STAGES[stage]}", 2), *to_measure_boxes(stage, cabinet))
+        edged = any(line[-1] for line in lines)
+        table = (Table(HEAD, lines, wide_by(lines, (3, 8))) if edged
+                 else Table(HEAD[:-1], tuple(line[:-1] for line in lines), (3,)))
+        begins = (Heading(f"Stage {stage}: {STAGES[stage]}", 2), *to_measure_first(stage, cabinet))
         alarms = _alarms(of_stage, cabinet, findings)
-        waits = len(readings(stage, cabinet))
-        if not alarms and waits + len(lines) <= _SHORT:
-            blocks.append(Together((*begins, table)))
-        else:
-            blocks += [*((Together(begins),) if 0 < waits <= _ON_A_PAGE else begins), *alarms, table]
+        blocks += [Together((*begins, table))] if not alarms and len(lines) <= _SHORT else [*begins, *alarms, table]
     blocks += _which(rows)
     if cabinet.sums:
         blocks += [Heading("Closing sums", 2), Words(f"{_SUMS} {rests_left_out(cabinet.style)}"),

@@ -1,10 +1,9 @@
-"""The drawers on paper: drawn in their openings, their sizes, and what is measured before a box is cut."""
+"""The drawers on paper: drawn in their openings, their sizes, and how a box comes from its opening as built."""
 
 from collections.abc import Iterable, Iterator, Sequence
 
 from shoplib.documents.fitted import Room, fitted
 from shoplib.documents.paper import Paper
-from shoplib.documents.to_measure import planned_depths, planned_openings
 from shoplib.draw.board_drawing import size_words
 from shoplib.draw.chains import unit_note
 from shoplib.draw.drawer_across import drawer_across
@@ -14,6 +13,7 @@ from shoplib.draw.section import section_plan, section_side
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
 from shoplib.measure import read_length, to_step
+from shoplib.model.board import BOXES
 from shoplib.model.box import Point
 from shoplib.model.drawer_fit import limits
 from shoplib.model.solved import Cabinet, Finding
@@ -27,47 +27,39 @@ from shoplib.printed.plan.drawer_sizes import (
     width_sum,
 )
 from shoplib.printed.told.framed_findings import found_on
-from shoplib.printed.typeset.blocks import Block, Heading, Table, ToFillIn, Together, Words
+from shoplib.printed.told.readings import measuring_step, readings
+from shoplib.printed.typeset.blocks import Block, Heading, Table, Together, Words
 from shoplib.printed.typeset.pictures import picture
 from shoplib.tables.slides import Slide
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
 HEADING = "Drawers"
-MEASURE = "Measure before you cut"
 SIZES = (
     "drawer", "opening", "free at each side", "box outside", "box inside", "lower edge above the bottom of the case",
 )
 """What the table of sizes is headed by."""
+_SIZES_SAID = "Boxes are width × depth × height. An opening is as planned where it is not said to be read."
 _ROUND = 52.0
 """What the headings and the words of two drawings on a page take, in mm."""
-_LINES = 18
-"""So many lines to fill in stand in one frame, which no page end parts."""
-
 
 Bays = list[tuple[int, list[str]]]
 """Bays whose drawers are alike, each with its drawers from the bottom up."""
 
 
 def drawer_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> list[Block]:
-    """One entry for all bays whose drawers are alike, then what else is measured; nothing without either."""
-    findings, blocks, named = tuple(findings), [], set()
-    for bays in bays_alike(cabinet):
-        blocks += _entry(cabinet, bays, findings, paper.room())
-        named.update(group for _, groups in bays for group in groups)
-    others = [name for name in planned_openings(cabinet) if not any(_of_row(name, group) for group in named)]
-    if others:
-        blocks.append(Together((Heading("Pull-outs and strips", 2), *_openings(cabinet, others, ()))))
+    """One entry for all bays whose drawers are alike; nothing where there are none.
+
+    >>> from shoplib.documents.paper import PAPERS
+    >>> drawer_pages(Cabinet("no drawers", (), {}), (), PAPERS["a4"])
+    []
+    """
+    findings = tuple(findings)
+    blocks = [block for bays in bays_alike(cabinet) for block in _entry(cabinet, bays, findings, paper.room())]
     return [Heading(HEADING), Words(unit_note(cabinet.style)), *blocks] if blocks else []
-
-
-def _of_row(row: str, group: str) -> bool:
-    """Whether a drawer goes into the opening of that name: `bay 1 drawer 2.1` into that of `bay 1 drawer 2`."""
-    return group == row or group.startswith(f"{row}.")
 
 
 def _entry(cabinet: Cabinet, bays: Bays, findings: tuple[Finding, ...], room: Room) -> Iterator[Block]:
     groups = [group for _, column in bays for group in column]
-    rows = [name for name in planned_openings(cabinet) if any(_of_row(name, group) for group in groups)]
     yield Heading(capital(and_list(in_short(groups))), 2)
     yield from found_on((board.name for group in groups for board in cabinet.groups[group]), findings)
     yield from _pictures(_scenes(cabinet, *bays[0]), room, cabinet.style.unit)
@@ -75,7 +67,6 @@ def _entry(cabinet: Cabinet, bays: Bays, findings: tuple[Finding, ...], room: Ro
     yield _runs_on(cabinet, groups[0])
     yield _parts(cabinet, groups)
     yield _correcting(cabinet, groups)
-    yield from _openings(cabinet, rows, tuple(bay for bay, _ in bays))
 
 
 def _pictures(scenes: list[tuple[str, Scene]], room: Room, unit: str) -> Iterator[Block]:
@@ -115,7 +106,7 @@ def _sizes(cabinet: Cabinet, bays: Bays) -> Block:
         alike = and_list(in_short(groups[place] for _, groups in bays))
         rows.append((alike, _opening(sizes, page), plain(sizes.room, page), _three(sizes.outside, page),
                      _three(sizes.inside, page), plain(sizes.above_floor, page)))
-    return Together((Heading("Sizes", 3), Words("Boxes are width × depth × height."), Table(SIZES, tuple(rows))))
+    return Together((Heading("Sizes", 3), Words(_SIZES_SAID), Table(SIZES, tuple(rows), (0, 5))))
 
 
 def plain(ticks: int, page: Writing) -> str:
@@ -131,8 +122,8 @@ def plain(ticks: int, page: Writing) -> str:
 
 def _opening(sizes: DrawerSizes, page: Writing) -> str:
     if not sizes.measured:
-        return f"{plain(sizes.opening.front, page)} as planned"
-    return f"front {plain(sizes.opening.front, page)}, back {plain(sizes.opening.back, page)} as read"
+        return plain(sizes.opening.front, page)
+    return f"read: front {plain(sizes.opening.front, page)}, back {plain(sizes.opening.back, page)}"
 
 
 def _three(size: Point, page: Writing) -> str:
@@ -178,7 +169,9 @@ def _correcting(cabinet: Cabinet, groups: Sequence[str]) -> Block:
         f"{_less(sizes.bottom_less, page)}."
     )
     numbers = tuple(Words(line) for line in _numbers(cabinet, groups, page))
-    return Together((Heading("From the opening as built to the box", 3), Words(said), *numbers,
+    read = (Words(f"Each opening and each depth is read, and written down, in {measuring_step(BOXES, cabinet)}.", True),
+            ) if readings(BOXES, cabinet) else ()
+    return Together((Heading("From the opening as built to the box", 3), *read, Words(said), *numbers,
                      Words(_taper(slide, page))))
 
 
@@ -223,29 +216,6 @@ def _taper(slide: Slide, page: Writing) -> str:
             else f"shim behind each {'slide' if slide.carries == 'hardware' else 'runner'} at the wider end")
     return (f"The two readings may differ by {forgiven}; up to {shimmed}, {what}; beyond that, straighten the case "
             "first (common practice, no source).")
-
-
-def _openings(cabinet: Cabinet, rows: Sequence[str], bays: Sequence[int]) -> Iterator[Block]:
-    """The boxes to write the readings into, and the depths of the bays."""
-    page, measured = Writing(cabinet.style), cabinet.project.measured
-    planned, lines = planned_openings(cabinet), []
-    for name in rows:
-        have = measured.openings.get(name)
-        read = f"; read: {plain(have.front, page)}, {plain(have.back, page)}" if have else ""
-        lines.append(f"{name} (planned {plain(planned[name], page)}{read})")
-    where = "at the height of its slides or runners" if bays else "at its own height"
-    lead = f"Each opening with the case standing, clear between its uprights, {where}."
-    rooms = ("front", "back", "box, outside") if bays else ("front", "back")
-    for first in range(0, len(lines), _LINES):
-        yield ToFillIn(f"{MEASURE}.", tuple(lines[first:first + _LINES]), lead, rooms)
-    depths = planned_depths(cabinet)
-    deep = []
-    for bay in (f"bay {number}" for number in bays if f"bay {number}" in depths):
-        read = f"; read: {plain(measured.depths[bay], page)}" if bay in measured.depths else ""
-        deep.append(f"{bay} (planned {plain(depths[bay], page)}{read})")
-    if deep:
-        yield ToFillIn(f"{MEASURE}: the depth.", tuple(deep),
-                       "From the front edge of the case to what stands behind the boxes: back, rail or pipe.")
 
 
 def capital(text: str) -> str:

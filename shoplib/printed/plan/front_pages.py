@@ -1,13 +1,11 @@
-"""Fronts on paper: seen from the front with their gaps, the gaps in a table, the chains that close, spacers, pulls."""
+"""Fronts on paper: seen from the front with their gaps, the gaps in a table, the chains that close, spacers."""
 
 from collections.abc import Iterable
-from dataclasses import replace
 
 from shoplib.building.gaps import open_gaps
 from shoplib.building.spacers import gap_spacers
 from shoplib.documents.before_cutting import measure_first
 from shoplib.documents.cut_list_file import sum_text
-from shoplib.documents.hardware_page import pulls_section
 from shoplib.documents.page_section import Section
 from shoplib.documents.paper import Paper
 from shoplib.draw.board_drawing import size_words
@@ -44,17 +42,18 @@ def front_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> 
     scene = front_elevation(cabinet, cabinet.style)
     waits = [line for line in measure_first(cabinet) if line.startswith(f"Stage {FRONTS}:")]
     return [
-        Heading(HEADING),
-        *([Framed(tuple(Words(line, True) for line in waits))] if waits else []),
-        *found_on((front.name for front in fronts), findings),
-        picture(scene, (room[0], _DRAWN), cabinet.style.unit, "From the front"),
+        Together((
+            Heading(HEADING),
+            *([Framed(tuple(Words(line, True) for line in waits))] if waits else []),
+            *found_on((front.name for front in fronts), findings),
+            picture(scene, (room[0], _DRAWN), cabinet.style.unit, "From the front"),
+        )),
         _sizes(cabinet),
         *in_blocks(_gaps(cabinet, page)),
         Together((Heading("Sums that close over the fronts", 2), Words(rests_left_out(cabinet.style)),
                   Bullets(tuple(_sums(cabinet))))),
         *in_blocks(Section("Spacers to cut for the gaps", (_ORDER, *_reveal(cabinet, page)),
                            *spacer_table(gap_spacers(cabinet), page))),
-        *in_blocks(replace(pulls_section(cabinet, page), lines=())),
     ]
 
 

@@ -1,12 +1,15 @@
-"""What must be read from the case as built before a stage is cut, with room to write it, and what is printed anew."""
+"""What must be read from the case as built before a stage is cut, with room to write it, and what is printed anew.
 
-import re
+There is room to write at one place, the step of the build order in which it is read: there the case stands before the
+reader. All others name that step.
+"""
+
 from collections.abc import Sequence
 
+from shoplib.building.order import build_order
 from shoplib.documents.to_measure import planned_depths, planned_openings
 from shoplib.lists.writing import Writing
-from shoplib.model.board import FRONTS
-from shoplib.model.solved import Cabinet
+from shoplib.model.solved import Awaited, Cabinet
 from shoplib.printed.typeset.blocks import Beside, Block, Framed, ToFillIn, Words
 
 _ROOMS = ("front", "back")
@@ -27,11 +30,23 @@ NEW_PAGES = (
 """What the readings change, and so what is printed again; tests hold it against what does change."""
 
 
-def to_measure_boxes(stage: int, cabinet: Cabinet) -> list[Block]:
-    """What must be measured before a stage is cut, under a warning; nothing where nothing is."""
-    boxes = boxes_to_fill_in(stage, cabinet)
-    waits = any(waiting == stage for waiting, _ in cabinet.waiting)
-    return [Framed((Words(_PLANNED if waits else _again(cabinet), grave=True),)), *boxes] if boxes else []
+def to_measure_first(stage: int, cabinet: Cabinet) -> list[Block]:
+    """The warning that a stage is not cut before it is measured for, and where that is; nothing where nothing is read.
+
+    >>> to_measure_first(2, Cabinet("nothing to measure", (), {}))
+    []
+    """
+    if not readings(stage, cabinet):
+        return []
+    waits = any(one.stage == stage for one in cabinet.waiting)
+    said = f"{_PLANNED if waits else _again(cabinet)} What is read stands in {measuring_step(stage, cabinet)}."
+    return [Framed((Words(said, grave=True),))]
+
+
+def measuring_step(stage: int, cabinet: Cabinet) -> str:
+    """The step in which the readings for a stage are written down. ValueError where none is."""
+    steps = [step.measures for step in build_order(cabinet)]
+    return f"step {steps.index(stage) + 1} of the build order"
 
 
 def _again(cabinet: Cabinet) -> str:
@@ -51,14 +66,14 @@ def differs(cabinet: Cabinet) -> str:
     )
 
 
-def readings(stage: int, cabinet: Cabinet) -> list[str]:
+def readings(stage: int, cabinet: Cabinet) -> list[Awaited]:
     """What is read before a stage is cut: for the first time, or again.
 
-    >>> readings(1, Cabinet("nothing", (), {}))
-    []
+    >>> front = Awaited(3, "opening", "bay 1 drawer 1", "front and back, and hanging its box")
+    >>> [one.of for one in readings(3, Cabinet("read once", (), {}, again=(front,)))]
+    ['bay 1 drawer 1']
     """
-    return [*(text for waiting, text in cabinet.waiting if waiting == stage),
-            *(cabinet.again if stage == FRONTS else ())]
+    return [one for one in (*cabinet.waiting, *cabinet.again) if one.stage == stage]
 
 
 def boxes_to_fill_in(stage: int, cabinet: Cabinet) -> list[Block]:
@@ -67,14 +82,12 @@ def boxes_to_fill_in(stage: int, cabinet: Cabinet) -> list[Block]:
     Behind each stands what was planned, so that a reading far from it is read again; or what was read before. An
     opening has room for its two readings.
     """
-    planned = _planned(cabinet)
-    boxes: dict[str, list[str]] = {}
-    for text in readings(stage, cabinet):
-        what, of, place, how = _READING.fullmatch(text).groups()
-        size = planned.get(f"{what}{of}{place}", "")
-        boxes.setdefault(f"{what.capitalize()}{how}", []).append(f"{place}{size}")
-    parted = [ToFillIn(title, tuple(lines[at:at + _LINES]), rooms=_ROOMS if title.startswith("Opening") else ())
-              for title, lines in boxes.items() for at in range(0, len(lines), _LINES)]
+    boxes: dict[tuple[str, str], list[str]] = {}
+    for one in readings(stage, cabinet):
+        boxes.setdefault((one.what, one.how), []).append(f"{one.of} ({_known(one, cabinet)})")
+    parted = [ToFillIn(f"{what.capitalize()}, {how}", tuple(lines[at:at + _LINES]),
+                       rooms=_ROOMS if what == "opening" else ())
+              for (what, how), lines in boxes.items() for at in range(0, len(lines), _LINES)]
     split = min(range(len(parted) + 1), key=lambda at: max(_high(parted[:at]), _high(parted[at:])))
     columns = (tuple(parted[:split]), tuple(parted[split:]))
     return [Beside(tuple(column for column in columns if column))] if parted else []
@@ -85,16 +98,11 @@ def _high(boxes: Sequence[ToFillIn]) -> int:
     return sum(len(box.lines) + 1 for box in boxes)
 
 
-_READING = re.compile(r"the (opening|depth)( of )([^,]+)(, .*)")
-"""A sentence of what waits: what is read, of what, and where."""
-
-
-def _planned(cabinet: Cabinet) -> dict[str, str]:
+def _known(one: Awaited, cabinet: Cabinet) -> str:
+    """What a reading is held against: those of before, or the plan."""
     write = Writing(cabinet.style).length
-    if not cabinet.waiting and not cabinet.again:
-        return {}
-    sizes = {f"opening of {name}": ticks for name, ticks in planned_openings(cabinet).items()}
-    sizes |= {f"depth of {bay}": ticks for bay, ticks in planned_depths(cabinet).items()}
-    told = {what: f" (planned {write(ticks)})" for what, ticks in sizes.items()}
-    read = cabinet.project.measured.openings if cabinet.project else {}
-    return told | {f"opening of {name}": f" (before: {write(of.front)}, {write(of.back)})" for name, of in read.items()}
+    if one in cabinet.again:
+        read = cabinet.project.measured.openings[one.of]
+        return f"before: {write(read.front)}, {write(read.back)}"
+    planned = planned_openings(cabinet) if one.what == "opening" else planned_depths(cabinet)
+    return f"planned {write(planned[one.of])}"
