@@ -5,7 +5,7 @@ from decimal import Decimal
 
 from shoplib.buying.line import Line, up
 from shoplib.buying.surfaces import SQUARE_METRE, finish_areas, glue_area
-from shoplib.model.board import CASE, FRONTS
+from shoplib.model.board import CASE
 from shoplib.model.solved import Cabinet
 from shoplib.tables.coverage import Coverage, coverage
 from shoplib.words.areas import area
@@ -51,6 +51,6 @@ def area_lines(cabinet: Cabinet, seams: int = 0) -> Iterator[Line]:
     row, measure = coverage("finish"), _MEASURES["finish"][unit]
     told = and_list([f"{STAGES[stage]} {area(size, cabinet.style)}" for stage, size in sorted(areas.items())])
     yield Line(
-        "finish", "clear finish", amount(sum(areas.values()), row, measure), measure, stage=FRONTS,
+        "finish", "clear finish", amount(sum(areas.values()), row, measure), measure, stage=CASE,
         uses=f"{row.coats} coats on all faces and edges, inside and out, that no board lies against: {told}",
     )  # fmt: skip

@@ -76,7 +76,8 @@ class Line:
 
     `needed` is the count of the plan or its estimate, `spare` what is bought over it, both in `unit`. `size` is length,
     width and thickness in ticks, 0 where it has none. `stage` is the first stage of the work that needs it. `waits`
-    says what must be measured before it is bought, empty where nothing. `estimate` says what of it the plan does not
+    says what must be measured before it is bought, and `after` what must have been done, both empty where nothing.
+    `estimate` says what of it the plan does not
     count itself, and by which rule it was counted here; empty where all is from the plan. `uses` is what for.
     """
 
@@ -88,6 +89,7 @@ class Line:
     size: tuple[int, int, int] = (0, 0, 0)
     stage: int = CASE
     waits: str = ""
+    after: str = ""
     estimate: str = ""
     uses: str = ""
     price: Price | None = None

@@ -14,6 +14,7 @@ from shoplib.buying.screws import screw_lines
 from shoplib.buying.slides import slide_lines
 from shoplib.buying.stock_lines import Stocked, from_shop, stock_lines
 from shoplib.buying.strips import strip_lines
+from shoplib.buying.waiting import HANG, STANDS
 from shoplib.measure import INCH_STYLE, Style
 from shoplib.model.board import CASE
 from shoplib.model.cutting import NO_PRICES
@@ -65,8 +66,20 @@ class BuyingList:
 
     @property
     def later(self) -> tuple[Line, ...]:
-        """What can wait until the case stands; of it, what `waits` had better wait until it is measured."""
+        """What can wait until the case stands."""
         return tuple(line for line in self.lines if line.stage != CASE)
+
+    @property
+    def later_after(self) -> dict[str, tuple[Line, ...]]:
+        """What comes later by what had better be done before it is bought, first what waits for nothing ("").
+
+        >>> front = Line("sheet", "front sheet", Decimal(1), "each", stage=3, after="the case stands and is measured")
+        >>> pull = Line("pull", "pull with one hole", Decimal(3), "each", stage=3)
+        >>> list(BuyingList("case", (front, pull)).later_after)
+        ['', 'the case stands and is measured']
+        """
+        return {after: lines for after in ("", STANDS, HANG)
+                if (lines := tuple(line for line in self.later if line.after == after))}
 
 
 def buying_list(

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from decimal import Decimal
 
 from shoplib.buying.line import Line
-from shoplib.buying.waiting import depths_of
+from shoplib.buying.waiting import STANDS, depths_of
 from shoplib.lists.writing import Writing
 from shoplib.model.board import BOXES
 from shoplib.model.solved import Cabinet
@@ -18,6 +18,7 @@ def slide_lines(cabinet: Cabinet) -> Iterator[Line]:
         if fitting.what == "slide":
             found.setdefault((fitting.row, fitting.box.size[1]), []).append(fitting.group)
     for (row, length), groups in found.items():
+        waits = depths_of(groups, cabinet)
         locks = cabinet.slides[row].holds == "inside"
         uses = and_list(in_short(groups)) + (", with the catches that hold the box on them" if locks else "")
         yield Line(
@@ -27,6 +28,7 @@ def slide_lines(cabinet: Cabinet) -> Iterator[Line]:
             "pair",
             size=(length, 0, 0),
             stage=BOXES,
-            waits=depths_of(groups, cabinet),
+            waits=waits,
+            after=STANDS if waits else "",
             uses=uses,
         )

@@ -11,9 +11,8 @@ from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.line import Line, read_price
 from shoplib.buying.rough import as_it_comes, boards_by_sheet
 from shoplib.buying.thickness import rough_words, thick_words
-from shoplib.buying.waiting import stage_waits
+from shoplib.buying.waiting import not_before, stage_waits
 from shoplib.measure import Style, write_brief
-from shoplib.model.board import CASE
 from shoplib.model.cutting import USUAL_CUTTING
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
@@ -92,7 +91,8 @@ def _line(cabinet: Cabinet, key: _Key, count: int) -> Line:
         "each",
         size=(length, width, thick),
         stage=min(stages),
-        waits="" if CASE in stages else stage_waits(stages, cabinet),
+        waits=stage_waits(stages, cabinet),
+        after=not_before(stages, cabinet),
         uses=_uses(sheet, key, count, thick, cabinet),
         price=read_price(_price(sheet, length, width)),
     )

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from shoplib.buying.edging import length_unit, running
 from shoplib.buying.line import Line
-from shoplib.buying.waiting import stage_waits
+from shoplib.buying.waiting import not_before, stage_waits
 from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, MM, to_step
 from shoplib.model.board import Board
@@ -39,5 +39,6 @@ def strip_lines(cabinet: Cabinet) -> Iterator[Line]:
             (0, wide, thick),
             stage,
             stage_waits([stage], cabinet),
+            not_before([stage], cabinet),
             uses=f"{and_list(counts)}, the longest piece {writing.length(longest)}",
         )

@@ -20,8 +20,8 @@ COLUMNS = (
 )  # fmt: skip
 """The columns of buying.csv, in order. `price` is that of `price_for` units together."""
 
-NOW, LATER, MEASURED = "now", "can wait until the case stands", "when the case stands and is measured"
-"""When a line is bought, in words."""
+NOW, LATER = "now", "can wait until the case stands"
+"""When a line is bought that waits for no reading, in words."""
 
 FIRST = "Before you buy: what could not be made again from what is left"
 """The heading of the parts that need the most care, or one sheet more."""
@@ -43,10 +43,10 @@ _WIDTH = 79
 
 
 def when(line: Line, wanted: BuyingList) -> str:
-    """When a line is bought."""
+    """When a line is bought: what is measured for, once that is done."""
     if line in wanted.now:
         return NOW
-    return MEASURED if line.waits else LATER
+    return f"when {line.after}" if line.after else LATER
 
 
 def buying_csv(wanted: BuyingList) -> str:
@@ -102,11 +102,10 @@ def buying_text(wanted: BuyingList, width: int = _WIDTH) -> str:
     lines += _told(CARRYING, yard_cautions(wanted), width)
     lines += _told(FIRST, wanted.first, width)
     lines += _told("In the shop already, used first", wanted.in_shop, width)
-    waiting = [line for line in wanted.later if line.waits]
-    free = [line for line in wanted.later if not line.waits]
     lines += _bought("Buy now, for the case", wanted.now, wanted, width)
-    lines += _bought("Can wait until the case stands", free, wanted, width)
-    lines += _bought("Better not before the case stands and is measured", waiting, wanted, width)
+    for after, later in wanted.later_after.items():
+        title = f"Better not before {after}" if after else "Can wait until the case stands"
+        lines += _bought(title, later, wanted, width)
     lines += [*_wrapped(f"{total_words(wanted)}{f' {_HOW}' if wanted.unpriced else ''}", "", width), ""]
     lines += _told(UNUSED, unused_words(wanted), width)
     lines += _told("Before you buy, measure or read", wanted.measure, width)

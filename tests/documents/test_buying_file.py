@@ -11,12 +11,12 @@ import pytest
 from shoplib.buying.line import Line, Price, read_price
 from shoplib.buying.list import BuyingList, buying_list
 from shoplib.buying.stock_lines import Stocked
+from shoplib.buying.waiting import HANG, STANDS
 from shoplib.documents.buying_file import (
     CARRYING,
     COLUMNS,
     FIRST,
     LATER,
-    MEASURED,
     NO_PRICE,
     NOW,
     buying_csv,
@@ -26,9 +26,10 @@ from shoplib.documents.buying_file import (
 from shoplib.documents.cut_list_file import FORMULA_SIGNS
 from shoplib.documents.project_file import ProjectFileError, project_from_text, read_project
 from shoplib.documents.project_text import project_text
-from shoplib.measure import MM, read_length
+from shoplib.measure import INCH, MM, read_length
 from shoplib.model.cabinet import solve
 from shoplib.model.cutting import Buying
+from tests.building.cases import measured
 from tests.lists.projects import stand
 from tests.random_projects import project
 
@@ -72,8 +73,8 @@ def test_the_table_says_each_line_with_its_sizes(plan):
             if ticks:
                 assert Decimal(row[f"{name}_mm"]) == Decimal(ticks) / MM
                 assert abs(read_length(row[name]) - ticks) <= MM // 1000
-        assert row["when"] in (NOW, LATER, MEASURED)
-        assert (row["when"] == MEASURED) == bool(row["measure_first"])
+        assert row["when"] in (NOW, LATER, f"when {STANDS}")
+        assert (row["when"] == f"when {STANDS}") == bool(row["measure_first"])
 
 
 @pytest.mark.parametrize("plan", PLANS, ids=lambda plan: plan.name)
@@ -215,3 +216,15 @@ def test_what_is_sold_whole_says_how_many_of_it_are_paid_for():
     text = flat(buying_text(BuyingList("case", (quarts, pulls))))
     assert "6.7 qt of clear finish: 7 x 24.95 per qt = 174.65 USD" in text
     assert "5 x pull with one hole: 5 x 7.30 = 36.50 USD" in text
+
+
+def test_once_measured_stock_of_the_fronts_waits_for_the_second_reading():
+    """What serves fronts alone is bought when the boxes hang; that of the boxes can be bought at once."""
+    cabinet = measured("under_bench_case")
+    used = [Stocked("front sheet", (3,), 96 * INCH, 48 * INCH), Stocked("box sheet", (2,), 60 * INCH, 60 * INCH)]
+    wanted = buying_list(cabinet, used)
+    when = {row["item"].split(",")[0]: row["when"] for row in table(wanted) if row["kind"] == "sheet"}
+    assert when == {"front sheet": f"when {HANG}", "box sheet": LATER}
+    text = " ".join(buying_text(wanted).split())
+    assert f"Better not before {HANG} [ ] 1 x front sheet" in text
+    assert "For front sheet, 96 in x 48 in: again the opening of each of" in text
