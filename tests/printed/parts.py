@@ -23,7 +23,6 @@ from tests.printed.tagged import Tagged
 PROJECTS = (
     "finger_jointed_drawers", "rolling_stand", "small_parts_wall_case", "under_bench_case", "wheel_wall_drawers",
 )
-PARTS = (board_pages, drawer_pages, front_pages, hardware_pages)
 
 
 @cache
@@ -39,7 +38,13 @@ def found_in(project: str) -> tuple[Finding, ...]:
 @cache
 def printed(project: str, paper: str) -> Tagged:
     cabinet, findings = cabinet_of(project), found_in(project)
-    return in_print([part(cabinet, findings, PAPERS[paper]) for part in PARTS], paper)
+    return in_print(parts_of(cabinet, findings, paper), paper)
+
+
+def parts_of(cabinet: Cabinet, findings: tuple[Finding, ...], paper: str) -> list[list[Block]]:
+    on = PAPERS[paper]
+    drawn = (board_pages, drawer_pages, front_pages)
+    return [*(part(cabinet, findings, on) for part in drawn), hardware_pages(cabinet)]
 
 
 def in_print(parts: list[list[Block]], paper: str) -> Tagged:

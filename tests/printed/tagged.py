@@ -51,10 +51,13 @@ class Tagged:
         """The page on which each part of the document begins, by its bookmark."""
 
     def under(self, title: str) -> list[Part]:
-        """What stands on the pages from this bookmark to the next, in the order in which it is read."""
+        """What stands from this bookmark, a heading, to the next, in the order in which it is read."""
         first = self.begins[title]
-        end = min((page for page in self.begins.values() if page > first), default=len(self.reader.pages) + 1)
-        return list(self._parts(self.root, range(first, end)))
+        end = min((page for page in self.begins.values() if page > first), default=len(self.reader.pages))
+        parts = list(self._parts(self.root, range(first, end + 1)))
+        heads = [n for n, part in enumerate(parts) if part.tag == "H1"]
+        at = next(n for n in heads if parts[n].text == " ".join(title.split()))
+        return parts[at:min((n for n in heads if n > at), default=len(parts))]
 
     def stamps(self) -> list[str]:
         """Of each page what is no part of the document: header, footer, what stands across it."""

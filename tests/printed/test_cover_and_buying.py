@@ -4,7 +4,6 @@ import csv
 import io
 import re
 from functools import cache
-from itertools import takewhile
 
 import pytest
 
@@ -16,11 +15,10 @@ from shoplib.documents.paper import PAPERS
 from shoplib.documents.sheets_file import sheets_dict
 from shoplib.draw.whole_view import assembled_view, exploded_view
 from shoplib.model.solved import Finding
+from shoplib.printed.plan.buying_pages import buying_pages
 from shoplib.printed.plan.caution_page import caution_pages
 from shoplib.printed.plan.cover import cover_pages
 from shoplib.printed.plan.front_pages import HEADING, front_pages
-from shoplib.printed.plan.sheet_pages import sheet_pages
-from shoplib.printed.typeset.blocks import NewPage
 from tests.printed.lengths import BARE, UNIT, about, boards, mm, near, plan, unit_of
 from tests.printed.parts import in_print
 from tests.printed.sets import PROJECTS, solved
@@ -39,9 +37,8 @@ WHEN = {
 def pages(project, paper):
     """These parts alone, without the drawings of sheets and boards, which take far longer."""
     of, on = solved(project), PAPERS[paper]
-    buying = list(takewhile(lambda block: not isinstance(block, NewPage), sheet_pages(of.found, on)))
-    cautions = caution_pages(of.cabinet, of.findings, of.in_use, of.found, on)
-    return in_print([cautions, cover_pages(of.cabinet, on), buying], paper)
+    cautions = caution_pages(of.cabinet, of.findings, of.in_use, of.found)
+    return in_print([cautions, cover_pages(of.cabinet, on), buying_pages(of.found)], paper)
 
 
 def table(parts, head):

@@ -1,4 +1,4 @@
-"""Fronts and gaps in print: gaps, sums, spacers and pull holes by plan.json, and sums that close exactly."""
+"""Fronts and gaps in print: gaps, sums and spacers by plan.json, and sums that close exactly."""
 
 import re
 from fractions import Fraction
@@ -10,7 +10,7 @@ from shoplib.documents.paper import PAPERS
 from shoplib.model.cabinet import solve
 from shoplib.printed.plan.front_chains import chains_across, chains_upward
 from shoplib.printed.plan.front_pages import HEADING, front_pages
-from tests.printed.lengths import HIDDEN, UNIT, WRITTEN, boards, corners, mm, near, plan, unit_of
+from tests.printed.lengths import HIDDEN, UNIT, boards, mm, near, plan, unit_of
 from tests.printed.parts import PROJECTS, in_print, printed
 from tests.random_projects import project as random_project
 
@@ -89,32 +89,6 @@ def test_spacers_are_as_thick_as_the_gaps(project, paper):
     unit = unit_of(project)
     sizes = [mm(row["size"].removesuffix(f" {unit}"), unit) for row in table(project, paper, "what for")]
     assert sizes == sorted({round(Fraction(str(gap["size"])), 4) for gap in plan(project)["gaps"]})
-
-
-@SETS
-def test_pull_holes_are_where_the_plan_bores_them(project, paper):
-    unit = unit_of(project)
-    rows, seen = table(project, paper, "from the left"), 0
-    for front in (b for b in boards(project).values() if b["role"] == "front"):
-        low = corners(front)[0]
-        holes = [_in_the_world(front, cut["centre"]) for cut in front["cuts"] if cut["kind"] == "pull"]
-        across, up = (sorted({round(place[k] - low[k], 4) for place in holes}) for k in (0, 2))
-        assert any(_are(row["from the left"], across, unit) and _are(row["from the bottom edge"], up, unit)
-                   for row in rows), front["name"]
-        seen += 1
-    assert seen
-
-
-def _are(text, places, unit):
-    told = [match[0].replace(f" {unit}", "") for match in WRITTEN.finditer(text)]
-    return len(told) == len(places) and all(near(*pair, unit) for pair in zip(told, places, strict=True))
-
-
-def _in_the_world(board, point):
-    place = list(board["origin"])
-    for axis, along in zip(board["axes"], point, strict=True):
-        place["xyz".index(axis[1])] += along if axis[0] == "+" else -along
-    return place
 
 
 def test_every_chain_closes_and_every_gap_is_open_in_random_projects():

@@ -29,7 +29,7 @@ from shoplib.printed.typeset.blocks import as_data
 from shoplib.words.naming import and_list, in_short
 from tests.documents.pdf_paths import paths
 from tests.printed.lengths import WRITTEN, boards, corners, near, plan, unit_of
-from tests.printed.parts import PARTS, PROJECTS, cabinet_of, in_print, printed
+from tests.printed.parts import PROJECTS, cabinet_of, in_print, parts_of, printed
 from tests.printed.sets import solved
 from tests.random_projects import project as random_project
 
@@ -131,6 +131,25 @@ def bought(project):
 
 
 @SETS
+def test_pull_holes_are_where_the_plan_bores_them(project, paper):
+    unit = unit_of(project)
+    rows, seen = table(project, paper, "from the left"), 0
+    for front in (b for b in boards(project).values() if b["role"] == "front"):
+        low = corners(front)[0]
+        holes = [_world(front, cut["centre"]) for cut in front["cuts"] if cut["kind"] == "pull"]
+        across, up = (sorted({round(place[k] - low[k], 4) for place in holes}) for k in (0, 2))
+        assert any(_are(row["from the left"], across, unit) and _are(row["from the bottom edge"], up, unit)
+                   for row in rows), front["name"]
+        seen += 1
+    assert seen
+
+
+def _are(text, places, unit):
+    told = [match[0].replace(f" {unit}", "") for match in WRITTEN.finditer(text)]
+    return len(told) == len(places) and all(near(*pair, unit) for pair in zip(told, places, strict=True))
+
+
+@SETS
 def test_peg_holes_are_where_the_plan_bores_them(project, paper):
     unit, rows = unit_of(project), table(project, paper, "panel")
     bored = {name: [cut for cut in board["cuts"] if cut["kind"] == "peg"] for name, board in boards(project).items()}
@@ -202,18 +221,18 @@ def test_random_projects_are_printed():
     for seed in range(0, 60, 3):
         cabinet = solve(random_project(seed))
         findings = check(cabinet)
-        tagged = in_print([part(cabinet, findings, PAPERS["a4"]) for part in PARTS], "a4")
+        tagged = in_print(parts_of(cabinet, findings, "a4"), "a4")
         assert HEADING in tagged.begins
         assert all(len(alt) > 20 for alt in tagged.pictures())
         spaced += bool(slide_spacers(cabinet))
-        bored += len(hardware_pages(cabinet, findings, PAPERS["a4"])) > 2
+        bored += len(hardware_pages(cabinet)) > 2
     assert spaced > 3 and bored > 3
 
 
 def test_without_hardware_the_page_says_so():
     cabinet = cabinet_of("rolling_stand")
     bare_case = type(cabinet)(cabinet.name, (), {}, style=cabinet.style, project=cabinet.project)
-    text = " ".join(part.text for part in in_print([hardware_pages(bare_case, (), PAPERS["a4"])], "a4").under(HEADING))
+    text = " ".join(part.text for part in in_print([hardware_pages(bare_case)], "a4").under(HEADING))
     assert "no hardware" in text
 
 

@@ -25,9 +25,9 @@ def words(blocks):
 def test_only_a_project_with_rough_boards_speaks_of_them(project):
     of = solved(project)
     pages = {
-        "cut list": words(cut_list_pages(of.cabinet, of.findings, LETTER)),
+        "cut list": words(cut_list_pages(of.cabinet, of.findings)),
         "sheets": words(sheet_pages(of.found, LETTER)),
-        "cautions": words(caution_pages(of.cabinet, of.findings, of.in_use, of.found, LETTER)),
+        "cautions": words(caution_pages(of.cabinet, of.findings, of.in_use, of.found)),
     }
     said = {
         "cut list": ("Solid wood (ash): these are finished sizes", "1/2 in longer and 1/4 in wider than finished"),

@@ -59,7 +59,7 @@ def steps(cabinet):
 @EVERY
 def test_hardware_page_fronts_page_story_stick_and_build_order_tell_the_same_spacers(project):
     cabinet, findings = cabinet_of(project), found_in(project)
-    pages = [*hardware_pages(cabinet, findings, PAPER), *front_pages(cabinet, findings, PAPER)]
+    pages = [*hardware_pages(cabinet), *front_pages(cabinet, findings, PAPER)]
     assert told(pages) == told(steps(cabinet)) == told(story_stick_pages(cabinet, PAPER)) != {}
 
 
@@ -67,7 +67,7 @@ def test_hardware_page_fronts_page_story_stick_and_build_order_tell_the_same_spa
 def test_there_are_as_many_as_one_drawer_has_slides_at_that_height(project):
     cabinet = cabinet_of(project)
     [floor] = [board.box.high[2] for board in cabinet.boards if board.role == "bottom"]
-    rows = told(hardware_pages(cabinet, found_in(project), PAPER))
+    rows = told(hardware_pages(cabinet))
     heights = {}
     for item in riding(cabinet):
         at = heights.setdefault(item.box.low[2] - floor, {})
@@ -114,7 +114,7 @@ def test_random_projects_tell_the_same_spacers_everywhere_and_none_of_no_size(co
     on_bottom = parted = 0
     for seed in range(count(20, 150)):
         cabinet = solve(random_project(seed))
-        pages = every_row([*hardware_pages(cabinet, (), PAPER), *front_pages(cabinet, (), PAPER)])
+        pages = every_row([*hardware_pages(cabinet), *front_pages(cabinet, (), PAPER)])
         wood = tuple(board.name for board in cabinet.boards if board.role in ("runner", "kicker"))
         names = tuple(board.name for board in cabinet.boards if board.role == "front")
         of_order = runs(wood, cabinet)

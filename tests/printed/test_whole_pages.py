@@ -11,6 +11,7 @@ from shoplib.documents.paper import PAPERS
 from shoplib.printed.plan.whole_pages import exploded_picture, filling, whole_pages
 from shoplib.printed.typeset.blocks import Picture, Together
 from tests.draw.test_whole_view import PROJECTS, cabinet, clear, leaders_drawn, scenes
+from tests.printed.test_build_pages import flat
 
 strokes = pytest.fixture(leaders_drawn)
 
@@ -37,7 +38,16 @@ def test_a_picture_fills_its_room_and_nothing_lies_on_anything(path, paper, stro
 @pytest.mark.parametrize("path", PROJECTS, ids=lambda path: path.stem)
 def test_all_pictures_of_the_whole_are_on_paper(path):
     paper = PAPERS["letter"]
-    pictures = [block.blocks[0] for block in whole_pages(cabinet(path), paper) if isinstance(block, Together)]
+    pages = whole_pages(cabinet(path), paper)
+    pictures = [block for block in flat(pages) if isinstance(block, Picture)]
+    wide, high = paper.room()
+    rows = [sum(isinstance(block, Picture) for block in flat([page])) for page in pages if isinstance(page, Together)]
+    assert rows[0] == 1 and set(rows[1:-1]) <= {2}
+    heights = [size_mm(picture.svg)[1] for picture in pictures]
+    if len(rows) == 1:  # alone, it has the whole page
+        assert heights[0] > 0.8 * high or pictures[0].width > 0.97 * wide
+    else:
+        assert max(heights) < high / 2
     pictures.append(exploded_picture(cabinet(path), paper.room()))
     assert all(isinstance(picture, Picture) for picture in pictures)
     assert sorted(picture.title for picture in pictures) == sorted(scene.title for _, scene in scenes(path))

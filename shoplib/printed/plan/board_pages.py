@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from shoplib.documents.board_scenes import scenes_of
-from shoplib.documents.fitted import Fitted, Room, fitted
+from shoplib.documents.fitted import Room, fitted
 from shoplib.documents.paper import Paper
 from shoplib.draw.board_drawing import RUNNING, size_lines, size_words
 from shoplib.draw.chains import unit_note
@@ -14,8 +14,9 @@ from shoplib.lists.row_words import edging_words, joined_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import MM
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.printed.plan.filled_pages import Way, on_pages
 from shoplib.printed.true_scale.reference import reference_words
-from shoplib.printed.typeset.blocks import Beside, Block, Framed, Heading, Picture, Together, Words
+from shoplib.printed.typeset.blocks import Beside, Block, Framed, Heading, NewPage, Picture, Together, Words
 from shoplib.printed.typeset.height_taken import how_high
 from shoplib.printed.typeset.pictures import picture_of
 from shoplib.words.naming import boards_in_short
@@ -30,26 +31,35 @@ _COLUMNS, _GUTTER = (5, 3), 6.0
 _LEAST, _FOR_EACH = 30.0, 4.5
 """How long in mm a board is drawn at least where it shares a page, and how much more for each of its cuts and slides,
 so that their sizes stand apart. Judged by eye on the shipped projects."""
+_MOST = 120.0
+"""No board is drawn longer than this in mm only because there is room."""
 _LOWEST = 25.0
 """Less height than this in mm is no drawing."""
 _SPARE = 4.5
 """Mm of each entry that stay white, since words may come out a little higher than reckoned."""
+_SHARES = (1 / 3, 1 / 2, 2 / 3, 1.0)
+"""Parts of a page that an entry may take."""
 
 
 def board_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> list[Block]:
     """One entry for each row of the cut list, with its number there, and each face that is worked on drawn.
 
-    The drawings are those of drawings.pdf, two or more on a page where they are small. An entry says what stops it
+    The drawings are those of drawings.pdf, several on a page where they are small. An entry says what stops it
     (of the `findings`) and what is to be measured before it is cut.
     """
     findings, room = tuple(findings), paper.room()
-    blocks: list[Block] = [Heading(HEADING), Words(_begins(cabinet))]
-    stage = 0
+    begins = Heading(HEADING), Words(_begins(cabinet))
+    entries, stage = [], 0
     for number, kind in enumerate(kinds(cabinet), start=1):
+        head: Head = ()
         if kind.stage != stage:
             stage = kind.stage
-            blocks.append(Heading(f"Stage {stage}: {STAGES[stage]}", 2))
-        blocks += _entry(number, kind, cabinet, findings, room)
+            head = (Heading(f"Stage {stage}: {STAGES[stage]}", 2),)
+        entries += _entry(head, number, kind, cabinet, findings, room)
+    first, *others = on_pages(entries, room[1], how_high(begins, room[0]))
+    blocks = [*begins, *(block for way in first for block in way.blocks)]
+    for page in others:
+        blocks += [NewPage(), *(block for way in page for block in way.blocks)]
     return blocks
 
 
@@ -62,12 +72,12 @@ def _begins(cabinet: Cabinet) -> str:
 
 
 def _entry(
-    number: int, kind: Kind, cabinet: Cabinet, findings: tuple[Finding, ...], room: Room
-) -> Iterator[Block]:
+    before: Head, number: int, kind: Kind, cabinet: Cabinet, findings: tuple[Finding, ...], room: Room
+) -> Iterator[list[Way]]:
     """A board with its first face, then its other faces; no page end parts a face from its words."""
     (_, first), *others = scenes_of(kind, cabinet, findings)
     title = f"No. {number}: {kind.count} x {boards_in_short(kind.boards)}"
-    yield _face((Heading(title, 3), *_facts(kind, cabinet)), first, kind, cabinet, room)
+    yield _face((*before, Heading(title, 3), *_facts(kind, cabinet)), first, kind, cabinet, room)
     for _, scene in others:
         yield _face((Heading(f"No. {number}: {scene.title.rpartition(': ')[0]}", 3),), scene, kind, cabinet, room)
 
@@ -85,45 +95,43 @@ def _facts(kind: Kind, cabinet: Cabinet) -> tuple[Words, ...]:
     return (*lines, Words(f"Reference: {reference_words(kind, cabinet)}.{goes}"))
 
 
-def _face(head: Head, scene: Scene, kind: Kind, cabinet: Cabinet, room: Room) -> Together:
-    """One face under the `head`, without what the entry and the beginning of the part say already.
-
-    Of three to a page, two and one, the words beside the drawing or round it, the first that draws the board large
-    enough; else the one that draws it largest.
-    """
+def _face(head: Head, scene: Scene, kind: Kind, cabinet: Cabinet, room: Room) -> list[Way]:
+    """One face under the `head`, without what the entry and the beginning of the part say already: at each scale that
+    draws the board large enough, the lowest first; where none does, as large as a page lets it be."""
     face = scene.title.rpartition(": ")[2]
     sizes = size_lines(kind.first, Writing(cabinet.style, units=False))
     shown = replace(
         scene, note=f"{face[0].upper()}{face[1:]}.",
         legend=tuple(line for line in scene.legend if line not in sizes),
     )
-    best: tuple[Fitted, bool] | None = None
-    least = MM * (_LEAST + _FOR_EACH * _sizes(shown))
-    for under, (wide, high) in _rooms(head, shown, room):
-        drawn = fitted(shown, (wide, high), cabinet.style.unit)
-        if best is None or drawn.ratio < best[0].ratio:
-            best = drawn, under
-        if max(kind.first.size) >= drawn.ratio * least:
-            break
-    drawn, under = best
-    if under:
-        return Together((*head, picture_of(shown, drawn, "", said=BRACKETS)))
-    words = replace(shown, alarms=(), legend=())
-    return Together((*head, Beside(((picture_of(words, drawn, "", said=BRACKETS),), _words(shown)), _COLUMNS)))
+    ways: dict[int, Way] = {}
+    for way, ratio in _ways(head, shown, room, cabinet.style.unit):
+        if ratio not in ways or way.high < ways[ratio].high:
+            ways[ratio] = way
+    least, longest = MM * (_LEAST + _FOR_EACH * _sizes(shown)), max(kind.first.size)
+    enough = [ratio for ratio in ways if longest >= ratio * least] or [min(ways)]
+    found = [ways[max(enough)]]
+    for ratio in sorted(enough, reverse=True):
+        if longest <= ratio * MM * _MOST and ways[ratio].high > found[-1].high:
+            found.append(ways[ratio])
+    return found
 
 
-def _rooms(head: Head, scene: Scene, room: Room) -> Iterator[tuple[bool, Room]]:
-    """Whether the words stand under the drawing, and the room that it then has: of three to a page, two, and one."""
+def _ways(head: Head, scene: Scene, room: Room, unit: str) -> Iterator[tuple[Way, int]]:
+    """With the words under the drawing, and beside it, in what parts of a page hold it; each with its scale."""
     column, narrow = ((room[0] - _GUTTER) * part / sum(_COLUMNS) for part in _COLUMNS)
-    above, note = how_high(head, room[0]), how_high([_bare(replace(scene, alarms=(), legend=()))], column)
-    round_it = how_high([_bare(scene)], room[0])
-    words = how_high(_words(scene), narrow)
-    for parts in (3, 2, 1):
-        left = room[1] / parts - above - _SPARE
+    alone = replace(scene, alarms=(), legend=())
+    above, note = how_high(head, room[0]), how_high([_bare(alone)], column)
+    round_it, words = how_high([_bare(scene)], room[0]), how_high(_words(scene), narrow)
+    for left in (room[1] * share - above - _SPARE for share in _SHARES):
         if left - round_it > _LOWEST:
-            yield True, (room[0], left - round_it)
+            drawn = fitted(scene, (room[0], left - round_it), unit)
+            blocks = *head, picture_of(scene, drawn, "", said=BRACKETS)
+            yield Way(above + round_it + drawn.height + _SPARE, (Together(blocks),)), drawn.ratio
         if left >= words and left - note > _LOWEST:
-            yield False, (column, left - note)
+            drawn = fitted(alone, (column, left - note), unit)
+            beside = Beside(((picture_of(alone, drawn, "", said=BRACKETS),), _words(scene)), _COLUMNS)
+            yield Way(above + max(note + drawn.height, words) + _SPARE, (Together((*head, beside)),)), drawn.ratio
 
 
 def _bare(scene: Scene) -> Picture:

@@ -5,7 +5,6 @@ from collections.abc import Iterable
 from shoplib.buying.laid import LaidOut
 from shoplib.documents.cautions import cautions
 from shoplib.documents.cut_order_words import saw_cautions
-from shoplib.documents.paper import Paper
 from shoplib.documents.plan_words import verdict
 from shoplib.documents.sheets_words import lifts_told
 from shoplib.lists.alike import told_once
@@ -24,14 +23,13 @@ _NOTES = "The notes stand behind the cut list: read them before you cut, too."
 
 
 def caution_pages(
-    cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding], found: LaidOut | None, paper: Paper
+    cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding], found: LaidOut | None
 ) -> list[Block]:
     """What stops the plan and what to look at, by the checks and in use; then the cautions that this cabinet asks for.
 
     `found` is the cabinet laid out, whose sheets say who lifts what; None where it cannot be laid out.
 
-    >>> from shoplib.documents.paper import PAPERS
-    >>> pages = caution_pages(Cabinet("plain boards", (), {}), (), (), None, PAPERS["a4"])
+    >>> pages = caution_pages(Cabinet("plain boards", (), {}), (), (), None)
     >>> [block.title for block in pages if isinstance(block, Framed)]
     ['While you cut, lift and load', 'At the saw']
     """

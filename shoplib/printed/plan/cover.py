@@ -115,7 +115,7 @@ def _sheets(cabinet: Cabinet) -> Iterator[tuple[str, ...]]:
             yield called, "not measured yet", ""
 
 
-def reading_pages(cabinet: Cabinet, text: str, paper: Paper) -> list[Block]:
+def reading_pages(cabinet: Cabinet, text: str) -> list[Block]:
     """How the set is read, the words that may be new in its `text`, and what is in the set."""
     words = words_of(text, {**WORDS, **TOOL_WORDS})
     return [

@@ -1,19 +1,16 @@
 """The hardware on paper: where slides go, spacers to cut, screws by kind, pull and peg holes, casters, hanging."""
 
-from collections.abc import Iterable
-
 from shoplib.building.riding import riding
 from shoplib.building.spacers import Spacer, slide_spacers
 from shoplib.documents.fixings import fixings, hanging
 from shoplib.documents.hardware_page import pegs_section, pulls_section, screws_section, under_section
 from shoplib.documents.page_section import Section
-from shoplib.documents.paper import Paper
 from shoplib.documents.riding import slides_section
 from shoplib.lists.sides import datum_side
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
 from shoplib.model.box import Box
-from shoplib.model.solved import Cabinet, Finding
+from shoplib.model.solved import Cabinet
 from shoplib.printed.told.spacer_table import spacer_table
 from shoplib.printed.typeset.blocks import Block, Bullets, Heading, Table, Together, Words
 from shoplib.words.naming import and_list, in_short
@@ -31,8 +28,12 @@ _UNBROKEN = 14
 """A table of up to so many rows is not parted by the end of a page."""
 
 
-def hardware_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> list[Block]:
-    """Each part that this cabinet has something for; lengths carry their unit."""
+def hardware_pages(cabinet: Cabinet) -> list[Block]:
+    """Each part that this cabinet has something for; lengths carry their unit.
+
+    >>> [block.text for block in hardware_pages(Cabinet("plain boards", (), {}))]
+    ['Hardware', 'This project has no hardware, and no joint that would need a fixing.']
+    """
     page = Writing(cabinet.style)
     sections = [
         slides_section(cabinet, page),

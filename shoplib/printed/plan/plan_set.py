@@ -7,6 +7,7 @@ from shoplib.documents.paper import Paper
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.build.pages import build_pages
 from shoplib.printed.plan.board_pages import board_pages
+from shoplib.printed.plan.buying_pages import buying_pages
 from shoplib.printed.plan.caution_page import caution_pages
 from shoplib.printed.plan.cover import cover_pages, reading_pages
 from shoplib.printed.plan.cut_list_pages import cut_list_pages
@@ -16,7 +17,7 @@ from shoplib.printed.plan.hardware_pages import hardware_pages
 from shoplib.printed.plan.notes import note_blocks
 from shoplib.printed.plan.sheet_pages import sheet_pages
 from shoplib.printed.plan.whole_pages import whole_pages
-from shoplib.printed.typeset.blocks import Block, NewPage, told
+from shoplib.printed.typeset.blocks import Block, NewPage, NextPart, told
 
 TITLE = "Plan set"
 
@@ -28,31 +29,39 @@ def plan_set(
     """All blocks of the plan set.
 
     `findings` are those of `check`, `in_use` those of `check_in_use`, `found` is the cabinet laid out; None where it
-    cannot be, and then the parts about sheets say so. Parts begin on a page of their own, but for fronts and hardware,
-    which follow the drawers where those end, so that a rest of one is no page of its own.
+    cannot be, and then the parts about sheets say so. Each part begins on a page of its own, but where the one before
+    ends with a few lines: from the cut list to the sheets all pages lie, so that these can share one.
     """
     findings, in_use = tuple(findings), tuple(in_use)
-    cautions = caution_pages(cabinet, findings, in_use, found, paper)
+    cautions = caution_pages(cabinet, findings, in_use, found)
     work = [
         NewPage(lying=True),
-        *cut_list_pages(cabinet, findings, paper),
+        *cut_list_pages(cabinet, findings),
         *note_blocks(findings, in_use),
-        NewPage(),
-        *sheet_pages(found, paper, refused),
+        *(block for part in (buying_pages(found), sheet_pages(found, paper, refused)) for block in begun(part)),
         NewPage(),
         *board_pages(cabinet, findings, paper),
-        NewPage(),
-        *(block for part in (drawer_pages, front_pages, hardware_pages) for block in part(cabinet, findings, paper)),
-        NewPage(),
-        *build_pages(cabinet, findings, in_use, found),
+        *begun(drawer_pages(cabinet, findings, paper)),
+        *begun(front_pages(cabinet, findings, paper)),
+        *begun(hardware_pages(cabinet)),
+        *begun(build_pages(cabinet, findings, in_use, found)),
     ]
     return [
         *cautions,
         NewPage(),
         *cover_pages(cabinet, paper),
         NewPage(),
-        *reading_pages(cabinet, told([*cautions, *work]), paper),
+        *reading_pages(cabinet, told([*cautions, *work])),
         NewPage(),
         *whole_pages(cabinet, paper),
         *work,
     ]
+
+
+def begun(part: list[Block]) -> list[Block]:
+    """A part where it may begin; nothing where there is none.
+
+    >>> begun([])
+    []
+    """
+    return [NextPart(), *part] if part else []

@@ -1,21 +1,15 @@
-"""What to buy, each sheet with its numbered cuts, and the cuts in their order, job by job."""
+"""Each sheet with its numbered cuts, and the cuts in their order, job by job."""
 
 from collections.abc import Iterator
 from dataclasses import replace
 from itertools import islice
 
 from shoplib.buying.laid import LaidJob, LaidOut
-from shoplib.buying.list import buying_list
 from shoplib.buying.numbering import Turn, turns
-from shoplib.buying.seams import seam_area
-from shoplib.buying.spare_parts import spares
-from shoplib.buying.stock_lines import stocked
 from shoplib.buying.waiting import not_before
-from shoplib.documents.buying_file import CARRYING, FIRST, amount, total_words, yard_cautions
 from shoplib.documents.cut_order_file import COLUMNS, TWO, order_rows
 from shoplib.documents.fitted import Room, words_height
 from shoplib.documents.paper import Paper
-from shoplib.documents.sheets_words import cures, lost_parts, verdict
 from shoplib.draw.scene import Scene
 from shoplib.draw.sheet_layout import sheet_scenes
 from shoplib.printed.told.solid_wood import rough_boards, solid_sheets
@@ -23,20 +17,18 @@ from shoplib.printed.typeset.blocks import (
     SQUARE,
     Beside,
     Block,
-    Bullets,
-    Framed,
     Heading,
-    NewPage,
     Table,
     Together,
     Words,
+    wide_by,
 )
+from shoplib.printed.typeset.height_taken import how_high
 from shoplib.printed.typeset.pictures import picture
 from shoplib.words.naming import and_list, in_short
 from shoplib.words.stages import STAGES
 
 TITLE = "Sheets and saw cuts"
-BUYING = "What to buy"
 
 HEAD = ("done", "step", "setting", "piece", "cut", "set by", "at", "cuts", "comes off", "is left", "mind")
 """Of the saw cuts, by the columns of cut_order.csv; the piece stands with its length and width, and all that asks
@@ -69,7 +61,7 @@ _NOT_LAID_OUT = "The boards are not laid out on sheets here; the cut list is com
 
 
 def sheet_pages(found: LaidOut | None, paper: Paper, refused: str = "") -> list[Block]:
-    """Buying in short, then job by job its sheets as they are cut and its cuts in their order.
+    """Job by job its sheets as they are cut and its cuts in their order, on lying pages.
 
     Where it is not laid out, `refused` says why. A job whose stage waits for what is measured says so first. The rows
     of the tables are those of cut_order.csv. A job begins below the one before where its first drawing finds room
@@ -77,10 +69,13 @@ def sheet_pages(found: LaidOut | None, paper: Paper, refused: str = "") -> list[
     """
     if found is None:
         return [Heading(TITLE), Words(f"{_NOT_LAID_OUT} {refused}".strip())]
-    blocks: list[Block] = [*_buying(found), NewPage(lying=True), Heading(TITLE), Words(f"{_NUMBERS} {_SETTINGS}")]
+    blocks: list[Block] = [Heading(TITLE), Words(f"{_NUMBERS} {_SETTINGS}")]
     if solid_sheets(found.cabinet):
         blocks.append(Words(_ROUGH, grave=True))
-    drawn = {sheet.name: _drawn(scene, found, paper) for sheet, scene in sheet_scenes(found)}
+    room = paper.room(lying=True)
+    first = room[0], room[1] - how_high(blocks, room[0])  # the first drawing shares its page with these words
+    drawn = {sheet.name: _drawn(scene, found, room if number else first)
+             for number, (sheet, scene) in enumerate(sheet_scenes(found))}
     rows = order_rows(found)
     for turn in turns(found):
         blocks.append(Heading(_job_title(turn.job), 2))
@@ -91,9 +86,9 @@ def sheet_pages(found: LaidOut | None, paper: Paper, refused: str = "") -> list[
     return blocks
 
 
-def _drawn(scene: Scene, found: LaidOut, paper: Paper) -> Block:
+def _drawn(scene: Scene, found: LaidOut, room: Room) -> Block:
     """A sheet with its legend under it or, where it can then be drawn larger, beside it."""
-    unit, (width, height) = found.cabinet.style.unit, paper.room(lying=True)
+    unit, (width, height) = found.cabinet.style.unit, room
     narrow = width * _SHARES[0] / sum(_SHARES) - _GUTTER
     bare = replace(scene, legend=())
     under, beside = ((width, height - _JOB - words_height(scene, width)),
@@ -123,12 +118,18 @@ def _order(turn: Turn, found: LaidOut, rows: Iterator[list[str]]) -> Iterator[Bl
         first = not_before(turn.job.ask.stages, found.cabinet)
         of = and_list(in_short(sheet.name for sheet in turn.job.sheets))
         yield Heading(f"The cuts of {of} in their order{f', not before {first}' if first else ''}", 3)
-        minds = (10, 10) if any(row[-1] for row in saw) else ()
-        yield Table(HEAD, saw, (3, 3, 8, 8, 8, 9, 9, *minds))
+        yield _table(HEAD, saw, (3, 8, 9))
     if joints:
         trimmed = ", all boards trimmed to their finished sizes" if solid_sheets(found.cabinet) else ""
         yield Heading(f"{_joints_title(turn)}{trimmed}", 2)
-        yield Table(JOINT_HEAD, joints, (3, 5, *((8,) if any(row[-1] for row in joints) else ())))
+        yield _table(JOINT_HEAD, joints, (3, 5))
+
+
+def _table(head: tuple[str, ...], rows: tuple[tuple[str, ...], ...], wide: tuple[int, ...]) -> Table:
+    """With a last column for what is to be minded, where there is anything."""
+    if any(row[-1] for row in rows):
+        return Table(head, rows, wide_by(rows, (*wide, len(head) - 1)))
+    return Table(head[:-1], tuple(row[:-1] for row in rows), wide_by(rows, wide))
 
 
 def _joints_title(turn: Turn) -> str:
@@ -156,33 +157,3 @@ def _joint_row(row: dict[str, str]) -> tuple[str, ...]:
         SQUARE, row["step"], row["setting"], row["piece"], row["cut"], row["fence"], row["cuts"], row["comes_off"],
         row["mind"],
     )
-
-
-def _buying(found: LaidOut) -> list[Block]:
-    left = spares(found)
-    first = [*lost_parts(left), *cures(left, found.cabinet.style)]
-    wanted = buying_list(found.cabinet, stocked(found.sheets), first, seam_area(found))
-    blocks: list[Block] = [Heading(BUYING), Words(verdict(found, left).replace("\n", " "))]
-    if cautions := yard_cautions(wanted):
-        blocks.append(Framed((Bullets(cautions),), CARRYING))
-    if first:
-        blocks += [Heading(FIRST, 2), Bullets(tuple(first))]
-    if wanted.in_shop:
-        blocks += [Heading("In the shop already, used first", 2), Bullets(wanted.in_shop)]
-    waiting = [line for line in wanted.later if line.waits]
-    free = [line for line in wanted.later if not line.waits]
-    for title, lines in (
-        ("Now, for the case", wanted.now),
-        ("Later: can wait until the case stands", free),
-        ("Later: better not before the case stands and is measured", waiting),
-    ):
-        if lines:
-            rows = tuple((SQUARE, f"{amount(line)} {line.item}", line.uses) for line in lines)
-            blocks += [Heading(title, 2), Table(("bought", "what", "for"), rows, (1, 2))]
-    blocks.append(Words(total_words(wanted)))
-    if wanted.measure:
-        blocks += [Heading("Before you buy, measure or read", 2), Bullets(wanted.measure)]
-    for title, told in (("What this list assumes", wanted.assumed), ("Not in this list", wanted.missing)):
-        if told:
-            blocks += [Heading(title, 2), Bullets(told)]
-    return blocks

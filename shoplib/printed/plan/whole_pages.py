@@ -7,12 +7,14 @@ from shoplib.draw.scene import Scene
 from shoplib.draw.whole_view import assembled_view, drawers_apart, exploded_view
 from shoplib.measure import MM
 from shoplib.model.solved import Cabinet
-from shoplib.printed.typeset.blocks import Block, Heading, Picture, Together
+from shoplib.printed.typeset.blocks import Beside, Block, Heading, Picture, Together
 
 TITLE = "The whole"
 
 _HEADING = 12.0
 """What the heading of a page takes, in mm."""
+_GUTTER = 6.0
+"""What lies between two pictures beside one another, in mm."""
 _NEAR = 0.995
 """A drawing that fills so much of its room, fills it."""
 _TRIES = 8
@@ -55,12 +57,20 @@ def exploded_picture(cabinet: Cabinet, room: Room, title: str | None = None) -> 
 
 
 def whole_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
-    """The closed cabinet, and what the exploded view of a large one leaves together: a drawer of each build; two
-    pictures a page."""
+    """The closed cabinet on a page of its own, or above what the exploded view of a large one leaves together: a drawer
+    of each build, two beside one another."""
     width, height = paper.room()
-    scenes = [assembled_view(cabinet), *(scene for _, scene in drawers_apart(cabinet))]
-    room = width, (height - _HEADING) / 2
-    return [Heading(TITLE), *(Together((_within(scene, room, None),)) for scene in scenes)]
+    apart = [scene for _, scene in drawers_apart(cabinet)]
+    high = (height - _HEADING) / (2 if apart else 1)
+    rows = [[assembled_view(cabinet)], *(apart[at:at + 2] for at in range(0, len(apart), 2))]
+    return [Heading(TITLE), *(_row(scenes, (width, high)) for scenes in rows)]
+
+
+def _row(scenes: list[Scene], room: Room) -> Block:
+    """Pictures beside one another, each as wide as the others, on one page."""
+    narrow = (room[0] - _GUTTER * (len(scenes) - 1)) / len(scenes)
+    pictures = [_within(scene, (narrow, room[1]), None) for scene in scenes]
+    return Together((pictures[0] if len(scenes) == 1 else Beside(tuple((one,) for one in pictures)),))
 
 
 def _within(scene: Scene, room: Room, title: str | None) -> Picture:

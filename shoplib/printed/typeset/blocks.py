@@ -4,7 +4,7 @@
 with its `kind`.
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, fields
 
 SQUARE = "\u2610"
@@ -30,11 +30,10 @@ class Words:
 
 @dataclass(frozen=True, slots=True)
 class Bullets:
-    """Lines one below another: dots, or numbers from `first` on."""
+    """Lines one below another, each with a dot, or its number from 1 on."""
 
     lines: tuple[str, ...]
     numbered: bool = False
-    first: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,12 +66,26 @@ class Framed:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """A table with a head that comes again on each page. `wide` numbers the columns that take the room that is left,
-    one that stands there twice two shares of it; none of them: the table is as wide as its words."""
+    """A table with a head that comes again on each page; no page end parts a row. `wide` numbers the columns that take
+    the room that is left, one that stands there twice two shares of it; none: the table is as wide as its words."""
 
     head: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
     wide: tuple[int, ...] = ()
+
+
+def wide_by(rows: Sequence[Sequence[str]], columns: Iterable[int]) -> tuple[int, ...]:
+    """What a table has as `wide`: these columns, each with as many shares as its longest cell asks for, a share for
+    every 12 letters; a cell of more than a few lines asks for no more.
+
+    >>> wide_by([("1", "a dado", "the near wall 4 in from the bottom end")], (1, 2))
+    (1, 2, 2, 2, 2)
+    """
+    return tuple(column for column in columns
+                 for _ in range(min(-(-max(len(row[column]) for row in rows) // 12), _MOST_SHARES) or 1))
+
+
+_MOST_SHARES = 8
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,6 +125,11 @@ class NewPage:
 
 
 @dataclass(frozen=True, slots=True)
+class NextPart:
+    """Where a part begins: on a new page, or on this one where half of it is free; it stands or lies as before."""
+
+
+@dataclass(frozen=True, slots=True)
 class Contents:
     """The headings of level 1, each with its page."""
 
@@ -146,8 +164,8 @@ class Labels:
 
 
 Block = (
-    Heading | Words | Bullets | ToTick | ToFillIn | Framed | Table | Picture | Beside | Together | NewPage | Contents
-    | WholePage | Label | Labels
+    Heading | Words | Bullets | ToTick | ToFillIn | Framed | Table | Picture | Beside | Together | NewPage | NextPart
+    | Contents | WholePage | Label | Labels
 )
 
 
