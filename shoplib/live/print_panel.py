@@ -30,10 +30,9 @@ _NO_PROJECTS = ("pyproject.toml",)
 class PrintPanel:
     """Projects to choose from, a paper, a date, and the button; below it what was printed, with links.
 
-    The projects are those saved on the panels of this workbook or copied beside the page or into the folder of the
-    workbook, then the examples. What is printed goes into a folder
-    of `my_prints`, named like the project, in `folder` (None: beside the notebook that is open). `large` shows the
-    panel in large type.
+    The projects are those copied into the folder of the workbook, saved on its panels or copied beside the page, then
+    the examples. What is printed goes into a folder of `my_prints`, named like the project, in `folder` (None: beside
+    the notebook that is open). `large` shows the panel in large type.
 
     >>> panel = PrintPanel()
     >>> panel.button.description, panel.paper.value
@@ -48,13 +47,15 @@ class PrintPanel:
             options=[("as the project's unit", ""), *((paper_name(name), name) for name in PAPERS)],
         )
         self.date = ipywidgets.Text(description="Date", placeholder="29 May")
+        self.again = ipywidgets.Button(description="Look again for projects", layout=ipywidgets.Layout(width="auto"))
         self.button = ipywidgets.Button(description="Print for the bench", layout=ipywidgets.Layout(width="auto"))
         self.says = ipywidgets.HTML()
         self.links = ipywidgets.Output()
+        self.again.on_click(lambda _button: self.look_again())
         self.button.on_click(lambda _button: self.print())
         for field in (self.project, self.paper, self.date):
             field.layout.width, field.style.description_width = "22em", "4em"
-        fields = [self.project, self.paper, self.date, self.button, self.says, self.links]
+        fields = [self.project, self.again, self.paper, self.date, self.button, self.says, self.links]
         self.widget = ipywidgets.VBox(fields).add_class("shop-awake")
         if large:
             enlarge(self.widget)
@@ -68,6 +69,14 @@ class PrintPanel:
         still = left_behind(f"<p>{self!r}. To print here: menu Run, then Run All Cells.</p>")
         display({"text/html": still, "text/plain": repr(self)}, raw=True)
 
+    def look_again(self) -> None:
+        """List the projects there are now, such as one saved on another page since; the chosen one stays chosen."""
+        chosen = self.project.value
+        self.project.options = self._projects()
+        if chosen in [path for _, path in self.project.options]:
+            self.project.value = chosen
+        self._tell(f"There are {len(self.project.options)} projects to choose from.")
+
     def print(self) -> None:
         """Print the chosen project, and say what came of it; a fault is one sentence, and then nothing is written."""
         self.links.outputs = ()
@@ -80,7 +89,8 @@ class PrintPanel:
             self._tell(f"Laying out, {self._seconds:g} seconds at most, then printing.")
             paper = PAPERS[self.paper.value] if self.paper.value else None
             printed = print_project(file, paper, date, lambda cabinet: laid_out(cabinet, self._seconds))
-            told = put_into(self._folder / to, printed, to.as_posix())
+            called = f"the folder {to.as_posix()}, in the list of files on the left,"
+            told = put_into(self._folder / to, printed, called)
         except (ProjectFileError, ImpossibleProject, NotUnderstood, WriteError) as fault:
             self._tell(str(fault))
             return

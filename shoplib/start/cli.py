@@ -47,7 +47,7 @@ EXAMPLES = {
     "plan": "plan data/projects/under_bench_case.toml --to my_case",
     "check": "check my_case.toml typed_list.csv",
     "sheets": "sheets data/projects/under_bench_case.toml --to my_sheets",
-    "print": 'print data/projects/under_bench_case.toml --to my_prints --date "29 May"',
+    "print": 'print data/projects/under_bench_case.toml --to my_prints/bench_case --date "29 May"',
     "practice": 'practice dado --thickness "0.703 in" --to practice',
 }
 

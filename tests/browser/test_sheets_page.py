@@ -75,7 +75,8 @@ def test_a_project_is_printed_by_the_button(page, lab):
     button.click()
     link = page.page.get_by_role("link", name="plan_set.pdf")
     link.wait_for(timeout=90_000)
-    assert "my_prints/wheel_wall_drawers/plan_set.pdf" in link.get_attribute("href")
-    told = page.page.locator('[role="status"]', has_text="Printed into the folder my_prints/wheel_wall_drawers")
+    assert "my_prints/examples/wheel_wall_drawers/plan_set.pdf" in link.get_attribute("href")
+    where = "Printed into the folder my_prints/examples/wheel_wall_drawers, in the list of files on the left"
+    told = page.page.locator('[role="status"]', has_text=where)
     assert "the dry-fit stops at nothing" in told.inner_text()
-    assert (lab.work / "my_prints" / "wheel_wall_drawers" / "plan_set.pdf").read_bytes()[:5] == b"%PDF-"
+    assert (lab.work / "my_prints" / "examples" / "wheel_wall_drawers" / "plan_set.pdf").read_bytes()[:5] == b"%PDF-"

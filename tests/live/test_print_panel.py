@@ -30,7 +30,8 @@ def test_it_writes_and_says_what_the_command_writes_and_says(panel, tmp_path, ca
     pressed = tmp_path / "my_prints" / "examples" / PROJECT.stem
     assert {path.relative_to(pressed): path.read_bytes() for path in pressed.rglob("*") if path.is_file()} == typed
     said = unescape(panel.says.value)
-    assert 'role="status"' in said and "my_prints/examples/wheel_wall_drawers on A4 paper" in said
+    assert 'role="status"' in said and "the folder my_prints/examples/wheel_wall_drawers, in the list" in said
+    assert " on A4 paper, plan " in said
     for line in re.findall("<p>(.*?)</p>", said):
         if "Printed into" not in line:
             assert line in answer
@@ -89,7 +90,7 @@ def test_projects_of_one_name_are_told_apart_and_printed_apart(tmp_path):
         panel.project.value = path
         panel.button.click()
         said.append(unescape(panel.says.value))
-    assert len({re.search("Printed into (.*?) on", one)[1] for one in said}) == 3
+    assert len({re.search("Printed into (.*?), in", one)[1] for one in said}) == 3
     assert len(list((tmp_path / "my_prints").rglob("plan_set.pdf"))) == 3
 
 
@@ -114,3 +115,11 @@ def test_an_interrupted_kernel_leaves_a_button_that_can_be_pressed(panel, tmp_pa
     monkeypatch.setattr("shoplib.live.print_panel.print_project", stopped)
     panel.button.click()
     assert "Stopped." in panel.says.value and not panel.button.disabled and list(tmp_path.iterdir()) == []
+
+
+def test_a_project_saved_since_is_found_and_the_chosen_one_stays(panel, tmp_path):
+    (tmp_path / "my_projects").mkdir()
+    (tmp_path / "my_projects" / "tool case.toml").write_text(PROJECT.read_text(encoding="utf-8"), encoding="utf-8")
+    panel.again.click()
+    assert "saved on a panel: tool case" in [name for name, _ in panel.project.options]
+    assert panel.project.value == str(PROJECT)
