@@ -56,7 +56,8 @@ class PrintPanel:
         for field in (self.project, self.paper, self.date):
             field.layout.width, field.style.description_width = "22em", "4em"
         fields = [self.project, self.again, self.paper, self.date, self.button, self.says, self.links]
-        self.widget = ipywidgets.VBox(fields).add_class("shop-awake")
+        as_wide_as_its_words = ipywidgets.Layout(align_items="flex-start")
+        self.widget = ipywidgets.VBox(fields, layout=as_wide_as_its_words).add_class("shop-awake")
         if large:
             enlarge(self.widget)
 
