@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from shoplib.building.datum import datum
 from shoplib.model.box import Box
 from shoplib.model.solved import Cabinet
 
@@ -11,12 +12,16 @@ _NOT_BOUGHT = ("runner", "kicker")
 
 @dataclass(frozen=True, slots=True)
 class Riding:
-    """One slide or runner: what it is, on which board of the case, of which drawer, and where it lies (world)."""
+    """One slide or runner: what it is, on which board of the case, of which drawer, and where it lies (world).
+
+    `bought` is a slide with holes of its own; the others are boards of the project.
+    """
 
     what: str
     on: str
     group: str
     box: Box
+    bought: bool
 
 
 def riding(cabinet: Cabinet) -> list[Riding]:
@@ -25,14 +30,14 @@ def riding(cabinet: Cabinet) -> list[Riding]:
     >>> riding(Cabinet("no boards", (), {}))
     []
     """
-    found = [Riding(h.row or h.what, h.on, h.group, h.box) for h in cabinet.hardware if h.what == "slide"]
+    found = [Riding(h.row or h.what, h.on, h.group, h.box, True) for h in cabinet.hardware if h.what == "slide"]
     return found + _of_wood(cabinet)
 
 
 def _of_wood(cabinet: Cabinet) -> list[Riding]:
     receives = {joint.enters: joint.receives for joint in cabinet.joints}
     return [
-        Riding(f"wood {board.role}", receives.get(board.name, ""), _drawer_of(board.name, cabinet), board.box)
+        Riding(f"wood {board.role}", receives.get(board.name, ""), _drawer_of(board.name, cabinet), board.box, False)
         for board in cabinet.boards if board.role in _NOT_BOUGHT
     ]
 
@@ -50,8 +55,9 @@ def heights(cabinet: Cabinet) -> tuple[tuple[str, int], ...]:
     >>> heights(Cabinet("no boards", (), {}))
     ()
     """
+    floor = datum(cabinet).height
     wood = {
-        f"{item.group}: under the {item.what}, above the bottom": item.box.low[2] - floor_under(cabinet, item.box)
+        f"{item.group}: under the {item.what}, above the bottom": item.box.low[2] - floor
         for item in _of_wood(cabinet)
     }
     return (*cabinet.spacers, *wood.items())
@@ -63,14 +69,5 @@ def lies_on_bottom(cabinet: Cabinet) -> bool:
     >>> lies_on_bottom(Cabinet("no boards", (), {}))
     False
     """
-    return any(item.box.low[2] == floor_under(cabinet, item.box) for item in riding(cabinet))
-
-
-def floor_under(cabinet: Cabinet, box: Box) -> int:
-    """The upper face of the bottom of the case under a fitting.
-
-    >>> floor_under(Cabinet("no boards", (), {}), Box((0, 0, 5), (1, 1, 6)))
-    0
-    """
-    under = [b.box.high[2] for b in cabinet.boards if b.role == "bottom" and b.box.high[2] <= box.low[2]]
-    return max(under, default=0)
+    floor = datum(cabinet).height
+    return any(item.box.low[2] == floor for item in riding(cabinet))

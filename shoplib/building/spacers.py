@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from shoplib.building.datum import datum
 from shoplib.building.gaps import open_gaps
 from shoplib.building.riding import heights, riding
 from shoplib.model.solved import Cabinet
@@ -42,8 +43,7 @@ def slide_spacers(cabinet: Cabinet) -> tuple[Spacer, ...]:
 
 def _at_once(cabinet: Cabinet, height: int, groups: set[str]) -> int:
     """The most slides and runners that one of the drawers has at that height above the bottom."""
-    floors = [board.box.high[2] for board in cabinet.boards if board.role == "bottom"]
-    floor = floors[0] if floors else 0
+    floor = datum(cabinet).height
     return max((sum(item.group == group and item.box.low[2] - floor == height for item in riding(cabinet))
                 for group in groups), default=0)
 

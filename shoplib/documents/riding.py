@@ -1,6 +1,7 @@
 """The slides and runners of a cabinet as a section of a paper: their heights and setbacks."""
 
-from shoplib.building.riding import floor_under, riding
+from shoplib.building.datum import datum
+from shoplib.building.riding import riding
 from shoplib.documents.page_section import Section
 from shoplib.lists.writing import Writing
 from shoplib.model.box import Box, around
@@ -21,10 +22,10 @@ _STOP = (
 def slides_section(cabinet: Cabinet, page: Writing) -> Section:
     """Heights from the bottom of the case (the spacer) and setbacks, on the case and on the box."""
     alike: dict[tuple[str, ...], list[str]] = {}
+    floor = datum(cabinet).height
     for item in riding(cabinet):
         upright = cabinet.by_name.get(item.on)
         low, length = item.box.low, item.box.size[1]
-        floor = floor_under(cabinet, item.box)
         moving = _moving(cabinet, item.group)
         row = (
             item.what,

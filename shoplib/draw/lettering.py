@@ -15,8 +15,9 @@ _ASCII = (
 )
 """Advance widths of the characters 32 to 126 in thousandths of the size, read from the font's hmtx table."""
 
-_BREAK = re.compile(r"(?<!\d) | (?!\d+/\d|\([+-]\d)")
-"""A space that a line may be broken at: none between the number of a size and its fraction, or its rest in brackets."""
+_BREAK = re.compile(r"(?<!\d) | (?!\d+/\d|\([+-]\d|(?:mm|in)\))")
+"""A space that a line may be broken at: none between the number of a size and its fraction, or its rest in brackets,
+nor within these."""
 
 
 class _Widths(dict[str, float]):

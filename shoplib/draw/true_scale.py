@@ -14,9 +14,9 @@ from shoplib.draw.scene import Point, Rect
 from shoplib.measure import MM
 
 PENS = {
-    "edge": (0.5, ""),
+    "edge": (0.9, ""),
     "bar": (0.6, ""),
-    "bold": (0.9, ""),
+    "zero": (0.5, ""),
     "mark": (0.25, ""),
     "ring": (0.3, ""),
     "register": (0.22, ""),
@@ -25,10 +25,14 @@ PENS = {
     "centre": (0.24, "6 1.2 1.2 1.2"),
     "seam": (0.28, "1.6 1"),
 }
-"""For each kind of line: its width in mm, and its dashes. An `edge` is one that the paper is laid against."""
+"""For each kind of line: its width in mm, and its dashes.
 
-LETTERS = 2.6
-"""The usual letters, in mm: 7.4 points."""
+An `edge` is one that the paper is laid against: three times as heavy as any line of what is drawn there, so that it is
+known at arm's length (common practice, no source). `zero` is where a stick begins.
+"""
+
+LETTERS = 2.8
+"""The usual letters, in mm: 8 points."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,11 +101,30 @@ Item = Stroke | Ring | Area | Words
 
 
 @dataclass(frozen=True, slots=True)
+class LineName:
+    """What a level or upright line is called: said beside it on every page that shows it, `off` to its right or above.
+
+    The first of the `texts` that has room is said.
+    """
+
+    start: Point
+    end: Point
+    off: int
+    texts: tuple[str, ...]
+
+    @property
+    def upright(self) -> bool:
+        """Whether the line runs up the paper."""
+        return self.start[0] == self.end[0]
+
+
+@dataclass(frozen=True, slots=True)
 class TrueDrawing:
-    """Items, and the `bounds` of the paper that they need (ticks)."""
+    """Items, the `bounds` of the paper that they need (ticks), and the names of lines."""
 
     bounds: Rect
     items: tuple[Item, ...]
+    names: tuple[LineName, ...] = ()
 
     @property
     def size(self) -> Point:

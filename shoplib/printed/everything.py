@@ -28,7 +28,7 @@ from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.plan.plan_set import TITLE, plan_set
 from shoplib.printed.true_scale.labels import label_pages
 from shoplib.printed.true_scale.story_stick import story_stick_pages
-from shoplib.printed.true_scale.templates import template_files, template_pages
+from shoplib.printed.true_scale.template_pages import template_files, template_pages
 from shoplib.printed.typeset.set_in_type import set_in_type
 from shoplib.printed.typeset.stamp import Stamp, fingerprint
 
@@ -123,7 +123,7 @@ def print_files(
     pages = plan_set(cabinet, findings, in_use, found, paper, refused)
     return {
         "plan_set.pdf": set_in_type(TITLE, pages, stamp, paper, WRITTEN_SIZES),
-        "labels.pdf": set_in_type("Labels", label_pages(cabinet, paper, stamp), stamp, paper, WRITTEN_SIZES),
+        "labels.pdf": set_in_type("Labels", label_pages(cabinet, stamp), stamp, paper, WRITTEN_SIZES),
         "story_stick.pdf": set_in_type(
             "Story stick", story_stick_pages(cabinet, paper, stamp), stamp, paper, TRUE_SCALE,
         ),

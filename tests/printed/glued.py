@@ -12,7 +12,7 @@ from pypdf import PdfReader
 
 from tests.documents.pdf_paths import Path, paths
 
-BAR, EDGE, MARK, RING, REGISTER, SEAM, THIN, CENTRE = 0.6, 0.5, 0.25, 0.3, 0.22, 0.28, 0.18, 0.24
+BAR, EDGE, ZERO, MARK, RING, REGISTER, SEAM, THIN, CENTRE = 0.6, 0.9, 0.5, 0.25, 0.3, 0.22, 0.28, 0.18, 0.24
 
 Spot = tuple[float, float]
 

@@ -122,7 +122,7 @@ def test_reference_sides_are_those_nearest_left_front_and_floor(project, paper):
 def test_labels_name_the_same_reference_sides_as_the_board_pages(project):
     """Every label against what its page reads for that very board: "inside face, ...; of top the inside face."."""
     cabinet, found = cabinet_of(project), entries(project, "a4")
-    cells = {cell.title: cell.lines for block in label_pages(cabinet, PAPERS["a4"]) if hasattr(block, "cells")
+    cells = {cell.title: cell.lines for block in label_pages(cabinet) if hasattr(block, "cells")
              for cell in block.cells}
     assert sorted(cells) == sorted(cabinet.by_name)
     for number, row in enumerate(listed(project), start=1):

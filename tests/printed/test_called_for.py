@@ -9,7 +9,7 @@ from shoplib.printed.build.cutting import cut_the_case
 from shoplib.printed.build.drawers import pull_outs, runs
 from shoplib.printed.build.fronts import pulls
 from shoplib.printed.true_scale.story_stick import story_stick_pages
-from shoplib.printed.true_scale.templates import template_pages
+from shoplib.printed.true_scale.template_pages import template_pages
 from shoplib.printed.typeset.blocks import Table
 from tests.building.cases import SHIPPED, shipped
 from tests.printed.test_build_pages import pages_of, words

@@ -13,7 +13,7 @@ from shoplib.documents.plan_file import plan_dict
 from shoplib.measure import MM
 from shoplib.model.cabinet import solve
 from shoplib.printed.true_scale.story_stick import story_stick_pages
-from shoplib.printed.true_scale.templates import template_files, template_pages, templates
+from shoplib.printed.true_scale.template_pages import template_files, template_pages, templates
 from shoplib.printed.typeset.blocks import Table, WholePage
 from shoplib.words.naming import and_list, in_short
 from tests.printed.cases import NAMES, planned, solved
@@ -26,6 +26,8 @@ from tests.printed.test_true_scale import (
     box,
     drawn_in,
     expected_holes,
+    heights_told,
+    lines_drawn,
     world,
 )
 from tests.random_projects import project
@@ -76,6 +78,14 @@ def files(name):
     return list(zip(templates(cabinet), template_files(cabinet).values(), strict=True))
 
 
+def beside_lines(words, edges, sides):
+    """What is written beside the upright heavy line and over the level one."""
+    upright, level = lines_of(edges)
+    [one] = [word[4] for word in words if word[2] and abs(word[0] - upright) < 6 and sides[0] in word[4]]
+    [other] = [word[4] for word in words if not word[2] and 0 < word[1] - level < 6 and sides[1] in word[4]]
+    return one, other
+
+
 @pytest.mark.parametrize("name", NAMES)
 def test_each_hole_of_pulls_and_pegs_is_told_from_the_edges_that_are_heavy(name):
     cabinet, boards, seen = solved(name), {board["name"]: board for board in planned(name)["boards"]}, 0
@@ -84,85 +94,112 @@ def test_each_hole_of_pulls_and_pegs_is_told_from_the_edges_that_are_heavy(name)
         if not kind:
             continue
         rings, edges, _ = drawn_in(svg)
-        upright, level = lines_of(edges)
-        words = words_in(svg)
+        words, starts = words_in(svg), lines_drawn(template.lines[0])
         for board in map(boards.get, template.names):
             sides = side_of(board, "y" if kind == "peg" else "x"), side_of(board, "z")
-            far = re.search(rf"on the line ({LENGTH}) from", " ".join(word[4] for word in words if word[2]))
-            start = float(mm(far[1], unit(cabinet))) if far else 0
-            told = {}
-            for x, y, _, _, text in words:
-                if found := re.fullmatch(rf"({LENGTH}) from (.+)", text):
-                    ring = middle(nearest(rings, (x, y - 3)))
-                    away = {sides[0]: start + abs(ring[0] - upright), sides[1]: ring[1] - level}[found[2]]
-                    assert near(found[1], away, unit(cabinet)), text
-                    told.setdefault(ring, []).append(found[1])
+            assert_beside(template, beside_lines(words, edges, sides), sides, unit(cabinet))
+            told = told_of_holes(words, rings, lines_of(edges), sides, starts, unit(cabinet))
+            assert len(told) == len(rings)
             wanted = expected_holes(board, kind, kind == "peg")
-            assert len(told) == len(rings) == len(wanted) > 0
             for across, up, _ in wanted:
-                assert any(near(one, across, unit(cabinet)) and near(other, up, unit(cabinet))
-                           for one, other in told.values())
-            upright_says = f"on the line {far[1]} from the {sides[0]}" if far else f"{sides[0]}: flush with this line"
-            [beside] = [one for one in words if one[4] == upright_says]
-            [over] = [one for one in words if not one[2] and one[4].endswith("flush with this line")]
-            assert beside[2] and abs(beside[0] - upright) < 6 and 0 < over[1] - level < 6
-            assert over[4] == f"{sides[1]}: flush with this line"
-            flush = f"flush with the {sides[0]} and {sides[1]}."
-            if far:
-                draw = f"Draw a line {far[1]} from the {sides[0]}, square to the {sides[1]}."
-                assert draw in template.lines[0] and draw in template.alt
-                flush = f"flush with the {sides[1]}, and on that line."
-            assert flush in template.lines[0] and flush in template.alt
-            across, deep = {(cut["diameter"], cut["depth"]) for cut in board["cuts"] if cut["kind"] == kind}.pop()
-            drill = re.search(rf"({LENGTH}) across, (?:(right through)|({LENGTH}) deep)", template.lines[1])
-            assert near(drill[1], across, unit(cabinet))
+                assert any(near(one, across, unit(cabinet))
+                           and any(abs(float(mm(other, unit(cabinet))) + more - up) < 0.05 for more in above)
+                           for one, (other, above) in told.values())
+            if len(starts[1]) > 1:
+                heights = re.search(rf"Each row is (.+?) from the {sides[1]}", template.lines[1])[1]
+                rows = sorted({up for _, up, _ in wanted})
+                for text, row in zip(re.split(", | and ", heights), rows, strict=True):
+                    assert near(text, row, unit(cabinet))
+            cuts = [cut for cut in board["cuts"] if cut["kind"] == kind]
+            [(across, deep)] = {(cut["diameter"], cut["depth"]) for cut in cuts}
+            drill = re.search(rf"Drill (the hole|\d+ holes): ({LENGTH}) across, (?:(right through)|({LENGTH}) deep)",
+                              template.lines[1])
+            assert drill[1] == ("the hole" if len(cuts) == 1 else f"{len(cuts)} holes")
+            assert near(drill[2], across, unit(cabinet))
             thick = board["size"][2]
-            assert near(drill[3], deep, unit(cabinet)) if drill[3] else deep >= thick - WITHIN
+            assert near(drill[4], deep, unit(cabinet)) if drill[4] else deep >= thick - WITHIN
             seen += 1
     assert seen
 
 
-@pytest.mark.parametrize("name", ["finger_jointed_drawers", "rolling_stand", "under_bench_case"])
-def test_each_slide_of_a_strip_is_told_with_its_lower_edge_its_setback_and_its_drawers(name):
+def told_of_holes(words, rings, heavy, sides, starts, unit):
+    """By hole, what is written beside it: how far from the upright edge, and how far from the level edge or, with the
+    lines on which it is laid, above each of them. What is written is checked against the drawing."""
+    told = {}
+    for x, y, _, _, text in words:
+        if found := re.fullmatch(rf"({LENGTH}) (?:from {sides[0]}|(from {sides[1]})|(above each line))", text):
+            ring = middle(nearest(rings, (x, y - 3)))
+            if found[3]:
+                assert len(starts[1]) > 1 and near(found[1], ring[1] - heavy[1], unit), text
+            elif found[2]:
+                assert len(starts[1]) == 1 and near(found[1], ring[1] - heavy[1] + starts[1][0], unit), text
+            else:
+                assert near(found[1], starts[0][0] + abs(ring[0] - heavy[0]), unit), text
+            here = told.setdefault(ring, [None, None])
+            here[bool(found[2] or found[3])] = (found[1], starts[1] if found[3] else [0]) if found[2] or found[3] else (
+                found[1])
+    return told
+
+
+def assert_beside(template, beside, sides, unit):
+    """Both heavy lines say what they lie on, in the words of the head."""
+    drawn = dict(zip(sides, lines_drawn(template.lines[0]), strict=True))
+    flush = []
+    for side, text in zip(sides, beside, strict=True):
+        lengths = drawn[side]
+        if lengths == [0]:
+            assert text == f"{side}: flush with this line"
+            flush.append(side)
+        elif len(lengths) == 1:
+            far = re.fullmatch(rf"on the line ({LENGTH}) from the {side}", text)
+            assert near(far[1], lengths[0], unit)
+        else:
+            assert text == f"on each line drawn from the {side}"
+    many = sum(len(lengths) for lengths in drawn.values() if lengths != [0])
+    lines = "that line" if many == 1 else "those lines"
+    told = f"flush with the {and_list(flush)}{f', and on {lines}' if many else ''}." if flush else f"on {lines}."
+    assert f"its heavy lines {told}" in template.lines[0]
+    assert told.removesuffix(".") in template.alt
+
+
+@pytest.mark.parametrize("name", ["finger_jointed_drawers", "rolling_stand", "under_bench_case", "wheel_wall_drawers"])
+def test_each_template_for_slides_tells_the_setback_and_the_height_for_every_drawer(name):
     cabinet, plan, seen = solved(name), planned(name), 0
     boards = {board["name"]: board for board in plan["boards"]}
     floor = bottom_of(plan)
     for template, svg in files(name):
         if template.what != "slides and runners":
             continue
-        _, edges, bars = drawn_in(svg)
-        upright, level = lines_of(edges)
+        _, edges, [(low, high)] = drawn_in(svg)
+        upright, _ = lines_of(edges)
         words = words_in(svg)
-        told = sorted(word for word in words if word[4].startswith("lower edge "))
-        assert len(told) == len(bars) > 0
-        for x, y, _, _, text in told:
-            [(low, high)] = [(low, high) for low, high in bars if low[0] <= x <= high[0] and low[1] < y < high[1]]
-            found = re.fullmatch(
-                rf"lower edge ({LENGTH}) above the bottom, front end set back ({LENGTH})", text)
-            back = min(abs(low[0] - upright), abs(high[0] - upright))
-            assert near(found[1], low[1] - level, unit(cabinet)), text
-            assert near(found[2], back, unit(cabinet)), text
-            there = [
-                slide for slide in plan["hardware"]
-                if slide["what"] == "slide" and slide["on"] in template.names
-                and near(found[1], slide["low"][2] - floor, unit(cabinet))
-                and near(found[2], slide["low"][1] - box(boards[slide["on"]])[0][1], unit(cabinet))
-            ]
-            whose = and_list(in_short(dict.fromkeys(slide["group"] for slide in there)))
-            assert there and next(word[4] for word in words if word[0] == x and 0 < word[1] - y < 5) == (
-                f"slide of {whose}")
-            seen += 1
-        zero = next(word for word in words if word[4] == "upper face of the bottom: 0")
-        assert abs(zero[1] - level) < 5
-        [edge] = [word for word in words if word[4].endswith(": flush with this line")]
-        assert edge[2] and edge[4].startswith("front edge: ") and abs(edge[0] - upright) < 6
+        front, lower = beside_lines(words, edges, ("front edge", "lower edge"))
+        assert front == "front edge: flush with this line"
+        what, back = re.fullmatch(rf"(slide|wood runner), front end set back ({LENGTH})", next(
+            word[4] for word in words if "set back" in word[4])).groups()
+        assert near(back, min(abs(low[0] - upright), abs(high[0] - upright)), unit(cabinet))
+        assert lower == f"lower edge of the {what}: on the spacer block, or on its line"
+        there = riding_on(plan, boards, what)
+        for height, whose in heights_told(template):
+            groups = [group for group, at, setback in there if abs(at - floor - height) < 0.05
+                      and near(back, setback, unit(cabinet))]
+            assert whose == and_list(in_short(dict.fromkeys(groups)))
+            seen += len(groups)
+        assert ("where your own slide has its holes" in template.alt) == (what == "slide")
         assert set(re.findall(r"from the (\w+ \w+)\)", " ".join(template.lines))) == {"front edge"}
-        for _, y, _, _, text in words:
-            if text.startswith("lower end of "):
-                under = [name for name in template.names
-                         if 0 <= box(boards[name])[0][2] - floor - (y - level) < 5]
-                assert text == f"lower end of {and_list(in_short(under))}"
-    assert seen
+    assert seen == len(riding_on(plan, boards, "slide")) + len(riding_on(plan, boards, "wood runner"))
+
+
+def riding_on(plan, boards, what):
+    """Of each slide or runner the drawer, the height of its lower edge, and how far it is set back."""
+    if what == "slide":
+        return [(slide["group"], slide["low"][2], slide["low"][1] - box(boards[slide["on"]])[0][1])
+                for slide in plan["hardware"] if slide["what"] == "slide"]
+    on = {joint["enters"]: joint["receives"] for joint in plan["joints"]}
+    groups = {board["group"] for board in plan["boards"]} - {"case"}
+    return [(next(group for group in groups if name.startswith(f"{group} ")), box(board)[0][2],
+             box(board)[0][1] - box(boards[on[name]])[0][1])
+            for name, board in boards.items() if board["role"] == "runner"]
 
 
 def deeper(cabinet):
@@ -187,11 +224,13 @@ def test_each_hole_for_a_shelf_pin_is_told_from_the_bottom_and_the_nearer_edge_w
         rings, edges, _ = drawn_in(svg)
         upright, level = lines_of(edges)
         words = words_in(svg)
-        told = {}
+        line = re.search(rf"Draw a line ({LENGTH}) from the upper face", template.alt)
+        start, told = float(mm(line[1], unit(cabinet))) if line else 0, {}
         for x, y, _, _, text in words:
             if found := re.fullmatch(rf"({LENGTH}) (above the bottom|from the edge)", text):
                 ring = middle(nearest(rings, (x, y - 3)))
-                away = ring[1] - level if found[2] == "above the bottom" else abs(ring[0] - upright)
+                up = ring[1] - level + start
+                away = up if found[2] == "above the bottom" else abs(ring[0] - upright)
                 assert near(found[1], away, unit(cabinet)), text
                 told.setdefault(ring, {})[found[2]] = found[1]
         assert len(told) == len(rings) and all(len(both) == 2 for both in told.values())
@@ -230,6 +269,10 @@ TOLD = re.compile(rf"({BEGINS}.*?)(?= {BEGINS}|$)")
 """The words of one mark: its lines stand as near to one another as to those of the next."""
 
 
+WORDS, NAME = 2.8, 3.4
+"""The letters of a mark and of the name of a stick, in mm."""
+
+
 @cache
 def sticks(name, paper):
     """What is written on each stick, as it is drawn, by its name: (distance, what is there) from the top down."""
@@ -238,12 +281,14 @@ def sticks(name, paper):
     for number, page in enumerate(pages):
         sheet = re.match(r"Story stick(?: \d+)?", page.alt)[0]
         for x, y, turned, size, text in words_in(page.svg):
-            if not turned and size in (2.3, 2.8):
-                columns.setdefault((sheet, round(x - (2 if size == 2.8 else 11), 1)), []).append(
+            if not turned and size in (WORDS, NAME) and not text.startswith(("True scale", "Distances: ")):
+                columns.setdefault((sheet, round(x - (2 if size == NAME else 11), 1)), []).append(
                     (number, -y, size, text))
     for lines in columns.values():
+        if not any(size == NAME for _, _, size, _ in lines):
+            continue  # what stands under a name: from where its stick counts
         for _, _, size, text in sorted(lines):
-            if size == 2.8:
+            if size == NAME:
                 here = text
             else:
                 found[here] = f"{found[here]} {text}" if here in found else text
@@ -335,6 +380,15 @@ def test_the_blocks_have_the_sizes_and_the_numbers_of_their_table(name, paper):
     assert all(any(near(size, height, unit(cabinet)) for size, _ in told.values()) for height in heights)
 
 
+SEAM_WORDS = re.compile(
+    r"(Cut)(?: here; glue|;) over ([A-Z]\d+)\.|(Glue) ([A-Z]\d+)(?: on here, up to the line| here)\.")
+
+
+def read_seam(text):
+    """What is done at a seam, and with which page."""
+    return tuple(filter(None, SEAM_WORDS.fullmatch(text).groups()))
+
+
 def place_of(tile):
     return ord(tile[0]) - ord("A"), int(tile[1:]) - 1
 
@@ -355,7 +409,7 @@ def test_each_page_says_what_is_cut_and_over_which_it_goes_and_tints_itself_on_t
         [title] = [text for _, _, _, size, text in words if size == 3.8]
         tinted = [node for node in ET.fromstring(page.svg).iter(f"{SVG}rect") if node.get("fill") == TINT]
         if ", page " not in title:
-            assert not tinted and not any(text.startswith(("Cut ", "Leave this")) for *_, text in words)
+            assert not tinted and not any(SEAM_WORDS.match(text) for *_, text in words)
             continue
         own = re.search(r", page ([A-Z]\d+)", title)[1]
         row, column = place_of(own)
@@ -367,17 +421,17 @@ def test_each_page_says_what_is_cut_and_over_which_it_goes_and_tints_itself_on_t
         wanted = set()
         for before in ((row, column - 1), (row - 1, column)):
             if tile(*before) in drawn and min(before) >= 0:
-                wanted.add(f"Cut {own} along this line and glue it over {tile(*before)}, mark on mark.")
+                wanted.add(("Cut", tile(*before)))
         for after in ((row, column + 1), (row + 1, column)):
             if tile(*after) in drawn:
-                wanted.add(f"Leave this strip for the glue: {tile(*after)} goes over it, its cut edge on this line.")
+                wanted.add(("Glue", tile(*after)))
         at_seams = [(x, y, turned, text) for x, y, turned, _, text in words
-                    if text.startswith(("Cut ", "Leave this strip"))]
-        assert {text for *_, text in at_seams} == wanted and len(at_seams) == len(wanted)
+                    if SEAM_WORDS.match(text)]
+        assert {read_seam(text) for *_, text in at_seams} == wanted and len(at_seams) == len(wanted)
         for x, y, turned, text in at_seams:
             ways = [(x if turned else y) - (spot[0] if turned else spot[1]) for spot in seams(page.svg, turned)]
             beyond = min(ways, key=abs)
-            outward = -1 if text.startswith("Cut ") == turned else 1
+            outward = -1 if text.startswith("Cut") == turned else 1
             assert 0 < beyond * outward < 6, text
         seen += 1
     assert seen > 1 or name == "wheel_wall_drawers"

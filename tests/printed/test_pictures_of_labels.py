@@ -6,7 +6,6 @@ import xml.etree.ElementTree as ET
 import pytest
 
 from shoplib.documents.board_scenes import scenes_of
-from shoplib.documents.paper import PAPERS
 from shoplib.lists.cut_list import kinds
 from shoplib.printed.true_scale.labels import label_pages
 from shoplib.printed.typeset.blocks import Labels
@@ -23,7 +22,7 @@ lower one is turned over about its ends. From the right-hand rule."""
 
 
 def labels_of(name):
-    [labels] = [block for block in label_pages(solved(name), PAPERS["a4"]) if isinstance(block, Labels)]
+    [labels] = [block for block in label_pages(solved(name)) if isinstance(block, Labels)]
     boards = {board["name"]: board for board in planned(name)["boards"]}
     return [(label, boards[label.title]) for label in labels.cells]
 

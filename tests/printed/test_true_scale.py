@@ -17,10 +17,10 @@ from shoplib.model.placement import Placement, directions
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
 from shoplib.printed.true_scale.story_stick import story_stick_pages
-from shoplib.printed.true_scale.templates import template_files, template_pages, templates
+from shoplib.printed.true_scale.template_pages import template_files, template_pages, templates
 from shoplib.printed.typeset.blocks import WholePage
 from tests.printed.cases import NAMES, planned, printed, solved
-from tests.printed.glued import BAR, CENTRE, EDGE, MARK, RING, THIN, glued, middle, near, pages_of
+from tests.printed.glued import BAR, CENTRE, EDGE, MARK, RING, THIN, ZERO, glued, middle, near, pages_of
 
 WITHIN = 0.01
 SVG = "{http://www.w3.org/2000/svg}"
@@ -71,7 +71,7 @@ def test_register_marks_and_all_that_two_pages_share_agree(name, paper):
                 assert len(there) == len(here) == 2
                 assert near(there, here, WITHIN), (page.of, page.row, page.column)
                 level = own == "above"
-                for width in (EDGE, MARK, RING, THIN, CENTRE):
+                for width in (EDGE, ZERO, MARK, RING, THIN, CENTRE):
                     lines = [tuple((x + ex, y + ey) for x, y in line) for line in other.strokes(width)]
                     for line in page.strokes(width):
                         if crosses(line, page.seam(its), level):
@@ -143,6 +143,15 @@ def drawn_in(svg):
     return rings, edges, bars
 
 
+def lines_drawn(told):
+    """How far from the upright and the level edge, in mm, the lines are that the template is laid on; 0 for an edge."""
+    found = {"upright": [0], "level": [0]}
+    for lengths, side in re.findall(r"Draw (?:a line|lines) (.+?) from the (\w+) (?:edge|end), parallel to it", told):
+        way = "level" if side == "bottom" else "upright"
+        found[way] = [read_length(length) / MM for length in re.split(r", | and ", lengths)]
+    return found["upright"], found["level"]
+
+
 @pytest.mark.parametrize("paper", PAPERS)
 @pytest.mark.parametrize("name", NAMES)
 def test_the_holes_of_the_templates_are_where_the_plan_has_them(name, paper):
@@ -159,14 +168,13 @@ def test_the_holes_of_the_templates_are_where_the_plan_has_them(name, paper):
         on_paper = glued(pages[f"Template {number}"])
         in_pdf = from_edges(on_paper.strokes(RING), on_paper.strokes(EDGE))
         in_svg = from_edges(*drawn_in(files[number - 1])[:2])
-        line = re.search(r"Draw a line (.+?) from the", template.lines[0])
-        start = read_length(line[1]) / MM if line else 0
+        first, second = lines_drawn(template.lines[0])
         for board in template.names:
-            holes = expected_holes(boards[board], kind, kind == "peg")
-            wanted = [(across - start, up, size) for across, up, size in holes]
-            assert wanted and min(across for across, _, _ in wanted) <= 150
-            assert in_pdf == [pytest.approx(hole, abs=WITHIN) for hole in wanted]
-            assert in_svg == [pytest.approx(hole, abs=WITHIN) for hole in wanted]
+            wanted = expected_holes(boards[board], kind, kind == "peg")
+            assert wanted
+            for found in (in_pdf, in_svg):
+                laid = sorted((x + right, y + up, size) for x, y, size in found for right in first for up in second)
+                assert laid == [pytest.approx(hole, abs=WITHIN) for hole in wanted]
         served[template.what].update(template.names)
     bored = {
         f"holes for {kind}s": {
@@ -181,42 +189,52 @@ def bottom_of(plan):
     return max(box(board)[1][2] for board in plan["boards"] if board["role"] == "bottom")
 
 
-@pytest.mark.parametrize("name", ["finger_jointed_drawers", "rolling_stand", "under_bench_case"])
-def test_slides_lie_where_the_plan_has_them_and_a_strip_is_turned_over_for_the_other_hand(name):
-    """Standing before a face that looks right, the front of the cabinet is at the left hand."""
+HEIGHTS = re.compile(r"Lower edges above the upper face of the bottom: (.+?)\.(?: |$)")
+
+
+def heights_told(template):
+    """Each height at which a template for slides is laid (mm), and for which drawers, as they are told."""
+    told = HEIGHTS.search(template.alt)[1].split("; ")
+    return [(read_length(at) / MM, whose) for at, _, whose in (one.partition(" for ") for one in told)]
+
+
+@pytest.mark.parametrize("name", ["finger_jointed_drawers", "rolling_stand", "under_bench_case", "wheel_wall_drawers"])
+def test_slides_lie_where_the_plan_has_them_and_a_template_is_turned_over_for_the_other_hand(name):
+    """Standing before a face that looks right, the front of the cabinet is at the left hand. Of wood too."""
     cabinet, plan = solved(name), planned(name)
     boards = {board["name"]: board for board in plan["boards"]}
-    wanted = {}
-    for slide in plan["hardware"]:
-        if slide["what"] == "slide":
-            low, high = box(boards[slide["on"]])
-            looks_right = slide["low"][0] + slide["high"][0] > low[0] + high[0]
-            place = (slide["low"][2] - bottom_of(plan), slide["high"][2] - bottom_of(plan), slide["low"][1] - low[1])
-            wanted.setdefault((slide["on"], looks_right), []).append(place)
-    told = 0
+    floor, told = bottom_of(plan), set()
+    wanted = fixed_to_uprights(plan, boards)
     for template, svg in zip(templates(cabinet), template_files(cabinet).values(), strict=True):
         if template.what != "slides and runners":
             continue
-        _, edges, bars = drawn_in(svg)
+        _, edges, [(left, right)] = drawn_in(svg)
         [upright] = [line for line in edges if abs(line[0][0] - line[1][0]) < WITHIN]
         [level] = [line for line in edges if abs(line[0][1] - line[1][1]) < WITHIN]
-        front_left = all(left[0] >= upright[0][0] for left, _ in bars)
-        assert front_left or all(right[0] <= upright[0][0] for _, right in bars)
-        edge, zero = upright[0][0], level[0][1]
-        drawn = sorted(
-            (low[1] - zero, high[1] - zero, min(abs(low[0] - edge), abs(high[0] - edge))) for low, high in bars
-        )
-        words = " ".join(template.lines)
-        as_drawn, _, over = words.partition("TURN IT OVER")
-        for (board, looks_right), places in wanted.items():
-            for face in ("inside face", "right face" if looks_right else "left face"):
-                said = f"{board} ({face}, "
-                if said in words:
-                    told += 1
-                    assert drawn == [pytest.approx(place, abs=WITHIN) for place in sorted(places)]
-                    assert (said in as_drawn.partition(". ")[0]) == (looks_right == front_left), said
-                    assert (said in over.partition(": ")[0]) == (looks_right != front_left), said
-    assert told == len(wanted)
+        edge, front_left = upright[0][0], left[0] >= upright[0][0]
+        assert front_left or right[0] <= edge
+        assert left[1] == pytest.approx(level[0][1], abs=WITHIN)
+        as_drawn, _, over = " ".join(template.lines).partition("TURN IT OVER")
+        for number, (board, looks_right, low, high) in enumerate(wanted):
+            back = low[1] - box(boards[board])[0][1]
+            faces = ("inside face", "right face" if looks_right else "left face")
+            drawn = any(f"{board} ({face}, " in as_drawn.partition(".")[0] for face in faces)
+            turned = any(f"{board} ({face}, " in over.partition(": ")[0] for face in faces)
+            fits = (right[1] - left[1] == pytest.approx(high[2] - low[2], abs=WITHIN)
+                    and min(abs(left[0] - edge), abs(right[0] - edge)) == pytest.approx(back, abs=WITHIN)
+                    and any(abs(height - low[2] + floor) < 0.05 for height, _ in heights_told(template)))
+            if fits and (drawn if looks_right == front_left else turned):
+                told.add(number)
+    assert len(told) == len(wanted) > 0
+
+
+def fixed_to_uprights(plan, boards):
+    """Slides and runners of wood: on which upright, whether on the face that looks right, and their corners."""
+    found = [(slide["on"], slide["low"], slide["high"]) for slide in plan["hardware"] if slide["what"] == "slide"]
+    on = {joint["enters"]: joint["receives"] for joint in plan["joints"]}
+    found += [(on[board["name"]], *box(board)) for board in plan["boards"] if board["role"] == "runner"]
+    ends = {name: box(board) for name, board in boards.items()}
+    return [(name, low[0] + high[0] > ends[name][0][0] + ends[name][1][0], low, high) for name, low, high in found]
 
 
 RIGHT_HANDED = []
@@ -296,7 +314,7 @@ def test_the_story_stick_has_the_slides_and_fronts_of_the_plan(name, paper):
             continue
         drawing = glued(pages)
         frames = [line for line in drawing.strokes(THIN) if len(line) == 5]
-        zeros, marks = drawing.strokes(EDGE), drawing.strokes(MARK)
+        zeros, marks = drawing.strokes(ZERO), drawing.strokes(MARK)
         for frame in frames:
             within = [[line for line in lines if inside(line, frame)] for lines in (zeros, marks)]
             if not any(within):

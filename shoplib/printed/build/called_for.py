@@ -2,11 +2,8 @@
 
 from shoplib.draw.chains import uprights
 from shoplib.model.solved import Cabinet
-from shoplib.printed.true_scale.templates import templates
+from shoplib.printed.true_scale.template_pages import templates
 from shoplib.words.naming import and_list, in_short
-
-SLIDES, PINS, PEGS, PULLS = "slides and runners", "holes for shelf pins", "holes for pegs", "holes for pulls"
-"""What templates are for, as they are titled."""
 
 
 def template_called(what: str, cabinet: Cabinet) -> str:
@@ -16,8 +13,8 @@ def template_called(what: str, cabinet: Cabinet) -> str:
     >>> from shoplib.documents.project_file import read_project
     >>> from shoplib.model.cabinet import solve
     >>> cabinet = solve(read_project(example("under_bench_case")))
-    >>> template_called(PEGS, cabinet)
-    'template 3'
+    >>> template_called("holes for pegs", cabinet)
+    'template 2'
     """
     numbers = [f"template {n}" for n, one in enumerate(templates(cabinet), 1) if one.what == what]
     return and_list(in_short(numbers))

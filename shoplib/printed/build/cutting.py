@@ -12,9 +12,10 @@ from shoplib.lists.dado_stops import stopped_at
 from shoplib.lists.writing import Writing
 from shoplib.model.board import CASE, Board, BoxCut
 from shoplib.model.solved import Cabinet
-from shoplib.printed.build.called_for import PINS, across_words, template_called
+from shoplib.printed.build.called_for import across_words, template_called
 from shoplib.printed.build.words import SAW_AGAIN
 from shoplib.printed.told.solid_wood import before_the_saw, planer_caution, solid_sheets, to_size
+from shoplib.printed.true_scale.template import PINS
 from shoplib.printed.typeset.blocks import Block, Framed, Table, Together, ToTick, Words
 from shoplib.tables.setups import cautions
 from shoplib.words.naming import and_list, boards_in_short, in_short

@@ -11,7 +11,7 @@ from shoplib.lists.alike_cuts import SCREW_HOLE, AlikeCuts, alike_cuts
 from shoplib.lists.writing import Writing
 from shoplib.model.board import BOXES
 from shoplib.model.solved import Cabinet
-from shoplib.printed.build.called_for import PEGS, SLIDES, template_called
+from shoplib.printed.build.called_for import template_called
 from shoplib.printed.build.cutting import alike_table
 from shoplib.printed.build.words import (
     SAW_AGAIN,
@@ -20,6 +20,7 @@ from shoplib.printed.build.words import (
 )
 from shoplib.printed.told.readings import NEW_PAGES, boxes_to_fill_in, differs
 from shoplib.printed.told.spacer_table import spacer_table
+from shoplib.printed.true_scale.template import PEGS, SLIDES
 from shoplib.printed.typeset.blocks import Block, Framed, Table, Together, ToTick, Words
 from shoplib.words.stages import STAGES
 

@@ -9,10 +9,11 @@ from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
 from shoplib.model.hardware_places import pull_holes
 from shoplib.model.solved import Cabinet, Hardware
-from shoplib.printed.build.called_for import PULLS, template_called
+from shoplib.printed.build.called_for import template_called
 from shoplib.printed.build.words import SAW_AGAIN, names_in_short
 from shoplib.printed.told.solid_wood import to_size
 from shoplib.printed.told.spacer_table import spacer_table
+from shoplib.printed.true_scale.template import PULLS
 from shoplib.printed.typeset.blocks import Block, Framed, Table, Together, ToTick, Words
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
@@ -156,8 +157,8 @@ def pulls(cabinet: Cabinet) -> list[Block]:
     called = template_called(PULLS, cabinet)
     each = f"each of {called}" if called.startswith("templates") else called
     lines = [
-        f"Lay {each} on the boards that it names, its heavy lines on the edges or the line that it names, and prick "
-        "the holes. Measure one against the hardware page before you drill any.",
+        f"Lay {each} on the boards that it names, its heavy lines on the edges or lines that it names, and prick the "
+        "holes. Measure one against the hardware page before you drill any.",
         f"Drill from the face that shows, {'with the front screwed to its box, ' if on_box else ''}{through}, into the "
         "waste board.",
         *([f"When all are bored: {_FINISH[0].lower()}{_FINISH[1:]}"] if on_box else []),

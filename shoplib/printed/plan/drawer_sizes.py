@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from shoplib.building.datum import datum
 from shoplib.draw.beside import box_of, rails_behind, read_of
 from shoplib.measure import narrowest, share
 from shoplib.model.board import Board
@@ -56,13 +57,12 @@ def sizes_of(cabinet: Cabinet, group: str) -> DrawerSizes:
     left, right = part["left box side"].box, part["right box side"].box
     front, back, bottom = (part[f"box {name}"] for name in ("front", "back", "bottom"))
     inside = (right.low[0] - left.high[0], back.box.low[1] - front.box.high[1], left.high[2] - bottom.box.high[2])
-    floors = [board.box.high[2] for board in cabinet.boards if board.role == "bottom"]
     wide = box.size[0]
     across = rule_of(cabinet.project, int(group.split()[1])).across
     own = share(narrowest([read.front, read.back]), across, 2)[0] if across > 1 else narrowest([read.front, read.back])
     return DrawerSizes(
         group, read, group in cabinet.project.measured.openings, box.size, inside, share(own - wide, 2, 1)[0],
-        box.low[2] - (floors[0] if floors else 0), wide - _across(front), wide - _across(back), wide - _across(bottom),
+        box.low[2] - datum(cabinet).height, wide - _across(front), wide - _across(back), wide - _across(bottom),
         part["left box side"].thickness,
     )
 

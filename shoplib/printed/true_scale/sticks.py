@@ -3,13 +3,14 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from shoplib.building.datum import datum
 from shoplib.building.gaps import open_gaps
 from shoplib.building.riding import riding
 from shoplib.draw.chains import bays, levels, uprights
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
+from shoplib.model.box import Box
 from shoplib.model.solved import Cabinet
-from shoplib.printed.true_scale.datum import datum
 from shoplib.words.naming import and_list, in_short
 
 
@@ -32,7 +33,14 @@ class Stick:
 
 
 def bay_sticks(cabinet: Cabinet) -> list[Stick]:
-    """One stick for each bay, from the upper face of the bottom; bays with the same marks share one."""
+    """One stick for each bay, from the upper face of the bottom; bays with the same marks share one.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> [stick.name for stick in bay_sticks(solve(read_project(example("under_bench_case"))))]
+    ['bays 1 and 3', 'bay 2']
+    """
     zero = datum(cabinet)
     alike: dict[tuple[Mark, ...], list[int]] = {}
     for number, span in enumerate(bays(cabinet), 1):
@@ -44,22 +52,27 @@ def bay_sticks(cabinet: Cabinet) -> list[Stick]:
 
 
 def _of_bay(cabinet: Cabinet, number: int, span: tuple[int, int], zero: int) -> tuple[Mark, ...]:
-    own = f"bay {number} "
+    own = f"bay {number} "  # which the stick is named after
     found: list[tuple[int, str]] = []
     for board in levels(cabinet, *span):
         name = board.name.removeprefix(own)
         low, high = board.box.low[2], board.box.high[2]
         found += [(low, f"{name}, lower face"), (high, f"{name}, upper face")]
     for board in cabinet.boards:
-        if board.role == "front" and board.name.startswith(own):
+        if board.role == "front" and _is_in(board.box, span):
             name, (below, above) = board.name.removeprefix(own), _gaps(board, cabinet)
             low, high = board.box.low[2], board.box.high[2]
             found += [(low, f"{name}, lower edge{below}"), (high, f"{name}, upper edge{above}")]
     for item in riding(cabinet):
-        if item.group.startswith(own):
-            what = item.what if item.what.startswith("wood") else "slide"
+        if _is_in(item.box, span):
+            what = "slide" if item.bought else item.what
             found.append((item.box.low[2], f"{what} of {item.group.removeprefix(own)}, lower edge"))
     return _marks((at - zero, what) for at, what in found)
+
+
+def _is_in(box: Box, bay: tuple[int, int]) -> bool:
+    """Whether the middle of a box lies between two uprights: a front may reach over both."""
+    return 2 * bay[0] < box.low[0] + box.high[0] < 2 * bay[1]
 
 
 def _gaps(front: Board, cabinet: Cabinet) -> tuple[str, str]:
@@ -77,18 +90,25 @@ def _gaps(front: Board, cabinet: Cabinet) -> tuple[str, str]:
 
 
 def across_stick(cabinet: Cabinet) -> Stick:
-    """One stick across the front, from the outside of the left side: uprights, and the ends of the fronts."""
+    """One stick across the front, from the outside of the left side: uprights, and the ends of the fronts.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> [mark.what for mark in across_stick(solve(read_project(example("finger_jointed_drawers")))).marks][:2]
+    ['left side, left face', 'left side, right face']
+    """
     standing = uprights(cabinet)
     zero = standing[0].box.low[0]
     found: list[tuple[int, str]] = []
     for board in standing:
         low, high = board.box.low[0], board.box.high[0]
         found += [(low, f"{board.name}, left face"), (high, f"{board.name}, right face")]
-    for board in cabinet.boards:
-        if board.role == "front":
-            bay = " ".join(board.name.split()[:2])
-            low, high = board.box.low[0], board.box.high[0]
-            found += [(low, f"{bay} front, left end"), (high, f"{bay} front, right end")]
+    for number, span in enumerate(bays(cabinet), 1):
+        for board in cabinet.boards:
+            if board.role == "front" and _is_in(board.box, span):
+                low, high = board.box.low[0], board.box.high[0]
+                found += [(low, f"bay {number} front, left end"), (high, f"bay {number} front, right end")]
     return Stick("across", f"left face of {standing[0].name}", "left of it", _marks((at - zero, w) for at, w in found))
 
 

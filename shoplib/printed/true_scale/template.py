@@ -3,11 +3,14 @@
 from dataclasses import dataclass
 
 from shoplib.draw.lettering import wrapped
-from shoplib.draw.true_scale import Ring, TrueDrawing, Words
+from shoplib.draw.true_scale import LETTERS, Ring, TrueDrawing, Words
 from shoplib.measure import MM
 
-NAMING = 2.3
-"""Letters, in mm, of what the paper says of itself."""
+SLIDES, PINS, PEGS, PULLS = "slides and runners", "holes for shelf pins", "holes for pegs", "holes for pulls"
+"""What templates are for, as they are titled."""
+
+STEP = round(1.4 * LETTERS * MM)
+"""From one line of words to the next."""
 
 CHECK = (
     "Check a hole with the tape from the same edges before you drill; prick the centres through with an awl."
@@ -33,19 +36,22 @@ class Template:
 def naming(what: str, serves: str, mark: str, room: int) -> list[str]:
     """What stands on the paper itself, for its head is cut off: what it is, for which boards, and of which plan.
 
-    >>> naming("holes for pulls", "bay 1 drawer 1 front", "plan 2222-3333", 60 * MM)
+    >>> naming("holes for pulls", "bay 1 drawer 1 front", "plan 2222-3333", 72 * MM)
     ['holes for pulls: bay 1 drawer 1 front, plan', '2222-3333']
     """
     text = f"{what}: {serves}, {mark}" if mark else f"{what}: {serves}"
-    return wrapped(text, NAMING, room / MM)
+    return wrapped(text, LETTERS, room / MM)
 
 
-def beside(hole: Ring, lines: tuple[str, ...], to_right: bool, size: float = 2.4) -> list[Words]:
-    """Lines of words at the upper right of a hole, or at its upper left, clear of it and of its cross."""
+def beside(hole: Ring, lines: tuple[str, ...], to_right: bool) -> list[Words]:
+    """Lines of words at the upper right of a hole, or at its upper left, clear of it and of its cross.
+
+    >>> [words.at[1] // MM for words in beside(Ring((0, 0), 6 * MM), ("60 mm from left end", "up"), True)]
+    [6, 3]
+    """
     (x, y), off = hole.centre, hole.diameter // 2 + 2 * MM
     anchor, off = ("start", off) if to_right else ("end", -off)
-    step = round(size * 1.35 * MM)
     return [
-        Words((x + off, y + 3 * MM + step * (len(lines) - 1 - k)), line, size, anchor, stays=True)
+        Words((x + off, y + 3 * MM + STEP * (len(lines) - 1 - k)), line, LETTERS, anchor, stays=True)
         for k, line in enumerate(lines)
     ]

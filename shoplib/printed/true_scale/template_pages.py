@@ -4,9 +4,11 @@ from shoplib.documents.board_scenes import file_name
 from shoplib.documents.paper import Paper
 from shoplib.model.solved import Cabinet
 from shoplib.printed.true_scale.hole_templates import peg_templates, pull_templates
-from shoplib.printed.true_scale.strip_templates import pin_templates, slide_templates
+from shoplib.printed.true_scale.page_head import DAMP, PRINTED, Head
+from shoplib.printed.true_scale.pin_templates import pin_templates
+from shoplib.printed.true_scale.slide_templates import slide_templates
 from shoplib.printed.true_scale.template import Template
-from shoplib.printed.true_scale.tiles import Head, alone, tiled
+from shoplib.printed.true_scale.tiles import alone, tiled
 from shoplib.printed.typeset.blocks import Block, Bullets, Heading, Table, Words
 from shoplib.printed.typeset.stamp import Stamp, plan_mark
 
@@ -14,20 +16,26 @@ TITLE = "Templates in true scale"
 NONE = "Nothing in this plan is bored or marked from a template: it has no pulls, slides, pegs or shelf pins."
 
 HOW = (
-    "Print at 100 % (actual size), not fitted to the page. On every page measure both bars, across and up: each is "
-    "100 mm long. Where one is not, print anew.",
+    PRINTED,
     "Where a template takes several pages, cut each along its dashed line and glue it over the page before, register "
     "mark on register mark. The map at the head of the page shows how they go together.",
-    "Cut along the heavy lines, lay them on the edges or lines that they name, and hold the paper with tape.",
-    "Paper grows and shrinks with the damp: hold a long template against the tape before you trust it, and check on "
-    "the board before you drill. Where the two differ, the written size holds.",
+    "Cut along the middle of the heavy lines, lay them on the edges or lines that they name, and hold the paper with "
+    "tape.",
+    DAMP,
     "Where a drill comes through, clamp a backing board behind.",
 )
 """Common practice, no source."""
 
 
 def templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
-    """All that the cabinet has something for, in the order in which a shop needs them; `mark` tells of which plan."""
+    """All that the cabinet has something for, in the order in which a shop needs them; `mark` tells of which plan.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> [one.what for one in templates(solve(read_project(example("finger_jointed_drawers"))))]
+    ['slides and runners', 'holes for pulls']
+    """
     kinds = (pin_templates, slide_templates, peg_templates, pull_templates)
     return [template for kind in kinds for template in kind(cabinet, mark)]
 
@@ -36,6 +44,10 @@ def template_pages(cabinet: Cabinet, paper: Paper, stamp: Stamp | None = None) -
     """A page that lists the templates and says how they are used, or that there is none; then each in true scale.
 
     With a `stamp` each tells of which plan it is where it is not cut off.
+
+    >>> from shoplib.documents.paper import PAPERS
+    >>> [block.text for block in template_pages(Cabinet("Trial", (), {}), PAPERS["a4"])] == [TITLE, NONE]
+    True
     """
     found = templates(cabinet, plan_mark(stamp))
     pages = [tiled(one.drawing, _head(one, number), paper, cabinet.style) for number, one in enumerate(found, 1)]
@@ -55,6 +67,12 @@ def template_files(cabinet: Cabinet, stamp: Stamp | None = None) -> dict[str, st
     """File name to SVG text: each template whole, its width and height in mm, one unit of its own one mm.
 
     With a `stamp` each says of which version of the plan it is, and that it is stopped where that is so.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> list(template_files(solve(read_project(example("finger_jointed_drawers")))))
+    ['01-slides-and-runners-left-side.svg', '02-holes-for-pulls-bay-1-drawer-1-front.svg']
     """
     taken: set[str] = set()
     marks = (cabinet.name,) if stamp is None else _marks(stamp)
