@@ -1,6 +1,6 @@
 """All that is printed for the bench, file by file, each page with the same stamp."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -55,8 +55,27 @@ WRITTEN_SIZES = "Work to the written sizes; do not measure from the paper."
 
 
 @dataclass(frozen=True, slots=True)
+class Planned:
+    """A cabinet with all that is known of it: findings of `check` and of `check_in_use`, and how it is laid out.
+
+    `found` is None where it cannot be laid out; `refused` is the sentence that says why.
+    """
+
+    cabinet: Cabinet
+    findings: tuple[Finding, ...]
+    in_use: tuple[Finding, ...]
+    found: LaidOut | None
+    refused: str = ""
+
+    @property
+    def stops(self) -> tuple[str, ...]:
+        """What stops it by the checks, each once."""
+        return tuple(told_once([finding.text for finding in self.findings if finding.level == "stop"]))
+
+
+@dataclass(frozen=True, slots=True)
 class Printed:
-    """A project as it is printed: the verdict of its plan, what stops it by the checks, and all files by name.
+    """A project as it is printed: its stamp, the verdict of its plan, what stops it by the checks, all files by name.
 
     `not_laid_out` is empty, or the sentence that says why its boards are on no sheet.
     """
@@ -76,51 +95,53 @@ def print_project(
 
     `paper` None is that of the project's unit. A cabinet that `lay_out` refuses is printed without its sheets.
     Raises ProjectFileError or ImpossibleProject, each one sentence.
+
+    >>> print_project("no_such_case.toml", None, "", laid_out)
+    Traceback (most recent call last):
+    ...
+    shoplib.documents.project_file.ProjectFileError: no_such_case.toml: there is no such file; check the name and ...
     """
-    cabinet = solve(read_project(file))
-    findings, in_use = check(cabinet), check_in_use(cabinet)
-    paper = paper or PAPERS[USUAL[cabinet.style.unit]]
+    plan = planned(solve(read_project(file)), lay_out)
+    paper, stamp = paper or PAPERS[USUAL[plan.cabinet.style.unit]], stamp_of(plan, date)
+    return Printed(
+        stamp, verdict(plan.cabinet, plan.findings, plan.in_use), plan.stops, paper, print_files(plan, stamp, paper),
+        plan.refused,
+    )
+
+
+def planned(cabinet: Cabinet, lay_out: Callable[[Cabinet], LaidOut]) -> Planned:
+    """The cabinet checked and laid out, or with the reason why it cannot be laid out.
+
+    >>> from shoplib.documents.examples import example
+    >>> plan = planned(solve(read_project(example("wheel_wall_drawers"))), lambda cabinet: laid_out(cabinet, 0))
+    >>> len(plan.found.sheets), plan.stops, plan.refused
+    (7, (), '')
+    """
     found, refused = None, ""
     try:
         found = lay_out(cabinet)
     except (LayoutError, ImpossibleProject) as fault:
         refused = str(fault)
-    stops = told_once([finding.text for finding in findings if finding.level == "stop"])
-    return Printed(
-        stamp_of(cabinet, findings, in_use, found, date), verdict(cabinet, findings, in_use), tuple(stops), paper,
-        print_files(cabinet, findings, in_use, found, paper, date, refused), refused,
-    )
+    return Planned(cabinet, tuple(check(cabinet)), tuple(check_in_use(cabinet)), found, refused)
 
 
-def stamp_of(
-    cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding], found: LaidOut | None, date: str = ""
-) -> Stamp:
+def stamp_of(plan: Planned, date: str = "") -> Stamp:
     """What marks each page: its fingerprint is that of the project, of the plan and of the sheets as they are laid out.
 
     Paper and date have no part in it: a page on another paper or of another day is of the same plan. A finding of level
     stop puts the warning across each page.
     """
-    findings = tuple(findings)
-    contents = [
-        project_text(cabinet.project), plan_text(cabinet, findings, in_use), *([sheets_text(found)] if found else []),
-    ]
-    stopped = STOPPED if any(finding.level == "stop" for finding in findings) else ""
-    return Stamp(cabinet.name, fingerprint(*contents), date, stopped)
+    contents = [project_text(plan.cabinet.project), plan_text(plan.cabinet, plan.findings, plan.in_use)]
+    if plan.found:
+        contents.append(sheets_text(plan.found))
+    return Stamp(plan.cabinet.name, fingerprint(*contents), date, STOPPED if plan.stops else "")
 
 
-def print_files(
-    cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Finding], found: LaidOut | None, paper: Paper,
-    date: str = "", refused: str = "",
-) -> dict[str, bytes]:
-    """File name to content. The same plan, layouts, paper and date give the same bytes.
-
-    `findings` are those of `check`, `in_use` those of `check_in_use`, `found` is the cabinet laid out, None where it
-    cannot be; `refused` says why.
-    """
-    findings, in_use = tuple(findings), tuple(in_use)
-    stamp = stamp_of(cabinet, findings, in_use, found, date)
-    table, to_measure = cut_list_csv(cabinet, findings), to_measure_text(cabinet)
-    pages = plan_set(cabinet, findings, in_use, found, paper, refused)
+def print_files(plan: Planned, stamp: Stamp, paper: Paper) -> dict[str, bytes]:
+    """File name to content. The same plan, layouts, stamp and paper give the same bytes."""
+    cabinet, found = plan.cabinet, plan.found
+    table, to_measure = cut_list_csv(cabinet, plan.findings), to_measure_text(cabinet)
+    pages = plan_set(cabinet, plan.findings, plan.in_use, found, paper, plan.refused)
     return {
         "plan_set.pdf": set_in_type(TITLE, pages, stamp, paper, WRITTEN_SIZES),
         "labels.pdf": set_in_type("Labels", label_pages(cabinet, stamp), stamp, paper, WRITTEN_SIZES),

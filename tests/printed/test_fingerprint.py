@@ -1,15 +1,15 @@
 """Pages of two versions are told apart: whatever shows on paper is in the fingerprint; paper and date are not."""
 
+from dataclasses import replace
+
 import pytest
 
 from shoplib.buying.laid_out import laid_out
-from shoplib.checks import check
-from shoplib.checks.in_use import check_in_use
 from shoplib.documents.examples import project_path
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.project_file import project_from_text
 from shoplib.model.cabinet import solve
-from shoplib.printed.everything import print_files, stamp_of
+from shoplib.printed.everything import planned, print_files, stamp_of
 from tests.printed.sets import read, solved
 
 TEXT = project_path("wheel_wall_drawers").read_text(encoding="utf-8")
@@ -18,8 +18,8 @@ OPENINGS = '[measured.openings]\n"bay 1 drawer 1" = { front = "11 5/8 in", back 
 
 def mark(text: str) -> str:
     """The fingerprint of the project in the text, with the layouts of the example as it came."""
-    cabinet = solve(project_from_text(text))
-    return stamp_of(cabinet, check(cabinet), check_in_use(cabinet), solved("wheel_wall_drawers").found).fingerprint
+    found = solved("wheel_wall_drawers").found
+    return stamp_of(planned(solve(project_from_text(text)), lambda _: found)).fingerprint
 
 
 @pytest.fixture(scope="module")
@@ -60,16 +60,16 @@ def test_other_layouts_give_another_fingerprint():
     of = solved("wheel_wall_drawers")
     without = project_from_text(TEXT.replace('    { length = "37 in", width = "6 in", count = 2 },\n', ""))
     other = laid_out(solve(without), 0)
-    marks = {stamp_of(of.cabinet, of.findings, of.in_use, found).fingerprint for found in (of.found, other, None)}
+    marks = {stamp_of(replace(of, found=found)).fingerprint for found in (of.found, other, None)}
     assert len(marks) == 3
 
 
 def test_paper_and_date_have_no_part_in_it_and_the_same_is_printed_twice():
     of = solved("wheel_wall_drawers")
-    files = [
-        print_files(of.cabinet, of.findings, of.in_use, laid_out(of.cabinet, 0), PAPERS[paper], date)
-        for paper, date in (("a4", "29 May"), ("letter", "30 May"), ("a4", "29 May"))
-    ]
+    files = []
+    for paper, date in (("a4", "29 May"), ("letter", "30 May"), ("a4", "29 May")):
+        plan = replace(of, found=laid_out(of.cabinet, 0))
+        files.append(print_files(plan, stamp_of(plan, date), PAPERS[paper]))
     marks = {read(each["labels.pdf"]).stamps()[0].partition("plan ")[2][:9] for each in files}
-    assert marks == {stamp_of(of.cabinet, of.findings, of.in_use, of.found).fingerprint}
+    assert marks == {stamp_of(of).fingerprint}
     assert files[0] == files[2]

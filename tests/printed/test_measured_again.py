@@ -1,5 +1,6 @@
 """Once the case is measured: what is still stopped, what is noted, and what is printed anew."""
 
+from dataclasses import replace
 from functools import cache
 
 import pytest
@@ -21,7 +22,7 @@ from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
 from shoplib.model.board import BOXES, CASE, FRONTS
 from shoplib.printed.build.pages import build_pages
-from shoplib.printed.everything import ABOUT, print_files
+from shoplib.printed.everything import ABOUT, planned, print_files, stamp_of
 from shoplib.printed.plan.cover import reading_pages
 from shoplib.printed.plan.front_pages import front_pages
 from shoplib.printed.plan.notes import note_blocks
@@ -118,11 +119,12 @@ def _numbered(cabinet):
 def test_files_that_the_pages_name_are_printed(of):
     cabinet, name = of("wheel_wall_drawers"), "wheel_wall_drawers"
     laid = found(name) if of is measured else laid_out(cabinet, 0)
-    files = print_files(cabinet, check(cabinet), check_in_use(cabinet), laid, PAPER)
+    plan = planned(cabinet, lambda _: laid)
+    files = print_files(plan, stamp_of(plan), PAPER)
     assert files["cut_order.csv"].decode() == cut_order_csv(laid)
     assert files["to_measure.toml"].decode() == to_measure_text(cabinet)
     assert {"cut_order.csv", "to_measure.toml"} <= {*ABOUT}
-    assert "cut_order.csv" not in print_files(cabinet, check(cabinet), check_in_use(cabinet), None, PAPER)
+    assert "cut_order.csv" not in print_files(replace(plan, found=None), stamp_of(plan), PAPER)
 
 
 def test_what_the_buying_list_says_besides_its_lines_is_printed():

@@ -3,6 +3,7 @@
 import csv
 import io
 import re
+from dataclasses import replace
 
 import pytest
 
@@ -12,9 +13,9 @@ from shoplib.documents.cut_order_file import cut_order_csv
 from shoplib.documents.examples import project_path
 from shoplib.documents.paper import ACROSS, PAPERS
 from shoplib.model.solved import Finding
-from shoplib.printed.everything import print_files, print_project, stamp_of
+from shoplib.printed.everything import print_project, stamp_of
 from tests.documents.pdf_paths import paths
-from tests.printed.sets import DATE, PROJECTS, plan_set_of, read, solved
+from tests.printed.sets import DATE, PROJECTS, plan_set_of, plan_set_pdf, read, solved
 
 SETS = pytest.mark.parametrize(("project", "paper"), [(one, paper) for one in PROJECTS for paper in PAPERS])
 PARTS = ("Cautions first", "How to read this plan set", "Cut list", "What to buy", "Sheets and saw cuts",
@@ -73,7 +74,7 @@ def test_the_parts_stand_in_the_order_of_the_work(project, paper):
 @SETS
 def test_each_page_has_name_fingerprint_date_and_number(project, paper):
     of, stamps = solved(project), plan_set_of(project, paper).stamps()
-    stamp = stamp_of(of.cabinet, of.findings, of.in_use, of.found, DATE)
+    stamp = stamp_of(of, DATE)
     for number, text in enumerate(stamps, start=1):
         assert text.startswith(f"{of.cabinet.name} , plan set {DATE} plan {stamp.fingerprint} ")
         assert f"page {number} of {len(stamps)}" in text
@@ -104,8 +105,7 @@ def test_frames_of_tables_and_boxes_stay_inside_the_margins(project, paper):
 def test_a_stop_stands_on_every_page_and_first():
     of = solved("wheel_wall_drawers")
     stop = Finding("overlap", "stop", ("left side", "top"), "The left side and the top lie in one another by 1/8 in.")
-    findings = (*of.findings, stop)
-    tagged = read(print_files(of.cabinet, findings, of.in_use, of.found, PAPERS["letter"], DATE)["plan_set.pdf"])
+    tagged = plan_set_pdf(replace(of, findings=(*of.findings, stop)), "letter")
     assert all(STOPPED in stamp for stamp in tagged.stamps())
     first = [part.text for part in tagged.under("Cautions first")]
     at = first.index(stop.text)
@@ -117,8 +117,7 @@ def test_a_stop_stands_on_every_page_and_first():
 
 
 def test_without_sheets_it_is_printed_and_says_so():
-    of = solved("wheel_wall_drawers")
-    tagged = read(print_files(of.cabinet, of.findings, of.in_use, None, PAPERS["a4"])["plan_set.pdf"])
+    tagged = plan_set_pdf(replace(solved("wheel_wall_drawers"), found=None), "a4")
     assert "not laid out on sheets here" in " ".join(part.text for part in tagged.under("Sheets and saw cuts"))
     assert "Cut list" in tagged.begins
 
