@@ -96,7 +96,7 @@ def print_project(
     `paper` None is that of the project's unit. A cabinet that `lay_out` refuses is printed without its sheets.
     Raises ProjectFileError or ImpossibleProject, each one sentence.
 
-    >>> print_project("no_such_case.toml", None, "", laid_out)
+    >>> print_project("no_such_case.toml", None, "", lambda cabinet: None)
     Traceback (most recent call last):
     ...
     shoplib.documents.project_file.ProjectFileError: no_such_case.toml: there is no such file; check the name and ...
@@ -112,6 +112,7 @@ def print_project(
 def planned(cabinet: Cabinet, lay_out: Callable[[Cabinet], LaidOut]) -> Planned:
     """The cabinet checked and laid out, or with the reason why it cannot be laid out.
 
+    >>> from shoplib.buying.laid_out import laid_out
     >>> from shoplib.documents.examples import example
     >>> plan = planned(solve(read_project(example("wheel_wall_drawers"))), lambda cabinet: laid_out(cabinet, 0))
     >>> len(plan.found.sheets), plan.stops, plan.refused

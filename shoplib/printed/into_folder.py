@@ -37,7 +37,13 @@ class Told:
 
 
 def try_to_print_into(folder: Path | str) -> None:
-    """Raise WriteError before the long work where nothing could be written into `folder` after it."""
+    """Raise WriteError before the long work where nothing could be written into `folder` after it.
+
+    >>> try_to_print_into(Path(__file__))
+    Traceback (most recent call last):
+    ...
+    shoplib.documents.atomic.WriteError: ...into_folder.py is a file where a folder is needed; nothing was written...
+    """
     try_folder(folder, [*ABOUT, f"{TEMPLATES}trial.svg", RECORD], _ROOM)
 
 
@@ -46,6 +52,15 @@ def put_into(folder: Path, printed: Printed, called: str) -> Told:
     them.
 
     `called` is the folder as the reader knows it. Raises WriteError, and then the folder is as it was.
+
+    >>> from tempfile import TemporaryDirectory
+    >>> from shoplib.documents.paper import PAPERS
+    >>> from shoplib.printed.typeset.stamp import Stamp
+    >>> printed = Printed(Stamp("Shelf", "2222-3333"), "4 boards.", (), PAPERS["a4"], {"labels.pdf": b"%PDF"})
+    >>> with TemporaryDirectory() as folder:
+    ...     told = put_into(Path(folder), printed, "my_prints")
+    >>> told.where, told.files
+    ('Printed into my_prints on A4 paper, plan 2222-3333', (('labels.pdf', 'a label for each part'),))
     """
     before = last_print(folder)
     gone = before.no_longer_made(folder, printed.files) if before else []
