@@ -115,8 +115,8 @@ def planned(cabinet: Cabinet, lay_out: Callable[[Cabinet], LaidOut]) -> Planned:
     >>> from shoplib.buying.laid_out import laid_out
     >>> from shoplib.documents.examples import example
     >>> plan = planned(solve(read_project(example("wheel_wall_drawers"))), lambda cabinet: laid_out(cabinet, 0))
-    >>> len(plan.found.sheets), plan.stops, plan.refused
-    (7, (), '')
+    >>> len(plan.cabinet.boards), plan.stops, plan.refused
+    (23, (), '')
     """
     found, refused = None, ""
     try:
