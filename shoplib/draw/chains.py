@@ -53,21 +53,22 @@ def thicknesses(cabinet: Cabinet) -> frozenset[int]:
 
 
 def size_text(rect: Rect, style: Style) -> str:
-    """Width by height of a rectangle, without unit."""
-    return f"{bare(rect[2] - rect[0], style)} × {bare(rect[3] - rect[1], style)}"
+    """Width by height of a rectangle, without unit, written as the cut list writes them."""
+    page = Writing(style, units=False)
+    return f"{page.length(rect[2] - rect[0])} × {page.length(rect[3] - rect[1])}"
 
 
 def chain(side: str, stations: Iterable[int], style: Style, thick: Set[int] = frozenset()) -> Chain | None:
     """Dimensions between the stations, whatever their order; None where there are fewer than two.
 
-    A span that is one of the `thick` is written as the decimal that was measured.
+    A span that is one of the `thick` is written as the decimal that was measured, any other as the cut list writes it.
     """
     at = tuple(sorted(set(stations)))
     if len(at) < 2:
         return None
     page = Writing(style, units=False)
     spans = [high - low for low, high in pairwise(at)]
-    return Chain(side, 0, at, tuple(stacked(page.measured(s) if s in thick else bare(s, style)) for s in spans))
+    return Chain(side, 0, at, tuple(stacked(page.measured(s) if s in thick else page.length(s)) for s in spans))
 
 
 def rows(side: str, chains: Iterable[Iterable[int]], style: Style, thick: Set[int]) -> list[Chain]:

@@ -7,6 +7,7 @@ from shoplib.draw.chains import (
     not_within,
     rows,
     size_text,
+    stacked,
     thicknesses,
     unit_note,
     uprights,
@@ -61,7 +62,8 @@ def _label(board: Board, pulls: list[Hardware], style: Style, bounds: Rect) -> L
     off = left + right - bounds[0] - bounds[2]
     beside = "above" if abs(off) < right - left else "left" if off < 0 else "right"
     return Label(
-        room, (f"{name}\n{size}", f"{short}\n{size}", f"{short}\n{tall}", f"{short}: {size}", short),
+        room, (*(f"{called}\n{written}" for called, written in ((name, size), (short, size), (short, tall),
+                                                                (short, stacked(tall)))), f"{short}: {size}", short),
         sizes=((f"{board.name}, width", right - left), (f"{board.name}, height", top - bottom)),
         sides=(beside,),
     )

@@ -107,6 +107,7 @@ def lengths(words, unit):
     """The lengths that a text tells, in ticks, each with the rest that stands in brackets behind it."""
     if re.fullmatch(r"\([+-][\d.]+\)", words):
         return []  # the second line of a dimension; the first one is a text of its own
+    words = words.replace(", (", " (")  # a rest on a line of its own
     for _, other, what in NO_LENGTH:
         behind = rf"(?=[:,;]|$| (?:pull-out|{'|'.join(COUNTED)}))" if what == "a name" else ""
         words = re.sub(other + behind, "", words)  # "front 24 3/16" is no name
