@@ -1,4 +1,7 @@
-"""`settle` comes back when a page is at rest, and not before: shown with a slow kernel and with what comes late."""
+"""`settle` comes back when a page is at rest, and not before: shown with a slow kernel and with what comes late.
+
+And a window whose notebook was closed is as good as a new one.
+"""
 
 import nbformat
 import pytest
@@ -61,3 +64,30 @@ def test_a_slow_kernel_is_waited_for(lab):
     opened.settle()
     assert opened.page.locator(".jp-InputPrompt").first.text_content() == "[2]:"
     opened.close()
+
+
+def test_a_window_takes_the_next_notebook_and_keeps_nothing_of_the_last(lab):
+    def written(name, text):
+        kernel = {"name": "python3", "display_name": "Python 3", "language": "python"}
+        cells = [nbformat.v4.new_markdown_cell(f"# {text}"), nbformat.v4.new_code_cell(f"print({text!r})")]
+        nbformat.write(nbformat.v4.new_notebook(cells=cells, metadata={"kernelspec": kernel}), lab.work / name)
+        return f"{lab.work.name}/{name}"
+
+    names = {written(f"{text}.ipynb", text): text for text in ("first", "second")}
+    for name, text in names.items():
+        opened = lab.open(name, width=1100, height=700)
+        opened.run_all()
+        page = opened.page
+        tabs = page.locator("#jp-main-dock-panel .lm-TabBar-tab")
+        assert page.locator(".jp-NotebookPanel").count() == tabs.count() == 1
+        assert page.locator(".jp-Notebook h1").all_inner_texts()[0].startswith(text)
+        assert page.locator(".jp-OutputArea-output").all_inner_texts() == [f"{text}\n"]
+        assert page.viewport_size == {"width": 1100, "height": 700}
+        running = page.evaluate("fetch('/api/sessions').then((answer) => answer.json())")
+        assert [one["path"] for one in running if one["path"] in names] == [name]
+        opened.close()
+        assert lab.windows.spare[-1] is page
+    alone = lab.open(next(iter(names)), alone=True)
+    assert alone.page is not page
+    alone.close()
+    assert alone.page.is_closed() and not page.is_closed()
