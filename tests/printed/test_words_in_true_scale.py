@@ -223,8 +223,13 @@ def test_no_line_runs_through_words(name, paper):
         if not isinstance(page, WholePage):
             continue
         words, _ = words_of(page.svg)
+        here = [tuple(float(node.get(key)) for key in ("x", "y", "width", "height"))
+                for node in ET.fromstring(page.svg).iter(f"{SVG}rect") if node.get("fill") == "#b9bec5"]
         for line, _ in lines_of(page.svg):
             assert not [text for rect, text in words if meet(rect, line)], page.alt[:40]
+            on_map = [(x, y, x + w, y + h) for x, y, w, h in here if meet((x + 0.2, y + 0.2, x + w - 0.2, y + h - 0.2),
+                                                                           line)]
+            assert not on_map, page.alt[:40]
 
 
 def lines_of(svg):

@@ -4,13 +4,16 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from shoplib.draw.face_on import FaceOn
+from shoplib.draw.lettering import text_width
 from shoplib.draw.scene import Point, Rect
+from shoplib.draw.true_scale import LETTERS
+from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, MM, Style
 from shoplib.model.board import Board, Hole
 from shoplib.printed.true_scale.rests import Rest, Rests, on_one_page, whole_before
 
-BEYOND = 62 * MM
-"""How far the paper goes on beyond the farthest hole, for words and tape."""
+_TAPE = 10 * MM
+"""How far the paper goes on beyond the words of the farthest hole."""
 _WHOLE = 15 * MM
 """Where the board ends so near after that, it is drawn to its end."""
 _OVER, _LEAST = 22 * MM, 62 * MM
@@ -23,9 +26,11 @@ goes on one page, it is drawn where that hole is farther than the second."""
 @dataclass(frozen=True, slots=True)
 class Bored:
     """A face, its holes by where their centres are on it (ticks from its lower left corner), and what the paper lies
-    on. `rows` are the heights of all rows where one row of holes is drawn for all, else empty."""
+    on. `rows` are the heights of all rows where one row of holes is drawn for all, else empty; `beyond` is how far the
+    paper goes on beside a hole, for its words."""
 
     face: FaceOn
+    beyond: int
     holes: tuple[tuple[Point, Hole], ...]
     rests: Rests
     rows: tuple[int, ...] = ()
@@ -33,12 +38,20 @@ class Bored:
     @property
     def region(self) -> Rect:
         """The part of the face that is drawn; the upright heavy line is one of its sides, the level one its foot."""
-        return _region(self.face, [spot for spot, _ in self.holes],
-                       (sum(self.rests.upright.far), self.rests.level.far[0] if self.rests.level.far else 0))
+        start = sum(self.rests.upright.far), self.rests.level.far[0] if self.rests.level.far else 0
+        return _region(_Wide(self.face, self.beyond), [spot for spot, _ in self.holes], start)
 
     def from_side(self, spot: Point) -> int:
         """How far a hole is from the upright reference edge (ticks)."""
         return spot[0] if self.face.datum_left else self.face.size[0] - spot[0]
+
+
+@dataclass(frozen=True, slots=True)
+class _Wide:
+    """A face, and how far its template goes on beside a hole."""
+
+    face: FaceOn
+    beyond: int
 
 
 def holes_of(board: Board, kind: str) -> list[Hole]:
@@ -64,20 +77,29 @@ def bored(face: FaceOn, holes: Iterable[Hole], style: Style) -> Bored:
     'its heavy lines flush with the bottom edge, and on that line'
     """
     spots = {face.hole(hole.centre): hole for hole in holes}
+    wide = _Wide(face, _words_wide(face, spots, Writing(style)))
     across = [x if face.datum_left else face.size[0] - x for x, _ in spots]
     levels = tuple(sorted({y for _, y in spots}))
     nearest = (min(across), levels[0])
     begins = tuple(whole_before(place, _BEFORE, style) for place in nearest)
     tried = ((0, 0), (begins[0], 0), (0, begins[1]), begins)
-    start = next((one for one in tried if on_one_page(_size(face, spots, one))), None)
-    if start is None and (row := _one_for_all(face, spots, levels, style, begins[0])):
+    start = next((one for one in tried if on_one_page(_size(wide, spots, one))), None)
+    if start is None and (row := _one_for_all(wide, spots, levels, style, begins[0])):
         return row
     start = start or tuple(begin if place > _FAR else 0 for place, begin in zip(nearest, begins, strict=True))
-    return Bored(face, tuple(spots.items()), _rests(face, start[0], (start[1],) if start[1] else ()))
+    return Bored(face, wide.beyond, tuple(spots.items()), _rests(face, start[0], (start[1],) if start[1] else ()))
+
+
+def _words_wide(face: FaceOn, spots: Iterable[Point], page: Writing) -> int:
+    """What the words beside any of the holes take, from its centre on."""
+    side = "left" if face.datum_left else "right"
+    told = [f"{page.length(x if face.datum_left else face.size[0] - x)} from {face.edge(side)}" for x, _ in spots]
+    told += [f"{page.length(y)} from {face.edge('below')}" for _, y in spots]
+    return round(max(text_width(text, LETTERS) for text in told) * MM) + _TAPE
 
 
 def _one_for_all(
-    face: FaceOn, spots: dict[Point, Hole], levels: tuple[int, ...], style: Style, begin: int
+    wide: _Wide, spots: dict[Point, Hole], levels: tuple[int, ...], style: Style, begin: int
 ) -> Bored | None:
     """The lowest of several rows, where all have equal holes at the same places across."""
     rows = [{x: (h.diameter, h.depth) for (x, y), h in spots.items() if y == level} for level in levels]
@@ -86,8 +108,8 @@ def _one_for_all(
         return None
     row = {spot: hole for spot, hole in spots.items() if spot[1] == levels[0]}
     lines = tuple(level - under for level in levels)
-    across = next((one for one in (0, begin) if on_one_page(_size(face, row, (one, lines[0])))), 0)
-    return Bored(face, tuple(row.items()), _rests(face, across, lines), levels)
+    across = next((one for one in (0, begin) if on_one_page(_size(wide, row, (one, lines[0])))), 0)
+    return Bored(wide.face, wide.beyond, tuple(row.items()), _rests(wide.face, across, lines), levels)
 
 
 def _rests(face: FaceOn, across: int, up: tuple[int, ...]) -> Rests:
@@ -95,18 +117,18 @@ def _rests(face: FaceOn, across: int, up: tuple[int, ...]) -> Rests:
     return Rests(Rest(edge, (across,) if across else ()), Rest(face.edge("below"), up), face.datum_left)
 
 
-def _size(face: FaceOn, spots: Iterable[Point], start: Point) -> Point:
-    a, b, c, d = _region(face, spots, start)
+def _size(wide: _Wide, spots: Iterable[Point], start: Point) -> Point:
+    a, b, c, d = _region(wide, spots, start)
     return c - a, d - b
 
 
-def _region(face: FaceOn, spots: Iterable[Point], start: Point) -> Rect:
+def _region(shown: _Wide, spots: Iterable[Point], start: Point) -> Rect:
     """As much of the face as its holes take, from `start`, which is counted from the reference edges."""
-    (wide, high), spots = face.size, list(spots)
+    (wide, high), spots, beyond = shown.face.size, list(spots), shown.beyond
     first, last = min(x for x, _ in spots), max(x for x, _ in spots)
-    right = wide if wide - last <= BEYOND + _WHOLE else last + BEYOND
-    left = 0 if first <= BEYOND + _WHOLE else first - BEYOND
-    left, right = (start[0], right) if face.datum_left else (left, wide - start[0])
+    right = wide if wide - last <= beyond + _WHOLE else last + beyond
+    left = 0 if first <= beyond + _WHOLE else first - beyond
+    left, right = (start[0], right) if shown.face.datum_left else (left, wide - start[0])
     tallest = max(y for _, y in spots)
     top = high if high - tallest <= 2 * _OVER else tallest + _OVER
     return left, start[1], right, min(max(top, start[1] + _LEAST), high)

@@ -10,7 +10,7 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import MM
 from shoplib.model.board import Board, Hole
 from shoplib.model.solved import Cabinet
-from shoplib.printed.true_scale.bored import BEYOND, Bored, bored, holes_of
+from shoplib.printed.true_scale.bored import Bored, bored, holes_of
 from shoplib.printed.true_scale.template import BACKING, CHECK, PEGS, PULLS, STEP, Template, beside, naming
 from shoplib.words.naming import and_list, boards_in_short
 
@@ -136,7 +136,7 @@ def _drawn(shown: Bored, page: Writing) -> TrueDrawing:
         up = (f"{page.length(spot[1] - region[1])} above each line" if shown.rows
               else f"{page.length(spot[1])} from {rests.level.edge}")
         words = (f"{page.length(shown.from_side(spot))} from {rests.upright.edge}", up)
-        items += [ring, *cross(spot, _ARM), *beside(ring, words, spot[0] + BEYOND <= region[2])]
+        items += [ring, *cross(spot, _ARM), *beside(ring, words, spot[0] + shown.beyond <= region[2])]
     a, b, c, d = region
     return TrueDrawing((a - _EDGE, b - _EDGE, c + _EDGE, d + _EDGE), tuple(items), rests.names(region, page))
 

@@ -6,7 +6,7 @@ from shoplib.measure import MM
 
 _ACROSS, _UP = 29 * MM, 29 * MM
 """The picture of a board, its arrows included."""
-_LONG, _SHORT, _ROOM = 20 * MM, 5 * MM, 7 * MM
+_LONG, _SHORT, _ROOM = 20 * MM, 5 * MM, 8 * MM
 _LETTER = 2.6
 
 

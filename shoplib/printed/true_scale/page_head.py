@@ -28,7 +28,8 @@ BESIDE_BAR = 42 * MM
 _LINE, _TITLE, _LARGE, _MEASURED = 3.8, 6.4, 3.8, 2.4
 _BESIDE_MAP = 34
 """What the map takes beside the words, in mm."""
-_MAP = 5 * MM
+MAP = 5.0
+"""How wide a page is on the map, in mm: what the map of a column takes, which may hang lower than the head."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +84,7 @@ def head_drawn(head: Head, tile: Tile, room: Point) -> list[Item]:
 def _map(here: Tile, room: Point) -> list[Item]:
     """The pages as they are glued together, this one tinted."""
     parting: Parting = here.parting
-    cell = min(_MAP, 30 * MM // parting.columns, 30 * MM // parting.rows)
+    cell = min(round(MAP * MM), 30 * MM // parting.columns, 30 * MM // parting.rows)
     items: list[Item] = []
     left, top = room[0] - parting.columns * cell - MM, room[1] - MM
     for tile in parting.tiles():

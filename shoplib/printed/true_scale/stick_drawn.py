@@ -15,8 +15,8 @@ NAMED = 3.4
 _LINE, _TAPE = 1.32 * LETTERS, 2.4
 """From line to line, and the letters of what the tape is held to."""
 _TICK, _TEXT = 7 * MM, 11 * MM
-_MOST = (41.0, 28.0)
-"""How long a line of words may be, in mm: so that three sticks stand on a page, or four."""
+_MOST = (41.0, 38.5, 28.0, 26.5)
+"""How long a line of words may be, in mm: so that three sticks stand on a page of either paper, or four."""
 _END, _APART = 5 * MM, 3 * MM
 _TAPE_TICK = 4 * MM
 

@@ -8,7 +8,7 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import MM
 from shoplib.model.solved import Cabinet
 from shoplib.printed.told.spacer_table import spacer_table
-from shoplib.printed.true_scale.page_head import DAMP, GUTTER, PRINTED, Head
+from shoplib.printed.true_scale.page_head import DAMP, GUTTER, MAP, PRINTED, Head
 from shoplib.printed.true_scale.stick_drawn import sheet_drawn, sheets_of, sticks_on
 from shoplib.printed.true_scale.sticks import Mark, Stick, across_stick, bay_sticks, told
 from shoplib.printed.true_scale.tiles import tiled
@@ -47,7 +47,7 @@ def story_stick_pages(cabinet: Cabinet, paper: Paper, stamp: Stamp | None = None
     page = Writing(cabinet.style)
     needed = [*gap_spacers(cabinet), *slide_spacers(cabinet)]
     sticks = [*bay_sticks(cabinet), across_stick(cabinet), *([_nested(needed)] if needed else [])]
-    sheets = sheets_of(sticks, page, round((paper.room()[0] - GUTTER) * MM) - 2 * MM)
+    sheets = sheets_of(sticks, page, round((paper.room()[0] - GUTTER - MAP) * MM) - 3 * MM)
     found: list[printed.Block] = [
         printed.Heading("Story stick"), printed.Bullets(HOW, numbered=True), *_to_cut(needed, page),
     ]
