@@ -168,6 +168,9 @@ def test_cautions_come_before_all_cuts(name):
     text = " ".join(row["mind"] for row in table if row["cut"] == CAUTION).lower()
     for word in ("manual", "kickback", "riving knife", "mitre gauge", "sled", "support", "long offcuts", "by two"):
         assert word in text
+    rough = any(sheet.kind == "solid" for sheet in laid(name).cabinet.project.sheets.values())
+    for word in ("jointer", "planer", "rough or crooked edge"):
+        assert (word in text) == rough
     said = " ".join(sheets_words(laid(name), ()).split())
     assert all(row["mind"] in said for row in table if row["cut"] == CAUTION)
 
