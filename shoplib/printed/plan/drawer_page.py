@@ -104,8 +104,8 @@ def _sizes(cabinet: Cabinet, bays: Bays) -> Block:
     for place, group in enumerate(bays[0][1]):
         sizes = sizes_of(cabinet, group)
         alike = and_list(in_short(groups[place] for _, groups in bays))
-        rows.append((alike, _opening(sizes, page), plain(sizes.room, page), _three(sizes.outside, page),
-                     _three(sizes.inside, page), plain(sizes.above_floor, page)))
+        rows.append((alike, _opening(sizes, page), page.length(sizes.room), _three(sizes.outside, page),
+                     _three(sizes.inside, page), page.length(sizes.above_floor)))
     return Together((Heading("Sizes", 3), Words(_SIZES_SAID), Table(SIZES, tuple(rows), (0, 5))))
 
 
@@ -122,12 +122,12 @@ def plain(ticks: int, page: Writing) -> str:
 
 def _opening(sizes: DrawerSizes, page: Writing) -> str:
     if not sizes.measured:
-        return plain(sizes.opening.front, page)
-    return f"read: front {plain(sizes.opening.front, page)}, back {plain(sizes.opening.back, page)}"
+        return page.length(sizes.opening.front)
+    return f"read: front {page.length(sizes.opening.front)}, back {page.length(sizes.opening.back)}"
 
 
 def _three(size: Point, page: Writing) -> str:
-    return " × ".join(plain(ticks, page) for ticks in size)
+    return " × ".join(map(page.length, size))
 
 
 def _runs_on(cabinet: Cabinet, group: str) -> Block:
