@@ -2,7 +2,8 @@
 
 from itertools import pairwise
 
-from shoplib.draw.beside import ENLARGED, Beside, beside, box_of, parts_of, read_of
+from shoplib.building.in_opening import box_of, parts_of, read_of
+from shoplib.draw.beside import ENLARGED, Beside, beside
 from shoplib.draw.chains import bare, unit_note, uprights
 from shoplib.draw.look import FRONT, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Scene, Shape, Slanted

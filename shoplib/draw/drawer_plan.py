@@ -2,7 +2,8 @@
 
 from dataclasses import replace
 
-from shoplib.draw.beside import ENLARGED, Beside, back_seat, beside, box_of, parts_of, rails_behind, read_of, runs_of
+from shoplib.building.in_opening import back_seat, box_of, parts_of, rails_behind, read_of, runs_of
+from shoplib.draw.beside import ENLARGED, Beside, beside
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FROM_ABOVE, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Scene, Shape, Slanted

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from shoplib.draw.beside import back_seat
+from shoplib.building.in_opening import back_seat
 from shoplib.draw.chains import (
     UPRIGHTS,
     bays,

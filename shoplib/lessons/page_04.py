@@ -1,6 +1,6 @@
 """What the page on drawer clearance shows beside its exercises: worked sums, the panel, and what goes wrong."""
 
-from shoplib.draw.beside import box_of
+from shoplib.building.in_opening import box_of
 from shoplib.lessons.choice import unit_in_use
 from shoplib.lessons.drawer_shown import ROW, drawer, out_of_true, three_drawers
 from shoplib.lessons.each_size import why_each

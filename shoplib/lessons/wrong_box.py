@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from shoplib.draw.beside import box_of
+from shoplib.building.in_opening import box_of
 from shoplib.draw.drawer_plan import box_too_wide
 from shoplib.draw.dry_fit import View, dry_fit
 from shoplib.draw.leaning import leaning_opening

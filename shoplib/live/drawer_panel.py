@@ -6,7 +6,7 @@ from dataclasses import asdict, replace
 from pathlib import Path
 from types import SimpleNamespace
 
-from shoplib.draw.beside import box_of
+from shoplib.building.in_opening import box_of
 from shoplib.draw.drawer_across import drawer_across
 from shoplib.draw.drawer_plan import drawer_plan
 from shoplib.draw.pen import draw

@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
+from shoplib.building.in_opening import box_of, parts_of, read_of, runs_of
 from shoplib.checks import check
 from shoplib.checks.shims import find_shims
-from shoplib.draw.beside import box_of, parts_of, read_of, runs_of
 from shoplib.measure import INCH, MM, Style, narrowest, share, write_brief
 from shoplib.model.drawer_fit import beside, front_by_offcut, offcut_over
 from shoplib.model.solved import Cabinet, Finding

@@ -9,11 +9,12 @@ from fractions import Fraction
 
 import pytest
 
+from shoplib.building.drawer_sizes import bays_alike, rule_and_slide
+from shoplib.building.in_opening import rails_behind
 from shoplib.checks import check
 from shoplib.documents.cut_list_file import cut_list_csv
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.to_measure import planned_depths, planned_openings
-from shoplib.draw.beside import rails_behind
 from shoplib.draw.drawer_plan import drawer_plan
 from shoplib.draw.scene import Chain
 from shoplib.draw.section import section_plan, section_side
@@ -23,7 +24,6 @@ from shoplib.model.shell import shell_of
 from shoplib.model.solved import Finding
 from shoplib.printed.build.pages import build_pages
 from shoplib.printed.plan.drawer_page import HEADING, SIZES, drawer_pages
-from shoplib.printed.plan.drawer_sizes import bays_alike, rule_and_slide
 from shoplib.printed.typeset.blocks import Framed, Heading, ToFillIn
 from tests.printed.lengths import UNIT, about, boards, corners, mm, near, plan, unit_of
 from tests.printed.parts import PROJECTS, cabinet_of, found_in, in_print, printed

@@ -5,10 +5,10 @@ from fractions import Fraction
 
 import pytest
 
+from shoplib.building.front_chains import chains_across, chains_upward
 from shoplib.building.gaps import open_gaps
 from shoplib.documents.paper import PAPERS
 from shoplib.model.cabinet import solve
-from shoplib.printed.plan.front_chains import chains_across, chains_upward
 from shoplib.printed.plan.front_pages import HEADING, front_pages
 from tests.printed.lengths import HIDDEN, UNIT, boards, mm, near, plan, unit_of
 from tests.printed.parts import PROJECTS, in_print, printed

@@ -2,6 +2,15 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 
+from shoplib.building.drawer_sizes import (
+    DrawerSizes,
+    WidthSum,
+    bays_alike,
+    one_of_each,
+    rule_and_slide,
+    sizes_of,
+    width_sum,
+)
 from shoplib.documents.fitted import Room, fitted
 from shoplib.documents.paper import Paper
 from shoplib.draw.board_drawing import size_words
@@ -17,15 +26,6 @@ from shoplib.model.board import BOXES
 from shoplib.model.box import Point
 from shoplib.model.drawer_fit import limits
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.plan.drawer_sizes import (
-    DrawerSizes,
-    WidthSum,
-    bays_alike,
-    one_of_each,
-    rule_and_slide,
-    sizes_of,
-    width_sum,
-)
 from shoplib.printed.told.framed_findings import found_on
 from shoplib.printed.told.readings import measuring_step, readings
 from shoplib.printed.typeset.blocks import Block, Heading, Table, Together, Words

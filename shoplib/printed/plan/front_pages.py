@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from shoplib.building.front_chains import chains_across, chains_upward
 from shoplib.building.gaps import open_gaps
 from shoplib.building.spacers import gap_spacers
 from shoplib.documents.before_cutting import measure_first
@@ -16,7 +17,6 @@ from shoplib.lists.writing import Writing
 from shoplib.model.board import FRONTS
 from shoplib.model.solved import Cabinet, Finding, Gap
 from shoplib.printed.plan.cut_list_pages import rests_left_out
-from shoplib.printed.plan.front_chains import chains_across, chains_upward
 from shoplib.printed.plan.hardware_pages import in_blocks
 from shoplib.printed.told.framed_findings import found_on
 from shoplib.printed.told.spacer_table import spacer_table

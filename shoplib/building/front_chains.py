@@ -1,9 +1,27 @@
-"""The chains of fronts and gaps that must close over each bay, upward and across, read off the boards."""
+"""The chains of fronts and gaps that must close over each bay, upward and across, read off the boards.
+
+>>> from shoplib.measure import MM, MM_STYLE
+>>> from shoplib.model.cabinet import solve
+>>> from shoplib.model.project import Bay, Carcass, Drawers, Fronts, Project, Sheet, Size
+>>> rule = Drawers(2, box_sheet="ply", slide="side-mount ball-bearing, metric lengths")
+>>> size, bays = Size(width=400 * MM, height=336 * MM, depth=400 * MM), (Bay("drawers", drawers=rule),)
+>>> ply, fronts = Sheet("ply", "plywood", 18 * MM), Fronts("inset", "ply", gap=3 * MM, around=3 * MM)
+>>> case = solve(Project("case", MM_STYLE, {"ply": ply}, size, Carcass("ply"), bays=bays, fronts=fronts))
+>>> fronts_of(case)[1][0].name
+'bay 1 drawer 1 front'
+>>> [(bay, chain)] = chains_upward(case)
+>>> [ticks / MM for _, ticks in chain.terms], chain.total[0], chain.total[1] / MM
+([3.0, 145.5, 3.0, 145.5, 3.0], 'height of the opening', 300.0)
+>>> [(where, chain)] = chains_across(case)
+>>> where, [ticks / MM for _, ticks in chain.terms], chain.total[1] / MM
+('bay 1', [3.0, 358.0, 3.0], 364.0)
+"""
 
 from collections.abc import Iterator
 from itertools import pairwise
 
 from shoplib.building.gaps import filling
+from shoplib.building.in_opening import row_of
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet, ClosingSum
 from shoplib.words.naming import and_list
@@ -82,7 +100,7 @@ def _in_opening(cabinet: Cabinet, bay: int, row: list[Board]) -> ClosingSum:
     """Between two uprights: the gaps as the plan has them, against the opening as measured where it was."""
     size = {(gap.between, gap.along): gap.size for gap in cabinet.gaps}
     left, right = _uprights(cabinet, bay)
-    read = cabinet.project.measured.openings.get(row[0].group.partition(".")[0])
+    read = cabinet.project.measured.openings.get(row_of(row[0].group))
     names = (left.name, *(front.name for front in row), right.name)
     terms = []
     for number, front in enumerate(row):

@@ -1,10 +1,29 @@
-"""What the drawer page says of one drawer, in numbers: its opening, its box outside and inside, the room beside it."""
+"""One drawer in numbers: its opening, its box outside and inside, the room beside it.
+
+>>> from shoplib.measure import MM, MM_STYLE
+>>> from shoplib.model.cabinet import solve
+>>> from shoplib.model.project import Bay, Carcass, Drawers, Fronts, Project, Sheet, Size
+>>> rule = Drawers(2, box_sheet="ply", slide="side-mount ball-bearing, metric lengths")
+>>> size, bays = Size(width=400 * MM, height=336 * MM, depth=400 * MM), (Bay("drawers", drawers=rule),)
+>>> ply, fronts = Sheet("ply", "plywood", 18 * MM), Fronts("inset", "ply", gap=3 * MM, around=3 * MM)
+>>> case = solve(Project("case", MM_STYLE, {"ply": ply}, size, Carcass("ply"), bays=bays, fronts=fronts))
+>>> bays_alike(case)
+[[(1, ['bay 1 drawer 1', 'bay 1 drawer 2'])]]
+>>> one_of_each(case, ["bay 1 drawer 1", "bay 1 drawer 2"])
+['bay 1 drawer 1']
+>>> sizes, (_, slide) = sizes_of(case, "bay 1 drawer 1"), rule_and_slide(case, "bay 1 drawer 1")
+>>> sizes.opening.front / MM, slide.side / MM, sizes.outside[0] / MM, sizes.inside[0] / MM
+(364.0, 12.7, 338.6, 302.6)
+>>> found = width_sum(case, "bay 1 drawer 1")
+>>> (found.least - 2 * found.taken) / MM, found.width / MM
+(338.6, 338.6)
+"""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 from shoplib.building.datum import datum
-from shoplib.draw.beside import box_of, rails_behind, read_of
+from shoplib.building.in_opening import box_of, rails_behind, read_of, row_of
 from shoplib.measure import narrowest, share
 from shoplib.model.board import Board
 from shoplib.model.box import Point
@@ -61,7 +80,7 @@ def sizes_of(cabinet: Cabinet, group: str) -> DrawerSizes:
     across = rule_of(cabinet.project, int(group.split()[1])).across
     own = share(narrowest([read.front, read.back]), across, 2)[0] if across > 1 else narrowest([read.front, read.back])
     return DrawerSizes(
-        group, read, group in cabinet.project.measured.openings, box.size, inside, share(own - wide, 2, 1)[0],
+        group, read, row_of(group) in cabinet.project.measured.openings, box.size, inside, share(own - wide, 2, 1)[0],
         box.low[2] - datum(cabinet).height, wide - _across(front), wide - _across(back), wide - _across(bottom),
         part["left box side"].thickness,
     )

@@ -1,0 +1,81 @@
+"""A drawer in its opening: its parts, its box and its slides, what stands behind it, the opening as it was read.
+
+>>> from shoplib.measure import MM, MM_STYLE
+>>> from shoplib.model.cabinet import solve
+>>> from shoplib.model.project import Bay, Carcass, Drawers, Fronts, Project, Sheet, Size
+>>> rule = Drawers(2, box_sheet="ply", slide="side-mount ball-bearing, metric lengths")
+>>> size, bays = Size(width=400 * MM, height=336 * MM, depth=400 * MM), (Bay("drawers", drawers=rule),)
+>>> ply, fronts = Sheet("ply", "plywood", 18 * MM), Fronts("inset", "ply", gap=3 * MM, around=3 * MM)
+>>> case = solve(Project("case", MM_STYLE, {"ply": ply}, size, Carcass("ply"), bays=bays, fronts=fronts))
+>>> boards, slides = parts_of(case, "bay 1 drawer 1")
+>>> len(boards), len(slides), box_of(case, "bay 1 drawer 1").size[1] / MM, rails_behind(case, "bay 1 drawer 1")
+(6, 2, 350.0, [])
+>>> [ticks / MM for ticks in runs_of(case, "bay 1 drawer 1")], read_of(case, "bay 1 drawer 1").back / MM
+([20.0, 370.0], 364.0)
+"""
+
+from shoplib.measure import narrowest
+from shoplib.model.board import Board
+from shoplib.model.box import Box, around
+from shoplib.model.project import Opening
+from shoplib.model.shell import shell_of
+from shoplib.model.solved import Cabinet, Hardware
+
+
+def parts_of(cabinet: Cabinet, group: str) -> tuple[tuple[Board, ...], tuple[Hardware, ...]]:
+    """The boards of a drawer with its runners, and its slides."""
+    boards = tuple(board for board in cabinet.boards if board.group == group or board.name.startswith(f"{group} "))
+    return boards, tuple(piece for piece in cabinet.hardware if piece.what == "slide" and piece.group == group)
+
+
+def box_of(cabinet: Cabinet, group: str) -> Box:
+    """The outside of a drawer box, its front left out. Raises KeyError where there is no such drawer."""
+    return around([board.box for board in cabinet.groups[group] if board.role.startswith("box ")])
+
+
+def runs_of(cabinet: Cabinet, group: str) -> tuple[int, int]:
+    """Where a drawer's slides begin and end in depth; its box, where it has none.
+
+    A bought slide is as long as the box, begins a little behind the front, and ends as far behind the box.
+    """
+    _, slides = parts_of(cabinet, group)
+    runs = slides[0].box if slides else box_of(cabinet, group)
+    return runs.low[1], runs.high[1]
+
+
+def back_seat(cabinet: Cabinet) -> int:
+    """How far back the front face of the back lies, pressed home: on the floor of its rabbet, where it is let into one.
+
+    A rabbet is cut for the thickest reading of the back, so a thinner one lies a little within the edges behind it.
+    """
+    face = cabinet.by_name["back"].box.low[1]
+    return narrowest([face, shell_of(cabinet.project).behind]) if cabinet.project else face
+
+
+def rails_behind(cabinet: Cabinet, group: str) -> list[Board]:
+    """The rails that stand behind a drawer, at the height of its box, before the back; the nearest first."""
+    box = box_of(cabinet, group)
+    rails = [board for board in cabinet.boards if board.role == "rail"
+             and board.box.low[2] < box.high[2] and box.low[2] < board.box.high[2]]
+    return sorted(rails, key=lambda board: board.box.low[1])
+
+
+def read_of(cabinet: Cabinet, group: str) -> Opening:
+    """The opening of a drawer as measured, or as planned where it was not; boxes side by side share that of a row."""
+    measured = cabinet.project.measured.openings.get(row_of(group)) if cabinet.project else None
+    if measured is not None:
+        return measured
+    row = int(group.split()[1]) - 1
+    standing = sorted((board.box.low[0], board.box.high[0]) for board in cabinet.boards
+                      if board.role in ("side", "divider"))
+    width = standing[row + 1][0] - standing[row][1]
+    return Opening(width, width)
+
+
+def row_of(group: str) -> str:
+    """What the opening of a drawer is called.
+
+    >>> row_of("bay 1 drawer 2"), row_of("bay 1 drawer 2.1")
+    ('bay 1 drawer 2', 'bay 1 drawer 2')
+    """
+    return group.partition(".")[0]
