@@ -111,9 +111,11 @@ def test_every_chain_closes_and_every_gap_is_open_in_random_projects():
 def test_drawing_and_frame_stand_first():
     for project in PROJECTS:
         parts = under(project, "letter")
-        figures = [part for part in parts if part.tag == "Figure"]
-        assert len(figures) == 1 and "seen from the front" in figures[0].alt
-        assert "do not cut before measuring" in " ".join(part.text for part in parts)
+        [drawn] = [n for n, part in enumerate(parts) if part.tag == "Figure"]
+        assert "seen from the front" in parts[drawn].alt
+        assert parts[0].text == HEADING and "do not cut before measuring" in parts[1].text
+        assert drawn < min(n for n, part in enumerate(parts) if part.tag == "Table")
+        assert {part.page for part in parts[:drawn + 1]} == {parts[0].page}  # no page end parts them
 
 
 def test_strips_between_inset_fronts_part_the_gap():
