@@ -55,7 +55,13 @@ def hardware_pages(cabinet: Cabinet) -> list[Block]:
 
 
 def in_blocks(section: Section, wide: tuple[int, ...] = ()) -> list[Block]:
-    """A section under a heading of level 2: its words, then its table; nothing where it has neither."""
+    """A section under a heading of level 2: its words, then its table; nothing where it has neither.
+
+    >>> in_blocks(Section("Fixings", ()))
+    []
+    >>> in_blocks(Section("Fixings", ("Glue.",)))[0].blocks[1]
+    Words(text='Glue.', grave=False, small=False)
+    """
     if not section.lines and not section.rows:
         return []
     words = (Words(section.lines[0]),) if len(section.lines) == 1 else (Bullets(section.lines),)

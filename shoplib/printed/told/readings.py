@@ -44,7 +44,12 @@ def to_measure_first(stage: int, cabinet: Cabinet) -> list[Block]:
 
 
 def measuring_step(stage: int, cabinet: Cabinet) -> str:
-    """The step in which the readings for a stage are written down. ValueError where none is."""
+    """The step in which the readings for a stage are written down. ValueError where none is.
+
+    >>> measuring_step(2, Cabinet("nothing to measure", (), {}))
+    Traceback (most recent call last):
+    ValueError: 2 is not in list
+    """
     steps = [step.measures for step in build_order(cabinet)]
     return f"step {steps.index(stage) + 1} of the build order"
 
@@ -58,7 +63,11 @@ def _again(cabinet: Cabinet) -> str:
 
 
 def differs(cabinet: Cabinet) -> str:
-    """What is done with a second reading: a project holds one, and paper is where they are compared."""
+    """What is done with a second reading: a project holds one, and paper is where they are compared.
+
+    >>> differs(Cabinet("case", (), {}))[:56]
+    'Where a reading differs by more than 1/64 in from the fi'
+    """
     step = Writing(cabinet.style).length(cabinet.style.step)
     return (
         f"Where a reading differs by more than {step} from the first one, write it over that one in the project, plan, "
@@ -81,6 +90,9 @@ def boxes_to_fill_in(stage: int, cabinet: Cabinet) -> list[Block]:
 
     Behind each stands what was planned, so that a reading far from it is read again; or what was read before. An
     opening has room for its two readings.
+
+    >>> boxes_to_fill_in(2, Cabinet("nothing to measure", (), {}))
+    []
     """
     boxes: dict[tuple[str, str], list[str]] = {}
     for one in readings(stage, cabinet):

@@ -7,6 +7,11 @@ from shoplib.lists.writing import Writing
 
 
 def spacer_table(spacers: Iterable[Spacer], page: Writing) -> tuple[tuple[str, ...], tuple[tuple[str, ...], ...]]:
-    """Head and rows, the same wherever spacers are listed: size, how many, what for."""
+    """Head and rows, the same wherever spacers are listed: size, how many, what for.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> spacer_table([Spacer(INCH // 8, 4, "between fronts")], Writing(INCH_STYLE))[1]
+    (('1/8 in', '4', 'between fronts'),)
+    """
     rows = tuple((page.length(spacer.size), str(spacer.count), spacer.purpose) for spacer in spacers)
     return ("size", "how many", "what for"), rows
