@@ -186,7 +186,7 @@ def test_a_strip_cut_off_first():
 
 @pytest.mark.parametrize("unit", ["in", "mm"])
 def test_the_case_to_begin_with_goes_on_one_sheet_but_not_by_laying_it_in_order(unit):
-    panel = layout_panel(unit)
+    panel = layout_panel(unit, seconds=60)  # more than it takes, on a machine that is busy with something else too
     assert least_sheets(panel.hand.job, panel.best) == 1 and panel.best.cost == 1
     assert whole(panel.best.hand) == []
     while not panel.hand.done:
