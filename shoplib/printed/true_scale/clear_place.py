@@ -59,7 +59,12 @@ def clearest(places: Sequence[Words], others: Iterable[Item]) -> Words | None:
 
 
 def lines_named(names: Sequence[LineName], within: Rect, items: Sequence[Item]) -> list[Words]:
-    """The names of the lines that run through a part of a drawing, each once beside its line."""
+    """The names of the lines that run through a part of a drawing, each once beside its line.
+
+    >>> edge = LineName((0, 0), (0, 60 * MM), 3 * MM, ("left end: flush with this line", "left end"))
+    >>> [[words.text for words in lines_named([edge], (0, 0, 9 * MM, up * MM), [])] for up in (60, 30)]
+    [['left end: flush with this line'], ['left end']]
+    """
     found: list[Words] = []
     for name in names:
         run = _run_of(name, within)

@@ -68,7 +68,13 @@ def _wrapped(line: str, width: int) -> list[str]:
 
 
 def head_drawn(head: Head, tile: Tile, room: Point) -> list[Item]:
-    """Title, how to print, what it is for; the map of the pages at the right."""
+    """Title, how to print, what it is for; the map of the pages at the right.
+
+    >>> [tile] = Parting((0, 0, 9, 9)).tiles()
+    >>> drawn = head_drawn(Head("Template 1", ("For the left side.",), ""), tile, (180 * MM, 240 * MM))
+    >>> [words.text for words in drawn] == ["Template 1", TRUE, "For the left side."]
+    True
+    """
     several = tile.parting.count > 1
     y = room[1] - 3 * MM
     title = f"{head.title}, page {tile.name}" if several else head.title
@@ -98,7 +104,13 @@ def _map(here: Tile, room: Point) -> list[Item]:
 
 
 def bars_drawn(style: Style) -> list[Item]:
-    """The bar across at the foot and the bar up at the left, with their ends and what they measure."""
+    """The bar across at the foot and the bar up at the left, with their ends and what they measure.
+
+    >>> from shoplib.measure import MM_STYLE
+    >>> bars = [item.around for item in bars_drawn(MM_STYLE) if isinstance(item, Stroke) and item.kind == "bar"]
+    >>> [((c - a) // MM, (d - b) // MM) for a, b, c, d in bars]
+    [(100, 0), (0, 100)]
+    """
     inches = write_length(to_step(BAR, INCH // 16), INCH_STYLE)
     text = f"100 mm ({inches}, about)" if style.unit == "in" else "100 mm"
     gutter = round(GUTTER * MM)

@@ -34,6 +34,15 @@ def reference(board: Board, kind: Kind, cabinet: Cabinet) -> Reference:
     left of the cabinet, and the face that is worked (see `reference_face`).
 
     Raises KeyError where the board is not of the cabinet.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.lists.cut_list import kinds
+    >>> from shoplib.model.cabinet import solve
+    >>> case = solve(read_project(example("finger_jointed_drawers")))
+    >>> sides = kinds(case)[0]
+    >>> reference(sides.first, sides, case).words
+    'inside face, front edge and bottom end'
     """
     face = FaceOn(board, reference_face(board, kind, cabinet)).called(cabinet)
     end, edge = (side_name(board, own, datum_side(board, own)) for own in (0, 1))
@@ -45,6 +54,15 @@ def reference_face(board: Board, kind: Kind, cabinet: Cabinet) -> str:
 
     Of the first of its kind it is the face that is drawn first; of another the one that has the same cuts, laid cut on
     cut, and where that carries nothing, the one that does. Where either would do, the one of the same name.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.lists.cut_list import kinds
+    >>> from shoplib.model.cabinet import solve
+    >>> case = solve(read_project(example("finger_jointed_drawers")))
+    >>> sides = kinds(case)[0]
+    >>> [reference_face(side, sides, case) for side in sides.boards]
+    ['right', 'left']
     """
     own = worked_faces(board, cabinet)
     if board.name == kind.first.name:
@@ -57,7 +75,17 @@ def reference_face(board: Board, kind: Kind, cabinet: Cabinet) -> str:
 
 
 def reference_words(kind: Kind, cabinet: Cabinet) -> str:
-    """The sides of all boards of a kind in a line; where equal boards are called otherwise, which is which."""
+    """The sides of all boards of a kind in a line; where equal boards are called otherwise, which is which.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.lists.cut_list import kinds
+    >>> from shoplib.model.cabinet import solve
+    >>> case = solve(read_project(example("finger_jointed_drawers")))
+    >>> sides = kinds(case)[0]
+    >>> reference_words(sides, case)
+    'inside face, front edge and bottom end'
+    """
     first = reference(kind.first, kind, cabinet)
     told: dict[str, list[str]] = {}
     for board in kind.boards[1:]:

@@ -59,7 +59,13 @@ def _glue(after: str) -> tuple[str, str]:
 
 
 def seams_drawn(tile: Tile, shown: Sequence[Item]) -> list[Item]:
-    """All of a page; the words stand where nothing that is `shown` runs through them."""
+    """All of a page; the words stand where nothing that is `shown` runs through them.
+
+    >>> from shoplib.printed.true_scale.parting import Parting
+    >>> first, _ = Parting((0, 0, 200 * MM, 90 * MM), (100 * MM,)).tiles()
+    >>> [item.text for item in seams_drawn(first, []) if not isinstance(item, Stroke)]
+    ['Glue A2 on here, up to the line.']
+    """
     seams = list(seams_of(tile))
     items: list[Item] = []
     for seam in seams:
