@@ -26,7 +26,8 @@ _HEAD = """\
 _DEPTHS = "# Depth: from the front edge of the case to what stands behind the boxes."
 _OPENINGS = """\
 # Opening: the clear width between the two uprights, at the front edge and at
-# the back, at the height of the slides (of a strip: at its own height)."""
+# the back, at the height of its slides or runners; where a drawer rides on a
+# shelf, at half the height of its box; of a strip, at its own height."""
 
 
 def to_measure_text(cabinet: Cabinet) -> str:

@@ -119,14 +119,21 @@ def _again(strange: bool) -> str:
     return "Measure it again; what would clash because of it is not told until then. If it is so,"
 
 
-def wait_for(built: Built, name: str, fronts: bool, gathered: Gathered) -> None:
+_AT = {
+    "hardware": "at the height of its slides", "side strip": "at the height of its runners",
+    "strip below": "at half the height of its box", "shelf": "at half the height of its box",
+}
+"""Where an opening is read, by what carries the drawer; on a shelf nothing guides it but its own sides."""
+
+
+def wait_for(built: Built, name: str, slide: Slide, fronts: bool, gathered: Gathered) -> None:
     """Say what must be measured before the box, and before the front, is cut.
 
     A project holds one reading of an opening. The first one, for the box, does not free the front: slides draw an
     upright in, so that the opening is read again with its box hung (common practice, no source).
     """
     if not built.measured:
-        gathered.waiting.append(Awaited(BOXES, "opening", name, "front and back at the height of its slides"))
+        gathered.waiting.append(Awaited(BOXES, "opening", name, f"front and back {_AT[slide.carries]}"))
     if fronts:
         before_fronts(built, name, "front and back, and hanging its box", gathered)
 

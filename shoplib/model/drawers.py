@@ -78,7 +78,7 @@ def add_drawers(
     for number, row in enumerate(rows.rows, 1):
         name = f"{bay.name} drawer {number}"
         built = opening_as_built(project, bay, name, gathered)
-        wait_for(built, name, row.front is not None, gathered)
+        wait_for(built, name, slide, row.front is not None, gathered)
         judge_taper(project, bay, name, slide, gathered)
         for place in range(1, rule.across + 1):
             group = name if rule.across == 1 else f"{name}.{place}"

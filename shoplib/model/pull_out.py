@@ -42,7 +42,7 @@ def add_pull_out(
     front_y = front_depth(project)[1] if project.fronts.kind == "inset" else 0
     depth = depth_as_built(project, bay, back, gathered)
     built = opening_as_built(project, bay, group, gathered)
-    wait_for(built, group, project.fronts.kind != "none", gathered)
+    wait_for(built, group, slide, project.fronts.kind != "none", gathered)
     bay = built.at_slides
     length = box_depth(
         depth - front_y, slide, project.step, f"{key}.slide", write_length(depth - front_y, project.style)
