@@ -8,6 +8,7 @@ from shoplib.building.glue_time import USUAL, GlueTime
 from shoplib.building.glue_ups import GlueUp, glue_ups
 from shoplib.buying.rough import is_rough
 from shoplib.buying.surfaces import is_glued
+from shoplib.checks.driver_way import driven
 from shoplib.checks.parting import Captured, Entry, put_together
 from shoplib.model.board import BOXES, CASE, FRONTS, Board
 from shoplib.model.solved import Cabinet
@@ -93,7 +94,7 @@ def _case(cabinet: Cabinet, time: GlueTime) -> Iterator[Step]:
     boards = [b for b in cabinet.groups.get("case", ()) if b.stage == CASE and b.role not in _APART]
     backs = nailed_backs(cabinet)
     try:
-        entries = put_together(boards, cabinet.joints)
+        entries = put_together(boards, cabinet.joints, driven(cabinet))
     except Captured:
         yield Step("captured", tuple(board.name for board in boards))
         return

@@ -1,18 +1,14 @@
 """Pocket screws that no driver reaches: another board stands before the pockets when they would be driven."""
 
-from shoplib.checks.geometry import direction
-from shoplib.checks.parting import Captured, put_together
-from shoplib.measure import INCH, MM
+from collections.abc import Callable, Iterable
+
+from shoplib.checks.driver_way import Driven, driven
+from shoplib.checks.parting import Captured, Entry, put_together
 from shoplib.model.board import CASE, Board, PrismCut
-from shoplib.model.box import Box
 from shoplib.model.placement import directions
-from shoplib.model.pocketed import POCKET
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.naming import and_list
 
-ROOM = {"in": (6 * INCH, 3 * INCH // 2), "mm": (150 * MM, 40 * MM)}
-"""What a long bit needs before the pocket: so far from its mouth along the board, and so far off the face, where it
-leaves a pocket that leans 15 degrees (6 in and 150 mm bits are from memory; common practice, no source)."""
 LOOKS = {(1, 0): "front", (1, 1): "rear", (2, 0): "lower", (2, 1): "upper", (0, 0): "left", (0, 1): "right"}
 _APART = ("plinth", "loose shelf")
 """Boards that are no part of the case while it goes together."""
@@ -37,57 +33,65 @@ def pocket_face(board: Board) -> str:
 
 
 def find_pockets_out_of_reach(cabinet: Cabinet) -> tuple[Finding, ...]:
-    """One stop for each board of the case whose pockets face a board that stands by the time they are driven.
+    """One stop for each board of the case whose pockets no bit reaches when they are driven, because another board
+    stands before them by then, and one warning for each whose pockets leave no room for a chuck.
 
-    The order is that in which the case goes together; screws are driven as soon as both their boards stand.
+    The order is that in which the case goes together, which keeps that room free where the joints let it; screws are
+    driven as soon as both their boards stand.
     """
-    fitted = {(h.on, screw.into) for h in cabinet.hardware if h.what == POCKET and h.group == "case"
-              for screw in h.screws}
-    if not fitted:
+    screws = driven(cabinet)
+    if not screws:
         return ()
     try:
-        entries = put_together(boards_of_case(cabinet), cabinet.joints)
+        entries = put_together(boards_of_case(cabinet), cabinet.joints, screws)
     except Captured:
         return ()  # a case that does not go together is told of by what keeps its boards apart
-    before: dict[str, dict[str, None]] = {}
-    for joint in cabinet.joints:
-        pair = {joint.enters, joint.receives}
-        entry = next((e for e in entries if e.board in pair and pair <= {e.board, *e.onto}), None)
-        if joint.kind != POCKET or entry is None or (joint.enters, joint.receives) not in fitted:
-            continue
-        places = _driver(cabinet.by_name[joint.enters], joint.receives, joint.axis, cabinet.style.unit)
-        for name in entry.onto:
-            if name not in pair and any(place.overlaps(piece) for place in places
-                                        for piece in cabinet.by_name[name].pieces):
-                before.setdefault(joint.enters, {})[name] = None
-    return tuple(_finding(cabinet.by_name[name], tuple(others)) for name, others in before.items())
+    stopped = _shut(screws, entries, cabinet, Driven.bit_meets)
+    tight = _shut(screws, entries, cabinet, Driven.chuck_meets)
+    return (
+        *(_out_of_reach(cabinet.by_name[name], tuple(others)) for name, others in stopped.items()),
+        *(_tight(cabinet.by_name[name], tuple(others)) for name, others in tight.items() if name not in stopped),
+    )
 
 
-def _driver(board: Board, into: str, axis: str, unit: str) -> list[Box]:
-    """Where bit and driver lie before each pocket for one board (world)."""
-    along, sign = direction(axis)
-    thin = directions(board.placement.axes)[2][0]
-    far, off = ROOM[unit]
-    found = []
-    for cut in board.cuts:
-        if isinstance(cut, PrismCut) and cut.kind == "pocket" and cut.for_board == into:
-            box = board.placement.to_world(cut.box)
-            low, high = list(box.low), list(box.high)
-            if sign > 0:
-                low[along] -= far
-            else:
-                high[along] += far
-            if box.high[thin] == board.box.high[thin]:
-                low[thin], high[thin] = board.box.high[thin], board.box.high[thin] + off
-            else:
-                low[thin], high[thin] = board.box.low[thin] - off, board.box.low[thin]
-            found.append(Box(tuple(low), tuple(high)))
+def _shut(
+    screws: Iterable[Driven], entries: tuple[Entry, ...], cabinet: Cabinet, meets: Callable[[Driven, Board], bool]
+) -> dict[str, dict[str, None]]:
+    """For each board with pockets, those that stand too near when its screws are driven."""
+    found: dict[str, dict[str, None]] = {}
+    for each in screws:
+        entry = next((e for e in entries if e.board in each.pair and each.pair <= {e.board, *e.onto}), None)
+        for name in entry.onto if entry else ():
+            if meets(each, cabinet.by_name[name]):
+                found.setdefault(each.enters, {})[name] = None
     return found
 
 
-def _finding(board: Board, others: tuple[str, ...]) -> Finding:
+def closes(entry: Entry, screws: Iterable[Driven], cabinet: Cabinet) -> tuple[str, ...]:
+    """The boards whose pockets, already driven then, a board that goes in closes to bit or chuck.
+
+    >>> closes(Entry("top"), (), Cabinet("no boards", (), {}))
+    ()
+    """
+    board = cabinet.by_name.get(entry.board)
+    return tuple(dict.fromkeys(
+        each.enters for each in screws
+        if each.pair <= set(entry.onto) and (each.bit_meets(board) or each.chuck_meets(board))
+    ))
+
+
+def _out_of_reach(board: Board, others: tuple[str, ...]) -> Finding:
     text = (
         f"The pockets in the {pocket_face(board)} face of {board.name} cannot be reached: {and_list(others)} "
         f"stand{'s' if len(others) == 1 else ''} before them when the screws are driven. Choose another joint there."
     )
     return Finding("driver room", "stop", (board.name, *others), text)
+
+
+def _tight(board: Board, others: tuple[str, ...]) -> Finding:
+    text = (
+        f"The pockets in the {pocket_face(board)} face of {board.name} leave no room for a chuck: {and_list(others)} "
+        f"stand{'s' if len(others) == 1 else ''} too near when the screws are driven, whatever the order. Take a "
+        "right-angle driver, or choose another joint there."
+    )
+    return Finding("driver room", "warn", (board.name, *others), text)

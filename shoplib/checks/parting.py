@@ -7,6 +7,7 @@ way. Bored holes, pockets and other slanting cuts count as wood, so no way is sa
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from shoplib.checks.driver_way import Driven
 from shoplib.model.board import Board
 from shoplib.model.box import Box
 from shoplib.model.solved import Joint
@@ -73,9 +74,12 @@ def _behind(moving: Box, standing: Box, way: str) -> bool:
     return x and y and (i < f if plus else m > c)
 
 
-def put_together(boards: Iterable[Board], joints: Iterable[Joint]) -> tuple[Entry, ...]:
+def put_together(
+    boards: Iterable[Board], joints: Iterable[Joint], screws: Iterable[Driven] = ()
+) -> tuple[Entry, ...]:
     """How the boards go together one by one, each past what stands by then.
 
+    Boards that would leave no room for the driver of the `screws` go in after these wherever the joints allow it.
     Raises `Captured` where some of them cannot, whatever the order: a plan that is dry-fitted has none so far.
     """
     left = {board.name: board for board in boards}
@@ -85,13 +89,15 @@ def put_together(boards: Iterable[Board], joints: Iterable[Joint]) -> tuple[Entr
               for name, board in left.items()}
         for way in WAYS
     }
-    entries: list[Entry] = []
+    entries, screws = [], tuple(screws)
     while len(left) > 1:
         ways = [(name, way) for name in left for way in WAYS if not strikes[way][name] & left.keys()]
         if not ways:
             raise Captured(tuple(left))
         place = {name: k for k, name in enumerate(left)}
-        off, way = min(ways, key=lambda found: (*_before(*found, left, within), -place[found[0]]))
+        off, way = min(ways, key=lambda found: (
+            *_shuts(found[0], left, screws), *_before(*found, left, within), -place[found[0]],
+        ))
         del left[off]
         entries.append(Entry(off, tuple(left), way))
     return (*map(Entry, left), *reversed(entries))
@@ -103,6 +109,15 @@ class Captured(ValueError):
     def __init__(self, boards: tuple[str, ...]) -> None:
         super().__init__(f"no straight move brings {and_list(boards)} together one by one.")
         self.boards = boards
+
+
+def _shuts(off: str, left: dict[str, Board], screws: tuple[Driven, ...]) -> tuple[int, int]:
+    """How many boards stand in the way of the bits, and of the chucks, when a board goes in and its screws with it."""
+    now = [each for each in screws if off in each.pair and each.pair <= left.keys()]
+    return (
+        sum(each.bit_meets(board) for each in now for board in left.values()),
+        sum(each.chuck_meets(board) for each in now for board in left.values()),
+    )
 
 
 def _before(off: str, way: str, left: dict[str, Board], joints: tuple[Joint, ...]) -> tuple[int, ...]:

@@ -3,6 +3,7 @@
 from dataclasses import replace
 
 import shoplib.model.assembly
+from shoplib.building.order import build_order
 from shoplib.checks import check
 from shoplib.checks.driver_room import find_pockets_out_of_reach, pocket_face
 from shoplib.documents.cautions import hangs
@@ -18,11 +19,17 @@ def test_before_a_back_in_grooves_the_pockets_of_a_rail_open_to_the_front():
     assert find_pockets_out_of_reach(cabinet) == ()
 
 
+def with_tongues():
+    """Its top cannot go on last: its tongues go into the sides as these go on."""
+    drawn = shipped("finger_jointed_drawers").project
+    return replace(drawn, carcass=replace(drawn.carcass, corner=replace(drawn.carcass.corner, kind="tongue")))
+
+
 def test_pockets_behind_which_the_back_stands_stop_the_plan(monkeypatch):
-    """As it was drawn once: the pockets in the rear face, the back before them."""
+    """As it was drawn once: the pockets in the rear face; where top and bottom hold the back, it stands before them."""
     drill = shoplib.model.assembly.drill_pockets
     monkeypatch.setattr(shoplib.model.assembly, "drill_pockets", lambda *given: drill(*given[:5]))
-    cabinet = solve(shipped("finger_jointed_drawers").project)
+    cabinet = solve(with_tongues())
     assert pocket_face(cabinet.by_name["rail 1"]) == "rear"
     told = [finding for finding in check(cabinet) if finding.check == "driver room"]
     assert [(finding.level, finding.boards) for finding in told] == [("stop", ("rail 1", "back"))]
@@ -35,6 +42,21 @@ def test_a_back_that_is_nailed_on_last_leaves_the_rear_free():
     cabinet = solve(replace(drawn, carcass=replace(drawn.carcass, back=back)))
     assert pocket_face(cabinet.by_name["rail 1"]) == "rear"
     assert find_pockets_out_of_reach(cabinet) == ()
+
+
+def test_a_rail_close_under_the_top_is_screwed_before_the_top_goes_on():
+    """Its pockets lie 10 mm under a top that rests in rabbets: a chuck is twice as thick (from memory), so the top is
+    set on last, from above."""
+    entries = [entry for step in build_order(shipped("finger_jointed_drawers")) if step.go for entry in step.entries]
+    assert [(entry.board, entry.way) for entry in entries[-2:]] == [("back", "-z"), ("top", "-z")]
+    assert "rail 1" in entries[-1].onto
+
+
+def test_a_top_that_must_stand_before_the_rail_leaves_no_room_for_a_chuck():
+    """The rail lies between the sides, which close the top: no order helps."""
+    told = find_pockets_out_of_reach(solve(with_tongues()))
+    assert [(finding.level, finding.boards) for finding in told] == [("warn", ("rail 1", "top"))]
+    assert "leave no room for a chuck" in told[0].text and "right-angle driver" in told[0].text
 
 
 def test_a_rail_that_only_stiffens_does_not_hang_a_case():

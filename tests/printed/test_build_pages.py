@@ -139,6 +139,11 @@ def step_words(name, kind, found=None, cabinet=None):
                 if step.kind == kind)
 
 
+def test_what_closes_the_room_for_a_driver_waits_for_the_screws():
+    assert "Drive them before top goes on: after it there is no room for the driver." in step_words(
+        "finger_jointed_drawers", "glue")
+
+
 def test_sides_are_mirror_images_only_where_the_cut_list_says_so():
     """The right side of the rolling stand takes two shelves, the left one none: cut alike, the left one is spoilt."""
     stand = step_words("rolling_stand", "cut the case")

@@ -7,7 +7,8 @@ from shoplib.building.glue_time import USUAL
 from shoplib.building.glue_ups import GlueUp
 from shoplib.buying.brads import TIMES, Brad, back_brads, brads_into
 from shoplib.buying.screws import estimated, planned
-from shoplib.checks.driver_room import pocket_face
+from shoplib.checks.driver_room import closes, pocket_face
+from shoplib.checks.driver_way import driven
 from shoplib.lists.alike import told_once
 from shoplib.lists.butted import screwed_and_open
 from shoplib.lists.writing import Writing
@@ -72,8 +73,8 @@ def _screwed(go: GlueUp, cabinet: Cabinet) -> list[str]:
     butted = _of_kind(later, "butt", cabinet)
     lines = []
     if pockets:
-        lines.append(f"{pockets}: with pocket screws{_faces(go.joints, cabinet)}. Clamp only while you drive them; the "
-                     "clamps come off at once.")
+        lines.append(f"{pockets}: with pocket screws{_faces(go.joints, cabinet)}{_before_what(go, cabinet)}. "
+                     "Clamp only while you drive them; the clamps come off at once.")
     if butted:
         it = "them" if len({joint.enters for joint in later if joint.kind == "butt"}) > 1 else "it"
         lines.append(
@@ -110,6 +111,16 @@ def _faces(joints: Iterable[Joint], cabinet: Cabinet) -> str:
     """Which face of the boards the pockets are in, where it is one for all; each board's drawing shows it."""
     faces = {pocket_face(cabinet.by_name[joint.enters]) for joint in joints if joint.kind == "pocket screws"}
     return f", from the pockets in the {faces.pop()} face" if len(faces) == 1 else ""
+
+
+def _before_what(go: GlueUp, cabinet: Cabinet) -> str:
+    """What of this go is set on only when the screws are in, for then no driver gets at them any more."""
+    screws = driven(cabinet)
+    later = [entry.board for entry in go.entries if closes(entry, screws, cabinet)]
+    if not later:
+        return ""
+    goes = "goes" if len(later) == 1 else "go"
+    return f". Drive them before {names_in_short(later, cabinet)} {goes} on: after it there is no room for the driver"
 
 
 def _counted(count: int) -> str:
