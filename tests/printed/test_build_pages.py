@@ -139,6 +139,14 @@ def step_words(name, kind, found=None, cabinet=None):
                 if step.kind == kind)
 
 
+@pytest.mark.parametrize("name", SHIPPED)
+def test_no_drawer_is_pulled_before_something_stops_it(name):
+    """One that runs on wood or on a shelf comes right out of the case: the step that pulls it says so first."""
+    told, slides = step_words(name, "hang boxes"), any(f.what == "slide" for f in shipped(name).hardware)
+    assert ("comes right out" in told) is not slides
+    assert slides or told.index("comes right out") < told.index("Pull each out")
+
+
 def test_what_closes_the_room_for_a_driver_waits_for_the_screws():
     assert "Drive them before top goes on: after it there is no room for the driver." in step_words(
         "finger_jointed_drawers", "glue")

@@ -100,7 +100,6 @@ def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
         *(_by_spacers(cabinet) if rows else ()),
         *([_ON_BOTTOM] if lies_on_bottom(cabinet) else []),
         *_by_template(cabinet),
-        *stop_words(cabinet),
     ))]
     if rows:
         blocks.append(Together((Words("Spacers to cut:"), Table(head, rows, (2,)))))
@@ -144,7 +143,7 @@ _ON_BOTTOM = (
 
 
 def hang_boxes(cabinet: Cabinet) -> list[Block]:
-    """Boxes on their slides, one open at a time.
+    """Boxes on their slides, one open at a time; what would come right out gets its stop before it is pulled.
 
     >>> hang_boxes(Cabinet("no boards", (), {}))[-1].lines[0]
     'Slide the boxes in, from the bottom up. Wax what they run on.'
@@ -152,15 +151,18 @@ def hang_boxes(cabinet: Cabinet) -> list[Block]:
     slides = any(fitting.what == "slide" for fitting in cabinet.hardware)
     rolls = any(fitting.what == "caster" for fitting in cabinet.hardware)
     fasten = "hung" if hangs(cabinet) else "anchored, or its casters locked" if rolls else "anchored"
+    stops = stop_words(cabinet)
     lines = (
         "Screw the slide members to the boxes as the hardware page says, one screw in a slot at each end, and hang the "
         "boxes from the bottom up.",
+        *stops,
         "Pull each out and shut it: it runs freely, stands level, and lies even with its neighbours. Shift it in the "
         "slots until it does, then drive the other screws.",
         "A box that binds at one end has a narrower opening there, or slides that are not parallel: shim behind the "
         "slide at the wide end, never force it.",
     ) if slides else (
         "Slide the boxes in, from the bottom up. Wax what they run on.",
+        *stops,
         "Pull each out and shut it. Where it binds, look for the shiny spot, and plane or sand only there.",
     )
     return [
