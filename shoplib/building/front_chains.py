@@ -46,7 +46,7 @@ def chains_upward(cabinet: Cabinet) -> list[tuple[int, ClosingSum]]:
     """
     found = []
     for bay, fronts in fronts_of(cabinet).items():
-        column = [front for front in fronts if front.box.low[0] == fronts[0].box.low[0]]
+        column = _column(fronts)
         pieces = [column[0]]
         for below, above in pairwise(column):
             pieces += [*filling(cabinet, below, above), above]
@@ -55,6 +55,14 @@ def chains_upward(cabinet: Cabinet) -> list[tuple[int, ClosingSum]]:
         total = "height of the opening" if _inset(cabinet) else f"over {over}"
         found.append((bay, _chain(pieces, 2, low, high, total)))
     return found
+
+
+def _column(fronts: list[Board]) -> list[Board]:
+    """The leftmost front of each row of a bay, from the bottom up: what was measured of each is its own width."""
+    rows: dict[str, Board] = {}
+    for front in sorted(fronts, key=lambda board: board.box.low[0]):
+        rows.setdefault(row_of(front.group), front)
+    return sorted(rows.values(), key=lambda board: board.box.low[2])
 
 
 def chains_across(cabinet: Cabinet) -> list[tuple[str, ClosingSum]]:

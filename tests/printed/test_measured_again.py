@@ -5,6 +5,7 @@ from functools import cache
 
 import pytest
 
+from shoplib.building.front_chains import chains_upward, fronts_of
 from shoplib.buying.laid_out import laid_out
 from shoplib.buying.list import buying_list
 from shoplib.buying.seams import seam_area
@@ -30,7 +31,7 @@ from shoplib.printed.plan.plan_set import plan_set
 from shoplib.printed.told.readings import NEW_PAGES, to_measure_first
 from shoplib.printed.typeset.blocks import Heading, ToFillIn, told
 from shoplib.words.quoted import in_quotes
-from tests.building.cases import SHIPPED, measured, shipped
+from tests.building.cases import SHIPPED, measured, measured_unevenly, shipped
 from tests.printed.test_build_pages import flat
 
 PAPER = PAPERS["letter"]
@@ -140,3 +141,15 @@ def test_what_the_buying_list_says_besides_its_lines_is_printed():
 def test_it_is_said_that_layouts_may_differ():
     text = told(pages(shipped("wheel_wall_drawers")))
     assert "it may find other layouts, and then the fingerprint is another" in text
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_every_front_of_a_bay_is_in_its_sum_upward_though_each_was_measured_for(name):
+    cabinet = measured_unevenly(name)
+    fronts, step = fronts_of(cabinet), cabinet.project.step
+    assert any(front.box.size[0] != other.box.size[0] for several in fronts.values() for front in several
+               for other in several) or len(fronts) == sum(map(len, fronts.values()))
+    for bay, chain in chains_upward(cabinet):
+        named = [name for name, _ in chain.terms if name.endswith(" front")]
+        assert named == [front.name for front in fronts[bay]]
+        assert all(size <= cabinet.project.fronts.gap + step for name, size in chain.terms if name not in named)
