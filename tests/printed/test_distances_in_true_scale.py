@@ -330,9 +330,10 @@ def across(what, boards, left):
         ends = [low[0] if side == "left end" else high[0] for low, high in fronts]
         assert side in ("left end", "right end")
         return [end - left for end in ends] if max(ends) - min(ends) < WITHIN else []
-    assert side in ("left face", "right face")
+    upright = boards[name]["role"] in ("side", "divider")
+    assert side in (("left face", "right face") if upright else ("left end", "right end"))
     low, high = box(boards[name])
-    return [(low if side == "left face" else high)[0] - left]
+    return [(low if side.startswith("left") else high)[0] - left]
 
 
 def up(what, bay, boards, plan, floor):

@@ -1,7 +1,7 @@
 """Which template or stick serves a step of the build order."""
 
-from shoplib.draw.chains import uprights
 from shoplib.model.solved import Cabinet
+from shoplib.printed.true_scale.sticks import crossed
 from shoplib.printed.true_scale.template_pages import templates
 from shoplib.words.naming import and_list, in_short
 
@@ -26,10 +26,13 @@ def across_words(cabinet: Cabinet) -> list[str]:
     >>> across_words(Cabinet("no boards", (), {}))
     []
     """
-    if len(uprights(cabinet)) <= 2:
+    boards = [board.name for board in crossed(cabinet)]
+    if not boards:
         return []
+    of_each, that = ("of each ", "that end") if len(boards) > 1 else ("", "it")
     return [
-        "Hold the stick \u201cAcross\u201d of the story stick on bottom and top together, its line 0 at the left face "
-        "of the case, before you cut for the dividers: its marks and those set out by the drawings must meet. Where "
-        "they do not, measure."
+        "Before you cut for the dividers, lay the stick \u201cAcross\u201d of the story stick on "
+        f"{' and then on '.join((and_list(boards[:-1]), boards[-1])) if len(boards) > 1 else boards[0]}, its mark for "
+        f"the left end {of_each}on {that}: its marks for the faces of the dividers and those set out by the drawings "
+        "must meet. Where they do not, measure."
     ]

@@ -89,8 +89,20 @@ def _gaps(front: Board, cabinet: Cabinet) -> tuple[str, str]:
     return found[0], found[1]
 
 
+def crossed(cabinet: Cabinet) -> list[Board]:
+    """The boards that dividers stand in or against: bottom, top or stretchers, as the cabinet has them.
+
+    >>> crossed(Cabinet("no boards", (), {}))
+    []
+    """
+    divided = {joint.receives for joint in cabinet.joints
+               if joint.enters in cabinet.by_name and cabinet.by_name[joint.enters].role == "divider"}
+    return [board for board in cabinet.boards if board.name in divided]
+
+
 def across_stick(cabinet: Cabinet) -> Stick:
-    """One stick across the front, from the outside of the left side: uprights, and the ends of the fronts.
+    """One stick across the front, from the outside of the left side: uprights, the ends of what the dividers stand in,
+    by which the stick is laid on it while it is loose, and the ends of the fronts.
 
     >>> from shoplib.documents.examples import example
     >>> from shoplib.documents.project_file import read_project
@@ -104,6 +116,9 @@ def across_stick(cabinet: Cabinet) -> Stick:
     for board in standing:
         low, high = board.box.low[0], board.box.high[0]
         found += [(low, f"{board.name}, left face"), (high, f"{board.name}, right face")]
+    for board in crossed(cabinet):
+        low, high = board.box.low[0], board.box.high[0]
+        found += [(low, f"{board.name}, left end"), (high, f"{board.name}, right end")]
     for number, span in enumerate(bays(cabinet), 1):
         for board in cabinet.boards:
             if board.role == "front" and _is_in(board.box, span):
