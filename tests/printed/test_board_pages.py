@@ -12,6 +12,7 @@ from shoplib.lists.cut_list import kinds
 from shoplib.lists.row_words import kind_cut_words
 from shoplib.lists.sides import looks
 from shoplib.lists.writing import Writing
+from shoplib.measure import MM
 from shoplib.model.board import Hole
 from shoplib.model.solved import Finding
 from shoplib.printed.plan.board_pages import HEADING, board_pages
@@ -96,6 +97,28 @@ def _bored(hole, thick):
         return thick / 3, 2 * thick / 3
     deep = min(hole["depth"], thick)
     return (0, deep) if hole["centre"][2] == 0 else (thick - deep, thick)
+
+
+@SETS
+def test_a_rail_or_toe_board_has_its_place_at_itself_and_at_the_sides(project, paper):
+    """No cut holds it there. How high and how far back, against the boards of plan.json; what is flush is told so."""
+    found = {name: found_text for (found_text, _), row in zip(
+        (entry for _, entry in sorted(entries(project, paper).items())), listed(project), strict=True)
+        for name in row["names"].split("; ")}
+    for name, board in boards(project).items():
+        if board["role"] not in ("rail", "toe board"):
+            continue
+        for text in (found[name], found["left side"], found["right side"]):
+            told = re.search(
+                rf"Place of {name} on left side and right side: its bottom edge (flush with|.+? above) the bottom end, "
+                r"its front face (.+?) behind the front edge(, where the notch ends)?;? ?(.*?)\.(?: |$)", text)
+            low, side = cabinet_of(project).by_name[name].box.low, cabinet_of(project).by_name["left side"].box.low
+            up, back = ((low[k] - side[k]) / MM for k in (2, 1))
+            assert up == 0 if told[1] == "flush with" else near(told[1].removesuffix(" above"), up, unit_of(project))
+            assert near(told[2], back, unit_of(project))
+            assert bool(told[3]) == (board["role"] == "toe board")
+            assert "its top edge against" in told[4]
+            assert ("its back face against back" in told[4]) == (board["role"] == "rail")
 
 
 @SETS

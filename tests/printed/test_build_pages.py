@@ -147,6 +147,17 @@ def test_no_drawer_is_pulled_before_something_stops_it(name):
     assert slides or told.index("comes right out") < told.index("Pull each out")
 
 
+def test_the_step_that_sets_a_board_with_no_cut_to_hold_it_tells_its_place():
+    """The toe board where the 3 in deep notches of the sides end, the rail under the top and before the back."""
+    cabinet = shipped("under_bench_case")
+    goes = [words(of_step) for step, of_step in zip(build_order(cabinet), steps_of(pages_of(cabinet)), strict=True)
+            if step.kind == "glue"]
+    assert ["Place of toe board" in told for told in goes] == [False, True]
+    assert "its front face 3 in behind the front edge, where the notch ends; its top edge against bottom." in goes[1]
+    rail = step_words("finger_jointed_drawers", "glue")
+    assert "its top edge against top and its back face against back. Draw its lines before you spread glue." in rail
+
+
 def test_what_closes_the_room_for_a_driver_waits_for_the_screws():
     assert "Drive them before top goes on: after it there is no room for the driver." in step_words(
         "finger_jointed_drawers", "glue")

@@ -11,6 +11,7 @@ from shoplib.checks.driver_room import closes, pocket_face
 from shoplib.checks.driver_way import driven
 from shoplib.lists.alike import told_once
 from shoplib.lists.butted import screwed_and_open
+from shoplib.lists.lies import held_by_no_cut, lies_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, to_step
 from shoplib.model.solved import Cabinet, Finding, Joint
@@ -34,6 +35,7 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
     several = clamps_for(go, cabinet)
     clamps = (clamp_table([("this glue-up", several)], cabinet),) if several else ()
     lines = (
+        *_places(go, cabinet),
         *_spread(go),
         *(() if last else (_NEXT,)),
         *((_TIGHTEN,) if several else ()),
@@ -56,6 +58,13 @@ def _spread(go: GlueUp) -> list[str]:
         "Spread the glue thin, all over one of the two faces of each joint: so much of it is on the buying list.",
         *(walls if any(joint.kind == "dado" for joint in go.joints) else []),
     ]
+
+
+def _places(go: GlueUp, cabinet: Cabinet) -> list[str]:
+    """Where boards lie that no cut holds to their place: drawn before the glue is on."""
+    names = [name for name in held_by_no_cut(cabinet) if name in go.boards]
+    page = Writing(cabinet.style)
+    return [f"{lies_words(name, cabinet, page)} Draw its lines before you spread glue." for name in names]
 
 
 _NEXT = "Set on dry the boards that come next, without glue, so that what is glued now lies in line."

@@ -10,6 +10,7 @@ from shoplib.draw.board_drawing import RUNNING, size_lines, size_words
 from shoplib.draw.chains import unit_note
 from shoplib.draw.scene import BRACKETS, Leader, Line, Scene
 from shoplib.lists.cut_list import Kind, kinds
+from shoplib.lists.lies import held_by_no_cut, lies_words
 from shoplib.lists.row_words import edging_words, joined_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import MM
@@ -83,7 +84,7 @@ def _entry(
 
 
 def _facts(kind: Kind, cabinet: Cabinet) -> tuple[Words, ...]:
-    """Size at the saw, size with the edging on, the sides to mark out from, and what the board goes into."""
+    """Size at the saw, size with the edging on, the sides to mark out from, what the board goes into, and its place."""
     page = Writing(cabinet.style, units=False)
     grain = "grain along the length" if kind.grain == "length" else "grain either way"
     lines = [Words(f"At the saw: {size_words(kind.cut, page)}, {kind.sheet}, {grain}.", True)]
@@ -92,7 +93,14 @@ def _facts(kind: Kind, cabinet: Cabinet) -> tuple[Words, ...]:
         lines.append(Words(f"Finished: {size_words(kind.finished, page)} with edging: {edging}."))
     joined = joined_words(kind, cabinet)
     goes = f" Goes in: {joined}." if joined else ""
-    return (*lines, Words(f"Reference: {reference_words(kind, cabinet)}.{goes}"))
+    return (*lines, Words(f"Reference: {reference_words(kind, cabinet)}.{goes}"), *_places(kind, cabinet, page))
+
+
+def _places(kind: Kind, cabinet: Cabinet, page: Writing) -> list[Words]:
+    """Where boards lie that no cut holds to their place: told of them, and of the uprights that they are marked on."""
+    names = set(kind.names)
+    return [Words(lies_words(name, cabinet, page)) for name, uprights in held_by_no_cut(cabinet).items()
+            if names & {name, *uprights}]
 
 
 def _face(head: Head, scene: Scene, kind: Kind, cabinet: Cabinet, room: Room) -> list[Way]:
