@@ -19,6 +19,7 @@ from shoplib.documents.to_measure import to_measure_text
 from shoplib.measure import MM, write_brief
 from shoplib.model.cabinet import solve
 from shoplib.model.placement import Placement
+from shoplib.printed.build.drawers import runs
 from shoplib.printed.build.pages import build_pages
 from shoplib.printed.typeset.blocks import Beside, Framed, Heading, Table, ToFillIn, Together, ToTick, as_data
 from shoplib.printed.typeset.set_in_type import set_in_type
@@ -382,13 +383,38 @@ def test_runners_with_no_spacers_are_not_titled_by_them():
     glance = {name: [row[1] for block in pages_of(shipped(name)) if isinstance(block, Table) for row in block.rows]
               for name in ("wheel_wall_drawers", "rolling_stand")}
     assert "Runners, by spacers" in glance["wheel_wall_drawers"] and "Slides, by spacers" in glance["rolling_stand"]
-    flat_on = shipped("wheel_wall_drawers")
-    lowest = next(board.box.high[2] for board in flat_on.boards if board.role == "bottom")
-    laid = tuple(replace(board, placement=Placement((*board.placement.origin[:2], lowest), board.placement.axes))
-                 if board.role == "runner" else board for board in flat_on.boards)
-    titles = [row[1] for block in pages_of(replace(flat_on, boards=laid)) if isinstance(block, Table)
+    titles = [row[1] for block in pages_of(laid_flat(shipped("wheel_wall_drawers"))) if isinstance(block, Table)
               for row in block.rows]
     assert "Runners" in titles and "Runners, by spacers" not in titles
+
+
+def laid_flat(cabinet):
+    """Its runners on the bottom of the case, where no spacer goes under them."""
+    lowest = next(board.box.high[2] for board in cabinet.boards if board.role == "bottom")
+    return replace(cabinet, boards=tuple(
+        replace(board, placement=Placement((*board.placement.origin[:2], lowest), board.placement.axes))
+        if board.role == "runner" else board for board in cabinet.boards))
+
+
+IN_TURN = ("Cut to the case as measured", "Bore them", "point to point", "Cut a spacer", "Work from the top down",
+           "Lay template", "Rest the", "needs no spacer", "Keep the hand out of the line of the driver's bit")
+"""What a step of slides and runners says, in the order in which it is done (common practice, no source)."""
+
+
+@pytest.mark.parametrize(("name", "said"), [
+    ("under_bench_case", "3 4 5 6 8"), ("rolling_stand", "3 4 5 6 8"), ("finger_jointed_drawers", "3 4 5 6 8"),
+    ("wheel_wall_drawers", "0 1 2 3 4 5 6 8"), ("wheel_wall_drawers, flat", "0 1 2 5 7 8"),
+])
+def test_slides_and_runners_are_screwed_after_all_that_sets_them(name, said):
+    """Nothing is driven before the last line, and nothing is cut, marked or held after it."""
+    cabinet = shipped(name.removesuffix(", flat"))
+    cabinet = laid_flat(cabinet) if name.endswith("flat") else cabinet
+    wood = tuple(board.name for board in cabinet.boards if board.role in ("runner", "kicker"))
+    [lines] = [block.lines for block in runs(wood, cabinet) if isinstance(block, ToTick)]
+    at = [[number for number, words in enumerate(IN_TURN) if words in line] for line in lines]
+    assert " ".join(str(number) for [number] in at) == said
+    assert [line for line in lines[:-1] if re.search(r"\b(Screw|[Dd]rive)\b", line)] == []
+    assert re.search("Drive one screw in a slot|Screw what is of wood without glue", lines[-1])
 
 
 def test_the_upper_edge_of_a_toe_board_stays_dry():

@@ -1,7 +1,7 @@
 """The steps from the case as built to drawers that run: measure, slides and runners, boxes hung, pull-outs."""
 
 
-from shoplib.building.riding import lies_on_bottom
+from shoplib.building.riding import lies_on_bottom, riding
 from shoplib.building.spacers import slide_spacers
 from shoplib.buying.screws import Need, estimated, planned
 from shoplib.documents.cautions import DRAWERS, PULL_OUT, hangs
@@ -78,7 +78,7 @@ _AGAIN = (
 
 
 def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
-    """Slides, runners and kickers at their heights, by spacers.
+    """Slides, runners and kickers at their heights, by spacers, each line when its turn comes.
 
     >>> from shoplib.documents.examples import example
     >>> from shoplib.documents.project_file import read_project
@@ -88,31 +88,22 @@ def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     ['ToTick', 'Together']
     """
     head, rows = spacer_table(slide_spacers(cabinet), Writing(cabinet.style))
-    wood = [
+    strips = [
         f"Cut to the case as measured: {names_in_short(names, cabinet)}.",
-        f"Screw them, without glue, with {screws_told(_strips(names, cabinet), cabinet)}, so that they can be moved. "
-        "On solid wood, whose grain they cross, the front screw stands tight and the others in slots.",
-        *apart_words(cabinet),
+        f"Bore them for their screws, {screws_told(_strips(names, cabinet), cabinet)}. On solid wood, whose grain they "
+        "cross, make the front hole round and tight, the others slots.",
     ] if names else []
     cautions: list[Block] = [Framed((Words(SAW_AGAIN, grave=True),))] if names else []
     blocks: list[Block] = [*cautions, ToTick((
-        *wood,
-        *(_by_spacers(cabinet) if rows else ()),
-        *([_ON_BOTTOM] if lies_on_bottom(cabinet) else []),
-        *_by_template(cabinet),
+        *strips,
+        *apart_words(cabinet),
+        *([_CUT_SPACERS] if rows else []),
+        *_laid(bool(rows), cabinet),
+        *_driven(bool(names), cabinet),
     ))]
     if rows:
         blocks.append(Together((Words("Spacers to cut:"), Table(head, rows, (2,)))))
     return blocks
-
-
-def _by_template(cabinet: Cabinet) -> list[str]:
-    called = template_called(SLIDES, cabinet)
-    each = f"each of {called}" if called.startswith("templates") else called
-    return [
-        f"Before you drive it, lay {each} along the edge that it names: the line of each slide or runner must meet "
-        "the one on the spacer. Where it does not, measure."
-    ] if called else []
 
 
 def _strips(names: tuple[str, ...], cabinet: Cabinet) -> list[Need]:
@@ -120,26 +111,52 @@ def _strips(names: tuple[str, ...], cabinet: Cabinet) -> list[Need]:
     return [need for need in estimated(cabinet) if need.passed.name in names]
 
 
-def _by_spacers(cabinet: Cabinet) -> tuple[str, ...]:
-    """Slides hang by one screw at each end until their drawers run; strips of wood get their screws at once."""
-    bought = any(fitting.what == "slide" for fitting in cabinet.hardware)
-    on_it, drive = (
-        ("slide or runner", "drive one screw in a slot at each end, no more") if bought else
-        ("runner", "drive its screws")
-    )
-    return (
-        "Cut a spacer for each height of the table: left and right then come out alike. Cut it off a long straight "
-        "piece, for a short one leaves the hand no room at the saw. The story stick shows them in true size.",
-        f"Stand the spacer on the bottom of the case, rest the {on_it} on it, set it back as the hardware page says, "
-        f"and {drive}. Keep the hand out of the line of the driver's bit.",
-        f"Work from the top down, so that a spacer never stands on a {'slide' if bought else 'runner'}.",
-    )
-
-
-_ON_BOTTOM = (
-    "What lies on the bottom of the case itself needs no spacer: set it back as the hardware page says. Keep the hand "
-    "out of the line of the driver's bit."
+_CUT_SPACERS = (
+    "Cut a spacer for each height of the table: left and right then come out alike. Cut it off a long straight piece, "
+    "for a short one leaves the hand no room at the saw. The story stick shows them in true size."
 )
+
+
+def _laid(by_spacers: bool, cabinet: Cabinet) -> list[str]:
+    """Each at its place and held, not yet screwed: the paper marks the upright while nothing is in its way."""
+    called, flat = template_called(SLIDES, cabinet), lies_on_bottom(cabinet)
+    held = f"{'its front end on the mark' if called else 'set back as the hardware page says'}, and hold it there."
+    what = " or ".join(dict.fromkeys(item.what.removeprefix("wood ") if not item.bought else "slide"
+                                     for item in riding(cabinet)))
+    lines = []
+    if by_spacers:
+        lines.append(f"Work from the top down, so that a spacer never stands on a {what}. Stand the spacer on the "
+                     "bottom of the case.")
+    if called:
+        on = " or ".join([*(["the spacer"] if by_spacers else []), *(["the bottom itself"] if flat else [])])
+        lines.append(f"Lay {_the_paper(called)} with its lower heavy line on {on} and the upright one on the front "
+                     "edge, mark from it as it says, and take it away. The front end is now set back as the hardware "
+                     "page says; where it is not, measure.")
+    if by_spacers:
+        lines.append(f"Rest the {what} on the spacer, {held}")
+    if flat:
+        lines.append(f"What lies on the bottom of the case itself needs no spacer: lay it there, {held}")
+    return lines
+
+
+def _the_paper(called: str) -> str:
+    return called if called.startswith("template ") else f"the one of {called} that names it"
+
+
+def _driven(wood: bool, cabinet: Cabinet) -> list[str]:
+    """Slides hang by one screw at each end until their drawers run; strips of wood get their screws at once."""
+    told = [
+        *(["Drive one screw in a slot at each end of a slide, no more."] if _has_slides(cabinet) else []),
+        *(["Screw what is of wood without glue, so that it can be moved, the front screw first."] if wood else []),
+    ]
+    return [" ".join([*told, _BIT])] if told else []
+
+
+_BIT = "Keep the hand out of the line of the driver's bit."
+
+
+def _has_slides(cabinet: Cabinet) -> bool:
+    return any(fitting.what == "slide" for fitting in cabinet.hardware)
 
 
 def hang_boxes(cabinet: Cabinet) -> list[Block]:
@@ -148,7 +165,7 @@ def hang_boxes(cabinet: Cabinet) -> list[Block]:
     >>> hang_boxes(Cabinet("no boards", (), {}))[-1].lines[0]
     'Slide the boxes in, from the bottom up. Wax what they run on.'
     """
-    slides = any(fitting.what == "slide" for fitting in cabinet.hardware)
+    slides = _has_slides(cabinet)
     rolls = any(fitting.what == "caster" for fitting in cabinet.hardware)
     fasten = "hung" if hangs(cabinet) else "anchored, or its casters locked" if rolls else "anchored"
     stops = stop_words(cabinet)
