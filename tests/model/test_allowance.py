@@ -65,7 +65,7 @@ def test_the_thickest_reading_and_the_fit_make_the_width():
     assert found.clearance == inches("0.714") - inches("0.704")
 
 
-@pytest.mark.parametrize(("depth", "gap"), product((4 * MM, 6 * MM, 9 * MM), (0, MM // 2, 2 * MM)))
+@pytest.mark.parametrize(("depth", "gap"), [*product((4 * MM, 6 * MM, 9 * MM), (0, MM // 2, 2 * MM))])
 def test_gain_is_depth_less_end_gap_in_every_joint(depth, gap):
     """Common practice, no source."""
     t = 175 * MM // 10
