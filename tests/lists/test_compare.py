@@ -430,5 +430,5 @@ def test_forgotten_screw_holes_are_told_with_what_no_screw_goes_into():
     assert not found
     assert "cuts leave out 3 screw holes 3/16 in across" in panel.lines[0][1]
     assert panel.would == ("no screw goes through bay 2 pull-out panel into bay 2 pull-out cleat",)
-    assert "no cuts, planned 2 screw holes 3/16 in across" in cleat.lines[0][1]
+    assert "no cuts, planned 4 screw holes 3/16 in across" in cleat.lines[0][1]
     assert cleat.would == ("no screw goes through bay 2 pull-out cleat into bay 2 pull-out front",)

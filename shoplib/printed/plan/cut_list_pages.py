@@ -77,7 +77,7 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]
         blocks += [Heading("Closing sums", 2), Words(f"{_SUMS} {rests_left_out(cabinet.style)}"),
                    Bullets(tuple(sum_text(c, cabinet, exact=False) for c in cabinet.sums))]
     if diagonals := tuple(told_once([f.text for f in findings if f.check == "diagonals"])):
-        blocks += [Heading("Diagonals to expect", 2), Words(_DIAGONALS), Bullets(diagonals)]
+        blocks.append(Together((Heading("Diagonals to expect", 2), Words(_DIAGONALS), Bullets(diagonals))))
     return blocks
 
 

@@ -30,7 +30,7 @@ def plan_set(
 
     `findings` are those of `check`, `in_use` those of `check_in_use`, `found` is the cabinet laid out; None where it
     cannot be, and then the parts about sheets say so. Each part begins on a page of its own, but where the one before
-    ends with a few lines: from the cut list to the sheets all pages lie, so that these can share one.
+    ends with a few lines. The first sheet is drawn as large as a page lets it, so sheets begin on one.
     """
     findings, in_use = tuple(findings), tuple(in_use)
     cautions = caution_pages(cabinet, findings, in_use, found)
@@ -38,7 +38,9 @@ def plan_set(
         NewPage(lying=True),
         *cut_list_pages(cabinet, findings),
         *note_blocks(findings, in_use),
-        *(block for part in (buying_pages(found), sheet_pages(found, paper, refused)) for block in begun(part)),
+        *begun(buying_pages(found)),
+        NewPage(lying=True),
+        *sheet_pages(found, paper, refused),
         NewPage(),
         *board_pages(cabinet, findings, paper),
         *begun(drawer_pages(cabinet, findings, paper)),

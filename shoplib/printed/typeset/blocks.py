@@ -75,14 +75,20 @@ class Table:
 
 
 def wide_by(rows: Sequence[Sequence[str]], columns: Iterable[int]) -> tuple[int, ...]:
-    """What a table has as `wide`: these columns, each with as many shares as its longest cell asks for, a share for
-    every 12 letters; a cell of more than a few lines asks for no more.
+    """What a table has as `wide`: these columns, each with a share for every 12 letters that it asks for, two at least.
+
+    It asks for what lies half way between its longest cell and the one that a quarter of the cells are longer than: a
+    column with one long cell is not made wide at the cost of one with many.
 
     >>> wide_by([("1", "a dado", "the near wall 4 in from the bottom end")], (1, 2))
-    (1, 2, 2, 2, 2)
+    (1, 1, 2, 2, 2, 2)
     """
-    return tuple(column for column in columns
-                 for _ in range(min(-(-max(len(row[column]) for row in rows) // 12), _MOST_SHARES) or 1))
+    return tuple(column for column in columns for _ in range(_shares([len(row[column]) for row in rows])))
+
+
+def _shares(letters: list[int]) -> int:
+    usual = sorted(letters)[3 * (len(letters) - 1) // 4]
+    return min(max(-(-(max(letters) + usual) // 24), 2), _MOST_SHARES)
 
 
 _MOST_SHARES = 8
