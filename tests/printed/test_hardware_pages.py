@@ -264,5 +264,5 @@ def test_screws_that_would_meet_in_a_divider_are_set_apart():
     assert told in screws_section(cabinet).lines
     steps = json.dumps(as_data(build_pages(cabinet, check(cabinet), check_in_use(cabinet))), ensure_ascii=False)
     assert told in steps
-    assert "with 8 of No. 8 × 3/4 in" in steps
+    assert "8 of No. 8 × 3/4 in" in steps
     assert driven_at_each_other(cabinet_of("under_bench_case")) == ()

@@ -45,7 +45,7 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
         *((_NO_BACK,) if last and not any(board.role == "back" for board in cabinet.boards) else ()),
         _WIPE,
     )
-    box = _diagonals(cabinet, findings) if last else _SO_FAR
+    box = _diagonals(findings) if last else _SO_FAR
     table = Together((Words(_counted(len(go.joints))), entry_table(go.entries, cabinet), *clamps))
     return [table, ToTick(lines), *([box] if box else [])]
 
@@ -164,7 +164,7 @@ def _driven(joints: Iterable[Joint], cabinet: Cabinet) -> str:
     )
 
 
-def _diagonals(cabinet: Cabinet, findings: Iterable[Finding]) -> ToFillIn | None:
+def _diagonals(findings: Iterable[Finding]) -> ToFillIn | None:
     expected = diagonals_expected(findings, "the case")
     how = ("Write both down before the glue sets. They must be equal. Where they differ, set a clamp across the longer "
            "one and draw it in until they are.")
@@ -202,7 +202,7 @@ def back(names: tuple[str, ...], cabinet: Cabinet, findings: Iterable[Finding]) 
         f"Check from the front that {boards_in_short(cabinet.by_name[n] for n in names)} touches the edges of dividers "
         "and shelves, and let it set.",
     )))
-    box = _diagonals(cabinet, findings)
+    box = _diagonals(findings)
     return [*blocks, box] if box else blocks
 
 

@@ -19,7 +19,7 @@ from shoplib.printed.plan.filled_pages import Way, on_pages
 from shoplib.printed.true_scale.reference import reference_words
 from shoplib.printed.typeset.blocks import Beside, Block, Framed, Heading, NewPage, Picture, Together, Words
 from shoplib.printed.typeset.height_taken import how_high
-from shoplib.printed.typeset.pictures import picture_of
+from shoplib.printed.typeset.pictures import untitled
 from shoplib.words.naming import boards_in_short
 from shoplib.words.stages import STAGES
 
@@ -134,11 +134,11 @@ def _ways(head: Head, scene: Scene, room: Room, unit: str) -> Iterator[tuple[Way
     for left in (room[1] * share - above - _SPARE for share in _SHARES):
         if left - round_it > _LOWEST:
             drawn = fitted(scene, (room[0], left - round_it), unit)
-            blocks = *head, picture_of(scene, drawn, "", said=BRACKETS)
+            blocks = *head, untitled(scene, drawn, BRACKETS)
             yield Way(above + round_it + drawn.height + _SPARE, (Together(blocks),)), drawn.ratio
         if left >= words and left - note > _LOWEST:
             drawn = fitted(alone, (column, left - note), unit)
-            beside = Beside(((picture_of(alone, drawn, "", said=BRACKETS),), _words(scene)), _COLUMNS)
+            beside = Beside(((untitled(alone, drawn, BRACKETS),), _words(scene)), _COLUMNS)
             yield Way(above + max(note + drawn.height, words) + _SPARE, (Together((*head, beside)),)), drawn.ratio
 
 

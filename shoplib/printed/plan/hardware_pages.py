@@ -54,7 +54,7 @@ def hardware_pages(cabinet: Cabinet) -> list[Block]:
     return blocks
 
 
-def in_blocks(section: Section, wide: tuple[int, ...] = ()) -> list[Block]:
+def in_blocks(section: Section) -> list[Block]:
     """A section under a heading of level 2: its words, then its table; nothing where it has neither.
 
     >>> in_blocks(Section("Fixings", ()))
@@ -68,7 +68,7 @@ def in_blocks(section: Section, wide: tuple[int, ...] = ()) -> list[Block]:
     head = (Heading(section.title, 2), *(words if section.lines else ()))
     if not section.rows:
         return [Together(head)]
-    table = Table(section.head, section.rows, wide)
+    table = Table(section.head, section.rows)
     return [Together((*head, table))] if len(section.rows) <= _UNBROKEN else [*head, table]
 
 

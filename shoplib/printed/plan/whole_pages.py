@@ -20,7 +20,7 @@ _NEAR = 0.995
 _TRIES = 8
 
 
-def filling(scene: Scene, room: Room, title: str | None = None, level: int = 2) -> Picture:
+def filling(scene: Scene, room: Room) -> Picture:
     """The scene as large as its room (width and height in mm) lets it be, its words beside it included, at no usual
     scale. Letters keep their size.
 
@@ -46,14 +46,14 @@ def filling(scene: Scene, room: Room, title: str | None = None, level: int = 2) 
     shrink = 1.0 if best else 1 / part
     drawn = best[1] if best else drawn
     return Picture(
-        drawn.svg, scene.alt, round(drawn.size_mm[0] * shrink, 4), scene.title if title is None else title, level,
-        scene.noted, scene.alarms, scene.legend,
+        drawn.svg, scene.alt, round(drawn.size_mm[0] * shrink, 4), scene.title, note=scene.noted, alarms=scene.alarms,
+        legend=scene.legend,
     )
 
 
-def exploded_picture(cabinet: Cabinet, room: Room, title: str | None = None) -> Picture:
+def exploded_picture(cabinet: Cabinet, room: Room) -> Picture:
     """The exploded view for a room in mm, its title, note and legend included."""
-    return _within(exploded_view(cabinet), room, title)
+    return _within(exploded_view(cabinet), room)
 
 
 def whole_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
@@ -69,9 +69,9 @@ def whole_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
 def _row(scenes: list[Scene], room: Room) -> Block:
     """Pictures beside one another, each as wide as the others, on one page."""
     narrow = (room[0] - _GUTTER * (len(scenes) - 1)) / len(scenes)
-    pictures = [_within(scene, (narrow, room[1]), None) for scene in scenes]
+    pictures = [_within(scene, (narrow, room[1])) for scene in scenes]
     return Together((pictures[0] if len(scenes) == 1 else Beside(tuple((one,) for one in pictures)),))
 
 
-def _within(scene: Scene, room: Room, title: str | None) -> Picture:
-    return filling(scene, (room[0], room[1] - words_height(scene, room[0])), title)
+def _within(scene: Scene, room: Room) -> Picture:
+    return filling(scene, (room[0], room[1] - words_height(scene, room[0])))

@@ -5,10 +5,10 @@ from shoplib.draw.scene import Scene
 from shoplib.printed.typeset.blocks import Picture
 
 
-def picture(scene: Scene, room: Room, unit: str, title: str | None = None, level: int = 2, said: str = "") -> Picture:
+def picture(scene: Scene, room: Room, unit: str, title: str | None = None, level: int = 2) -> Picture:
     """The scene for a room in mm, with its title (or another), note and scale, alarms, legend and alternative text.
 
-    `unit` ("in" or "mm") chooses the scales. `said` is a part of its note that the page says once for all.
+    `unit` ("in" or "mm") chooses the scales.
 
     >>> from shoplib.draw.scene import Shape
     >>> from shoplib.measure import MM
@@ -18,11 +18,17 @@ def picture(scene: Scene, room: Room, unit: str, title: str | None = None, level
     >>> made.title, made.note, made.alt, made.width <= 180
     ('Shelf', 'All sizes in millimetres. Scale 1 : 5 when printed at full size.', 'A shelf.', True)
     """
-    return picture_of(scene, fitted(scene, room, unit), title, level, said)
+    return _picture(scene, fitted(scene, room, unit), scene.title if title is None else title, level, scene.noted)
 
 
-def picture_of(scene: Scene, drawn: Fitted, title: str | None = None, level: int = 2, said: str = "") -> Picture:
-    """The scene as it was fitted already; all else as in `picture`."""
-    note = f"{scene.noted.replace(said, '').strip()} {drawn.scale}".strip()
-    shown = scene.title if title is None else title
-    return Picture(drawn.svg, scene.alt, drawn.width, shown, level, note, scene.alarms, scene.legend)
+def untitled(scene: Scene, drawn: Fitted, said: str) -> Picture:
+    """The scene as it was fitted already, without its title; `said` is a part of its note that the page says once for
+    all.
+    """
+    return _picture(scene, drawn, "", 2, scene.noted.replace(said, "").strip())
+
+
+def _picture(scene: Scene, drawn: Fitted, title: str, level: int, note: str) -> Picture:
+    return Picture(
+        drawn.svg, scene.alt, drawn.width, title, level, f"{note} {drawn.scale}".strip(), scene.alarms, scene.legend
+    )
