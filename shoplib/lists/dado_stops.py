@@ -56,17 +56,16 @@ def dado_stops(cabinet: Cabinet) -> tuple[DadoStop, ...]:
     """
     found: dict[_SetUp, list[tuple[Board, BoxCut]]] = {}
     named: dict[_SetUp, dict[str, None]] = {}
-    for board in cabinet.boards:
-        for cut in _channels(board):
-            reference, wall = _set_by(board, cut)
-            # A rabbet is set by whichever end or edge it runs along: all of them lie against the fence in turn.
-            side = reference if wall else reference.split()[-1]
-            setup = (board.stage, cut.kind, side, wall, *_sizes(board, cut), bool(cut.for_board))
-            mine = found.setdefault(setup, [])
-            # One rabbet may take two boards, such as both stretchers.
-            if not any(board is other and _same_place(board, cut, made) for other, made in mine):
-                mine.append((board, cut))
-            named.setdefault(setup, {})[reference] = None
+    for board, cut in channels(cabinet.boards):
+        reference, wall = _set_by(board, cut)
+        # A rabbet is set by whichever end or edge it runs along: all of them lie against the fence in turn.
+        side = reference if wall else reference.split()[-1]
+        setup = (board.stage, cut.kind, side, wall, *_sizes(board, cut), bool(cut.for_board))
+        mine = found.setdefault(setup, [])
+        # One rabbet may take two boards, such as both stretchers.
+        if not any(board is other and _same_place(board, cut, made) for other, made in mine):
+            mine.append((board, cut))
+        named.setdefault(setup, {})[reference] = None
     _turned_end_for_end(found, named)
     stops = [
         DadoStop(stage, kind, and_list(sorted(named[setup])), wall, width, depth, fitted, tuple(found[setup]))
@@ -128,11 +127,10 @@ class TwoStops:
 def two_stops(cabinet: Cabinet) -> tuple[TwoStops, ...]:
     """Where mating dadoes cannot be made at one stop: there the two settings must differ by just so much."""
     walls: dict[tuple[str, str, str], dict[int, list[tuple[Board, BoxCut]]]] = {}
-    for board in cabinet.boards:
-        for cut in _channels(board):
-            reference, wall = _set_by(board, cut)
-            if cut.kind == "dado" and cut.for_board in cabinet.by_name and wall:
-                walls.setdefault((cut.for_board, cut.kind, reference), {}).setdefault(wall, []).append((board, cut))
+    for board, cut in channels(cabinet.boards):
+        reference, wall = _set_by(board, cut)
+        if cut.kind == "dado" and cut.for_board in cabinet.by_name and wall:
+            walls.setdefault((cut.for_board, cut.kind, reference), {}).setdefault(wall, []).append((board, cut))
     alike: dict[tuple[str, tuple[int, ...]], list[str]] = {}
     for (entering, _, reference), found in walls.items():
         if len(found) > 1:
@@ -146,11 +144,16 @@ def two_stops(cabinet: Cabinet) -> tuple[TwoStops, ...]:
     )
 
 
-def _channels(board: Board) -> Iterator[BoxCut]:
-    """The cuts of a board that are made along a fence or against a stop."""
-    for cut in board.cuts:
-        if isinstance(cut, BoxCut) and cut.kind in KINDS and channel_ways(cut, board) is not None:
-            yield cut
+def channels(boards: Iterable[Board]) -> Iterator[tuple[Board, BoxCut]]:
+    """What is cut in these boards along a fence or against a stop: dadoes, grooves and rabbets, each with its board.
+
+    >>> list(channels([]))
+    []
+    """
+    for board in boards:
+        for cut in board.cuts:
+            if isinstance(cut, BoxCut) and cut.kind in KINDS and channel_ways(cut, board) is not None:
+                yield board, cut
 
 
 def _sizes(board: Board, cut: BoxCut) -> tuple[int, int]:
@@ -244,6 +247,19 @@ def two_apart(found: TwoStops, writing: Writing) -> str:
     return f"the stops differ by {and_list(apart)}"
 
 
+def ends_short(board: Board, cut: BoxCut) -> tuple[tuple[int, int], ...]:
+    """The sides (-1 low, +1 high) that a dado, groove or rabbet ends short of, each with how far (ticks).
+
+    >>> from shoplib.model.placement import Placement
+    >>> side = Board("left side", "case", 1, "s", 900, 500, 20, Placement((0, 0, 0), ("+z", "+y", "-x")))
+    >>> ends_short(side, BoxCut("dado", (300, 20, 0), (320, 500, 9), "shelf"))
+    ((-1, 20),)
+    """
+    run = channel_ways(cut, board)[2]
+    rests = (-1, cut.low[run]), (1, board.size[run] - cut.high[run])
+    return tuple((side, rest) for side, rest in rests if rest > 0)
+
+
 def stopped_at(board: Board, cut: BoxCut, writing: Writing) -> str:
     """Where a dado, groove or rabbet ends short of the sides that it runs towards; empty for one that runs through.
 
@@ -257,9 +273,8 @@ def stopped_at(board: Board, cut: BoxCut, writing: Writing) -> str:
     """
     run = channel_ways(cut, board)[2]
     sides: dict[str, list[str]] = {}
-    for side, rest in ((-1, cut.low[run]), (1, board.size[run] - cut.high[run])):
-        if rest > 0:
-            sides.setdefault(writing.length(rest), []).append(side_name(board, run, side))
+    for side, rest in ends_short(board, cut):
+        sides.setdefault(writing.length(rest), []).append(side_name(board, run, side))
     return and_list([f"stopped {rest} from the {and_list(names)}" for rest, names in sides.items()])
 
 

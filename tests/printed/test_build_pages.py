@@ -17,10 +17,12 @@ from shoplib.documents.paper import PAPERS
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.to_measure import to_measure_text
 from shoplib.measure import MM, write_brief
+from shoplib.model.board import CASE
 from shoplib.model.cabinet import solve
 from shoplib.model.placement import Placement
 from shoplib.printed.build.drawers import runs
 from shoplib.printed.build.pages import build_pages
+from shoplib.printed.plan.sheet_pages import sheet_pages
 from shoplib.printed.typeset.blocks import Beside, Framed, Heading, Table, ToFillIn, Together, ToTick, as_data
 from shoplib.printed.typeset.set_in_type import set_in_type
 from shoplib.printed.typeset.stamp import Stamp
@@ -157,6 +159,31 @@ def test_the_step_that_sets_a_board_with_no_cut_to_hold_it_tells_its_place():
     assert "its front face 3 in behind the front edge, where the notch ends; its top edge against bottom." in goes[1]
     rail = step_words("finger_jointed_drawers", "glue")
     assert "its top edge against top and its back face against back. Draw its lines before you spread glue." in rail
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_cuts_that_stop_within_a_board_have_their_caution_wherever_they_are_called_for(name):
+    """Read off plan.json: a dado, groove or rabbet that reaches neither end and edge along its run."""
+    cabinet = shipped(name)
+    plan = json.loads(plan_text(cabinet, ()))
+    stopped = {board["name"] for board in plan["boards"] for cut in board["cuts"] if _stops(cut, board["size"])}
+    caution = "Never lower a board onto a turning cutter without both stops"
+    for step, blocks in zip(build_order(cabinet), steps_of(pages_of(cabinet)), strict=True):
+        boards = {board.name for board in cabinet.boards if board.stage == CASE} if step.kind in (
+            "cut the case", "joints") else {*step.boards} if step.kind == "box" else set()
+        rough = step.kind == "cut the case" and any(one.kind == "joints" for one in build_order(cabinet))
+        framed = words([block for block in flat(blocks) if isinstance(block, Framed)])
+        assert (caution in framed) == bool(stopped & boards and not rough), step.kind
+    found = laid_out(cabinet, 1)
+    assert (caution in words(sheet_pages(found, PAPERS["letter"]))) == bool(stopped)
+
+
+def _stops(cut, size):
+    """Whether it ends short along the way that it runs, its longest one in the face of the board."""
+    if cut["kind"] not in ("dado", "groove", "rabbet"):
+        return False
+    run = max((0, 1), key=lambda axis: cut["high"][axis] - cut["low"][axis])
+    return cut["low"][run] > 0 or cut["high"][run] < size[run]
 
 
 def test_what_closes_the_room_for_a_driver_waits_for_the_screws():

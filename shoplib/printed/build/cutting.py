@@ -7,17 +7,16 @@ from shoplib.buying.rough import is_rough
 from shoplib.documents.cautions import SLOTS, TOOLS
 from shoplib.lists.alike_cuts import NOTCH, SCREW_HOLE, AlikeCuts, alike_cuts
 from shoplib.lists.cut_list import kinds
-from shoplib.lists.cut_words import channel_ways
-from shoplib.lists.dado_stops import stopped_at
+from shoplib.lists.dado_stops import channels, stopped_at
 from shoplib.lists.writing import Writing
 from shoplib.model.board import CASE, Board, BoxCut
 from shoplib.model.solved import Cabinet
 from shoplib.printed.build.called_for import across_words, template_called
 from shoplib.printed.build.words import SAW_AGAIN
 from shoplib.printed.told.solid_wood import before_the_saw, planer_caution, solid_sheets, to_size
+from shoplib.printed.told.stopped_cuts import SQUARED, stopped_cautions
 from shoplib.printed.true_scale.template import PINS
 from shoplib.printed.typeset.blocks import Block, Framed, Table, Together, ToTick, Words
-from shoplib.tables.setups import cautions
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
 
@@ -100,24 +99,21 @@ def _of_case(cabinet: Cabinet) -> list[Board]:
 def _joint_blocks(cabinet: Cabinet, laid: bool, lines: tuple[str, ...]) -> list[Block]:
     boards = _of_case(cabinet)
     table = _settings(boards, cabinet)
-    stopped = any("stopped" in row[0] for row in table.rows)
+    stopped = stopped_cautions(channels(boards))
     told = (
         *lines,
         *_sides(boards, _pairs(cabinet)),
         *across_words(cabinet),
         *_before_joints(boards, cabinet),
-        *(_set_up(cabinet, laid, stopped) if table.rows else ()),
+        *(_set_up(cabinet, laid, bool(stopped)) if table.rows else ()),
     )
     alike = [cut for cut in alike_cuts(cabinet) if cut.stage == CASE]
     return [_careful(bool(table.rows), stopped), ToTick(told), *([table] if table.rows else []), *alike_table(alike)]
 
 
-def _careful(slots: bool, stopped: bool = False) -> Framed:
+def _careful(slots: bool, stopped: tuple[Words, ...] = ()) -> Framed:
     """The cautions: of every tool, of cuts that do not go through, of cuts that stop."""
-    stop = cautions().only(["stopped cut"]) if stopped else ()
-    return Framed((
-        Words(TOOLS, grave=True), *([Words(SLOTS)] if slots else []), *(Words(one.claim.say) for one in stop),
-    ))
+    return Framed((Words(TOOLS, grave=True), *([Words(SLOTS)] if slots else []), *stopped))
 
 
 def _before_joints(boards: Iterable[Board], cabinet: Cabinet) -> list[str]:
@@ -139,7 +135,7 @@ def _set_up(cabinet: Cabinet, laid: bool, stopped: bool) -> tuple[str, ...]:
         f"Try each setting of the table in an offcut of the same sheet first, with the board that goes in.{where}",
         "Cut all that one row names before you change the width or the depth of the cut."
         + (pair if _pairs(cabinet) else ""),
-        *(("Square the end of a stopped cut with a chisel.",) if stopped else ()),
+        *((SQUARED,) if stopped else ()),
     )
 
 
@@ -201,13 +197,11 @@ def _settings(boards: Iterable[Board], cabinet: Cabinet) -> Table:
     """
     write = Writing(cabinet.style)
     found: dict[tuple[str, int, int], list[Board]] = {}
-    for board in boards:
-        for cut in board.cuts:
-            if isinstance(cut, BoxCut) and cut.kind in ("dado", "rabbet", "groove"):
-                u, v, w = cut.box.size
-                stop = stopped_at(board, cut, write) if channel_ways(cut, board) else ""
-                kind = f"{cut.kind}, {stop}" if stop else cut.kind
-                found.setdefault((kind, min(u, v), w), []).append(board)
+    for board, cut in channels(boards):
+        u, v, w = cut.box.size
+        stop = stopped_at(board, cut, write)
+        kind = f"{cut.kind}, {stop}" if stop else cut.kind
+        found.setdefault((kind, min(u, v), w), []).append(board)
     rows = sorted(found.items(), key=lambda item: -len(item[1]))
     return Table(
         ("cut", "wide", "deep", "cuts", "boards"),

@@ -38,6 +38,7 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
         *_places(go, cabinet),
         *_spread(go),
         *(() if last else (_NEXT,)),
+        *_pocketed(go, cabinet),
         *((_TIGHTEN,) if several else ()),
         *_screwed(go, cabinet),
         *((_FINGERS,) if any(joint.kind == "finger" for joint in go.joints) else ()),
@@ -75,23 +76,25 @@ _NO_BACK = ("There is no back to square this case: leave it in the clamps, its d
 _WIPE = "Wipe off squeezed-out glue with a damp rag inside, now, and let it set as long as its label says."
 
 
-def _screwed(go: GlueUp, cabinet: Cabinet) -> list[str]:
-    """What is held by pocket screws, and what by screws besides its glue."""
+def _pocketed(go: GlueUp, cabinet: Cabinet) -> list[str]:
+    """What is held by pocket screws, and what waits until they are in."""
     pockets = _of_kind(go.joints, "pocket screws", cabinet)
+    return [f"{pockets}: with pocket screws{_faces(go.joints, cabinet)}{_before_what(go, cabinet)}. Clamp only while "
+            "you drive them; the clamps come off at once."] if pockets else []
+
+
+def _screwed(go: GlueUp, cabinet: Cabinet) -> list[str]:
+    """What is held by screws besides its glue."""
     later = _screwed_later(go.joints, cabinet)
     butted = _of_kind(later, "butt", cabinet)
-    lines = []
-    if pockets:
-        lines.append(f"{pockets}: with pocket screws{_faces(go.joints, cabinet)}{_before_what(go, cabinet)}. "
-                     "Clamp only while you drive them; the clamps come off at once.")
-    if butted:
-        it = "them" if len({joint.enters for joint in later if joint.kind == "butt"}) > 1 else "it"
-        lines.append(
-            f"{butted}: butted, so glue alone does not hold {it}. In the clamps, bore a clearance hole where the "
-            "drawing has none, and a pilot hole into the end behind it; drive the screws of the buying list, "
-            f"{_driven(go.joints, cabinet)}. Keep fingers away from where a screw may come out."
-        )
-    return lines
+    if not butted:
+        return []
+    it = "them" if len({joint.enters for joint in later if joint.kind == "butt"}) > 1 else "it"
+    return [
+        f"{butted}: butted, so glue alone does not hold {it}. In the clamps, bore a clearance hole where the "
+        "drawing has none, and a pilot hole into the end behind it; drive the screws of the buying list, "
+        f"{_driven(go.joints, cabinet)}. Keep fingers away from where a screw may come out."
+    ]
 
 
 def _boards_of_their_own(go: GlueUp, cabinet: Cabinet) -> list[str]:

@@ -13,10 +13,12 @@ from shoplib.documents.paper import Paper
 from shoplib.draw.scene import Scene
 from shoplib.draw.sheet_layout import sheet_scenes
 from shoplib.printed.told.solid_wood import rough_boards, solid_sheets
+from shoplib.printed.told.stopped_cuts import stopped_cautions
 from shoplib.printed.typeset.blocks import (
     SQUARE,
     Beside,
     Block,
+    Framed,
     Heading,
     Table,
     Together,
@@ -122,6 +124,10 @@ def _order(turn: Turn, found: LaidOut, rows: Iterator[list[str]]) -> Iterator[Bl
     if joints:
         trimmed = ", all boards trimmed to their finished sizes" if solid_sheets(found.cabinet) else ""
         yield Heading(f"{_joints_title(turn)}{trimmed}", 2)
+        sets = (*(stop.cuts for stop in turn.stops), *(cuts for two in turn.mates for cuts in two.cuts))
+        stopped = stopped_cautions(pair for cuts in sets for pair in cuts)
+        if stopped:
+            yield Framed(stopped, "Cuts that stop within the board")
         yield _table(JOINT_HEAD, joints, (3, 5))
 
 
