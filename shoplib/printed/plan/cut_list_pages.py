@@ -56,6 +56,13 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]
     """The rows of `kinds` as they are cut, numbered from 1, written as in cut_list.txt.
 
     A board's own name stands under "Which boards are meant" wherever several share a row.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> cabinet = solve(read_project(example("finger_jointed_drawers")))
+    >>> cut_list_pages(cabinet, ())[2].blocks[0].text
+    'Stage 1: case'
     """
     findings, rows = tuple(findings), tuple(enumerate(kinds(cabinet), start=1))
     blocks: list[Block] = [Heading(TITLE), Words(_SIZES)]
