@@ -23,7 +23,7 @@ COLUMNS = (
 NOW, LATER = "now", "can wait until the case stands"
 """When a line is bought that waits for no reading, in words."""
 
-FIRST = "Before you buy: what could not be made again from what is left"
+FIRST = "Before you buy: what, once spoiled, could not be made again from what is left"
 """The heading of the parts that need the most care, or one sheet more."""
 
 NO_PRICE = "price not given"

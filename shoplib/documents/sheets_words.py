@@ -12,6 +12,7 @@ from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.spare_parts import SheetSpare
 from shoplib.buying.stock_lines import size_words
+from shoplib.documents.buying_file import FIRST
 from shoplib.documents.cut_order_words import rough_cautions, saw_cautions, to_mind
 from shoplib.documents.plan_words import STAGES
 from shoplib.layout.choose import why
@@ -35,9 +36,9 @@ def verdict(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
     words = [f"Buy {_counted(bought, found.cabinet.style)}" if bought else "Nothing to buy"]
     if own:
         words.append(f"use {own} piece{'s' * (own > 1)} from the shop")
-    lost = len(lost_parts(spares))
+    lost = sum(one.job.parts[number].count for one in spares for number in one.found.lost)
     if lost:
-        words.append(f"{lost} part{'s' * (lost > 1)} could not be made again from what is left")
+        words.append(f"{lost} part{'s' * (lost > 1)}, once spoiled, could not be made again from what is left")
     return "\n".join(textwrap.wrap(f"{'; '.join(words)}.", _WIDTH, break_on_hyphens=False))
 
 
@@ -61,7 +62,7 @@ def lost_parts(spares: Iterable[SheetSpare]) -> tuple[str, ...]:
 def cures(spares: Iterable[SheetSpare], style: Style) -> tuple[str, ...]:
     """What one more sheet of each would change for the parts that could not be made again."""
     return tuple(
-        f"{one.sheet.name}: {told_more(one.job, one.more, partial(write_brief, style=style), _noun(one))}"
+        f"{one.sheet.name}: {told_more(one.job, one.found, one.more, partial(write_brief, style=style), _noun(one))}"
         for one in spares
         if one.found.lost and one.more is not None
     )
@@ -77,7 +78,7 @@ def sheets_words(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
     style = found.cabinet.style
     lost = [one for one in spares if one.found.lost]
     sections = [
-        ("Before you buy: what could not be made again from what is left", [_spare(one, style) for one in lost]),
+        (FIRST, [_spare(one, style) for one in lost]),
         ("Before you saw", [*rough_cautions(found.cabinet), *saw_cautions(), *to_mind(found)]),
         ("Sheets", [*(line for job in found.jobs for line in _job(job, found)), *all_together(found)]),
         ("What is left for parts that are spoiled", [_spare(one, style) for one in spares if not one.found.lost]),

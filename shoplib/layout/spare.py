@@ -142,8 +142,8 @@ def told(
     >>> first.partition(": ")[2]
     'of the pieces that are wide enough the longest is 45 long.'
     >>> print(*rest, sep=chr(10))
-    Could not be replaced from what is left: top.
-    With one more sheet of ply, 104 x 50, each part could be made again, top 4 times.
+    Could not be made again from what is left: top.
+    With one more sheet of ply, 104 x 50, any one part could be made again; the largest, top, 4 times.
     """
     part = job.parts[found.largest]
     name = f"{part.name} ({say(part.length)} x {say(part.width)})"
@@ -156,29 +156,44 @@ def told(
             longest = f"of the pieces that are wide enough the longest is {say(found.longest)} long"
         lines = [f"The largest part, {name}, could not be made again from what is left: {longest}."]
     lines.append(
-        f"Could not be replaced from what is left: {_names(job, found.lost)}."
+        f"Could not be made again from what is left: {_names(job, found.lost)}."
         if found.lost
-        else "Any one part could be replaced from what is left."
+        else "Any one part could be made again from what is left."
     )
     if more is not None and found.lost:
-        lines.append(told_more(job, more, say, noun))
+        lines.append(told_more(job, found, more, say, noun))
     # What is better by a longer rest alone changes nothing that is told here.
     if other is not None and _better(other, found) and _then(job, other) != _then(job, found):
-        lines.append(f"With another layout of the same cost {_then(job, other)}.")
+        lines.append(f"With another layout of the same cost, {_then(job, other)}.")
     return tuple(lines)
 
 
-def told_more(job: Job, more: tuple[int, Spare], say: Callable[[int], str], noun: str = "sheet") -> str:
-    """What one more sheet (`one_more`) would change, as a sentence."""
+def told_more(
+    job: Job, found: Spare, more: tuple[int, Spare], say: Callable[[int], str], noun: str = "sheet",
+) -> str:
+    """What one more sheet (`one_more`) would change for the parts that are lost in `found`, as a sentence.
+
+    One more is the best there is: where as many are lost with it, none of them comes out of any that can be bought.
+
+    >>> from shoplib.layout.pieces import Stock
+    >>> job = Job((Part("top", 50, 20),), (Stock("ply", 40, 50),), 2)
+    >>> told_more(job, spare(job, []), one_more(job, []), str)
+    'One more sheet of ply would not help: each that can be bought is too small for top.'
+    """
     stock = job.stock[more[0]]
+    if len(more[1].lost) == len(found.lost):
+        names = _names(job, found.lost)
+        return f"One more {noun} of {stock.name} would not help: each that can be bought is too small for {names}."
     sheet = f"With one more {noun} of {stock.name}, {say(stock.length)} x {say(stock.width)},"
     return f"{sheet} {_then(job, more[1])}."
 
 
 def _then(job: Job, found: Spare) -> str:
-    lost = f"only {_names(job, found.lost)} could not be replaced" if found.lost else "each part could be made again"
     number = found.again[found.largest]
-    return f"{lost}, {job.parts[found.largest].name} {_times(number)}" if number else lost
+    largest = f"; the largest, {job.parts[found.largest].name}, {_times(number)}" if number else ""
+    if found.lost:
+        return f"any one part but {_names(job, found.lost)} could be made again{largest}"
+    return f"any one part could be made again{largest if number > 1 else ''}"
 
 
 def _better(other: Spare, found: Spare) -> bool:

@@ -126,7 +126,7 @@ def test_what_one_more_sheet_would_cure_is_told():
     lost = [one for one in left if one.found.lost]
     assert lost and len(said) == sum(one.more is not None for one in lost)
     thin = next(line for line in said if line.startswith("thin sheet: "))
-    assert "With one more sheet of thin sheet, " in thin and "each part could be made again" in thin
+    assert "With one more sheet of thin sheet, " in thin and "any one part could be made again" in thin
 
 
 def test_a_scrap_counts_for_no_part_made_again():

@@ -57,9 +57,9 @@ def test_what_cannot_be_replaced_is_named_before_anything_is_bought(tmp_path, ca
     """By hand: nothing that is left is as large as the back of this case, 59 by 29 in."""
     assert sheets.run(str(UNDER_BENCH), str(tmp_path / "out"), "1") == 0
     out = " ".join(capsys.readouterr().out.split())
-    first = out.index("Before you buy: what could not be made again from what is left")
-    assert first < out.index("Could not be replaced from what is left: back") < out.index(" Sheets - ")
-    assert "With one more sheet of thin sheet, 96 in x 48 in, each part could be made again" in out
+    first = out.index("Before you buy: what, once spoiled, could not be made again from what is left")
+    assert first < out.index("Could not be made again from what is left: back") < out.index(" Sheets - ")
+    assert "With one more sheet of thin sheet, 96 in x 48 in, any one part could be made again" in out
     assert "case sheet, 96 in x 48 in: 47 to 70 lb, over the 50 lb that one lifts" in out
 
 

@@ -8,7 +8,7 @@ import pytest
 from shoplib.layout.choose import weighed
 from shoplib.layout.offcuts import Least
 from shoplib.layout.pieces import Job, Laid, Layout, Part, Placed, Rect, Stock
-from shoplib.layout.spare import Spare, copies, most_spare, one_more, spare, told, unused
+from shoplib.layout.spare import Spare, copies, most_spare, one_more, spare, told, told_more, unused
 from tests.layout.cut_up import cut_up
 
 
@@ -68,19 +68,33 @@ def test_worked_by_hand():
     assert one_more(Job(job.parts, job.stock[:1], 2), left) is None
     assert told(job, found, str, one_more(job, left), Spare(0, (2, 4, 3, 1), 70)) == (
         "The largest part, top (55 x 30), could be made again once from what is left.",
-        "Could not be replaced from what is left: rail.",
-        "With one more sheet of ply, 100 x 60, each part could be made again, top twice.",
-        "With another layout of the same cost each part could be made again, top twice.",
+        "Could not be made again from what is left: rail.",
+        "With one more sheet of ply, 100 x 60, any one part could be made again; the largest, top, twice.",
+        "With another layout of the same cost, any one part could be made again; the largest, top, twice.",
     )
     all_there = Spare(0, (1, 1, 1, 1), 60)
     assert told(job, all_there, str, one_more(job, left), all_there)[1:] == (
-        "Any one part could be replaced from what is left.",
+        "Any one part could be made again from what is left.",
     )
     nothing = spare(job, [])
     assert told(job, nothing, str)[:2] == (
         "The largest part, top (55 x 30), could not be made again from what is left: no piece is so wide.",
-        "Could not be replaced from what is left: top, side, door and rail.",
+        "Could not be made again from what is left: top, side, door and rail.",
     )
+
+
+def test_one_more_sheet_is_told_by_what_it_would_change():
+    """Of a rail of 61 and a top of 55 x 30, none left: the ply of 58 x 60 holds the top once, the long strip the rail;
+    boards of 50 hold neither."""
+    def said(*stock):
+        job = Job((Part("top", 55, 30), Part("rail", 61, 5)), stock, 2)
+        return told_more(job, spare(job, []), one_more(job, []), str, "board")
+
+    assert said(Stock("ash", 58, 60)) == (
+        "With one more board of ash, 58 x 60, any one part but rail could be made again; the largest, top, once.")
+    assert said(Stock("ash", 90, 9)) == "With one more board of ash, 90 x 9, any one part but top could be made again."
+    assert said(Stock("ash", 50, 60), Stock("ash", 40, 60)) == (
+        "One more board of ash would not help: each that can be bought is too small for top and rail.")
 
 
 def test_grain_is_respected():
