@@ -22,10 +22,11 @@ def maker_named(cabinet: Cabinet) -> Iterator[str]:
     if stands == "hung":
         yield _hung(cabinet)
     else:
+        rail = f"; or screws through its rail, {through_rail(cabinet)}" if rails_of(cabinet) else ""
         yield (
-            "What fastens the case to the building: angle brackets with their screws, or screws through a rail, which "
-            f"go {_depth(cabinet)} into a stud beyond what covers the wall; in masonry anchors, as their maker says; "
-            "bought by what their maker says they hold. How many is not worked out."
+            f"What fastens the case to the building: angle brackets with their screws, which go {_depth(cabinet)} into "
+            f"a stud beyond what covers the wall{rail}; in masonry anchors, as their maker says; bought by what their "
+            "maker says they hold. How many is not worked out."
         )
 
 
@@ -59,18 +60,40 @@ def _no_longer(board: Board, cabinet: Cabinet) -> str:
 
 
 def _hung(cabinet: Cabinet) -> str:
-    """Screws through a rail: as long as rail, back and hollow are deep and the stud asks for; the wall comes on top."""
-    rails = [board for board in cabinet.boards if board.role == "rail"]
+    return (
+        f"Screws that the case hangs by: {through_rail(cabinet)} that is crossed. With a broad head or a washer; no "
+        "drywall screws, which snap. In masonry anchors instead, as their maker says. How thick and how many, and what "
+        "they carry, is not worked out."
+    )
+
+
+def rails_of(cabinet: Cabinet) -> list[Board]:
+    """The rails that a case may be fastened by.
+
+    >>> rails_of(Cabinet("no boards", (), {}))
+    []
+    """
+    return [board for board in cabinet.boards if board.role == "rail"]
+
+
+def through_rail(cabinet: Cabinet) -> str:
+    """How long screws through its rails are: as rail, back and hollow are deep and the stud asks for; what covers the
+    wall comes on top.
+
+    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.model.cabinet import solve
+    >>> through_rail(solve(read_project(example("finger_jointed_drawers"))))
+    '80 mm long and what covers the studs besides, for they pass 35.62 mm from the front of the rail to the wall and \
+go 40 mm (common practice, no source) into each stud'
+    """
+    rails, unit = rails_of(cabinet), cabinet.style.unit
     deep = max(cabinet.outside.high[1] - rail.box.low[1] for rail in rails)
-    step = _STEP[cabinet.style.unit]
-    least = -(-(deep + INTO_STUD[cabinet.style.unit]) // step) * step
+    least = -(-(deep + INTO_STUD[unit]) // _STEP[unit]) * _STEP[unit]
     writing = Writing(cabinet.style)
     return (
-        f"Screws that the case hangs by: {writing.length(least)} long and what covers the studs besides, for they pass "
-        f"{writing.measured(deep)} from the front of the {'rails' if len(rails) > 1 else 'rail'} to the wall and go "
-        f"{_depth(cabinet)} into each stud that is crossed. With a broad head or a washer; no drywall screws, which "
-        "snap. In masonry anchors instead, as their maker says. How thick and how many, and what they carry, is not "
-        "worked out."
+        f"{writing.length(least)} long and what covers the studs besides, for they pass {writing.measured(deep)} from "
+        f"the front of the {'rails' if len(rails) > 1 else 'rail'} to the wall and go {_depth(cabinet)} into each stud"
     )
 
 

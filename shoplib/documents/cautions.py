@@ -34,6 +34,10 @@ WALL = (
     "Where it hangs on a wall: fasten it through the rail into studs, and do not stand on it or lean on it. What load "
     "it carries is not worked out here."
 )
+NOT_HUNG = (
+    "The plan lets this case stand. If you hang it by its rail after all, write stands = \"hung\" under [in_use] in "
+    "your project and plan again: it then needs other screws and other cautions."
+)
 PULL_OUT = "A pull-out with tools on it may tip a light case: load it last, and keep the drawers shut while it is out."
 RULES = "Local codes and licensed trades decide where they apply."
 
@@ -43,10 +47,10 @@ def hangs(cabinet: Cabinet) -> bool:
     return cabinet.project is not None and cabinet.project.in_use.stands == "hung"
 
 
-def _may_hang(cabinet: Cabinet) -> bool:
-    """Whether somebody may hang it all the same: it has a rail, and nothing to stand on."""
-    stands = cabinet.project is not None and cabinet.project.base.kind != "none"
-    return not stands and any(board.role == "rail" for board in cabinet.boards)
+def _might_be_hung(cabinet: Cabinet) -> bool:
+    """Whether somebody may hang it against the plan: it has a rail, and nothing to stand on."""
+    on_base = cabinet.project is not None and cabinet.project.base.kind != "none"
+    return not on_base and not hangs(cabinet) and any(board.role == "rail" for board in cabinet.boards)
 
 
 def has_drawers(cabinet: Cabinet) -> bool:
@@ -73,7 +77,8 @@ _WHEN: tuple[tuple[str, Callable[[Cabinet], bool]], ...] = (
     (ANCHOR, lambda cabinet: not on_casters(cabinet)),
     (DRAWERS, has_drawers),
     (CASTERS, on_casters),
-    (WALL, _may_hang),
+    (WALL, hangs),
+    (NOT_HUNG, _might_be_hung),
     (PULL_OUT, lambda cabinet: any(board.role == "panel" for board in cabinet.boards)),
     (RULES, lambda cabinet: True),
 )

@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from shoplib.buying.brads import brads_into
+from shoplib.buying.maker_named import rails_of, through_rail
 from shoplib.buying.screws import unfitted, unscrewed
 from shoplib.documents.cautions import hangs, on_casters
 from shoplib.documents.page_section import Section
@@ -72,7 +73,8 @@ has no rail, and its back is too thin to hold a screw.'
         return ()
     begins = "Wherever it stands still for long, fasten" if on_casters(cabinet) else "Fasten"
     it = f"{begins} it to the building near its top"
-    ways = (f"{it}, through its rail into studs or masonry.",) if any(b.role == "rail" for b in cabinet.boards) else (
+    ways = (f"{it}, through its rail into studs or masonry. Screws into studs: {through_rail(cabinet)}.",) \
+        if rails_of(cabinet) else (
         f"{it}, with angle brackets on its sides or top into studs or masonry: the plan has no rail, and its "
         "back is too thin to hold a screw.",
         "Or, where it stands under a bench that is itself fastened: with screws up through its top into the bench.",

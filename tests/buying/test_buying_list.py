@@ -383,3 +383,11 @@ def test_screws_that_a_case_hangs_by_reach_through_rail_and_back_into_the_stud()
     1.704, and 3.204 is 3 1/4 in."""
     assert "hangs by: 3 in long and what covers the studs besides" in told_of("small_parts_wall_case", "Screws that")
     assert "hangs by: 3 1/4 in long and" in told_of("wheel_wall_drawers", "Screws that")
+
+
+def test_screws_through_a_rail_that_stiffens_are_as_long_as_what_lies_before_the_wall():
+    """By hand: 17.77 of rail, 5.85 of back and 12 hollow are 35.62 mm; 40 mm in the stud (common practice, no source)
+    make 75.62, up to the next 5 mm 80. A case without a rail has none."""
+    said = told_of("finger_jointed_drawers", "What fastens")
+    assert "screws through its rail, 80 mm long and what covers the studs besides, for they pass 35.62 mm" in said
+    assert "rail" not in told_of("under_bench_case", "What fastens")

@@ -18,7 +18,7 @@ from shoplib.documents.drawings import drawing_files
 from shoplib.documents.project_file import read_project
 from shoplib.measure import INCH
 from shoplib.model.cabinet import solve
-from shoplib.model.project import Back, Base, Bay, Carcass, Fronts, PullOut, Rail
+from shoplib.model.project import Back, Base, Bay, Carcass, Fronts, InUse, PullOut, Rail
 from tests.lists.projects import chest, stand
 
 ROOT = Path(__file__).parents[2]
@@ -44,7 +44,10 @@ PULL = Bay("pull-out", pull_out=PullOut(room=2 * INCH, peg_length=INCH))
         (stand(), FLOOR | {told.SLOTS}),
         (chest(), FLOOR | {told.SLOTS, told.DRAWERS}),
         (chest(base=Base("casters", 4 * INCH)), ALWAYS | {told.SLOTS, told.DRAWERS, told.CASTERS}),
-        (stand(carcass=Carcass("birch 18", rails=(Rail(3 * INCH),)), bays=(Bay(),), edging=()), FLOOR | {told.WALL}),
+        (stand(carcass=Carcass("birch 18", rails=(Rail(3 * INCH),)), bays=(Bay(),), edging=()),
+         FLOOR | {told.NOT_HUNG}),
+        (stand(carcass=Carcass("birch 18", rails=(Rail(3 * INCH),)), bays=(Bay(),), edging=(),
+               in_use=InUse(stands="hung")), FLOOR | {told.WALL}),
         (stand(carcass=Carcass("birch 18", rails=(Rail(3 * INCH),)), bays=(Bay(),), edging=(),
                base=Base("plinth", 3 * INCH, INCH)), FLOOR),
         (chest(carcass=Carcass("case sheet", back=Back()), bays=(PULL,), fronts=Fronts()), FLOOR | {told.PULL_OUT}),

@@ -388,7 +388,8 @@ def test_a_case_that_stands_says_through_what_it_is_fastened():
         for part in ("into studs or masonry", "bought by what their maker says they hold", "licensed trade"):
             assert part in told
     assert "angle brackets" in words(pages_of(shipped("under_bench_case")))
-    assert "through its rail" in words(pages_of(shipped("finger_jointed_drawers")))
+    assert "through its rail into studs or masonry. Screws into studs: 80 mm long" in words(
+        pages_of(shipped("finger_jointed_drawers")))
 
 
 def test_a_rail_that_stiffens_is_levelled_and_not_hung():
