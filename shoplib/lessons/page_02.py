@@ -19,6 +19,7 @@ from shoplib.live.project_panel import project_panel
 from shoplib.measure import read_length, write_brief, write_length
 from shoplib.measure.traced import leaf
 from shoplib.model.cabinet import solve
+from shoplib.model.solved import Cabinet
 from shoplib.model.tracing import traced
 from shoplib.words.naming import and_list, in_short
 
@@ -26,6 +27,11 @@ PICTURE = (540.0, 260.0)
 _WHOLE = (540.0, 300.0)
 _LARGE = (400.0, 275.0)
 """Room for a picture of the whole: five boards, or the case under the bench with all its drawers."""
+
+_CHOSEN = (
+    "Width, depth and height over all were chosen. What each board measures that way follows from them: open "
+    "\u201cWhy each size\u201d."
+)
 
 SOLD_AS = {"in": "3/4 in", "mm": "18 mm"}
 """What the sheet of the lesson's case is called."""
@@ -44,16 +50,18 @@ def bench_case() -> Panel:
 def case_closed() -> Figure:
     """The five boards of the lesson's case, put together."""
     case = lesson_case(unit_in_use())
-    words = ["Bottom and top lie between the sides. On the front edges you see how far they go into them."]
-    return Figure.of(assembled_view(case), _WHOLE, words, case.style)
+    words = ["Bottom and top lie between the sides. At the corners, on the front edges, you see how far they go into "
+             "them."]
+    return Figure.of(assembled_view(case), _WHOLE, [*words, _CHOSEN], case.style, _across(case))
 
 
 def case_apart() -> Figure:
     """The same five boards, moved apart."""
     case = lesson_case(unit_in_use())
     words = ["The sides moved out to left and right, the top up, the bottom down, the back to the rear: so they come "
-             "together again. The rabbets that hold them are too small to be seen here."]
-    return Figure.of(exploded_view(case), _WHOLE, words, case.style)
+             "together again. The rabbets that hold bottom and top are the narrow steps at both ends of each side: see "
+             "the lower end of the left side, and the front edge of the right one at both ends."]
+    return Figure.of(exploded_view(case), _WHOLE, [*words, _CHOSEN], case.style, _across(case))
 
 
 def bench_apart() -> Figure:
@@ -62,7 +70,16 @@ def bench_apart() -> Figure:
     case = solve(traced(project if project.style.unit == unit else replace(project, style=style_for(unit))))
     names = [board.name for board in case.boards if board.group == "case"]
     words = [f"The case itself has {len(names)} boards: {and_list(in_short(names))}. All else slides."]
-    return Figure.of(exploded_view(case), _LARGE, words, case.style)
+    return Figure.of(exploded_view(case), _LARGE, [*words, _CHOSEN], case.style, _across(case))
+
+
+def _across(case: Cabinet) -> list[tuple[str, int]]:
+    """From left to right, from front to back and upward: the boards of the case that run there, and how long."""
+    bottom, side, back = (case.by_name[name].box.size for name in ("bottom", "left side", "back"))
+    return [
+        ("bottom, left to right", bottom[0]), ("back, left to right", back[0]),
+        ("side, front to back", side[1]), ("side, upward", side[2]), ("back, upward", back[2]),
+    ]
 
 
 def bottom_worked(unit: str) -> Worked:
