@@ -36,7 +36,7 @@ def _walk(stream, resources, pdf, matrix, found: list[Path]) -> None:
         elif name == "w":
             line = float(operands[0])
         elif name == "cm":
-            matrix = _times(tuple(map(float, operands)), matrix)
+            matrix = times(tuple(map(float, operands)), matrix)
         elif name in ("m", "l"):
             corners.append(_at(matrix, *map(float, operands)))
         elif name == "re":
@@ -52,11 +52,11 @@ def _walk(stream, resources, pdf, matrix, found: list[Path]) -> None:
         elif name == "Do":
             form = resources["/XObject"][operands[0]].get_object()
             if form["/Subtype"] == "/Form":
-                inner = _times(tuple(map(float, form.get("/Matrix", (1, 0, 0, 1, 0, 0)))), matrix)
+                inner = times(tuple(map(float, form.get("/Matrix", (1, 0, 0, 1, 0, 0)))), matrix)
                 _walk(form, form.get("/Resources", resources), pdf, inner, found)
 
 
-def _times(one, other):
+def times(one, other):
     a, b, c, d, e, f = one
     g, h, i, j, k, m = other
     return (a * g + b * i, a * h + b * j, c * g + d * i, c * h + d * j, e * g + f * i + k, e * h + f * j + m)

@@ -135,7 +135,7 @@ def _marked(page: PageObject) -> dict[int, str]:
     What is an artifact (header, footer, what stands across the page) has the number `ARTIFACT`. Only the operators of
     text and marks are looked for, for a general reader takes seconds over the paths of a drawing.
     """
-    fonts = {name.encode(): _unicode(font.get_object()) for name, font in page["/Resources"].get("/Font", {}).items()}
+    fonts = {name.encode(): unicode_of(font.get_object()) for name, font in page["/Resources"].get("/Font", {}).items()}
     found: dict[int, str] = {}
     open_marks: list[int | None] = []
     font: dict[int, str] = {}
@@ -197,7 +197,7 @@ def _unescaped(escape: re.Match[bytes]) -> bytes:
     return bytes([int(after, 8)]) if after.isdigit() else _LETTERS.get(after, after)
 
 
-def _unicode(font: DictionaryObject) -> dict[int, str]:
+def unicode_of(font: DictionaryObject) -> dict[int, str]:
     """What the two-byte codes of a font stand for, by its ToUnicode table (ISO 32000-1, 9.10.3)."""
     table: dict[int, str] = {}
     for kind, body in _BLOCK.findall(font["/ToUnicode"].get_data()):

@@ -28,7 +28,7 @@ from shoplib.model.drawer_fit import limits
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.told.framed_findings import found_on
 from shoplib.printed.told.readings import measuring_step, readings
-from shoplib.printed.typeset.blocks import Block, Heading, Table, Together, Words
+from shoplib.printed.typeset.blocks import Block, Heading, Table, Together, Words, wide_by
 from shoplib.printed.typeset.pictures import picture
 from shoplib.tables.slides import Slide
 from shoplib.words.naming import and_list, boards_in_short, in_short
@@ -106,7 +106,9 @@ def _sizes(cabinet: Cabinet, bays: Bays) -> Block:
         alike = and_list(in_short(groups[place] for _, groups in bays))
         rows.append((alike, _opening(sizes, page), page.length(sizes.room), _three(sizes.outside, page),
                      _three(sizes.inside, page), page.length(sizes.above_floor)))
-    return Together((Heading("Sizes", 3), Words(_SIZES_SAID), Table(SIZES, tuple(rows), (0, 5))))
+    last = len(SIZES) - 1  # its head is longer than its cells
+    wide = (*wide_by(rows, range(len(SIZES))), last)
+    return Together((Heading("Sizes", 3), Words(_SIZES_SAID), Table(SIZES, tuple(rows), wide)))
 
 
 def plain(ticks: int, page: Writing) -> str:

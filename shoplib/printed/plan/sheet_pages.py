@@ -43,6 +43,8 @@ _JOB, _SIZES, _GUTTER = 16.0, 12.0, 6.0
 """What the heading of a job takes, a row of sizes beside a drawing, and the space between two columns, in mm."""
 _SHARES = (5, 3)
 """How a drawing and its legend share the width of a page."""
+_COLUMNS = 3
+"""Of what a legend has more than its page has room for."""
 
 _NUMBERS = "Numbers in boxes on the drawings are the steps of the table behind them."
 _SETTINGS = (
@@ -59,6 +61,7 @@ _ROAD = (
     "Before the first of these cuts flatten, plane and joint the boards, as the build order says. After the last, and "
     "before any joint is cut, glue up what comes in staves and trim every part to its finished size."
 )
+_GOES_ON = "The legend of this sheet goes on:"
 _NOT_LAID_OUT = "The boards are not laid out on sheets here; the cut list is complete without it."
 
 
@@ -83,12 +86,12 @@ def sheet_pages(found: LaidOut | None, paper: Paper, refused: str = "") -> list[
         blocks.append(Heading(_job_title(turn.job), 2))
         if rough_boards((board for boards in turn.job.ask.boards for board in boards), found.cabinet):
             blocks.append(Words(_ROAD, grave=True))
-        blocks += [drawn[sheet.name] for sheet in turn.job.sheets]
+        blocks += [block for sheet in turn.job.sheets for block in drawn[sheet.name]]
         blocks += _order(turn, found, rows)
     return blocks
 
 
-def _drawn(scene: Scene, found: LaidOut, room: Room) -> Block:
+def _drawn(scene: Scene, found: LaidOut, room: Room) -> tuple[Block, ...]:
     """A sheet with its legend under it or, where it can then be drawn larger, beside it."""
     unit, (width, height) = found.cabinet.style.unit, room
     narrow = width * _SHARES[0] / sum(_SHARES) - _GUTTER
@@ -96,9 +99,24 @@ def _drawn(scene: Scene, found: LaidOut, room: Room) -> Block:
     under, beside = ((width, height - _JOB - words_height(scene, width)),
                      (narrow, height - _JOB - words_height(bare, narrow)))
     if _scale(scene, beside) > _scale(scene, under):
-        shown = picture(bare, beside, unit, level=3)
-        return Together((Beside(((shown,), tuple(Words(line) for line in scene.legend)), _SHARES),))
-    return picture(scene, under, unit, level=3)
+        return _legend_beside(picture(bare, beside, unit, level=3), scene.legend, (width, height - _JOB))
+    return (picture(scene, under, unit, level=3),)
+
+
+def _legend_beside(shown: Block, legend: tuple[str, ...], room: Room) -> tuple[Block, ...]:
+    """As many lines as the page has room for stand beside the drawing; the others follow in columns."""
+    narrow = (room[0] - _GUTTER) * _SHARES[1] / sum(_SHARES)
+    lines = [Words(line) for line in legend]
+    fit = len(lines)
+    while fit and how_high(lines[:fit], narrow) > room[1]:
+        fit -= 1
+    drawn = Together((Beside(((shown,), tuple(lines[:fit])), _SHARES),))
+    rest = lines[fit:]
+    if not rest:
+        return (drawn,)
+    each = -(-len(rest) // _COLUMNS)
+    columns = tuple(tuple(rest[at * each:(at + 1) * each]) for at in range(_COLUMNS))
+    return drawn, Together((Words(_GOES_ON), Beside(columns)))
 
 
 def _scale(scene: Scene, room: Room) -> float:
@@ -132,9 +150,10 @@ def _order(turn: Turn, found: LaidOut, rows: Iterator[list[str]]) -> Iterator[Bl
 
 
 def _table(head: tuple[str, ...], rows: tuple[tuple[str, ...], ...], wide: tuple[int, ...]) -> Table:
-    """With a last column for what is to be minded, where there is anything."""
+    """With a last column for what is to be minded, where there is anything: a share more, for one word can be long."""
+    last = len(head) - 1
     if any(row[-1] for row in rows):
-        return Table(head, rows, wide_by(rows, (*wide, len(head) - 1)))
+        return Table(head, rows, (*wide_by(rows, (*wide, last)), last))
     return Table(head[:-1], tuple(row[:-1] for row in rows), wide_by(rows, wide))
 
 
