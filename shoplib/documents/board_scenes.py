@@ -10,6 +10,7 @@ from shoplib.draw.scene import Scene
 from shoplib.draw.slide_lines import carries, worked_faces
 from shoplib.lists.cut_list import Kind, kinds
 from shoplib.model.board import Board
+from shoplib.model.hardware_places import pull_holes
 from shoplib.model.solved import Cabinet, Finding
 
 
@@ -27,14 +28,25 @@ def scenes_of(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = ()) ->
     """The drawings of one kind, each with its board and its face."""
     alarms = before_cutting(kind, cabinet, findings)
     pair = (f"With {kind.mirror_of}: {pair_words(kind.first.name)}",) if kind.mirror_of else ()
+    bored = _bored_last(kind.first, cabinet)
     for face in worked_faces(kind.first, cabinet):
         scene = board_drawing(kind.first, cabinet, cabinet.style, face, kind.names[1:])
-        scene = scene.with_items(legend=pair, alt=" ".join(pair)).with_alarms(alarms)
+        scene = scene.with_items(legend=(*pair, *bored), alt=" ".join((*pair, *bored))).with_alarms(alarms)
         yield f"board {kind.first.name} {face}", scene
     like = (f"Cut as {kind.first.name} is.",)
     for board, face in _carrying_otherwise(kind, cabinet):
         scene = board_drawing(board, cabinet, cabinet.style, face).with_items(legend=like, alt=like[0])
         yield f"board {board.name} {face}", scene.with_alarms(alarms)
+
+
+def _bored_last(board: Board, cabinet: Cabinet) -> tuple[str, ...]:
+    """That holes for a pull wait for a front that is screwed on by its gaps; one that is all of its drawer may be
+    bored alone (common practice, no source)."""
+    roles = {one.role for one in cabinet.groups[board.group]}
+    if not pull_holes(board) or "front" not in roles:
+        return ()
+    through = " through front and box front in one. Bored before, they may not meet" if "box front" in roles else ""
+    return (f"The pull holes wait until the front is screwed on and its gaps are right; then bore them{through}.",)
 
 
 def _carrying_otherwise(kind: Kind, cabinet: Cabinet) -> Iterator[tuple[Board, str]]:

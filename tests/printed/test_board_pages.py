@@ -122,6 +122,21 @@ def test_a_rail_or_toe_board_has_its_place_at_itself_and_at_the_sides(project, p
 
 
 @SETS
+def test_pull_holes_that_wait_for_their_front_are_told_to_wait(project, paper):
+    """A box front and its front are bored in one, when the front is screwed on; by the cuts and roles of plan.json."""
+    found, seen = entries(project, paper), 0
+    for number, row in enumerate(listed(project), start=1):
+        board = boards(project)[row["names"].split("; ")[0]]
+        pulled = any(cut["kind"].startswith("pull") for cut in board["cuts"])
+        beside = {other["role"] for other in boards(project).values() if other["group"] == board["group"]}
+        text, _ = found[number]
+        assert ("The pull holes wait until the front is screwed on" in text) == (pulled and "front" in beside), number
+        assert ("through front and box front in one" in text) == (pulled and {"front", "box front"} <= beside), number
+        seen += pulled
+    assert seen
+
+
+@SETS
 def test_what_is_measured_first_stands_at_each_board(project, paper):
     found = entries(project, paper)
     for number, row in enumerate(listed(project), start=1):
