@@ -5,6 +5,7 @@ from pathlib import Path
 
 from shoplib.checks import check
 from shoplib.checks.in_use import check_in_use
+from shoplib.documents.asked import NotUnderstood, folder_called
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.cautions import cautions_text
 from shoplib.documents.cut_list_file import cut_list_csv, cut_list_text
@@ -38,6 +39,7 @@ def run(file: str, to: str) -> int:
     With 2 nothing is written, and one sentence says why.
     """
     try:
+        folder_called(to, "my_case")
         cabinet = solve(read_project(file))
         findings, in_use = check(cabinet), check_in_use(cabinet)
         to_measure, table = to_measure_text(cabinet), cut_list_csv(cabinet, findings)
@@ -50,7 +52,7 @@ def run(file: str, to: str) -> int:
             **drawing_files(cabinet, findings),
         }
         write_files(to, files)
-    except (ProjectFileError, ImpossibleProject, WriteError) as fault:
+    except (ProjectFileError, ImpossibleProject, NotUnderstood, WriteError) as fault:
         print(fault, file=sys.stderr)
         return NO_PLAN
     stopped = any(finding.level == "stop" for finding in findings)

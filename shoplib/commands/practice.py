@@ -5,7 +5,7 @@ import sys
 from dataclasses import replace
 from pathlib import Path
 
-from shoplib.documents.asked import NotUnderstood, date_printed, paper_called, paper_name
+from shoplib.documents.asked import NotUnderstood, date_printed, folder_called, paper_called, paper_name
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.paper import AT_FULL_SIZE, LAY_A_RULE, USUAL
 from shoplib.documents.practice_pieces import practice_stock
@@ -33,6 +33,7 @@ def run(name: str, to: str, thickness: str, receives: str, tool: str, paper: str
     sheet is worked for the set of the tables.
     """
     try:
+        folder_called(to, "my_practice")
         kind = joint_called(name)
         way = way_called(tool, kind)
         style = MM_STYLE if unit_written(thickness, what="thickness") == "mm" else INCH_STYLE

@@ -24,7 +24,7 @@ def run(file: str, to: str, paper: str, date: str, seconds: str) -> int:
     try:
         asked = PAPERS[paper_called(paper)] if paper else None
         date = date_printed(date)
-        try_to_print_into(folder_called(to))
+        try_to_print_into(folder_called(to, "my_prints/my_case"))
         printed = print_project(file, asked, date, lambda cabinet: laid_out_told(cabinet, seconds))
     except (ProjectFileError, ImpossibleProject, NotUnderstood, WriteError) as fault:
         print(_filled(fault), file=sys.stderr)

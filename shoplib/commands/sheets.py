@@ -11,6 +11,7 @@ from shoplib.buying.spare_parts import SheetSpare, spares
 from shoplib.buying.stock_lines import stocked
 from shoplib.checks import check
 from shoplib.commands.progress import laid_out_told
+from shoplib.documents.asked import NotUnderstood, folder_called
 from shoplib.documents.atomic import WriteError, write_files
 from shoplib.documents.board_scenes import file_name
 from shoplib.documents.buying_file import UNUSED, buying_csv, buying_text, total_words, unused_words
@@ -43,12 +44,13 @@ def run(file: str, to: str, seconds: str = "10") -> int:
     Better layouts are told while it runs; Ctrl+C takes the best so far, and a second one ends without writing.
     """
     try:
+        folder_called(to, "my_sheets")
         cabinet = solve(read_project(file))
         stops = [finding for finding in check(cabinet) if finding.level == "stop"]
         found = laid_out_told(cabinet, seconds)
         left = spares(found)
         files = sheet_files(found, left)
-    except (ProjectFileError, ImpossibleProject, LayoutError) as fault:
+    except (ProjectFileError, ImpossibleProject, LayoutError, NotUnderstood) as fault:
         print(textwrap.fill(str(fault), 79, break_long_words=False, break_on_hyphens=False), file=sys.stderr)
         return NOTHING
     except KeyboardInterrupt:

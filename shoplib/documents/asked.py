@@ -1,9 +1,18 @@
-"""What is asked for by name: the paper, and the date at the head of a page."""
+"""What is asked for by name: the paper, the folder to write into, and the date at the head of a page."""
 
+from pathlib import Path
+
+from shoplib.documents.examples import PROJECTS
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.typeset import has_sign
 
 _LONGEST_DATE = 30
+
+_ROOT = PROJECTS.parents[1]
+_OWN = ("shoplib", "tests", "data", ".venv", ".git")
+"""Folders of the workbook in which, at any depth, nothing is the reader's."""
+_OWN_ALONE = ("", "notebooks", "notebooks/joints")
+"""Those that have its files in them, but may have folders of the reader's too."""
 
 
 class NotUnderstood(ValueError):
@@ -21,14 +30,27 @@ def paper_called(text: str) -> str:
     return text.lower()
 
 
-def folder_called(text: str) -> str:
-    """The folder to write into; raises NotUnderstood where none is named.
+def folder_called(text: str, such_as: str) -> str:
+    """The folder to write into; raises NotUnderstood where none is named, or one that the workbook's own files are in.
 
-    >>> folder_called("my_prints")
+    `such_as` is a good one, to name then. One inside it is, for a folder of the reader's.
+
+    >>> folder_called("my_prints", "my_prints/my_case")
     'my_prints'
+    >>> folder_called(str(PROJECTS), "my_case")
+    Traceback (most recent call last):
+    ...
+    shoplib.documents.asked.NotUnderstood: The folder projects has files of the workbook itself: name one of your \
+own, such as --to my_case.
     """
     if not text.strip():
-        raise NotUnderstood("No folder is named to print into: name one, such as my_prints.")
+        raise NotUnderstood(f"No folder is named to write into: name one, such as --to {such_as}.")
+    folder = Path(text).resolve()
+    inside = any(folder.is_relative_to(_ROOT / own) for own in _OWN)
+    if inside or folder in [_ROOT / own for own in _OWN_ALONE]:
+        raise NotUnderstood(
+            f"The folder {folder.name} has files of the workbook itself: name one of your own, such as --to {such_as}."
+        )
     return text
 
 

@@ -13,6 +13,7 @@ from shoplib.documents.atomic import WriteError
 from shoplib.documents.examples import PROJECTS
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.project_file import ProjectFileError
+from shoplib.documents.project_files import project_files
 from shoplib.live.keep_box import FOLDER
 from shoplib.live.large_type import enlarge
 from shoplib.live.wake import left_behind
@@ -24,7 +25,6 @@ INTO = "my_prints"
 SECONDS = 10.0
 
 _ROOT = PROJECTS.parents[1]
-_NO_PROJECTS = ("pyproject.toml",)
 
 
 class PrintPanel:
@@ -107,10 +107,9 @@ class PrintPanel:
         """Each with the place where it lies, for two of one name may lie in two places."""
         found: dict[Path, str] = {}
         for place, (begins, _) in self._places().items():
-            for path in sorted(place.glob("*.toml"), key=lambda path: path.name.casefold()):
-                if path.name not in _NO_PROJECTS:
-                    name = path.stem.replace("_", " ") if place == PROJECTS else path.stem
-                    found.setdefault(path.resolve(), f"{begins}{name}")
+            for path in project_files(place):
+                name = path.stem.replace("_", " ") if place == PROJECTS else path.stem
+                found.setdefault(path.resolve(), f"{begins}{name}")
         return [(name, str(path)) for path, name in found.items()]
 
     def _places(self) -> dict[Path, tuple[str, str]]:

@@ -7,7 +7,10 @@ import pytest
 
 from shoplib.commands import print as command
 from shoplib.documents.examples import project_path
+from shoplib.documents.project_file import read_project
+from shoplib.documents.to_measure import to_measure_text
 from shoplib.live.print_panel import PrintPanel
+from shoplib.model.cabinet import solve
 
 PROJECT = project_path("wheel_wall_drawers")
 
@@ -52,7 +55,25 @@ def test_a_project_copied_beside_the_page_can_be_chosen(tmp_path):
     (tmp_path / "my_case.toml").write_text(PROJECT.read_text(encoding="utf-8"), encoding="utf-8")
     panel = PrintPanel(tmp_path, 0.0)
     assert panel.project.options[0] == ("beside this page: my_case", str(tmp_path / "my_case.toml"))
-    assert "pyproject" not in [name for name, _ in panel.project.options]
+    assert not any("pyproject" in name for name, _ in panel.project.options)
+
+
+def test_only_projects_can_be_chosen(tmp_path):
+    """What a print wrote to be filled in is none, nor is another program's TOML; a project with a slip is, and the
+    slip is told when it is printed."""
+    (tmp_path / "tool case.toml").write_text(PROJECT.read_text(encoding="utf-8"), encoding="utf-8")
+    (tmp_path / "slip.toml").write_text('format = 1\nname = "no end', encoding="utf-8")
+    (tmp_path / "empty.toml").write_text("", encoding="utf-8")
+    (tmp_path / "other.toml").write_text('[project]\nname = "other"\n', encoding="utf-8")
+    cabinet = solve(read_project(PROJECT))
+    for name in ("to_measure.toml", "to_measure-as-you-left-it.toml"):
+        (tmp_path / name).write_text(to_measure_text(cabinet), encoding="utf-8")
+    panel = PrintPanel(tmp_path, 0.0)
+    beside = [name for name, _ in panel.project.options if name.startswith("beside")]
+    assert beside == ["beside this page: slip", "beside this page: tool case"]
+    panel.project.value = str(tmp_path / "slip.toml")
+    panel.button.click()
+    assert "slip.toml" in panel.says.value
 
 
 def test_a_stop_is_told_with_its_reason(panel, tmp_path):
