@@ -6,6 +6,7 @@ from shoplib.building.glue_faces import GlueFace, glue_faces
 from shoplib.building.order import nailed_backs
 from shoplib.buying.brads import SOLD, TIMES, back_brads, brad_for
 from shoplib.buying.surfaces import is_glued
+from shoplib.lists.sides import EDGES
 from shoplib.measure import INCH, MM
 from shoplib.model.cabinet import solve
 from tests.building.cases import SHIPPED, shipped
@@ -68,3 +69,17 @@ def test_a_brad_holds_in_what_lies_behind():
 def test_only_backs_that_are_nailed_have_brads():
     for name in SHIPPED:
         assert set(back_brads(shipped(name))) == set(nailed_backs(shipped(name)))
+
+
+def test_the_edge_that_meets_the_other_board_is_masked_and_not_the_one_across():
+    """By hand: the back of the rolling stand lies behind the case, so sides, top and bottom are bare at the back."""
+    ends = {(face.board, face.end) for face in glue_faces(shipped("rolling_stand"))
+            if face.what == "end" and face.to == "back"}
+    assert ends == {(name, "back") for name in ("left side", "right side", "top", "bottom")}
+    for name in SHIPPED:
+        cabinet = shipped(name)
+        for face in (face for face in glue_faces(cabinet) if face.what == "end"):
+            board, other = cabinet.by_name[face.board].box, cabinet.by_name[face.to].box
+            axis = EDGES[face.end][0]
+            ours = board.low[axis] if face.end in ("left", "front", "bottom") else board.high[axis]
+            assert ours in (other.low[axis], other.high[axis]), (name, face)

@@ -205,6 +205,15 @@ def test_ctrl_c_while_the_files_are_written_does_not_say_that_nothing_is(tmp_pat
     assert "nothing is written" not in capsys.readouterr().err
 
 
+def test_before_the_work_it_tries_room_for_the_old_print_and_the_new_one(printed, tmp_path, monkeypatch):
+    """Both lie there at once while it writes; the largest shipped project takes not quite twice as much as this one."""
+    asked = []
+    monkeypatch.setattr(into_folder, "try_folder", lambda folder, names, size: asked.append(size))
+    into_folder.try_to_print_into(tmp_path)
+    one = sum(path.stat().st_size for path in printed.rglob("*") if path.is_file())
+    assert asked[0] >= 2 * 2 * one
+
+
 @pytest.mark.parametrize(
     ("paper", "date", "said"),
     [("a3", "", 'There is no paper "a3": there are letter and a4.'), ("a4", "x" * 40, "room for 30"),

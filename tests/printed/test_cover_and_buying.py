@@ -3,6 +3,7 @@
 import csv
 import io
 import re
+import tomllib
 from functools import cache
 
 import pytest
@@ -11,16 +12,18 @@ from shoplib.buying.list import buying_list
 from shoplib.buying.seams import seam_area
 from shoplib.buying.stock_lines import stocked
 from shoplib.documents.buying_file import buying_csv
+from shoplib.documents.examples import project_path
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.sheets_file import sheets_dict
 from shoplib.draw.whole_view import assembled_view, exploded_view
+from shoplib.measure import read_length
 from shoplib.model.solved import Finding
 from shoplib.printed.plan.buying_pages import buying_pages
 from shoplib.printed.plan.caution_page import caution_pages
-from shoplib.printed.plan.cover import cover_pages
+from shoplib.printed.plan.cover import cover_pages, key_sizes
 from shoplib.printed.plan.front_pages import HEADING, front_pages
 from tests.printed.lengths import BARE, UNIT, about, boards, mm, near, plan, unit_of
-from tests.printed.parts import in_print
+from tests.printed.parts import cabinet_of, in_print
 from tests.printed.sets import PROJECTS, solved
 
 SETS = pytest.mark.parametrize(("project", "paper"), [(one, paper) for one in PROJECTS for paper in PAPERS])
@@ -190,3 +193,14 @@ def test_a_stop_stands_at_the_front_that_it_names():
     tagged = in_print([front_pages(cabinet, (stop,), PAPERS["letter"])], "letter")
     text = " ".join(" ".join(part.text for part in tagged.under(HEADING)).split())
     assert text.count(f"STOP, do not cut: {stop.text}") == 1
+
+
+@EVERY
+def test_the_cover_tells_what_of_the_space_stays_free_each_way(project):
+    """As the project file asks for it, wide, deep and high; where it asks for nothing, there is no such row."""
+    asked = tomllib.loads(project_path(project).read_text(encoding="utf-8")).get("space", {})
+    free = [asked.get(f"clearance_{way}") for way in WAYS]
+    rows = [row[1:] for row in key_sizes(cabinet_of(project)) if row[0] == "of it to stay free"]
+    assert len(rows) == any(free)
+    assert [read_length(told) for row in rows for told in row] == [read_length(text) for text in free if text]
+    assert bool(rows) == (project in ("under_bench_case", "rolling_stand"))

@@ -13,7 +13,11 @@ import pytest
 from shoplib.documents.cut_list_file import cut_list_csv, cut_list_text
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.plan_file import plan_text
+from shoplib.printed.plan.cut_list_pages import cut_list_pages
+from shoplib.printed.typeset.blocks import Table
+from tests.printed.parts import cabinet_of, found_in
 from tests.printed.sets import PROJECTS, plan_set_of, solved
+from tests.printed.test_build_pages import flat
 
 SETS = pytest.mark.parametrize(("project", "paper"), [(one, paper) for one in PROJECTS for paper in PAPERS])
 MM = {"in": Fraction(254, 10), "mm": Fraction(1)}
@@ -141,3 +145,18 @@ def test_sums_and_diagonals_are_those_of_the_plan(project, paper):
             assert off < (Fraction(2, 1_000) * MM["in"] if unit == "in" else Fraction(5, 100))
     diagonals = [finding["text"] for finding in plan["findings"] if finding["check"] == "diagonals"]
     assert said["Diagonals to expect"] == diagonals
+
+
+@pytest.mark.parametrize(("project", "pairs"), [
+    ("under_bench_case", [("left side", "right side")]),
+    ("wheel_wall_drawers", [("left side", "right side"), ("bay 1 drawer 1 box front", "bay 2 drawer 1 box front")]),
+    ("rolling_stand", []), ("finger_jointed_drawers", []),
+])
+def test_the_mirror_image_of_a_board_is_named_beside_it(project, pairs):
+    """By hand from the drawings: each of a pair names the other, and no other row has a twin."""
+    cabinet = cabinet_of(project)
+    rows = [row for block in flat(cut_list_pages(cabinet, found_in(project))) if isinstance(block, Table)
+            and block.head[:2] == ("cut", "no.") for row in block.rows]
+    told = {(row[3].removesuffix(" (1)"), row[-1].partition("mirror image of ")[2]) for row in rows
+            if "mirror image of" in row[-1]}
+    assert told == {way for one, other in pairs for way in ((one, other), (other, one))}

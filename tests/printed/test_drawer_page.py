@@ -9,7 +9,7 @@ from fractions import Fraction
 
 import pytest
 
-from shoplib.building.drawer_sizes import bays_alike, rule_and_slide
+from shoplib.building.drawer_sizes import bays_alike, rule_and_slide, sizes_of
 from shoplib.building.in_opening import rails_behind
 from shoplib.checks import check
 from shoplib.documents.cut_list_file import cut_list_csv
@@ -18,14 +18,15 @@ from shoplib.documents.to_measure import planned_depths, planned_openings
 from shoplib.draw.drawer_plan import drawer_plan
 from shoplib.draw.scene import Chain
 from shoplib.draw.section import section_plan, section_side
+from shoplib.measure import MM, read_length
 from shoplib.model.cabinet import solve
-from shoplib.model.project import Measured, Opening
+from shoplib.model.project import JointChoice, Measured, Opening
 from shoplib.model.shell import shell_of
 from shoplib.model.solved import Finding
 from shoplib.printed.build.pages import build_pages
 from shoplib.printed.plan.drawer_page import HEADING, SIZES, drawer_pages
-from shoplib.printed.typeset.blocks import Framed, Heading, ToFillIn
-from tests.printed.lengths import UNIT, about, boards, corners, mm, near, plan, unit_of
+from shoplib.printed.typeset.blocks import Framed, Heading, ToFillIn, Words
+from tests.printed.lengths import HIDDEN, UNIT, about, boards, corners, mm, near, plan, unit_of
 from tests.printed.parts import PROJECTS, cabinet_of, found_in, in_print, printed
 from tests.printed.test_build_pages import flat
 from tests.random_projects import project as random_project
@@ -210,3 +211,29 @@ def test_a_case_without_drawers_has_no_such_page():
         assert not blocks or blocks[0] == Heading(HEADING)
         seen += not drawers
     assert seen > 3
+
+
+LESS = re.compile(
+    r"box front and box back are (.+?) shorter|the box front is (.+?) shorter, the box back (.+?) shorter")
+
+
+@pytest.mark.parametrize("back", [None, JointChoice("butt")], ids=["as shipped", "back butted"])
+@pytest.mark.parametrize("project", ["rolling_stand", "under_bench_case", "wheel_wall_drawers"])
+def test_front_and_back_are_told_as_much_shorter_as_they_are(project, back):
+    """Measured on the boards: how much less far they reach from left to right than the box does."""
+    drawn = cabinet_of(project).project
+    bays = tuple(replace(bay, drawers=bay.drawers and replace(bay.drawers, back_corner=back)) for bay in drawn.bays)
+    cabinet = solve(replace(drawn, bays=bays))
+    [found] = {LESS.search(line).groups() for line in said(cabinet) if "so wide is the box" in line}
+    front, other = (found[0], found[0]) if found[0] else found[1:]
+    group = next(board.group for board in cabinet.boards if board.role == "box front")
+    ends = {board.role: board.box.size[0] for board in cabinet.groups[group] if board.role in ("box front", "box back")}
+    wide = sizes_of(cabinet, group).outside[0]
+    finest = HIDDEN[cabinet.style.unit] * UNIT[cabinet.style.unit] * MM
+    assert (front != other) == (back is not None)
+    for told, role in ((front, "box front"), (other, "box back")):
+        assert abs(read_length(told) - (wide - ends[role])) < finest
+
+
+def said(cabinet):
+    return [block.text for block in flat(drawer_pages(cabinet, (), PAPERS["a4"])) if isinstance(block, Words)]

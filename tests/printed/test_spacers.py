@@ -138,3 +138,12 @@ def test_random_projects_tell_the_same_spacers_everywhere_and_none_of_no_size(co
 def story_head(cabinet):
     """The story stick without its sheets in true scale."""
     return [block for block in story_stick_pages(cabinet, PAPER) if isinstance(block, Table)]
+
+
+@EVERY
+def test_there_are_two_gap_spacers_at_least(project):
+    """A front that is held at one spot turns about it. The wheel case has one gap, between its two fronts."""
+    counts = [spacer.count for spacer in gap_spacers(cabinet_of(project))]
+    assert counts and min(counts) >= 2
+    if project == "wheel_wall_drawers":
+        assert (counts, len(open_gaps(cabinet_of(project)))) == ([2], 1)
