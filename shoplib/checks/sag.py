@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from shoplib.measure import narrowest, to_step, write_brief
+from shoplib.measure import narrowest, thickest, to_step, write_brief
 from shoplib.measure.quantity import read_quantity, write_load
 from shoplib.model.board import Board
 from shoplib.model.laden import drawer_groups
@@ -28,7 +28,7 @@ class _Bent:
 
 
 def find_sagging_shelves(cabinet: Cabinet) -> tuple[Finding, ...]:
-    """One finding for all shelves, about the one that comes nearest to the limit: "warn" where it may pass it.
+    """One finding for all shelves: "warn" about those that may pass the limit, else about the one nearest to it.
 
     The limit is that of KCMA A161.1 (read). Shelves are taken as simply supported; a dado holds them better. The
     amount is the most that it may sag in years.
@@ -39,7 +39,7 @@ def find_sagging_shelves(cabinet: Cabinet) -> tuple[Finding, ...]:
 
 
 def find_sagging_bottoms(cabinet: Cabinet) -> tuple[Finding, ...]:
-    """One finding for the bottoms of all drawers, about the one that comes nearest to the limit.
+    """One finding for the bottoms of all drawers, about those that may pass the limit, or the one nearest to it.
 
     A bottom is taken as a strip over its shorter way, which is on the safe side: grooves hold it on four sides.
     """
@@ -60,18 +60,25 @@ def _finding(cabinet: Cabinet, boards: list[Board], what: str, mend: str) -> tup
     worst = sorted(bent, key=lambda each: each.part_of_limit)[-1]
     sag, style = worst.sag, cabinet.style
     load = write_load(read_quantity(cabinet.project.in_use.put_in), style.unit)
-    alike = [each.board for each in bent if each.sag == sag]
+    if sag.too_much:
+        told_of = [each for each in bent if each.sag.too_much and each.board.sheet == worst.board.sheet]
+    else:
+        told_of = [each for each in bent if each.sag == sag]
+    alike, sags = [each.board for each in told_of], [each.sag for each in told_of]
+    least, limit = narrowest([each.least for each in sags]), narrowest([each.allowed for each in sags])
+    spans = [to_step(each.span, style.step) for each in sags]
+    up_to = "up to " if any(span != spans[0] for span in spans) else ""
     strip = (
         " (a strip over the shorter way, its face grain along it; held on four sides it sags less, to a third where "
         "square)"
     )
     says = (
-        f"{boards_in_short(alike)}: {'each bridges' if len(alike) > 1 else 'bridges'} "
-        f"{write_brief(to_step(sag.span, style.step), style)} and in years may sag "
-        f"{between(sag.least, sag.most, style)} under {load} and its own weight, by the range of "
+        f"{boards_in_short(alike)}: {'each bridges' if len(alike) > 1 else 'bridges'} {up_to}"
+        f"{write_brief(thickest(spans), style)} and in years may sag "
+        f"{between(least, sag.most, style)} under {load} and its own weight, by the range of "
         f"{worst.material.known_as}{strip if what == 'drawer bottoms' else ''}"
     )
-    allowed = f"the {write_brief(sag.allowed, style, decimal=True)} that KCMA A161.1 allows a shelf"
+    allowed = f"the {write_brief(limit, style, decimal=True)} that KCMA A161.1 allows a shelf"
     if sag.too_much:
         mending = Finding("sag", "warn", _names(alike), f"{says}: more than {allowed}. {mend}.", sag.most)
         return (mending, *told)

@@ -12,6 +12,7 @@ from shoplib.documents.project_file import project_from_text, read_project
 from shoplib.measure import INCH, MM
 from shoplib.model.cabinet import solve
 from shoplib.model.movement import moisture_content
+from tests.building.cases import measured_unevenly, shipped
 from tests.checks.cabinets import board, cabinet, tool_case
 from tests.random_projects import project as random_project
 
@@ -57,6 +58,17 @@ def test_a_shipped_project_is_told_in_few_calm_findings(name):
         assert each.text.endswith(".") and 1 <= len(re.findall(r"[a-z)]\. [A-Za-z]", each.text)) + 1 <= 4
         assert not re.search(r"\d{6}", each.text.replace(",", ""). replace("100000", ""))
     assert len(of(findings, "tipping")) == len(of(findings, "weight")) == 1
+
+
+def test_every_bottom_over_the_limit_is_named_though_each_was_measured_for():
+    """What comes to nearly the same is told as one: all eight, and not the one that is a 1/32 in longer."""
+    (planned,), (read,) = (
+        [each for each in check_in_use(case("under_bench_case")) if "box bottom" in each.text and each.check == "sag"]
+        for case in (shipped, measured_unevenly)
+    )
+    assert planned.level == read.level == "warn"
+    assert set(planned.boards) == set(read.boards) and len(read.boards) == 8
+    assert "bays 1 and 3: each bridges" in read.text and read.amount >= planned.amount
 
 
 def test_the_dry_fit_is_not_asked_these():
