@@ -60,6 +60,29 @@ def rails_behind(cabinet: Cabinet, group: str) -> list[Board]:
     return sorted(rails, key=lambda board: board.box.low[1])
 
 
+def depth_of(cabinet: Cabinet, group: str) -> int:
+    """How far it is from the front edge of the case to what stands behind a drawer: as measured, else as planned.
+
+    A bay is measured to what stands nearest behind its boxes; behind a box that has no rail at its height, where
+    others of the case have, the plan is all that is known.
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> from shoplib.model.cabinet import solve
+    >>> from shoplib.model.project import Back, Bay, Carcass, Drawers, Measured, Project, Sheet, Size
+    >>> rule = Drawers(2, box_sheet="ply", slide="side-mount ball-bearing, metric lengths")
+    >>> size, bays = Size(width=400 * MM, height=336 * MM, depth=400 * MM), (Bay("drawers", drawers=rule),)
+    >>> carcass, sheets = Carcass("ply", back=Back("applied", "ply")), {"ply": Sheet("ply", "plywood", 18 * MM)}
+    >>> [depth_of(solve(Project("case", MM_STYLE, sheets, size, carcass, bays=bays, measured=Measured(depths=read))),
+    ...           "bay 1 drawer 1") / MM for read in ({}, {"bay 1": 381 * MM})]
+    [382.0, 381.0]
+    """
+    seat = back_seat(cabinet)
+    planned = narrowest([seat, *(rail.box.low[1] for rail in rails_behind(cabinet, group))])
+    nearest = narrowest([seat, *(board.box.low[1] for board in cabinet.boards if board.role == "rail")])
+    read = cabinet.project.measured.depths.get(" ".join(group.split()[:2])) if cabinet.project else None
+    return planned if read is None or planned != nearest else read
+
+
 def read_of(cabinet: Cabinet, group: str) -> Opening:
     """The opening of a drawer as measured, or as planned where it was not; boxes side by side share that of a row."""
     measured = cabinet.project.measured.openings.get(row_of(group)) if cabinet.project else None

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from shoplib.building.in_opening import back_seat, box_of, parts_of, rails_behind, read_of, runs_of
+from shoplib.building.in_opening import back_seat, box_of, depth_of, parts_of, rails_behind, read_of, runs_of
 from shoplib.draw.beside import ENLARGED, Beside, beside
 from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FROM_ABOVE, cut_through
@@ -19,8 +19,9 @@ from shoplib.words.amounts import how_much, true_amount
 def drawer_plan(cabinet: Cabinet, style: Style, group: str, slide: Slide) -> Scene:
     """The drawer of that name from above, the front of the case at the foot of the drawing.
 
-    Readings of the opening stand under it (front) and over it (back). The room beside the box and a taper are
-    drawn larger than they are, and the drawing says so. Raises KeyError where there is no such drawer.
+    Readings of the opening stand under it (front) and over it (back), that of the depth beside it. The room
+    beside the box and a taper are drawn larger than they are, and the drawing says so. Raises KeyError where there is
+    no such drawer.
     """
     box, read = box_of(cabinet, group), read_of(cabinet, group)
     drawn = beside(box, read)
@@ -43,7 +44,7 @@ def drawer_plan(cabinet: Cabinet, style: Style, group: str, slide: Slide) -> Sce
         Shape(((drawn.left - drawn.back, int(rail.low[1]), drawn.right + drawn.back, int(rail.high[1])),),
               "cut case", "rail", "/") for rail in rails
     ]
-    reach = narrowest([seat, *(rail.low[1] for rail in rails)])
+    reach = depth_of(cabinet, group)
     spread, wide = taper(read)
     shimmed = mend(spread, slide) == "shim"
     low, high = int(box.low[1]), int(box.high[1])

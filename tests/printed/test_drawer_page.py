@@ -26,6 +26,7 @@ from shoplib.model.solved import Finding
 from shoplib.printed.build.pages import build_pages
 from shoplib.printed.plan.drawer_page import HEADING, SIZES, drawer_pages
 from shoplib.printed.typeset.blocks import Framed, Heading, ToFillIn, Words
+from tests.building.cases import measured_unevenly
 from tests.printed.lengths import HIDDEN, UNIT, about, boards, corners, mm, near, plan, unit_of
 from tests.printed.parts import PROJECTS, cabinet_of, found_in, in_print, printed
 from tests.printed.test_build_pages import flat
@@ -147,6 +148,21 @@ def test_the_drawing_from_above_is_as_deep_as_what_is_measured_before_the_boxes_
         free = any(board.role == "rail" for board in cabinet.boards) and not rails_behind(cabinet, group)
         deep = shell_of(cabinet.project).behind if free else planned[" ".join(group.split()[:2])]
         assert [chain.sizes for chain in ends] == [(deep,)]
+
+
+@pytest.mark.parametrize("project", PROJECTS)
+def test_once_the_depth_is_read_the_drawing_from_above_has_what_was_read(project):
+    cabinet, seen = measured_unevenly(project), 0
+    for group in (group for bays in bays_alike(cabinet) for _, groups in bays for group in groups):
+        _, slide = rule_and_slide(cabinet, group)
+        [deep] = [item.sizes for item in drawer_plan(cabinet, cabinet.style, group, slide).items
+                  if isinstance(item, Chain) and (item.side, item.row) == ("left", 1)]
+        if rails_behind(cabinet, group) or not any(board.role == "rail" for board in cabinet.boards):
+            seen += 1
+            assert deep == (cabinet.project.measured.depths[" ".join(group.split()[:2])],)
+        else:  # the reading is that to the rail above it
+            assert deep == (shell_of(cabinet.project).behind,)
+    assert seen
 
 
 @pytest.mark.parametrize("section", [section_side, section_plan])
