@@ -5,12 +5,12 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from shoplib.buying.rough import boards_by_sheet, rough_size
+from shoplib.buying.waiting import turn_at_the_saw
 from shoplib.layout.marks import letter
 from shoplib.layout.offcuts import LEAST, Least
 from shoplib.layout.pieces import Job, Part, Rect, Stock
 from shoplib.measure import MM, Style, write_brief
 from shoplib.model.board import Board
-from shoplib.model.cutting import Cutting
 from shoplib.model.project import ImpossibleProject
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
@@ -21,8 +21,8 @@ from shoplib.words.naming import boards_in_short
 class Ask:
     """What is laid out together: parts of one sheet in these `stages`, and the boards that each part stands for.
 
-    Equal parts are one, whatever is cut into them later: any of them may be any of its boards. `letters` tell the
-    parts of a sheet apart, through all its stages.
+    Equal parts are one, whatever is cut into them later: any of them may be any of its boards; but what waits is no
+    part with what is cut before it. `letters` tell the parts of a sheet apart, through all its stages.
     """
 
     sheet: Sheet
@@ -102,21 +102,21 @@ def asks(cabinet: Cabinet) -> tuple[Ask, ...]:
         lettered = 0
         for together in [stages] if project.cutting.lay_out == "all together" else [[stage] for stage in stages]:
             cut_now = [board for board in boards if board.stage in together]
-            found.append(_ask(cabinet.sheets[name], tuple(together), cut_now, project.cutting, cabinet.style, lettered))
+            found.append(_ask(cabinet, cabinet.sheets[name], tuple(together), cut_now, lettered))
             lettered += len(found[-1].parts)
     return tuple(sorted(found, key=lambda ask: ask.stages[0]))
 
 
-def _ask(
-    sheet: Sheet, stages: tuple[int, ...], boards: Iterable[Board], cutting: Cutting, style: Style, lettered: int
-) -> Ask:
-    alike: dict[tuple[int, int, bool], list[Board]] = {}
+def _ask(cabinet: Cabinet, sheet: Sheet, stages: tuple[int, ...], boards: Iterable[Board], lettered: int) -> Ask:
+    cutting, alike = cabinet.project.cutting, {}
     for board in boards:
         solid = sheet.kind == "solid"
-        length, width = rough_size(board, sheet, cutting, style) if solid else board.cut_size[:2]
-        alike.setdefault((length, width, board.grain == "none" and not solid), []).append(board)
+        length, width = rough_size(board, sheet, cutting, cabinet.style) if solid else board.cut_size[:2]
+        key = length, width, board.grain == "none" and not solid, turn_at_the_saw(board.stage, stages, cabinet)
+        alike.setdefault(key, []).append(board)
     parts = tuple(
-        Part(boards_in_short(same), length, width, len(same), turns) for (length, width, turns), same in alike.items()
+        Part(boards_in_short(same), length, width, len(same), turns, turn)
+        for (length, width, turns, turn), same in alike.items()
     )
     letters = tuple(letter(lettered + number) for number in range(len(parts)))
     return Ask(sheet, stages, parts, tuple(map(tuple, alike.values())), letters, cutting.kerf)

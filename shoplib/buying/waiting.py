@@ -1,4 +1,4 @@
-"""What must be measured on the case as built before a thing is bought."""
+"""What must be measured on the case as built before a thing is bought, and before it is cut."""
 
 from collections.abc import Iterable
 
@@ -55,6 +55,39 @@ def not_before(stages: Iterable[int], cabinet: Cabinet) -> str:
     if stages & {one.stage for one in cabinet.waiting}:
         return STANDS
     return HANG if cabinet.again and _only_fronts(stages) else ""
+
+
+def cut_waits(stage: int, cabinet: Cabinet) -> str:
+    """What must have been done before the saw cuts the boards of one stage; nothing for the case itself.
+
+    Fronts wait until the boxes hang, whether the openings were read once or not at all: slides draw uprights in.
+
+    >>> from shoplib.model.board import Board
+    >>> from shoplib.model.placement import Placement
+    >>> box = Board("box back", "bay 1 drawer 1", 2, "ply", 9, 9, 9, Placement((0, 0, 0), ("+x", "+y", "+z")))
+    >>> readings = Awaited(2, "opening", "bay 1 drawer 1", "front"), Awaited(3, "opening", "bay 1 drawer 1", "front")
+    >>> [cut_waits(stage, Cabinet("case", (box,), {}, waiting=readings)) for stage in (1, 2)]
+    ['', 'the case stands and is measured']
+    >>> cut_waits(3, Cabinet("case", (box,), {}, waiting=readings))
+    'the boxes hang and the openings are measured again'
+    >>> cut_waits(3, Cabinet("doors alone", (), {}, waiting=readings))
+    'the case stands and is measured'
+    """
+    first = not_before([stage], cabinet)
+    hung = stage == FRONTS and any(board.stage == BOXES for board in cabinet.boards)
+    return HANG if first and hung else first
+
+
+def turn_at_the_saw(stage: int, stages: Iterable[int], cabinet: Cabinet) -> int:
+    """The stage with which boards of one are cut, where these `stages` are laid out together.
+
+    What waits is cut in its own turn; what waits for nothing goes with the first.
+
+    >>> read = Cabinet("case", (), {}, again=(Awaited(3, "opening", "bay 1 drawer 1", "front and back"),))
+    >>> [turn_at_the_saw(stage, (1, 2, 3), read) for stage in (1, 2, 3)]
+    [1, 1, 3]
+    """
+    return stage if cut_waits(stage, cabinet) else min(stages)
 
 
 def _only_fronts(stages: set[int]) -> bool:

@@ -11,12 +11,13 @@ from collections import Counter
 from collections.abc import Iterable, Iterator
 
 from shoplib.buying.board_words import then_ripped
+from shoplib.buying.held_back import stages_of
 from shoplib.buying.laid import LaidJob, LaidOut, LaidSheet
 from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.numbering import Turn, turns
 from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.rough import STRIPS, second_rip
-from shoplib.buying.waiting import not_before
+from shoplib.buying.waiting import cut_waits
 from shoplib.documents.cut_list_file import safe_cell
 from shoplib.documents.cut_order_words import minded, rough_cautions, saw_cautions
 from shoplib.layout.order import Piece, Step
@@ -42,8 +43,10 @@ down, and in the columns in mm exactly."""
 
 TWO, ONE = "two people", "one person"
 
-CAUTION = "caution"
-"""Stands for a cut in the rows that are cautions."""
+CAUTION, CHECK = "caution", "check"
+"""Stand for a cut in the rows that are cautions, and in those of cuts that were all made in rows before."""
+
+ALL_CUT = "cut already, nothing is cut here: hold the boards together and measure"
 
 
 def cut_order_csv(found: LaidOut) -> str:
@@ -75,7 +78,7 @@ def order_rows(found: LaidOut) -> Iterator[list[str]]:
     """
     writing = Writing(found.cabinet.style)
     for turn in turns(found):
-        for step in turn.job.steps:
+        for step in turn.cuts:
             number = str(turn.steps + step.number), str(turn.settings + step.setting)
             yield [*number, *_cells(step, turn.job, found, writing)]
         yield from _joint_rows(turn, found, writing)
@@ -89,7 +92,7 @@ def _joint_rows(turn: Turn, found: LaidOut, writing: Writing) -> Iterator[list[s
         row |= {
             "step": str(steps + number),
             "stage": ", ".join(map(str, stages)),
-            "not_before": not_before(stages, found.cabinet),
+            "not_before": cut_waits(max(stages), found.cabinet),
         }
         if sets:
             settings += 1
@@ -116,18 +119,25 @@ def _stop_rows(turn: Turn, writing: Writing) -> Iterator[_Told]:
 
 
 def _mate_rows(turn: Turn, writing: Writing) -> Iterator[_Told]:
-    """Dadoes for the two ends of one board that stand at unlike places: the board that is cut stands first."""
+    """Dadoes for the two ends of one board that stand at unlike places: the board that is cut stands first.
+
+    Where stops before have made them all, the row is a check.
+    """
+    made = [one for stop in turn.stops for one in stop.cuts]
     for two in turn.mates:
         cuts = [cut for several in two.cuts for cut in several]
         boards = {board.name: board for board, _ in cuts}.values()
+        still = [one for one in cuts if one not in made]
         yield sorted({board.stage for board in two.boards}), False, {
             "sheet": _sheets(boards),
             "piece": f"{boards_in_short(boards)}, for {boards_in_short(two.boards)}",
-            "cut": "dado",
+            "cut": "dado" if still else CHECK,
             "fence": two_walls(two, writing),
-            "cuts": str(len(cuts)),
+            "cuts": str(len(still)),
             "comes_off": two_sizes(two, writing),
-            "mind": "; ".join(filter(None, [two_apart(two, writing), stopped_words(cuts, writing)])),
+            "mind": "; ".join(filter(None, [
+                "" if still else ALL_CUT, two_apart(two, writing), stopped_words(still, writing),
+            ])),
         }
 
 
@@ -149,7 +159,7 @@ def _sheets(boards: Iterable[Board]) -> str:
 
 
 def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[str]:
-    on, at = job.sheets[step.sheet], step.piece.at
+    on, at, stages = job.sheets[step.sheet], step.piece.at, stages_of(step.turn, job.ask, found.cabinet)
     sizes = PieceSizes(on, writing)
     weight = weight_of(on.sheet, at.w, at.h, on.thickness)
     two = needs_two(on.sheet, at.w, at.h, found.cabinet.project.cutting.one_lifts, on.thickness)
@@ -159,7 +169,7 @@ def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[s
         [kept] = step.off
         off, left = [f"trim, {writing.length(at.w - kept.at.w + at.h - kept.at.h)}"], off
     return [
-        ", ".join(map(str, job.ask.stages)),
+        ", ".join(map(str, stages)),
         on.sheet.name,
         step.piece.mark,
         sizes.length(at),
@@ -171,7 +181,7 @@ def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[s
         "; ".join(off),
         "; ".join(left),
         "; ".join(filter(None, [_jointed(step, on), minded(step, job.ask.letters, writing.length)])),
-        not_before(job.ask.stages, found.cabinet),
+        next(filter(None, (cut_waits(stage, found.cabinet) for stage in stages)), ""),
         "; ".join([
             *(_then(made, on, writing.style) if step.kind == "rip" else ()), *_finished(made, on, writing),
         ]),
@@ -197,9 +207,14 @@ def _then(made: tuple[Piece, ...], on: LaidSheet, style: Style) -> dict[str, Non
 
 
 def _jointed(step: Step, on: LaidSheet) -> str:
-    """A board of solid wood has no straight edge of its own: what a fence guides is jointed first."""
-    whole = step.piece.at.h == on.stock.width
-    return "its jointed edge along the fence" if on.sheet.kind == "solid" and step.set_by == "fence" and whole else ""
+    """A board of solid wood has no straight edge of its own: what a fence guides is jointed first.
+
+    Of what a stage before has left, the jointed edge may have gone with what was ripped off.
+    """
+    if on.sheet.kind != "solid" or step.set_by != "fence" or step.piece.at.h != on.stock.width:
+        return ""
+    left = on.held and on.held.left_of
+    return "joint its sawn edge first: that edge along the fence" if left else "its jointed edge along the fence"
 
 
 def _finished(made: tuple[Piece, ...], on: LaidSheet, writing: Writing) -> dict[str, None]:

@@ -71,6 +71,10 @@ def _minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str]) -> 
         parts = [letters[part] for part in step.to_size]
         are, them = ("is", "it") if len(parts) == 1 else ("are", "them")
         yield f"{and_list(parts)} {are} left to size: measure {them}"
+    if step.too_early:
+        parts = [letters[part] for part in step.too_early]
+        waits = "gets its planned size here and waits" if len(parts) == 1 else "get their planned sizes here and wait"
+        yield f"{and_list(parts)} {waits}: see the box on the drawing"
 
 
 def _pivots(step: Step) -> bool:

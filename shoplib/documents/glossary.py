@@ -34,6 +34,7 @@ TOOL_WORDS = {
     "mitre gauge": "a head that slides in a slot of the saw table and pushes a board across, square or at an angle",
     "offcut": "a piece that is left over; one of the same sheet is as thick as the work and serves for test cuts",
     "push block": "a block with a handle and a grip below that moves the work past the cutter in place of the hand",
+    "push stick": "a stick with a notch at its end that moves narrow work past the blade in place of the hand",
     "racking": "being pushed out of square, as a case or frame without a back leans over to one side",
     "riving knife": "a plate behind the blade, up and down with it, that keeps the cut from closing on the blade",
     "shank": "the plain round part of a bit that the machine holds, or of a screw between head and thread",

@@ -105,7 +105,7 @@ def _rect(at: Rect) -> dict:
 
 def _order(found: LaidOut) -> list[dict]:
     """All saw cuts, step by step, numbered as in cut_order.csv, where joint cuts stand between them."""
-    return [_step(step, turn) for turn in turns(found) for step in turn.job.steps]
+    return [_step(step, turn) for turn in turns(found) for step in turn.cuts]
 
 
 def _step(step: Step, turn: Turn) -> dict:

@@ -7,6 +7,7 @@ from dataclasses import replace
 from functools import partial
 
 from shoplib.buying.board_words import boards_told
+from shoplib.buying.held_back import held_back
 from shoplib.buying.laid import LaidJob, LaidOut, LaidSheet
 from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.piece_sizes import PieceSizes
@@ -214,6 +215,7 @@ def lifts_told(found: LaidOut) -> Iterator[str]:
 
 
 def _waits(found: LaidOut) -> Iterator[str]:
+    """What is laid out by planned sizes; and of sheets that serve several stages what is not cut with the first."""
     waiting = sorted({one.stage for one in found.cabinet.waiting if one.stage != CASE})
     if waiting:
         stages = and_list(in_short(f"stage {stage}" for stage in waiting))
@@ -221,6 +223,8 @@ def _waits(found: LaidOut) -> Iterator[str]:
             f"The parts of {stages} are laid out by planned sizes. Measure the case when it stands, write what you "
             "read into the project, and lay out again before you cut them."
         )
+    for name, sentences in held_back(found).items():
+        yield from (f"{name}: {sentence}" for sentence in sentences if " step" in sentence)
 
 
 def _size(length: int, width: int, style: Style) -> str:

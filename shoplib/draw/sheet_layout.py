@@ -2,11 +2,11 @@
 
 from collections.abc import Iterator, Sequence
 
+from shoplib.buying.held_back import held_back
 from shoplib.buying.laid import LaidOut, LaidSheet, Piece
 from shoplib.buying.numbering import numbered_steps
 from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.thickness import rough_words
-from shoplib.buying.waiting import not_before
 from shoplib.draw.chains import unit_note
 from shoplib.draw.look import fill_of
 from shoplib.draw.scene import Chain, EdgeText, Item, Label, Line, Scene, Shape, Tag
@@ -31,12 +31,10 @@ _NARROW = 6
 
 def sheet_scenes(found: LaidOut) -> Iterator[tuple[LaidSheet, Scene]]:
     """All sheets in the order in which they are cut, each with the numbers of its steps, and what must come first."""
-    style, steps = found.cabinet.style, numbered_steps(found)
+    style, steps, waiting = found.cabinet.style, numbered_steps(found), held_back(found)
     for sheet in found.sheets:
-        scene, first = sheet_layout(sheet, style, steps[sheet.name]), not_before(sheet.stages, found.cabinet)
-        planned = any(one.stage in sheet.stages for one in found.cabinet.waiting)
-        alarm = f"Do not cut this before {first}{': its parts have planned sizes' if planned else ''}."
-        yield sheet, scene.with_alarms((alarm,)) if first else scene
+        scene, alarms = sheet_layout(sheet, style, steps[sheet.name]), waiting[sheet.name]
+        yield sheet, scene.with_alarms(alarms) if alarms else scene
 
 
 def sheet_layout(sheet: LaidSheet, style: Style, steps: Sequence[tuple[int, Step]] = ()) -> Scene:

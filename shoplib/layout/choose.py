@@ -115,7 +115,7 @@ def best_for(
             break
         finalists.append(weighed(job, found[n], wish, least))
     if wanted is None:
-        best = best_of(finalists, attrgetter("shop"), wish)
+        best = best_of(_in_turn(job, finalists, _as_sawn), attrgetter("shop"), wish)
         return replace(together(job, best), among=len(ranked))
     able = list(finalists)
     for n, choice in [*zip(numbers, finalists, strict=False)][:CUT_OTHERWISE]:
@@ -123,7 +123,7 @@ def best_for(
         plain = Choice(wish, found[n], cuts, shop_cost(job, found[n].sheets, cuts, least), least)
         for one in dict.fromkeys((choice, plain)):
             able += _cut_otherwise(job, one) if clock() < until else ()
-    chosen = _wanted_most(wanted, able, lambda: clock() > until)
+    chosen = _wanted_most(wanted, _in_turn(job, able, _as_sawn), lambda: clock() > until)
     return replace(_if_no_worse(wanted, chosen, together(job, chosen)), among=len(ranked))
 
 
@@ -133,6 +133,10 @@ def _promises(wish: Wish | None, job: Job, layout: Layout) -> int:
         return -largest_room(job, layout)[0]
     sides = ({(one.at[axis], one.at[axis + 2]) for one in laid.placed} for laid in layout.sheets for axis in (0, 1))
     return sum(map(len, sides))
+
+
+def _as_sawn(choice: Choice) -> tuple[tuple[Laid, ...], tuple[Sawn, ...]]:
+    return choice.layout.sheets, choice.sheets
 
 
 def _rank(choice: Choice) -> tuple[int, ...]:
@@ -190,7 +194,16 @@ def weighed(job: Job, layout: Layout, wish: Wish | None = None, least: Least = L
 def _ways(job: Job, laid: Laid, wish: Wish | None, least: Least) -> list[tuple[Laid, Sawn]]:
     """The ways to lay the parts of one sheet that are tried, with their cuts."""
     tidy = (tidied(job, laid, wish, least, at_once) for at_once in (True, False))
-    return [(one, sawn(job, one, wish, least)) for one in dict.fromkeys((*tidy, laid, *own_strips(job, laid)))]
+    ways = [(one, sawn(job, one, wish, least)) for one in dict.fromkeys((*tidy, laid, *own_strips(job, laid)))]
+    return _in_turn(job, ways, lambda way: (way[:1], way[1:]))
+
+
+def _in_turn(job: Job, ways: list, sheets_and_cuts: Callable) -> list:
+    """Of ways to lay and cut those in which the fewest parts get a size before their turn."""
+    if len({part.turn for part in job.parts}) < 2:
+        return ways
+    early = [sum(len(step.too_early) for step in cut_order(job, *sheets_and_cuts(way))) for way in ways]
+    return [way for way, count in zip(ways, early, strict=True) if count == min(early)]
 
 
 def together(job: Job, choice: Choice) -> Choice:

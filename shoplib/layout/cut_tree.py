@@ -206,7 +206,7 @@ def _in_stages(tree: Slab, job: Job, usual: Counter, parted: bool, laid: Laid) -
         below = []
         for slab in level:
             if slab.cut:
-                for piece, off, left in _splits(slab, job, usual, parted and slab is tree):
+                for piece, off, left in _splits(slab, job, usual, parted and slab is tree, laid):
                     at, kept = within(slab.at, slab.axis, *piece), within(slab.at, slab.axis, *off)
                     rest = None if left is None else within(slab.at, slab.axis, *left)
                     done = tuple(places[made] for made in (kept, rest) if made in places)
@@ -215,44 +215,59 @@ def _in_stages(tree: Slab, job: Job, usual: Counter, parted: bool, laid: Laid) -
         level = below
 
 
-def _splits(slab: Slab, job: Job, usual: Counter, parted: bool) -> Iterator[_Split]:
+def _splits(slab: Slab, job: Job, usual: Counter, parted: bool, laid: Laid) -> Iterator[_Split]:
     """The cuts across one piece, in their order."""
     low, high = span(slab.at, slab.axis)
     spans, kerf = [span(part.at, slab.axis) for part in slab.wanted], job.kerf
 
-    def one_by_one(low: int, high: int, spans: list[_Span]) -> Iterator[_Split]:
-        return _one_by_one(low, high, spans, kerf, _left_over(low, high, spans, job, usual, slab.axis))
+    def one_by_one(low: int, high: int, slabs: Sequence[Slab]) -> Iterator[_Split]:
+        spans, waits = [span(part.at, slab.axis) for part in slabs], _first_that_waits(slabs, job, laid)
+        return _one_by_one(low, high, spans, kerf, _left_over(low, high, spans, job, usual, slab.axis, waits))
 
     ends = [n for n, (_, end) in enumerate(spans, start=1) if end < high] if parted else []
     first = min(ends, key=lambda n: max(spans[n - 1][1] - low, high - spans[n - 1][1] - kerf), default=0)
     if not first:
-        yield from one_by_one(low, high, spans)
+        yield from one_by_one(low, high, slab.wanted)
         return
     end = spans[first - 1][1]
     rest = (end + kerf, high) if end + kerf < high else None
     yield (low, high), (low, end), rest
-    yield from one_by_one(low, end, spans[:first])
+    yield from one_by_one(low, end, slab.wanted[:first])
     if spans[first:]:
-        yield from one_by_one(end + kerf, high, spans[first:])
+        yield from one_by_one(end + kerf, high, slab.wanted[first:])
 
 
 def _left_over(
-    low: int, high: int, spans: Sequence[_Span], job: Job, usual: Counter, axis: int
+    low: int, high: int, spans: Sequence[_Span], job: Job, usual: Counter, axis: int, waits: int
 ) -> tuple[int, int]:
     """So many slabs are taken off from the low end, and those from the second number on from the high end.
 
     What remains between them is the widest place that nothing comes out of, so that it takes what blade and sheet are
     off. Where slabs fill the piece, it is the one whose size the fewest other parts of the job have: parts that are
-    left to size are equal to each other at least, and none that must match them is cut elsewhere.
+    left to size are equal to each other at least, and none that must match them is cut elsewhere. Slabs before `waits`
+    hold parts that are cut before those of the last ones, so that they come off first, from the low end.
     """
     beside = [spans[0][0] - low, *(b[0] - a[1] - job.kerf for a, b in pairwise(spans)), high - spans[-1][1]]
     if any(beside):
-        widest = max(range(len(beside)), key=lambda n: (beside[n], n))
+        behind = waits if any(beside[waits:]) else 0
+        widest = max(range(behind, len(beside)), key=lambda n: (beside[n], n))
         return widest, widest
     sizes = [end - start for start, end in spans]
     in_job = Counter(size for part in job.parts for size in (part.length, part.width) for _ in range(part.count))
-    rarest = min(range(len(spans)), key=lambda n: (usual[axis, sizes[n]], in_job[sizes[n]], -n))
+    rarest = min(range(waits, len(spans)), key=lambda n: (usual[axis, sizes[n]], in_job[sizes[n]], -n))
     return rarest, rarest + 1
+
+
+def _first_that_waits(slabs: Sequence[Slab], job: Job, laid: Laid) -> int:
+    """Where the slabs begin of which all is cut in the last turn; 0 where one cut before that lies behind them."""
+    turns = [_turn(slab, job, laid) for slab in slabs]
+    first = max((n for n, turn in enumerate(turns, start=1) if turn < max(turns)), default=0)
+    return first if first < len(slabs) else 0
+
+
+def _turn(slab: Slab, job: Job, laid: Laid) -> int:
+    """The turn at the saw in which a piece is first wanted."""
+    return min(job.parts[part].turn for part in _made_of(slab, laid) if part != KEPT)
 
 
 def _one_by_one(
@@ -303,10 +318,10 @@ def _settle(slab: Slab, into: Rect, job: Job, laid: Laid, moved: dict[int, Rect]
 
 
 def _in_order(slab: Slab, job: Job, laid: Laid) -> list[Slab]:
-    """What parts come out of, wide pieces first and equal ones side by side."""
+    """What parts come out of: what is cut first, of that wide pieces first, and equal ones side by side."""
 
     def key(part: Slab) -> tuple:
-        return -_cut_down_to(part, job), -part.at[slab.axis + 2], _made_of(part, laid)
+        return _turn(part, job, laid), -_cut_down_to(part, job), -part.at[slab.axis + 2], _made_of(part, laid)
 
     return sorted(slab.wanted, key=key)
 

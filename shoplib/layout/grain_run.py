@@ -31,8 +31,8 @@ def joined(job: Job, runs: Sequence[Run]) -> Job:
 
     >>> left, right, rail = Part("left front", 400, 150), Part("right front", 300, 150), Part("rail", 700, 60)
     >>> joined(Job((left, right, rail), (), kerf=3), [Run((0, 1), name="fronts")]).parts
-    (Part(name='rail', length=700, width=60, count=1, may_turn=False), \
-Part(name='fronts', length=703, width=150, count=1, may_turn=False))
+    (Part(name='rail', length=700, width=60, count=1, may_turn=False, turn=0), \
+Part(name='fronts', length=703, width=150, count=1, may_turn=False, turn=0))
     """
     left = _left_over(job, runs)
     alone = tuple(replace(job.parts[index], count=count) for index, count in left.items())
@@ -99,7 +99,9 @@ def comes_out(job: Job, run: Run) -> bool:
 
 
 def _as_one(job: Job, run: Run) -> Part:
-    return Part(run.name, *size_of(job, run), may_turn=all(job.parts[index].may_turn for index in run.parts))
+    parts = [job.parts[index] for index in run.parts]
+    may_turn, turn = all(part.may_turn for part in parts), min(part.turn for part in parts)
+    return Part(run.name, *size_of(job, run), may_turn=may_turn, turn=turn)
 
 
 def _members(job: Job, run: Run, whole: Placed) -> list[Placed]:

@@ -57,7 +57,7 @@ def room_beside(sheet: Rect, parts: Iterable[Rect], kerf: int, least: Least, ove
         grown = Rect(part.x - kerf, part.y - kerf, part.w + 2 * kerf, part.h + 2 * kerf)
         free, cut = [room for room in free if not _meet(room, grown)], [room for room in free if _meet(room, grown)]
         for new in sorted({new for room in cut for new in _beside(room, grown)}, key=attrgetter("area"), reverse=True):
-            if least.keeps(new) and new.area > over and not any(_within(new, other) for other in free):
+            if least.keeps(new) and new.area > over and not any(other.holds(new) for other in free):
                 free.append(new)
     return tuple(sorted(free, key=lambda room: (-room.area, room)))
 
@@ -81,12 +81,3 @@ def _beside(room: Rect, part: Rect) -> Iterator[Rect]:
         yield Rect(room.x, room.y, room.w, part.y - room.y)
     if part.y + part.h < room.y + room.h:
         yield Rect(room.x, part.y + part.h, room.w, room.y + room.h - part.y - part.h)
-
-
-def _within(inner: Rect, outer: Rect) -> bool:
-    return (
-        outer.x <= inner.x
-        and outer.y <= inner.y
-        and inner.x + inner.w <= outer.x + outer.w
-        and inner.y + inner.h <= outer.y + outer.h
-    )

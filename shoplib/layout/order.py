@@ -1,7 +1,8 @@
 """All cuts of a job as one numbered order: fence or stop is set, and all that wants this setting is cut.
 
 A cut waits for the piece that it is made in, and for others of the same setting where that spares one (`set_once`). Of
-settings that need not come again heavy pieces and trims come first, then earlier stages and wide cuts.
+settings that need not come again heavy pieces and trims come first, then earlier stages and wide cuts. Where parts are
+cut in several turns, all that no part of the first one needs waits, even if a setting has to be made again for it.
 """
 
 from collections import Counter
@@ -40,7 +41,9 @@ class Step:
     `set_by`: fence, stop or line; `edge` is how long the cuts are. `short`: they run along the grain of a piece too
     short for the fence. `skim` is what the last one takes off where that is less than the blade is thick, else 0.
     `again`: the same was set before, and cuts in between made this piece; `gauge` are parts, counted in the job, that
-    were cut to this size then. `to_size` are those whose size is only what remains, so that it is measured.
+    were cut to this size then and are finished, so that one of them lies there. `to_size` are those whose size is only
+    what remains, so that it is measured. `turn`: the turn at the saw (`Part.turn`); `too_early` are parts of a later
+    one that get a size in it all the same.
     """
 
     number: int
@@ -60,6 +63,8 @@ class Step:
     again: bool = False
     gauge: tuple[int, ...] = ()
     to_size: tuple[int, ...] = ()
+    turn: int = 0
+    too_early: tuple[int, ...] = ()
 
     @property
     def done(self) -> tuple[int, ...]:
@@ -73,6 +78,9 @@ SCRAP = "scrap"
 
 _Setting = tuple[bool, SetBy, int]
 """Whether it trims, what it is set by, and how far from the blade: rip and crosscut at one distance may share it."""
+
+_Key = tuple[int, Rect]
+"""A sheet, and the piece on it that a cut is made in."""
 
 _Ready = dict[tuple[int, Rect], SawCut]
 """Cuts by sheet and by the piece that each is made in."""
@@ -165,30 +173,44 @@ class _Saw:
         self.pieces = [0] * len(sheets)
         self.seen: set[_Setting] = set()
         self.sized: dict[int, dict[int, None]] = {}
+        self.finished: set[int] = set()
+        self.gauges: dict[int, dict[int, None]] = {}
         self.earlier: dict[int, dict[int, None]] = {}
         self.marks: dict[tuple[int, Rect], str] = {}
         for n, laid in enumerate(sheets):
             stock = job.stock[laid.stock]
             self.marks[n, Rect(0, 0, stock.length, stock.width)] = self.called[n]
         self.ready: _Ready = {key: cut for key, cut in self.cuts.items() if key in self.marks}
+        self.turns = {key: self._turn(key) for key in self.cuts}
 
     def steps(self) -> Iterator[Step]:
         number = 0
-        for setting, chosen in enumerate(self._settings(), start=1):
+        settings = [(turn, chosen) for turn in sorted(set(self.turns.values())) for chosen in self._settings(turn)]
+        for setting, (turn, chosen) in enumerate(settings, start=1):
             self.earlier = {size: dict(parts) for size, parts in self.sized.items()}
-            while mine := [key for key, cut in self.ready.items() if self._setting(cut) == chosen]:
+            self.gauges = {size: {part: None for part in parts if part in self.finished}
+                           for size, parts in self.sized.items()}
+            while mine := [key for key, cut in self.ready.items()
+                           if self.turns[key] == turn and self._setting(cut) == chosen]:
                 for sheet, at in sorted(mine):
                     number += 1
                     yield self._step(number, setting, sheet, at)
             self.seen.add(chosen)
 
+    def _turn(self, key: _Key) -> int:
+        """The turn in which a cut is made: the first one of all parts that lie in its piece."""
+        sheet, at = key
+        of = self.job.parts
+        last = max(part.turn for part in of)
+        return min((of[one.part].turn for one in self.placed[sheet] if at.holds(one.at)), default=last)
+
     def _setting(self, cut: SawCut) -> _Setting:
         return cut.kind != "trim", set_by(self.job, cut), cut.fence
 
-    def _settings(self) -> list[_Setting]:
-        """The settings in their order."""
-        keys = list(self.cuts)
-        cuts = list(self.cuts.values())
+    def _settings(self, turn: int) -> list[_Setting]:
+        """The settings of one turn in their order."""
+        keys = [key for key in self.cuts if self.turns[key] == turn]
+        cuts = [self.cuts[key] for key in keys]
         made_by = {
             (sheet, piece): n for n, (sheet, at) in enumerate(keys)
             for piece in (self.cuts[sheet, at].off, self.cuts[sheet, at].left) if piece
@@ -201,7 +223,7 @@ class _Saw:
         return set_once([self._setting(cut) for cut in cuts], [made_by.get(key) for key in keys], rank)
 
     def _step(self, number: int, setting: int, sheet: int, at: Rect) -> Step:
-        first = self.ready[sheet, at]
+        first, turn = self.ready[sheet, at], self.turns[sheet, at]
         piece, cuts, off = Piece(self.marks[sheet, at], at), [], []
         rest = piece.mark if piece.mark.startswith("rest") else f"rest of {piece.mark}"
         while True:
@@ -213,14 +235,20 @@ class _Saw:
             following = self.ready.get((sheet, at))
             if following is None or (following.kind, self._setting(following)) != (cut.kind, self._setting(first)):
                 break
+            if self.turns[sheet, at] != turn:
+                break
             if skims(self.job, following):  # a step of its own says what it takes off
                 break
-        again, gauge = self._again(first, self._sized(sheet, cuts))
-        return Step(
+        sized, to_size = self._sized(sheet, cuts), self._to_size(sheet, cut)
+        again, gauge = self._again(first, sized)
+        too_early = tuple(part for part in dict.fromkeys((*sized, *to_size)) if self.job.parts[part].turn > turn)
+        made = Step(
             number, setting, first.kind, first.fence, sheet, piece, tuple(cuts), tuple(off), left,
             self._heavy(first.piece), set_by(self.job, first), edge(first), short(self.job, first),
-            skims(self.job, cut), again, gauge, self._to_size(sheet, cut),
+            skims(self.job, cut), again, gauge, to_size, turn, too_early,
         )  # fmt: skip
+        self.finished.update(set(made.done) - set(to_size))
+        return made
 
     def _again(self, cut: SawCut, sized: tuple[int, ...]) -> tuple[bool, tuple[int, ...]]:
         """Whether this was set before, or something else for equal parts, and what was cut to this size then."""
@@ -228,9 +256,9 @@ class _Saw:
             return False, ()
         earlier = self.earlier.get(cut.fence, {})
         self.sized.setdefault(cut.fence, {}).update(dict.fromkeys(sized))
-        alike = tuple(part for part in sized if part in earlier)
-        if alike or self._setting(cut) in self.seen:
-            return True, alike or tuple(earlier)
+        if self._setting(cut) in self.seen or any(part in earlier for part in sized):
+            whole = self.gauges.get(cut.fence, {})  # a strip that waits to be cut further is no gauge
+            return True, tuple(part for part in sized if part in whole) or tuple(whole)
         return False, ()
 
     def _sized(self, sheet: int, cuts: Sequence[SawCut]) -> tuple[int, ...]:

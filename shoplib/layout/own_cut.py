@@ -7,7 +7,7 @@ error.
 
 from itertools import pairwise
 
-from shoplib.layout.pieces import Job, Rect
+from shoplib.layout.pieces import Job
 from shoplib.layout.slabs import KEPT, Item, Slab, span, within
 
 
@@ -64,7 +64,7 @@ def _with_a_blade(items: tuple[Item, ...], slab: Slab, axis: int, kerf: int) -> 
     end = span(slab.at, axis)[1]
     made = []
     for item in items:
-        ends = span(item.made, axis)[1] == end and _within(item.made, slab.at)
+        ends = span(item.made, axis)[1] == end and slab.at.holds(item.made)
         if item.place == KEPT and span(item.at, axis)[0] == end + kerf:
             low, high = span(item.at, axis)
             item = Item(within(item.at, axis, low + kerf, high), KEPT)
@@ -72,9 +72,3 @@ def _with_a_blade(items: tuple[Item, ...], slab: Slab, axis: int, kerf: int) -> 
             item = Item(item.at._replace(**{"wh"[axis]: item.made[axis + 2] + kerf}), item.place, item.made)
         made.append(item)
     return tuple(made)
-
-
-def _within(inner: Rect, outer: Rect) -> bool:
-    return all(
-        span(outer, axis)[0] <= span(inner, axis)[0] and span(inner, axis)[1] <= span(outer, axis)[1] for axis in (0, 1)
-    )

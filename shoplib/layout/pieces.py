@@ -29,12 +29,22 @@ class Rect(NamedTuple):
         """
         return self.w * self.h
 
+    def holds(self, other: "Rect") -> bool:
+        """Whether the other lies in this one, or is as large.
+
+        >>> Rect(0, 0, 30, 20).holds(Rect(10, 0, 20, 20)), Rect(0, 0, 30, 20).holds(Rect(10, 5, 20, 20))
+        (True, False)
+        """
+        along = self.x <= other.x and other.x + other.w <= self.x + self.w
+        return along and self.y <= other.y and other.y + other.h <= self.y + self.h
+
 
 @dataclass(frozen=True, slots=True)
 class Part:
     """A kind of part as it leaves the saw: `count` equal ones, `length` along the grain, lengths in ticks.
 
-    `may_turn`: it may lie across the grain of the sheet as well.
+    `may_turn`: it may lie across the grain of the sheet as well. `turn` is the turn at the saw in which it is cut: what
+    has a greater number waits until all with a smaller one are done.
     """
 
     name: str
@@ -42,6 +52,7 @@ class Part:
     width: int
     count: int = 1
     may_turn: bool = False
+    turn: int = 0
 
     def fits(self, stock: "Stock") -> bool:
         """Whether it comes out of the stock at all, the edges trimmed.

@@ -17,7 +17,10 @@ from shoplib.lessons.large_type import sized
 from shoplib.lessons.worked import unbroken
 from shoplib.model.cabinet import solve
 
-SHOWN = ("step", "setting", "piece", "cut", "set_by", "fence", "cuts", "comes_off", "is_left", "mind", "lift")
+SHOWN = (
+    "step", "setting", "piece", "cut", "set_by", "fence", "cuts", "comes_off", "is_left", "mind",
+    "not_before", "lift",
+)  # fmt: skip
 """Of the columns of cut_order.csv those that stand on the page."""
 
 PICTURE = (620.0, 460.0)

@@ -186,3 +186,25 @@ def test_no_crosscut_along_a_grain_stands_at_the_fence(name):
             if step.kind == "rip" and job.job.grained:
                 assert step.short == (step.edge < job.job.shortest)
                 assert not (step.short and step.set_by == "fence")
+
+
+@EACH
+def test_a_gauge_is_a_part_that_is_finished_by_then(name):
+    """What is still to be cut to its other size does not lie there; common practice, no source."""
+    for job in laid(name).jobs:
+        for step in job.steps:
+            before = {part for other in job.steps if other.setting < step.setting for part in other.done}
+            assert set(step.gauge) <= before
+
+
+def test_each_row_that_waits_says_for_what_where_one_sheet_serves_several_stages():
+    """By the boards that it finishes: box bottoms lie on the sheet of the back, fronts on that of the boxes."""
+    stages = {board.name: board.stage for board in laid("small_parts_wall_case").cabinet.boards}
+    first = {1: "", 2: "the case stands and is measured", 3: "the boxes hang and the openings are measured again"}
+    table = rows("small_parts_wall_case")
+    for row in table:
+        made = {stages[part] for part in row["finishes"].split("; ") if part}
+        assert row["not_before"] == first[int(row["stage"])]
+        assert made <= {int(row["stage"])} or "and wait" in row["mind"]
+    assert {row["sheet"] for row in table if row["stage"] == "2"} == {"thin sheet", "box sheet"}
+    assert [row["stage"] for row in table] == sorted(row["stage"] for row in table)

@@ -158,3 +158,20 @@ def test_a_piece_that_pivots_on_the_fence_says_so():
     told = ["it pivots" in row["mind"] for row in at_fence]
     assert told == [Decimal(row["piece_width_mm"]) > 2 * Decimal(row["piece_length_mm"]) for row in at_fence]
     assert any(told) and not all(told)
+
+
+def test_dadoes_that_stops_have_made_are_no_cuts_again():
+    """Each dado of the case of small parts is cut once: 6 + 6 in dividers, 2 + 2 in sides, 2 + 4 in bottom and top."""
+    told = joint_rows("small_parts_wall_case")
+    assert sum(int(row["cuts"]) for row in told if row["cut"] == "dado") == 22
+    checks = [row for row in told if row["cut"] == "check"]
+    assert len(checks) == 2 and {row["cuts"] for row in checks} == {"0"}
+    assert all(row["mind"].startswith("cut already") and "the stops differ by" in row["mind"] for row in checks)
+
+
+def test_no_offcut_has_a_jointed_edge_for_the_fence():
+    """Its jointed edge went with the strip that was ripped off it; on a rough one a board kicks back."""
+    saws = [row for row in rows_of(read_project(project_path("wheel_wall_drawers")))[1] if row["cut"] in SAW]
+    on_offcuts = [row["mind"] for row in saws if "offcut" in row["piece"] and "edge along the fence" in row["mind"]]
+    assert not any("its jointed edge" in mind for mind in on_offcuts)
+    assert any("joint its sawn edge first" in row["mind"] for row in saws)

@@ -9,6 +9,7 @@ from itertools import pairwise
 
 import pytest
 
+from shoplib.buying.numbering import turns
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.sheets_file import sheets_text
 from tests.buying.laid import NAMES, laid
@@ -138,10 +139,10 @@ def test_the_cuts_can_be_made_in_their_order_and_leave_parts_and_offcuts(name):
 def test_steps_and_settings_are_numbered_on(name):
     """Between the stages stand the joint cuts of cut_order.csv, which have numbers too."""
     order = read(name)["order"]
-    stages = {sheet["name"]: sheet["stages"][0] for sheet in read(name)["sheets"]}
+    stages = {turn.steps + step.number: turn.number for turn in turns(laid(name)) for step in turn.cuts}
     assert order[0]["step"] == order[0]["setting"] == 1
     for one, other in pairwise(order):
-        if stages[one["sheet"]] == stages[other["sheet"]]:
+        if stages[one["step"]] == stages[other["step"]]:
             assert other["step"] - one["step"] == 1 and other["setting"] - one["setting"] in (0, 1)
         else:
             assert other["step"] > one["step"] and other["setting"] > one["setting"]

@@ -11,6 +11,7 @@ from xml.etree import ElementTree as ET
 import pytest
 
 from shoplib.buying.laid_out import laid_out
+from shoplib.buying.numbering import numbered_steps
 from shoplib.documents.cut_order_file import cut_order_csv
 from shoplib.documents.fitted import fitted
 from shoplib.documents.sheets_file import sheets_text
@@ -276,11 +277,28 @@ def test_a_number_touches_its_cut_where_words_lie_close_above_all_of_it():
 
 def test_a_later_stage_is_not_cut_before_the_case_is_measured():
     for sheet, scene in scenes("under_bench_case"):
-        waits = 1 not in sheet.stages
-        assert scene.alarms == (
-            ("Do not cut this before the case stands and is measured: its parts have planned sizes.",) if waits else ()
-        )
+        first = {1: "", 2: "the case stands and is measured", 3: "the boxes hang and the openings are measured again"}
+        waits = first[min(sheet.stages)]
+        assert scene.alarms == ((f"Do not cut this before {waits}: its parts have planned sizes.",) if waits else ())
     assert {1 in sheet.stages for sheet, _ in scenes("under_bench_case")} == {True, False}
+
+
+def test_of_a_sheet_that_serves_several_stages_the_cuts_that_wait_are_told_by_their_numbers():
+    """The bottoms of the boxes lie beside the back of the case, the fronts beside the boxes."""
+    told = {sheet.name: (sheet, scene.alarms) for sheet, scene in scenes("small_parts_wall_case")}
+    numbered = numbered_steps(laid("small_parts_wall_case"))
+    for name, stage, first in (
+        ("thin sheet 1", 2, "the case stands and is measured"),
+        ("box sheet 1", 3, "the boxes hang and the openings are measured again"),
+    ):
+        sheet, alarms = told[name]
+        mine = [number for number, step in numbered[name] if step.turn == stage]
+        letters = {piece.letter for piece in sheet.pieces if piece.board.stage == stage}
+        [alarm] = [alarm for alarm in alarms if alarm.startswith("Do not make")]
+        assert alarm.startswith(f"Do not make steps {mine[0]} to {mine[-1]}, which cut ")
+        assert alarm.endswith(f", before {first}: these have planned sizes.")
+        assert set(re.findall(r"\b[A-Z]\b", alarm)) == letters
+    assert told["case sheet 1"][1] == ()
 
 
 @EACH

@@ -1,15 +1,17 @@
 """The cut order replayed: whoever follows it finds every piece that a step asks for, and ends with all the parts."""
 
 from collections import Counter
+from dataclasses import replace
 from itertools import groupby
 from random import Random
 
 import pytest
 
+from shoplib.layout.choose import best_for
 from shoplib.layout.cut_tree import sawn, tidied
 from shoplib.layout.offcuts import Least
 from shoplib.layout.order import cut_order, set_ups, told
-from shoplib.layout.pieces import Job, Laid, Part, Placed, Rect, Stock
+from shoplib.layout.pieces import Job, Laid, Layout, Part, Placed, Rect, Stock
 from shoplib.layout.shop_cost import WISHES
 from tests.layout.cut_up import cut_up
 
@@ -142,3 +144,32 @@ def test_a_tidy_job_of_two_stages_sets_each_fence_once(count):
             assert set_ups(steps)[1] == len(keys)
             judged_so += 1
     assert judged_so > 5
+
+
+def test_what_waits_is_cut_after_all_else_and_stays_in_one_piece_till_then():
+    """By hand: two bottoms lie below a back. The back's strip is ripped off first, and the rest waits whole.
+
+    Bottoms and back are 40 long: the stop is set again for the bottoms, for in between the case is built.
+    """
+    bottom, back = Part("bottom", 40, 20, 2, turn=2), Part("back", 40, 30, turn=1)
+    job = Job((bottom, back), (Stock("sheet", 90, 60, cost=1),), kerf=2)
+    places = [Placed(0, Rect(0, 0, 40, 20)), Placed(0, Rect(42, 0, 40, 20)), Placed(1, Rect(0, 22, 40, 30))]
+    choice = best_for(None, job, [Layout((Laid(0, tuple(places)),), 1, 1)])
+    steps = cut_order(job, choice.layout.sheets, choice.sheets)
+    assert [(step.turn, step.kind, step.fence, step.again) for step in steps] == [
+        (1, "rip", 30, False), (1, "crosscut", 40, False), (2, "rip", 20, False), (2, "crosscut", 40, True),
+    ]  # fmt: skip
+    assert [step.done for step in steps] == [(), (1,), (), (0, 0)]
+    assert [step.too_early for step in steps] == [()] * 4 and steps[-1].gauge == (1,)
+    at_once = replace(job, parts=(replace(bottom, turn=1), back))
+    steps = cut_order(at_once, choice.layout.sheets, choice.sheets)
+    assert {step.turn for step in steps} == {1} and not any(step.again for step in steps)
+
+
+def test_what_must_be_cut_too_early_is_told():
+    """A strip of a back and a bottom, equally wide: it is ripped for the back, and the bottom gets its width too."""
+    job = Job((Part("back", 40, 30, turn=1), Part("bottom", 20, 30, turn=2)), (Stock("sheet", 90, 60),), kerf=2)
+    laid = Laid(0, (Placed(0, Rect(0, 0, 40, 30)), Placed(1, Rect(42, 0, 20, 30))))
+    steps = cut_order(job, [laid], [sawn(job, laid, "fewest rips", ANY)])
+    assert (steps[0].kind, steps[0].turn, steps[0].too_early) == ("rip", 1, (1,))
+    assert [step.too_early for step in steps[1:]] == [()] * (len(steps) - 1)

@@ -4,14 +4,15 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import islice
 
-from shoplib.buying.laid import LaidJob, LaidOut
+from shoplib.buying.held_back import stages_of
+from shoplib.buying.laid import LaidOut
 from shoplib.buying.numbering import Turn, turns
-from shoplib.buying.waiting import not_before
 from shoplib.documents.cut_order_file import COLUMNS, TWO, order_rows
 from shoplib.documents.fitted import Room, words_height
 from shoplib.documents.paper import Paper
 from shoplib.draw.scene import Scene
 from shoplib.draw.sheet_layout import sheet_scenes
+from shoplib.model.solved import Cabinet
 from shoplib.printed.told.solid_wood import rough_boards, solid_sheets
 from shoplib.printed.told.stopped_cuts import stopped_cautions
 from shoplib.printed.typeset.blocks import (
@@ -83,10 +84,10 @@ def sheet_pages(found: LaidOut | None, paper: Paper, refused: str = "") -> list[
              for number, (sheet, scene) in enumerate(sheet_scenes(found))}
     rows = order_rows(found)
     for turn in turns(found):
-        blocks.append(Heading(_job_title(turn.job), 2))
-        if rough_boards((board for boards in turn.job.ask.boards for board in boards), found.cabinet):
+        blocks.append(Heading(_turn_title(turn, found.cabinet), 2))
+        if turn.first and rough_boards((board for boards in turn.job.ask.boards for board in boards), found.cabinet):
             blocks.append(Words(_ROAD, grave=True))
-        blocks += [block for sheet in turn.job.sheets for block in drawn[sheet.name]]
+        blocks += [block for sheet in turn.job.sheets if turn.first for block in drawn[sheet.name]]
         blocks += _order(turn, found, rows)
     return blocks
 
@@ -124,19 +125,24 @@ def _scale(scene: Scene, room: Room) -> float:
     return min((room[0] - _SIZES) / scene.size[0], (room[1] - _SIZES) / scene.size[1])
 
 
-def _job_title(job: LaidJob) -> str:
-    stages = job.ask.stages
+def _turn_title(turn: Turn, cabinet: Cabinet) -> str:
+    """The sheet with its stages; of cuts that waited for others of the same sheet their own stage alone."""
+    ask = turn.job.ask
+    stages = ask.stages if turn.first else stages_of(turn.number, ask, cabinet)
     called = and_list(in_short(f"stage {stage}" for stage in stages))
-    return f"{job.ask.sheet.name}, {called}: {and_list([STAGES[stage] for stage in stages])}"
+    drawn = "" if turn.first else ", as drawn with what was cut before"
+    return f"{ask.sheet.name}, {called}: {and_list([STAGES[stage] for stage in stages])}{drawn}"
 
 
 def _order(turn: Turn, found: LaidOut, rows: Iterator[list[str]]) -> Iterator[Block]:
     """The tables of one turn; its rows are the next ones."""
-    saw = tuple(_saw_row(_named(cells)) for cells in islice(rows, len(turn.job.steps)))
+    cells = [_named(cells) for cells in islice(rows, len(turn.cuts))]
+    shared = len({step.turn for step in turn.job.steps}) > 1
+    saw = tuple(_saw_row(row, shared) for row in cells)
     joints = tuple(_joint_row(_named(cells)) for cells in islice(rows, turn.joints))
     if saw:
-        first = not_before(turn.job.ask.stages, found.cabinet)
-        of = and_list(in_short(sheet.name for sheet in turn.job.sheets))
+        first = cells[0]["not_before"]
+        of = and_list(in_short(turn.job.sheets[step.sheet].name for step in turn.cuts))
         yield Heading(f"The cuts of {of} in their order{f', not before {first}' if first else ''}", 3)
         yield _table(HEAD, saw, (3, 8, 9))
     if joints:
@@ -169,8 +175,10 @@ def _named(cells: list[str]) -> dict[str, str]:
     return dict(zip(COLUMNS, cells, strict=True))
 
 
-def _saw_row(row: dict[str, str]) -> tuple[str, ...]:
-    mind = "; ".join(filter(None, [row["mind"], row["then"], TWO if row["lift"] == TWO else ""]))
+def _saw_row(row: dict[str, str], shared: bool) -> tuple[str, ...]:
+    """Where the sheet is `shared` by stages that are cut at unlike times, each row says what it waits for."""
+    first = f"not before {row['not_before']}" if shared and row["not_before"] else ""
+    mind = "; ".join(filter(None, [first, row["mind"], row["then"], TWO if row["lift"] == TWO else ""]))
     return (
         SQUARE, row["step"], row["setting"], f"{row['piece']}, {row['piece_length']} x {row['piece_width']}",
         row["cut"], row["set_by"], row["fence"], row["cuts"], row["comes_off"], row["is_left"], mind,
