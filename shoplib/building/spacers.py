@@ -1,11 +1,13 @@
 """The spacers of a project: blocks of wood that slides rest on, and thin ones that keep the gaps between fronts."""
 
+from collections import Counter
 from dataclasses import dataclass
 
 from shoplib.building.datum import datum
 from shoplib.building.gaps import open_gaps
 from shoplib.building.riding import heights, riding
-from shoplib.model.solved import Cabinet
+from shoplib.measure import to_step
+from shoplib.model.solved import Cabinet, Gap
 from shoplib.words.naming import and_list, in_short
 
 
@@ -52,18 +54,46 @@ def gap_spacers(cabinet: Cabinet) -> tuple[Spacer, ...]:
     """What stands in the gaps about fronts while they are screwed on, each thickness once.
 
     As many as one front needs at once, two at least: two under it and one at each side (common practice, no source).
+    Gaps that come to the same step of the project take one spacer, of that step where they are not all alike: after
+    measuring they differ by less than is cut. Where one kind of gap takes several spacers, each but the most used one
+    says which.
 
     >>> gap_spacers(Cabinet("no boards", (), {}))
     ()
     """
-    found: dict[int, dict[str, None]] = {}
-    about: dict[tuple[int, str], int] = {}
+    alike: dict[int, list[Gap]] = {}
     for gap in open_gaps(cabinet):
-        if gap.size <= 0:
-            continue
+        if gap.size > 0:
+            alike.setdefault(to_step(gap.size, cabinet.style.step) or gap.size, []).append(gap)
+    kinds = {step: Counter(_kind(cabinet, gap) for gap in gaps) for step, gaps in alike.items()}
+    found = []
+    for step, gaps in sorted(alike.items()):
+        size = gaps[0].size if len({gap.size for gap in gaps}) == 1 else step
+        purposes = []
+        for kind, count in kinds[step].items():
+            others = [more[kind] for at, more in kinds.items() if at != step and more[kind]]
+            named = [gap for gap in gaps if _kind(cabinet, gap) == kind] if others else []
+            purposes.append(f"{kind}, the others" if others and count > max(others) else f"{kind}{_which(named)}")
+        found.append(Spacer(size, max(2, _about_one_front(cabinet, gaps)), and_list(purposes)))
+    return tuple(found)
+
+
+def _kind(cabinet: Cabinet, gap: Gap) -> str:
+    both = all(cabinet.by_name[name].role == "front" for name in gap.between)
+    return "between fronts" if both else "between fronts and case"
+
+
+def _which(gaps: list[Gap]) -> str:
+    """Each gap by the two things that it lies between; nothing where none need be told."""
+    between = "; ".join(" | ".join(name.removesuffix(" front") for name in gap.between) for gap in gaps)
+    return f": {between}" if between else ""
+
+
+def _about_one_front(cabinet: Cabinet, gaps: list[Gap]) -> int:
+    """The most of these spacers that one front needs at once."""
+    need: dict[str, int] = {}
+    for gap in gaps:
         fronts = [name for name in gap.between if cabinet.by_name[name].role == "front"]
-        found.setdefault(gap.size, {})["between fronts" if len(fronts) == 2 else "between fronts and case"] = None
         for front in fronts if gap.along == "x" else fronts[-1:] if gap.between[1] in fronts else ():
-            about[gap.size, front] = about.get((gap.size, front), 0) + (1 if gap.along == "x" else 2)
-    most = {size: max((count for (of, _), count in about.items() if of == size), default=0) for size in found}
-    return tuple(Spacer(size, max(2, most[size]), and_list(list(where))) for size, where in sorted(found.items()))
+            need[front] = need.get(front, 0) + (1 if gap.along == "x" else 2)
+    return max(need.values(), default=0)

@@ -1,6 +1,7 @@
 """Spacers: one list of sizes and numbers wherever they are printed, and enough of each for one drawer or one front."""
 
 import re
+from itertools import pairwise
 
 import pytest
 
@@ -19,6 +20,7 @@ from shoplib.printed.true_scale.story_stick import story_stick_pages
 from shoplib.printed.true_scale.template import Template
 from shoplib.printed.true_scale.template_pages import templates
 from shoplib.printed.typeset.blocks import Table, Together, ToTick
+from tests.building.cases import measured_unevenly
 from tests.printed.parts import PROJECTS, cabinet_of, found_in
 from tests.random_projects import project as random_project
 
@@ -89,6 +91,20 @@ def test_there_are_enough_for_two_under_a_front_and_one_at_each_side(project):
                 under = gap.along == "z" and gap.between[1] == front.name
                 need[gap.size] = need.get(gap.size, 0) + (1 if gap.along == "x" else 2 if under else 0)
         assert all(have[size] >= count for size, count in need.items()), (front.name, need, have)
+
+
+@EVERY
+def test_once_measured_each_spacer_is_another_to_cut_and_says_which_gaps_it_is_for(project):
+    """Gaps within half a step take one spacer; of several for one kind, all but one name their gaps."""
+    cabinet = measured_unevenly(project)
+    spacers, step = gap_spacers(cabinet), cabinet.style.step
+    rows = told(front_pages(cabinet, (), PAPER))
+    assert len(rows) == len(spacers)
+    assert all(abs(one.size - other.size) >= step // 2 for one, other in pairwise(spacers))
+    assert all(any(2 * abs(gap.size - spacer.size) <= step for spacer in spacers) for gap in open_gaps(cabinet))
+    assert len({use for _, use in rows.values()}) == len(rows)
+    assert (project == "small_parts_wall_case") == any("bay 1 drawer 1 | bay 2 drawer 1" in use
+                                                       for _, use in rows.values())
 
 
 def test_an_inset_front_with_equal_gaps_has_four():

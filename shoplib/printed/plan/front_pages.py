@@ -77,7 +77,7 @@ def _gaps(cabinet: Cabinet, page: Writing) -> Section:
         rows.setdefault(_alike(gap), []).append(gap)
     told = tuple(
         (_between(gaps), {"x": "side by side", "z": "one above the other"}[gaps[0].along],
-         page.setting(gaps[0].size), str(len(gaps)))
+         page.length(gaps[0].size), str(len(gaps)))
         for gaps in rows.values()
     )
     return Section("Gaps", (), ("between", "which lie", "size", "how many"), told)
