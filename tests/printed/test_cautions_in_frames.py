@@ -22,7 +22,9 @@ from shoplib.documents.cautions import (
     TOOLS,
     WALL,
 )
+from shoplib.documents.cut_order_words import rough_cautions
 from shoplib.documents.riding import stop_words
+from shoplib.measure import write_brief
 from shoplib.model.solved import Cabinet
 from shoplib.printed.build.drawers import hang_boxes
 from shoplib.printed.build.fronts import pulls
@@ -98,6 +100,32 @@ def test_each_step_that_cuts_boards_has_the_cautions_of_the_saw(name):
     [joints] = steps.get("joints", steps["cut the case"])
     assert SLOTS in joints
     assert all(LIFTING in one for one in steps["dry run"])
+
+
+FASTENED = {ANCHOR: "anchored", CASTERS: "casters locked", WALL: "hung"}
+
+
+@EVERY
+def test_what_flies_or_comes_out_of_a_face_is_framed_where_it_is_driven(name):
+    """Brads of a nailed back, the points of screws through a box front, rough wood at the planer."""
+    cabinet, steps = shipped(name), frames_of(name)
+    assert all(any("Brads" in text and "eye protection" in text for text in told) for told in steps.get("back", []))
+    assert len(steps.get("back", [])) == (name in ("under_bench_case", "rolling_stand"))
+    [fronts] = steps["fronts"]
+    sizes = {f"{screw.gauge} x {write_brief(screw.length, cabinet.style)} for " for fitting in cabinet.hardware
+             if fitting.what == "front screws" for screw in fitting.screws}
+    assert sizes and any("Screws from inside" in text and "Keep the hand away" in text and
+                         all(size in text for size in sizes) for text in fronts)
+    planed = [rough_cautions(cabinet)] if name == "wheel_wall_drawers" else []
+    assert len(planed) == len(steps.get("solid wood", []))
+    assert all(said and {*said} <= {*told} for said, told in zip(planed, steps.get("solid wood", []), strict=True))
+
+
+@EVERY
+def test_the_case_is_held_before_its_drawers_are_pulled(name):
+    [told] = frames_of(name)["hang boxes"]
+    [held] = [text for text in told if text.endswith("before a box is pulled out.")]
+    assert next(word for word in ("casters locked", "hung", "anchored") if word in held) == FASTENED[HELD[name]]
 
 
 @EVERY
