@@ -10,6 +10,7 @@ from shoplib.buying.screws import BRAD, unfitted, unscrewed, without_screw
 from shoplib.buying.stock_lines import Stocked, not_laid_out
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_brief, write_length
+from shoplib.model.board import FRONTS
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
 from shoplib.tables.coverage import butt_screws, coverage, edging_over
@@ -144,7 +145,9 @@ def _not_counted(cabinet: Cabinet, stock: tuple[Stocked, ...]) -> Iterator[str]:
         cabinet.slides[choice].carries != "hardware" for choice in _slides(cabinet)
     ):
         yield "Stops for the drawers that run on wood, and wax for their runners."
-    yield "Sandpaper, brushes, rags, masking tape."
+    fronts = any(board.stage == FRONTS for board in cabinet.boards)
+    tape = ", double-sided tape to press the fronts on with" if fronts else ""
+    yield f"Sandpaper, brushes, rags, masking tape{tape}."
 
 
 def _slides(cabinet: Cabinet) -> list[str]:

@@ -1,6 +1,6 @@
 """What a sheet changes because it measures otherwise than its name says."""
 
-from shoplib.measure import write_brief, write_measured
+from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet, Finding
@@ -33,7 +33,7 @@ def _note(cabinet: Cabinet, sheet: Sheet, thinner: int, boards: list[Board], eff
     style, word = cabinet.style, "less" if thinner > 0 else "more"
     told = and_list([f"{what} {write_brief(abs(by), style, decimal=True)} {how}" for what, by, how in effects])
     text = (
-        f"{sheet.name}: the mean of its readings is {write_measured(sheet.thickness, style)}, "
+        f"{sheet.name}: the mean of its readings is {write_brief(sheet.thickness, style, decimal=True)}, "
         f"{write_brief(abs(thinner), style, decimal=True)} {word} than its name says; because of it {told}."
     )
     return Finding("sheets", "note", tuple(board.name for board in boards), text, thinner)

@@ -2,6 +2,7 @@
 
 import json
 import math
+import re
 from collections import Counter
 from dataclasses import replace
 from decimal import Decimal
@@ -9,11 +10,13 @@ from pathlib import Path
 
 import pytest
 
+from shoplib.buying.assumed import not_counted
 from shoplib.buying.laid_out import laid_out
 from shoplib.buying.line import Line, Price, read_price
 from shoplib.buying.list import BuyingList, buying_list
 from shoplib.buying.screws import estimated, meetings, planned
 from shoplib.buying.stock_lines import Stocked, stock_lines, stocked
+from shoplib.checks.sheet_effects import tell_what_sheets_change
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.project_file import read_project
 from shoplib.measure import INCH, MM, to_mm
@@ -391,3 +394,13 @@ def test_screws_through_a_rail_that_stiffens_are_as_long_as_what_lies_before_the
     said = told_of("finger_jointed_drawers", "What fastens")
     assert "screws through its rail, 80 mm long and what covers the studs besides, for they pass 35.62 mm" in said
     assert "rail" not in told_of("under_bench_case", "What fastens")
+
+
+@SHIPPED
+def test_tape_for_the_fronts_is_named_and_readings_are_told_no_finer_than_a_caliper_reads(path):
+    """Fronts are pressed on with double-sided tape; 17.7, 17.8 and 17.8 mm have a mean of 17.77, not 17.76666 mm."""
+    cabinet = solve(read_project(path))
+    assert any("double-sided tape" in line for line in not_counted(cabinet, ()))
+    for finding in tell_what_sheets_change(cabinet):
+        assert all(len(rest) <= 4 for rest in re.findall(r"\d\.(\d+)", finding.text))
+        assert cabinet.style.unit == "in" or all(len(rest) <= 2 for rest in re.findall(r"\d\.(\d+)", finding.text))

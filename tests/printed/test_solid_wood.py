@@ -8,6 +8,7 @@ import json
 import pytest
 
 from shoplib.documents.paper import PAPERS
+from shoplib.printed.build.cutting import solid_wood
 from shoplib.printed.plan.caution_page import caution_pages
 from shoplib.printed.plan.cut_list_pages import cut_list_pages
 from shoplib.printed.plan.sheet_pages import sheet_pages
@@ -40,3 +41,9 @@ def test_only_a_project_with_rough_boards_speaks_of_them(project):
     for part, sentences in said.items():
         for sentence in sentences:
             assert (sentence in pages[part]) == solid, (part, sentence)
+
+
+def test_only_wood_that_is_bought_is_brought_in():
+    """The runners of the drawers over the wheel bench are ripped from its ash: no strip for them is brought in."""
+    [bring] = [line for line in solid_wood(solved("wheel_wall_drawers").cabinet)[1].lines if line.startswith("Bring")]
+    assert bring.startswith("Bring the ash into the shop")

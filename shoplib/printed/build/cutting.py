@@ -29,8 +29,11 @@ def solid_wood(cabinet: Cabinet) -> list[Block]:
     >>> solid_wood(solve(read_project(example("wheel_wall_drawers"))))[0].title
     'At the jointer and the planer'
     """
-    names = [name for name, sheet in cabinet.sheets.items() if sheet.kind == "solid"]
-    rough = before_the_saw(cabinet) if solid_sheets(cabinet) else ()
+    own = solid_sheets(cabinet)
+    ripped_here = cabinet.project and cabinet.project.cutting.strips_from  # so strips for runners are not bought
+    names = [name for name, sheet in cabinet.sheets.items()
+             if sheet.kind == "solid" and (name in own or not ripped_here)]
+    rough = before_the_saw(cabinet) if own else ()
     return [*([planer_caution(cabinet)] if rough else []), ToTick((
         f"Bring the {and_list(names)} into the shop where the case will be used. Lay it on strips, so that air goes "
         "all round each board, and leave it two weeks or more before you plane it.",
