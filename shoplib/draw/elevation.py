@@ -1,5 +1,9 @@
 """The cabinet from the front, closed or with its fronts off."""
 
+from dataclasses import replace
+from itertools import pairwise
+
+from shoplib.building.in_opening import row_of
 from shoplib.draw.chains import (
     bays,
     ends,
@@ -14,10 +18,13 @@ from shoplib.draw.chains import (
 )
 from shoplib.draw.look import FRONT, seen, visible
 from shoplib.draw.scene import Chain, EdgeText, Item, Label, Rect, Scene
+from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Hardware
+
+_READ = "Openings, and the gaps in them, are as read at the lowest fronts; the whole is as planned."
 
 
 def front_elevation(cabinet: Cabinet, style: Style, fronts: bool = True) -> Scene:
@@ -37,12 +44,13 @@ def front_elevation(cabinet: Cabinet, style: Style, fronts: bool = True) -> Scen
     for number, (low, high) in enumerate(spaces, 1):
         if len(spaces) > 1:
             items.append(EdgeText((low, bounds[1], high, bounds[3]), "above", f"bay {number}"))
-    items += _widths(cabinet, style, whole, named if fronts else [])
+    read = _as_read(cabinet, _lowest_row(named)) if fronts else {}
+    items += [_told_as_read(one, read, style) for one in _widths(cabinet, style, whole, named if fronts else [])]
     items += _heights(cabinet, style, whole, spaces, named if fronts else [])
     title = "Front elevation" if fronts else "Front elevation, fronts off"
     return Scene(
-        f"{title}: {cabinet.name}", unit_note(style), _alt(cabinet, style, whole, spaces, named, fronts),
-        bounds, tuple(items),
+        f"{title}: {cabinet.name}", unit_note(style, _READ if read else ""),
+        _alt(cabinet, style, whole, spaces, named, fronts), bounds, tuple(items),
     )
 
 
@@ -85,6 +93,40 @@ def _lowest_row(fronts: list[Board]) -> list[Board]:
         if not any(o.box.low[0] < board.box.high[0] and board.box.low[0] < o.box.high[0] for o in lowest):
             lowest.append(board)
     return lowest
+
+
+def _as_read(cabinet: Cabinet, lowest: list[Board]) -> dict[tuple[int, int], int]:
+    """What is drawn where the plan has it and was measured: from where to where, and its size as built.
+
+    The uprights stay where they were planned; between them are the openings that were read at the lowest fronts, and
+    the gaps that the fronts leave in those.
+    """
+    if cabinet.project is None:
+        return {}
+    openings, gaps = cabinet.project.measured.openings, {gap.between: gap.size for gap in cabinet.gaps}
+    found: dict[tuple[int, int], int] = {}
+    for front in lowest:
+        if (read := openings.get(row_of(front.group))) is None:
+            continue
+        bay, (low, _, _), (high, _, _) = int(front.group.split()[1]), front.box.low, front.box.high
+        left, right = uprights(cabinet)[bay - 1:bay + 1]
+        faces = left.box.high[0], right.box.low[0]
+        found[faces] = read.front
+        for at, names in (((faces[0], low), (left.name, front.name)), ((high, faces[1]), (front.name, right.name))):
+            if names in gaps:
+                found[at] = gaps[names]
+    return found
+
+
+def _told_as_read(told: Chain, read: dict[tuple[int, int], int], style: Style) -> Chain:
+    """The dimensions with what was read instead of what was planned."""
+    spans = list(pairwise(told.at))
+    if not any(span in read for span in spans):
+        return told
+    page = Writing(style, units=False)
+    texts = tuple(stacked(page.length(read[span])) if span in read else text
+                  for span, text in zip(spans, told.texts, strict=True))
+    return replace(told, texts=texts, sizes=tuple(read.get(span, span[1] - span[0]) for span in spans))
 
 
 def _heights(cabinet: Cabinet, style: Style, whole: Box, spaces: list[tuple[int, int]],

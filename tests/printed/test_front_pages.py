@@ -5,11 +5,15 @@ from fractions import Fraction
 
 import pytest
 
-from shoplib.building.front_chains import chains_across, chains_upward
+from shoplib.building.front_chains import chains_across, chains_upward, fronts_of
 from shoplib.building.gaps import open_gaps
 from shoplib.documents.paper import PAPERS
+from shoplib.draw.elevation import front_elevation
+from shoplib.draw.scene import Chain
+from shoplib.lists.writing import Writing
 from shoplib.model.cabinet import solve
 from shoplib.printed.plan.front_pages import HEADING, front_pages
+from tests.building.cases import measured_unevenly
 from tests.printed.lengths import HIDDEN, UNIT, boards, mm, near, plan, unit_of
 from tests.printed.parts import PROJECTS, in_print, printed
 from tests.random_projects import project as random_project
@@ -106,6 +110,26 @@ def test_every_chain_closes_and_every_gap_is_open_in_random_projects():
         with_strips += len(gaps) > len(cabinet.gaps)
         assert sum(gap.size for gap in gaps) <= sum(gap.size for gap in cabinet.gaps)
     assert without > 3
+
+
+@pytest.mark.parametrize("project", PROJECTS)
+def test_once_measured_the_drawing_tells_openings_and_gaps_as_the_sums_do(project):
+    cabinet = measured_unevenly(project)
+    drawn = [item for item in front_elevation(cabinet, cabinet.style).items
+             if isinstance(item, Chain) and item.side == "below"]
+    told = [size for item in drawn for size in item.sizes]
+    write = Writing(cabinet.style, units=False)
+    lowest = {fronts[0].group for fronts in fronts_of(cabinet).values()}
+    for group in lowest:
+        assert cabinet.project.measured.openings[group].front in told
+    assert all(text.replace("\n", " ") in (write.length(size), write.measured(size))
+               for item in drawn if item.sizes for text, size in zip(item.texts, item.sizes, strict=True))
+    if cabinet.project.fronts.kind == "inset":
+        [row] = [item.sizes for item in drawn if item.row == 0]
+        gaps = [size for _, chain in chains_across(cabinet) for name, size in chain.terms if name.startswith("gap")]
+        thick = {board.thickness for board in cabinet.boards}
+        fronts = {board.box.size[0] for board in cabinet.boards if board.role == "front"}
+        assert [size for size in row if size not in thick | fronts] == gaps
 
 
 def test_drawing_and_frame_stand_first():
