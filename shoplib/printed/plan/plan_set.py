@@ -30,7 +30,8 @@ def plan_set(
 
     `findings` are those of `check`, `in_use` those of `check_in_use`, `found` is the cabinet laid out; None where it
     cannot be, and then the parts about sheets say so. Each part begins on a page of its own, but where the one before
-    ends with a few lines. The first sheet is drawn as large as a page lets it, so sheets begin on one.
+    ends with a few lines. The first sheet and the first drawer are drawn as large as a page lets them, and so begin
+    on one.
     """
     findings, in_use = tuple(findings), tuple(in_use)
     cautions = caution_pages(cabinet, findings, in_use, found)
@@ -43,7 +44,8 @@ def plan_set(
         *sheet_pages(found, paper, refused),
         NewPage(),
         *board_pages(cabinet, findings, paper),
-        *begun(drawer_pages(cabinet, findings, paper)),
+        NewPage(),
+        *drawer_pages(cabinet, findings, paper),
         *begun(front_pages(cabinet, findings, paper)),
         *begun(hardware_pages(cabinet)),
         *begun(build_pages(cabinet, findings, in_use, found)),
