@@ -154,10 +154,11 @@ def _is_hidden(area: shapely.Geometry, scale: float) -> bool:
 
 
 def _labels(on_wood: Mapping[str, _Written], scene: Scene, plates: bool) -> Iterator[Label]:
-    """Names on the wood; in a drawing that is too small for one it gets a leader from where it would stand."""
+    """Names on the wood; in a drawing that is too small for one it gets a leader from where it would stand, at a height
+    there at which it meets no other words."""
     for text, written in on_wood.items():
-        x, y = (written.words[0] + written.words[2]) // 2, (written.words[1] + written.words[3]) // 2
-        yield Label(written.room, (written.lines, text), plates, about=(x, y, x, y), sides=(_side(x, scene),))
+        side = _side((written.words[0] + written.words[2]) // 2, scene)
+        yield Label(written.room, (written.lines, text), plates, sides=(side,))
 
 
 def _side(x: int, scene: Scene) -> str:

@@ -27,9 +27,13 @@ def leaders(svg: str) -> list[Stroke]:
     return [stroke for stroke in strokes(svg) if stroke[:2] in dots]
 
 
-def run_through(svg: str) -> list[tuple[Stroke, str]]:
-    """Each leader that runs through words, and the words."""
-    return [(leader, text) for leader in leaders(svg) for text, box in text_boxes(svg) if meets(leader, box)]
+def run_through(svg: str, clear: float = 0.0) -> list[tuple[Stroke, str]]:
+    """Each leader that runs through words, and the words; with `clear` so near above or below them as well, for small
+    letters stand higher than capitals."""
+    return [
+        (leader, text) for leader in leaders(svg) for text, (left, top, right, bottom) in text_boxes(svg)
+        if meets(leader, (left, top - clear, right, bottom + clear))
+    ]
 
 
 def meets(stroke: Stroke, box: tuple[float, float, float, float]) -> bool:
