@@ -119,8 +119,9 @@ def _assumed(cabinet: Cabinet, lines: tuple[Line, ...]) -> Iterator[str]:
             "What stands in a groove floats without glue; what is let into a dado or rabbet is glued, "
             "without nails but for a back."
         )
-    finish = coverage("finish")
-    yield f"A litre of finish covers {finish.square_metres} m2 in one coat; {finish.coats} coats ({finish.mark})."
+    if "finish" in kinds:
+        finish = coverage("finish")
+        yield f"A litre of finish covers {finish.square_metres} m2 in one coat; {finish.coats} coats ({finish.mark})."
 
 
 def not_counted(cabinet: Cabinet, stock: Iterable[Stocked]) -> tuple[str, ...]:

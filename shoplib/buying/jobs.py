@@ -93,6 +93,8 @@ def usable_again(held: Iterable[Held]) -> tuple[Held, ...]:
 def asks(cabinet: Cabinet) -> tuple[Ask, ...]:
     """What is to be laid out, in the order in which it is cut: stage by stage if so asked, and sheet by sheet as in the
     project.
+
+    Raises ImpossibleProject where all of it is cut already.
     """
     project, found = cabinet.project, []
     for name, boards in boards_by_sheet(cabinet).items():
@@ -104,6 +106,12 @@ def asks(cabinet: Cabinet) -> tuple[Ask, ...]:
             cut_now = [board for board in boards if board.stage in together]
             found.append(_ask(cabinet, cabinet.sheets[name], tuple(together), cut_now, lettered))
             lettered += len(found[-1].parts)
+    if cabinet.boards and not found:
+        raise ImpossibleProject(
+            "cutting.already_cut",
+            f'with "{project.cutting.already_cut}" no board is left to lay out; take the key out, or cut by the '
+            "layouts that you have",
+        )
     return tuple(sorted(found, key=lambda ask: ask.stages[0]))
 
 

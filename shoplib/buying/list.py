@@ -1,6 +1,6 @@
 """The buying list of a cabinet: its lines, what is asked of the person before buying, and what it does not hold."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from decimal import Decimal
 from difflib import get_close_matches
@@ -19,6 +19,8 @@ from shoplib.measure import INCH_STYLE, Style
 from shoplib.model.board import CASE
 from shoplib.model.cutting import NO_PRICES
 from shoplib.model.solved import Cabinet
+from shoplib.words.naming import and_list
+from shoplib.words.stages import STAGES
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,15 +28,18 @@ class BuyingList:
     """What is bought, in the order of the shop: stock, edging, hardware, screws, glue and finish.
 
     `first` names the parts that could not be made again from what is left; it stands before everything else;
-    `in_shop` is what is taken from the shop; `measure` what to measure before buying; `assumed` what the list takes
-    for granted; `missing` what it does not hold; `unasked` the names under the prices that no line has, with the items
-    that may be meant.
+    `first_stage` is the first that is still to be cut, and `left_out` says what is not listed for it was bought with
+    those before. `in_shop` is what is taken from the shop; `measure` what to measure before buying; `assumed` what the
+    list takes for granted; `missing` what it does not hold; `unasked` the names under the prices that no line has, with
+    the items that may be meant.
     """
 
     name: str
     lines: tuple[Line, ...]
     currency: str = "USD"
     first: tuple[str, ...] = ()
+    first_stage: int = CASE
+    left_out: str = ""
     in_shop: tuple[str, ...] = ()
     measure: tuple[str, ...] = ()
     assumed: tuple[str, ...] = ()
@@ -61,13 +66,13 @@ class BuyingList:
 
     @property
     def now(self) -> tuple[Line, ...]:
-        """What the case needs."""
-        return tuple(line for line in self.lines if line.stage == CASE)
+        """What the first stage needs that is still to be cut, and waits for nothing."""
+        return tuple(line for line in self.lines if line.stage == self.first_stage and not line.after)
 
     @property
     def later(self) -> tuple[Line, ...]:
-        """What can wait until the case stands."""
-        return tuple(line for line in self.lines if line.stage != CASE)
+        """What can wait until that stage is built, or had better wait until it is measured."""
+        return tuple(line for line in self.lines if line not in self.now)
 
     @property
     def later_after(self) -> dict[str, tuple[Line, ...]]:
@@ -88,7 +93,8 @@ def buying_list(
     """Everything to buy for a cabinet whose parts were laid out on this stock.
 
     `seams` is how much is glued where boards are glued up from staves (`seam_area`). Prices are those of the project,
-    found by the name of the line. Nothing is written; a sheet without stock is named among what is missing.
+    found by the name of the line. Nothing is written; a sheet without stock is named among what is missing. What a
+    stage needed that is cut already was bought with it, for later stages too, and is left out.
     """
     stock = tuple(stock)
     wishes = cabinet.project.buying if cabinet.project else NO_PRICES
@@ -107,19 +113,31 @@ def buying_list(
         for line in lines
     )
     known = {_key(line.item) for line in lines}
+    kept = tuple(line for line in priced if line.stage >= cabinet.first_stage)
     unasked = [name for name in wishes.prices if _key(name) not in known]
     return BuyingList(
         name=cabinet.name,
-        lines=priced,
+        lines=kept,
         currency=wishes.currency,
         first=tuple(first),
+        first_stage=cabinet.first_stage,
+        left_out=_left_out(cabinet, [line.item for line in priced if line.stage < cabinet.first_stage]),
         in_shop=from_shop(cabinet, stock),
-        measure=measure_first(cabinet, priced),
-        assumed=assumed(cabinet, priced),
+        measure=measure_first(cabinet, kept),
+        assumed=assumed(cabinet, kept),
         missing=not_counted(cabinet, stock),
         unasked={name: _meant(name, lines) for name in unasked},
         style=cabinet.style,
     )
+
+
+def _left_out(cabinet: Cabinet, items: Sequence[str]) -> str:
+    """What was bought with the stages that are cut, in one line; empty where none is."""
+    if cabinet.first_stage == CASE:
+        return ""
+    cut = and_list([f"the {STAGES[stage]}" for stage in range(CASE, cabinet.first_stage)])
+    more = f", and what was bought with them, for later stages too: {'; '.join(items)}" if items else ""
+    return f"Already cut: {cut}. This list leaves out the sheets and boards of what is cut{more}."
 
 
 def _meant(name: str, lines: Iterable[Line]) -> tuple[str, ...]:

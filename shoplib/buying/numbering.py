@@ -66,7 +66,7 @@ def turns(found: LaidOut) -> Iterator[Turn]:
     """All turns in their order. Each joint cut has a step and a setting of its own, mates a step only."""
     stops, mates, alike = dado_stops(found.cabinet), two_stops(found.cabinet), alike_cuts(found.cabinet)
     waiting = sorted(_in_turns(found), key=itemgetter(0))  # jobs keep their order within a stage
-    counted, done = (0, 0), 0
+    counted, done = (0, 0), found.cabinet.first_stage
     for (number, job, cuts), until in zip(waiting, [*(number for number, *_ in waiting[1:]), LAST], strict=True):
         turn = Turn(
             job, number, cuts, counted,

@@ -45,20 +45,21 @@ def as_it_comes(sheet: Sheet, cutting: Cutting) -> int:
 
 
 def boards_by_sheet(cabinet: Cabinet) -> dict[str, list[Board]]:
-    """What is cut from each sheet of the project, in the order of the cut list.
+    """What is still to be cut from each sheet of the project, in the order of the cut list.
 
     Where `cutting.strips_from` names a sheet, edging strips, wood runners and kickers are cut from it too; else they
     are in none, for no sheet of the project is theirs.
     """
     strips_from = cabinet.project.cutting.strips_from
     found: dict[str, list[Board]] = {name: [] for name in cabinet.project.sheets}
-    for board in (board for row in kinds(cabinet) for board in row.boards):
+    for board in (board for row in kinds(cabinet) for board in row.boards if board.stage >= cabinet.first_stage):
         if board.sheet in found:
             found[board.sheet].append(board)
         elif strips_from:
             found[strips_from].append(replace(board, sheet=strips_from))
     if strips_from:
-        found[strips_from] += [replace(strip, sheet=strips_from) for strip in edging_strips(cabinet)]
+        strips = [strip for strip in edging_strips(cabinet) if strip.stage >= cabinet.first_stage]
+        found[strips_from] += [replace(strip, sheet=strips_from) for strip in strips]
     return found
 
 

@@ -15,6 +15,9 @@ STOP, LOOK, MEASURE = "STOP, do not cut", "Look before cutting", "Do not cut bef
 STOPPED = "STOP: this plan does not go together yet. Cut nothing from it."
 """On every paper of a plan that a check stops, from whichever command it comes."""
 
+ALREADY_CUT = "Already cut."
+"""Of a stage whose boards the project says are cut."""
+
 
 def before_cutting(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = ()) -> tuple[str, ...]:
     """The lines that belong on the drawing of a kind of board, the gravest first; none where it may be cut.

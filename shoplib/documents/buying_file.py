@@ -11,7 +11,9 @@ from shoplib.buying.list import BuyingList
 from shoplib.documents.cut_list_file import safe_cell
 from shoplib.lists.writing import Writing
 from shoplib.measure import write_mm
+from shoplib.model.board import CASE
 from shoplib.tables.setups import cautions
+from shoplib.words.stages import STAGES
 
 COLUMNS = (
     "kind", "item", "quantity", "unit", "needed", "spare",
@@ -22,6 +24,9 @@ COLUMNS = (
 
 NOW, LATER = "now", "can wait until the case stands"
 """When a line is bought that waits for no reading, in words."""
+
+AFTER_BOXES = "can wait until the boxes hang"
+"""The same where the case is cut already."""
 
 FIRST = "Before you buy: what, once spoiled, could not be made again from what is left"
 """The heading of the parts that need the most care, or one sheet more."""
@@ -42,11 +47,20 @@ _AT_THE_YARD = {"sheet": "sheets at the yard", "board": "boards at the yard"}
 _WIDTH = 79
 
 
+def can_wait(wanted: BuyingList) -> str:
+    """Until when all can wait that is not bought now and waits for no reading.
+
+    >>> can_wait(BuyingList("case", ()))
+    'can wait until the case stands'
+    """
+    return LATER if wanted.first_stage == CASE else AFTER_BOXES
+
+
 def when(line: Line, wanted: BuyingList) -> str:
     """When a line is bought: what is measured for, once that is done."""
     if line in wanted.now:
         return NOW
-    return f"when {line.after}" if line.after else LATER
+    return f"when {line.after}" if line.after else can_wait(wanted)
 
 
 def buying_csv(wanted: BuyingList) -> str:
@@ -102,9 +116,10 @@ def buying_text(wanted: BuyingList, width: int = _WIDTH) -> str:
     lines += _told(CARRYING, yard_cautions(wanted), width)
     lines += _told(FIRST, wanted.first, width)
     lines += _told("In the shop already, used first", wanted.in_shop, width)
-    lines += _bought("Buy now, for the case", wanted.now, wanted, width)
+    lines += [*_wrapped(wanted.left_out, "", width), ""] if wanted.left_out else []
+    lines += _bought(f"Buy now, for the {STAGES[wanted.first_stage]}", wanted.now, wanted, width)
     for after, later in wanted.later_after.items():
-        title = f"Better not before {after}" if after else "Can wait until the case stands"
+        title = f"Better not before {after}" if after else can_wait(wanted).capitalize()
         lines += _bought(title, later, wanted, width)
     lines += [*_wrapped(f"{total_words(wanted)}{f' {_HOW}' if wanted.unpriced else ''}", "", width), ""]
     lines += _told(UNUSED, unused_words(wanted), width)

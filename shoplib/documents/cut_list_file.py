@@ -11,7 +11,7 @@ from collections.abc import Iterable
 
 from shoplib.building.riding import heights
 from shoplib.buying.screws import BRAD
-from shoplib.documents.before_cutting import before_cutting
+from shoplib.documents.before_cutting import ALREADY_CUT, before_cutting
 from shoplib.documents.cut_notes import cut_notes
 from shoplib.documents.fixings import fixings
 from shoplib.documents.hardware_page import screws_section
@@ -60,7 +60,8 @@ def cut_list_csv(cabinet: Cabinet, findings: Iterable[Finding] = ()) -> str:
     writer.writerow(COLUMNS)
     findings = tuple(findings)
     for kind in kinds(cabinet):
-        cells = [*_cells(kind, cabinet), " ".join(before_cutting(kind, cabinet, findings))]
+        before = before_cutting(kind, cabinet, findings) if kind.stage >= cabinet.first_stage else (ALREADY_CUT,)
+        cells = [*_cells(kind, cabinet), " ".join(before)]
         writer.writerow([safe_cell(cell) for cell in cells])
     return out.getvalue()
 
@@ -99,6 +100,8 @@ def cut_list_text(cabinet: Cabinet) -> str:
     told: dict[tuple[str, ...], Kind] = {}
     for stage in sorted({kind.stage for kind in rows}):
         lines += ["", f"Stage {stage}: {STAGES[stage]}", ""]
+        if stage < cabinet.first_stage:
+            lines += [*_wrapped(ALREADY_CUT, "  "), ""]
         to_measure = told_of_each([one.text for one in cabinet.waiting if one.stage == stage])
         if to_measure:
             lines += _wrapped("Do not cut these before measuring", "  ")

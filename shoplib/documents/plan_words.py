@@ -53,6 +53,8 @@ def order_of_work(cabinet: Cabinet, example: str, width: int = 79) -> str:
             then = "Before cutting, measure again"
         if stage == CASE and cabinet.waiting:
             then = "May be cut. Put the case together, then measure it."
+        if stage < cabinet.first_stage:
+            then = "Already cut."
         lines += _wrapped(f"Stage {stage}, {STAGES[stage]}: {boards}. {then}", "  ", width)
         lines += [line for text in [*waits, *again] for line in _wrapped(text, "    - ", width)]
     if cabinet.waiting:

@@ -42,7 +42,9 @@ class Cutting(WholeTicks):
     A part wider than any board is glued up; each of its staves has `jointing` over, for both its edges (common
     practice, no source). `fronts_in_grain_order` cuts the drawer fronts of each bay, or of each row across the case,
     from one board in the order in which they stand. `strips_from` names the solid sheet that strips of edging, wood
-    runners and kickers are ripped from; empty where they come from stock of their own.
+    runners and kickers are ripped from; empty where they come from stock of their own. Boards of the stages that are
+    `already_cut` are laid out no more, and what was bought with them is not bought again; what they left lies in the
+    shop only where it is written under `on_hand`.
     """
 
     kerf: Room = natural(INCH // 8, 3 * MM)
@@ -57,6 +59,16 @@ class Cutting(WholeTicks):
     jointing: Room = natural(INCH // 8, 3 * MM)
     fronts_in_grain_order: Literal["no", "down each bay", "along each row"] = "no"
     strips_from: str = ""
+    already_cut: Literal["nothing", "case", "case and boxes"] = "nothing"
+
+    @property
+    def first_stage(self) -> int:
+        """The first stage that is still to be cut, by its number.
+
+        >>> [Cutting(already_cut=cut).first_stage for cut in ("nothing", "case", "case and boxes")]
+        [1, 2, 3]
+        """
+        return 1 + ("nothing", "case", "case and boxes").index(self.already_cut)
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from functools import cached_property
 from typing import Literal
 
 from shoplib.measure import INCH_STYLE, Style
-from shoplib.model.board import Board
+from shoplib.model.board import CASE, Board
 from shoplib.model.box import Box, Point
 from shoplib.model.project import Project
 from shoplib.model.sheet import Sheet
@@ -158,6 +158,15 @@ class Cabinet:
     def slides(self) -> dict[str, Slide]:
         """The rows that its drawers and pull-outs chose from."""
         return slides(self.style.unit) if self.project is None else self.project.slides
+
+    @property
+    def first_stage(self) -> int:
+        """The first stage that is still to be cut: what the project says is cut stands in the lists, and no more.
+
+        >>> Cabinet("case", (), {}).first_stage
+        1
+        """
+        return CASE if self.project is None else self.project.cutting.first_stage
 
     @cached_property
     def by_name(self) -> dict[str, Board]:

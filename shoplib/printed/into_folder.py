@@ -10,6 +10,7 @@ from shoplib.documents.last_print import RECORD, LastPrint, last_print, record
 from shoplib.documents.paper import AT_FULL_SIZE, LAY_A_RULE
 from shoplib.documents.typeset import has_sign
 from shoplib.printed.everything import ABOUT, TEMPLATES, Printed
+from shoplib.printed.told.readings import OLD_PAGES
 from shoplib.words.naming import and_list
 
 HOW_TO_PRINT = (
@@ -109,7 +110,7 @@ def _about_the_print_before(
 ) -> list[str]:
     told = []
     if before and before.plan != plan:
-        told.append(f"Before, plan {before.plan} lay there: put its printed pages away.")
+        told.append(f"Before, plan {before.plan} lay there. {OLD_PAGES}")
     if gone:
         told.append(f"Taken away, for this print does not have it: {_some(gone)}.")
     if yours:

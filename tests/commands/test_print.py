@@ -21,6 +21,7 @@ from shoplib.documents.before_cutting import STOPPED
 from shoplib.documents.examples import project_path
 from shoplib.documents.last_print import LastPrint, last_print, record
 from shoplib.printed import into_folder
+from shoplib.printed.told.readings import OLD_PAGES
 
 ROOT = Path(__file__).parents[2]
 PRINTED = ("plan_set.pdf", "labels.pdf", "story_stick.pdf", "templates.pdf")
@@ -118,7 +119,7 @@ def test_the_next_print_takes_away_what_the_last_one_wrote_and_nothing_else(tmp_
     assert all(there[name].read_bytes() == content for name, content in mine.items())
     assert there["to_measure-as-you-left-it.toml"].read_bytes() == b"filled in"
     assert "best taken out of the folder if you do not know it: templates/my-own.svg." in said
-    assert f"Before, plan {plan} lay there: put its printed pages away." in said
+    assert f"Before, plan {plan} lay there. {OLD_PAGES}" in said
     assert "What you had changed there is kept: to_measure-as-you-left-it.toml." in said
 
 

@@ -45,7 +45,8 @@ def test_what_is_written_is_read_and_saved_again():
         ' { length = "30 in", width = "30 in", trim = "0 in" }]'
     )
     more = (
-        'cutting = { kerf = "3/32 in", lay_out = "all together", choose = "light pieces", one_lifts = "18 kg" }\n'
+        'cutting = { kerf = "3/32 in", lay_out = "all together", choose = "light pieces", one_lifts = "18 kg",'
+        ' already_cut = "case and boxes" }\n'
         'buying = { currency = "CAD", spare_screws = 0, prices = { "screw 8 x 1 1/4 in" = "0.12" } }'
     )
     project = project_from_text(text(more, sheet))
@@ -53,7 +54,9 @@ def test_what_is_written_is_read_and_saved_again():
     assert (ply.price, ply.trim, ply.trim_ends) == ("74.00", INCH // 4, INCH)
     assert ply.sizes == (StockSize(60 * INCH, 60 * INCH, "48,50"),)
     assert ply.on_hand == (OnHand(40 * INCH, 23 * INCH, 2), OnHand(30 * INCH, 30 * INCH, 1, trim=0))
-    assert project.cutting == Cutting(3 * INCH // 32, "all together", "light pieces", "18 kg")
+    assert project.cutting == Cutting(
+        3 * INCH // 32, "all together", "light pieces", "18 kg", already_cut="case and boxes"
+    )
     assert project.buying == Buying("CAD", 0, {"screw 8 x 1 1/4 in": "0.12"})
     saved = project_text(project)
     assert '"48,50"' in saved and 'one_lifts = "18 kg"' in saved
@@ -64,8 +67,13 @@ def test_what_is_written_is_read_and_saved_again():
     ("more", "sheet", "sentence"),
     [
         ('cutting = { kerf = "-1/8 in" }', "", "cutting.kerf: "),
-        ('cutting = { blade = "1/8 in" }', "", "cutting.blade: there is no such key; the keys here are choose, "),
+        ('cutting = { blade = "1/8 in" }', "", "cutting.blade: there is no such key; the keys here are already_cut, "),
         ('cutting = { choose = "cheapest" }', "", 'cutting.choose: "cheapest" is not a choice here; write one of "l'),
+        (
+            'cutting = { already_cut = "boxes" }',
+            "",
+            'cutting.already_cut: "boxes" is not a choice here; write one of "nothing", "case", "case and boxes"',
+        ),
         ('cutting = { one_lifts = "50" }', "", "cutting.one_lifts: `50` cannot be read: a force is a weight, such as"),
         ("cutting = { one_lifts = 50 }", "", "cutting.one_lifts: a weight is text with a unit, such as `50 lb` or"),
         ("buying = { spare_screws = 101 }", "", "buying.spare_screws: a whole number of percent from 0 to 100 is mea"),

@@ -45,6 +45,7 @@ def test_the_same_project_has_the_same_fingerprint(as_it_came):
         ('length = "37 in"', 'length = "36 in"'),
         ('stands = "hung"', 'stands = "fastened"'),
         ('strips_from = "ash"', 'strips_from = "ash"\nkerf = "3/32 in"'),
+        ('strips_from = "ash"', 'strips_from = "ash"\nalready_cut = "case"'),
         ("[in_use]", '[buying.prices]\n"wood glue" = "9.80"\n[in_use]'),
         ("[in_use]", "[buying]\nspare_screws = 25\n[in_use]"),
         ("[in_use]", f"{OPENINGS}[in_use]"),

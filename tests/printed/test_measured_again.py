@@ -1,7 +1,9 @@
 """Once the case is measured: what is still stopped, what is noted, and what is printed anew."""
 
+import json
 from dataclasses import replace
 from functools import cache
+from pathlib import Path
 
 import pytest
 
@@ -28,13 +30,14 @@ from shoplib.printed.plan.cover import reading_pages
 from shoplib.printed.plan.front_pages import front_pages
 from shoplib.printed.plan.notes import note_blocks
 from shoplib.printed.plan.plan_set import plan_set
-from shoplib.printed.told.readings import NEW_PAGES, to_measure_first
+from shoplib.printed.told.readings import NEW_PAGES, OLD_PAGES, WHAT_IT_LEFT, to_measure_first
 from shoplib.printed.typeset.blocks import Heading, ToFillIn, told
 from shoplib.words.quoted import in_quotes
 from tests.building.cases import SHIPPED, measured, measured_unevenly, shipped
 from tests.printed.test_build_pages import flat
 
 PAPER = PAPERS["letter"]
+ROOT = Path(__file__).parents[2]
 
 
 @cache
@@ -104,6 +107,22 @@ def test_boards_of_the_case_stay_as_they_were_once_it_is_measured(name):
     assert {board.name for board in before.boards if board.stage == CASE} <= same
     assert {board.stage for board in before.boards if board.name not in same} == {BOXES, FRONTS}
     assert _numbered(before) == _numbered(after)
+
+
+@pytest.mark.parametrize("of", [shipped, measured])
+def test_what_is_kept_of_the_old_set_is_said_alike_everywhere(of):
+    """On page 3, in the step that measures, in the README, on page 08; nowhere is the whole old set thrown away."""
+    cabinet = of("under_bench_case")
+    places = [told(reading_pages(cabinet, ""))]
+    if of is shipped:
+        cells = json.loads((ROOT / "notebooks" / "08_cut_list_and_sheets.ipynb").read_text(encoding="utf-8"))["cells"]
+        on_page = " ".join("".join(cell["source"]) for cell in cells).replace("`", "")
+        readme = " ".join((ROOT / "README.md").read_text(encoding="utf-8").replace("`", "").split())
+        places += [told(built(cabinet)), readme, on_page]
+        assert all(WHAT_IT_LEFT in place for place in places)
+    for place in places:
+        assert OLD_PAGES in place
+        assert not any(word in place for word in ("throw the old", "old pages away", "pages away"))
 
 
 def _as_cut(board):

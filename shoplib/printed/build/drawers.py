@@ -18,7 +18,7 @@ from shoplib.printed.build.words import (
     names_in_short,
     screws_told,
 )
-from shoplib.printed.told.readings import NEW_PAGES, boxes_to_fill_in, differs
+from shoplib.printed.told.readings import NEW_PAGES, OLD_PAGES, WHAT_IT_LEFT, boxes_to_fill_in, differs
 from shoplib.printed.told.spacer_table import spacer_table
 from shoplib.printed.true_scale.template import PEGS, SLIDES
 from shoplib.printed.typeset.blocks import Block, Framed, Table, Together, ToTick, Words
@@ -45,8 +45,9 @@ def measure(stage: int, cabinet: Cabinet) -> list[Block]:
         ToTick((
             "Write each reading into to_measure.toml, between its quotes, and copy the lines with their headings to "
             "the end of your project file.",
+            WHAT_IT_LEFT,
             _PRINT,
-            f"{NEW_PAGES} Put their old pages away, and cut from the new ones.",
+            f"{NEW_PAGES} {OLD_PAGES}",
         ) if first else (
             f"{_unread_strips(cabinet)}{differs(cabinet)}",
             "Where none differs, cut stage 3 from the pages that you have.",

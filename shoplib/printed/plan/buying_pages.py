@@ -5,9 +5,10 @@ from shoplib.buying.list import buying_list
 from shoplib.buying.seams import seam_area
 from shoplib.buying.spare_parts import spares
 from shoplib.buying.stock_lines import stocked
-from shoplib.documents.buying_file import CARRYING, FIRST, LATER, amount, total_words, yard_cautions
+from shoplib.documents.buying_file import CARRYING, FIRST, amount, can_wait, total_words, yard_cautions
 from shoplib.documents.sheets_words import cures, lost_parts, verdict
 from shoplib.printed.typeset.blocks import SQUARE, Block, Bullets, Framed, Heading, Table, Together, Words
+from shoplib.words.stages import STAGES
 
 TITLE = "What to buy"
 
@@ -30,8 +31,12 @@ def buying_pages(found: LaidOut | None) -> list[Block]:
         blocks += [Heading(FIRST, 2), Bullets(tuple(first))]
     if wanted.in_shop:
         blocks += [Heading("In the shop already, used first", 2), Bullets(wanted.in_shop)]
-    later = {f"better not before {after}" if after else LATER: lines for after, lines in wanted.later_after.items()}
-    for title, lines in (("Now, for the case", wanted.now), *((f"Later: {when}", later[when]) for when in later)):
+    if wanted.left_out:
+        blocks.append(Words(wanted.left_out))
+    later = {f"Later: {f'better not before {after}' if after else can_wait(wanted)}": lines
+             for after, lines in wanted.later_after.items()}
+    now = {f"Now, for the {STAGES[wanted.first_stage]}": wanted.now} if wanted.now else {}
+    for title, lines in (now | later).items():
         rows = tuple((SQUARE, f"{amount(line)} {line.item}", line.uses) for line in lines)
         blocks.append(Together((Heading(title, 2), Table(("bought", "what", "for"), rows, (1, 2)))))
     blocks.append(Words(total_words(wanted)))

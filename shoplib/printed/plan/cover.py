@@ -14,7 +14,7 @@ from shoplib.measure import narrowest
 from shoplib.model.box import Point, around
 from shoplib.model.solved import Cabinet
 from shoplib.printed.plan.whole_pages import exploded_picture
-from shoplib.printed.told.readings import NEW_PAGES
+from shoplib.printed.told.readings import NEW_PAGES, OLD_PAGES, WHAT_IT_LEFT
 from shoplib.printed.typeset.blocks import Beside, Block, Bullets, Contents, Heading, Table, Words
 from shoplib.words.naming import and_list, in_short, plural
 
@@ -35,17 +35,16 @@ _HEADINGS = 32.0
 _READINGS = "Sums use the mean of the readings; a cut that takes the sheet uses the thickest."
 
 _HOW = (
-    "Every page carries the fingerprint of the plan at its top. Two fingerprints are two versions of the plan: never "
-    "mix their pages. Print anew after every change, and throw the old set away.",
-    "The search for sheet layouts ends by the clock. Printed again from the same project it may find other layouts, "
-    "and then the fingerprint is another, though no board has changed: cut by one set, and keep to it.",
+    "Every page carries the fingerprint of the plan at its top. Two fingerprints are two versions of the plan. Print "
+    f"anew after every change. {OLD_PAGES}",
+    "The search ends by the clock: it may find other layouts, and then the fingerprint is another. Keep to one set.",
     "The parts follow the work: what to mind, what to cut from what, each board with its cuts, what goes on it, and "
     "how it all goes together. Tick each square at the bench.",
     "A box with a dashed frame is to be filled in at the case as built. What comes after it waits for what you write "
     "there.",
     "Work to the written sizes and do not measure from the paper. Only the sheets of templates and the story stick are "
     "in true scale, and each of them has a bar to measure first.",
-    "Left, right, front and back are as you look at the finished case from its front. Bays are counted from the left, "
+    "Left, right, front and back are as you look at the finished case from its front. Bays count from the left, "
     "drawers from the bottom.",
 )
 
@@ -144,7 +143,7 @@ def reading_pages(cabinet: Cabinet, text: str) -> list[Block]:
     words = words_of(text, {**WORDS, **TOOL_WORDS})
     return [
         Heading(READING),
-        Bullets((*_HOW, *([NEW_PAGES] if to_measure_text(cabinet) else []), sizes_words(cabinet))),
+        Bullets((*_HOW, *([WHAT_IT_LEFT, NEW_PAGES] if to_measure_text(cabinet) else []), sizes_words(cabinet))),
         Heading("Words", 2),
         Table(("word", "meaning"), tuple(sorted(words)), (1,)),
         Heading("Contents", 2),

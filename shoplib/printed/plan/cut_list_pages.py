@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator
 
 from shoplib.buying.board_words import rough_sizes
-from shoplib.documents.before_cutting import MEASURE, before_cutting
+from shoplib.documents.before_cutting import ALREADY_CUT, MEASURE, before_cutting
 from shoplib.documents.cut_list_file import sum_text
 from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import Kind, kinds
@@ -76,7 +76,8 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]
         edged = any(line[-1] for line in lines)
         table = (Table(HEAD, lines, wide_by(lines, (3, 8))) if edged
                  else Table(HEAD[:-1], tuple(line[:-1] for line in lines), (3,)))
-        begins = (Heading(f"Stage {stage}: {STAGES[stage]}", 2), *to_measure_first(stage, cabinet))
+        cut = (Words(ALREADY_CUT, grave=True),) if stage < cabinet.first_stage else ()
+        begins = (Heading(f"Stage {stage}: {STAGES[stage]}", 2), *cut, *to_measure_first(stage, cabinet))
         alarms = _alarms(of_stage, cabinet, findings)
         blocks += [Together((*begins, table))] if not alarms and len(lines) <= _SHORT else [*begins, *alarms, table]
     blocks += _which(rows)

@@ -24,10 +24,23 @@ _PLANNED = (
 NEW_PAGES = (
     "Once measured, print anew only what the readings change: of the plan set cut list, what to buy, sheets and boards "
     "of stages 2 and 3, drawers, fronts, hardware and build order; the labels of stages 2 and 3, the story stick and "
-    "the templates. Sizes and cuts of the boards of stage 1 stay as they were: keep their pages and labels, with the "
-    "older fingerprint. Only where slides and runners go on them, the new hardware pages tell."
+    "the templates. Sizes and cuts of the boards of stage 1 stay as they were; only where slides and runners go on "
+    "them, the new hardware pages tell."
 )
 """What the readings change, and so what is printed again; tests hold it against what does change."""
+
+OLD_PAGES = (
+    "Once stage 1 is cut, keep its pages and labels, with their older fingerprint, and the pages that you have written "
+    "on; all others of the old set go in the bin."
+)
+"""What is done with the set before: said alike wherever it is told, in the README and on page 08 too."""
+
+WHAT_IT_LEFT = (
+    "Once stage 1 is cut, measure what it left, write that into the project under on_hand in place of what stood "
+    'there, with already_cut = "case" under [cutting], then plan and print anew: later stages use it, and nothing is '
+    "bought twice."
+)
+"""How the project comes to know what is cut: said alike wherever it is told."""
 
 
 def to_measure_first(stage: int, cabinet: Cabinet) -> list[Block]:
@@ -70,8 +83,9 @@ def differs(cabinet: Cabinet) -> str:
     """
     step = Writing(cabinet.style).length(cabinet.style.step)
     return (
-        f"Where a reading differs by more than {step} from the first one, write it over that one in the project, plan, "
-        "and print stage 3 again; boxes that are cut stay as they are."
+        f"Where a reading differs by more than {step} from the first one, write it over that one in the project, with "
+        'already_cut = "case and boxes" and what is left by now under on_hand, plan, and print stage 3 again; boxes '
+        "that are cut stay as they are."
     )
 
 
