@@ -20,6 +20,7 @@ LETTER, LINE = 3.0, 3.8
 """Letter size and line height of a page's words in mm (8.5 points)."""
 _TITLE = 18.0
 """What the title of a drawing and the space round it take, in mm."""
+_NO_SCALE = "Not to scale."
 _LEAST_BOARD, _MOST_BOARD = 70.0, 120.0
 """A drawing that would get less height than the first (mm), with another on its page, gets a page to itself
 and as much as the second."""
@@ -38,6 +39,11 @@ class Fitted:
     scale: str
     ratio: int
 
+    @property
+    def to_scale(self) -> bool:
+        """Whether a scale did fit."""
+        return self.scale != _NO_SCALE
+
 
 def fitted(scene: Scene, room: Room, unit: str) -> Fitted:
     """The drawing for a room. `unit` chooses the scales; one that no scale fits is printed smaller, and says so.
@@ -50,7 +56,7 @@ def fitted(scene: Scene, room: Room, unit: str) -> Fitted:
     drawn, ratio = _to_fit(scene, room, unit)
     width, height = drawn.size_mm
     shrink = min(1.0, room[0] / width, room[1] / height)
-    scale = f"Scale 1 : {ratio} when printed at full size." if shrink == 1.0 else "Not to scale."
+    scale = f"Scale 1 : {ratio} when printed at full size." if shrink == 1.0 else _NO_SCALE
     return Fitted(drawn.svg, round(width * shrink, 4), round(height * shrink, 4), scale, ratio)
 
 

@@ -8,7 +8,11 @@ from shoplib.draw.scene import Chain, Item, Running
 from shoplib.lists.cut_words import channel_ways
 from shoplib.lists.sides import datum_side
 from shoplib.lists.writing import Writing
+from shoplib.measure import MM
 from shoplib.model.board import Board, BoxCut, Cut, Hole, PrismCut
+
+_ONE_LINE = MM // 5
+"""What lies nearer together is one line on paper, whatever the scale. Judged by eye."""
 
 
 def stops_short(board: Board, cut: BoxCut) -> bool:
@@ -41,7 +45,11 @@ def dimensions(face: Face, told: list[Cut], page: Writing) -> Iterable[Item]:
     spans = [(b, d, d - b > c - a, hole or one) for ((a, b, c, d), hole), one in zip(cuts, pockets, strict=True)]
     if not face.datum_below:
         spans = [(board.width - high, board.width - low, runs, hole) for low, high, runs, hole in spans]
-    across = _stations(spans, board.width)
+    sockets = [cut.kind == "socket" for cut in told]
+    across = _seen_apart(*(
+        _stations([span for span, socket in zip(spans, sockets, strict=True) if socket == wanted], board.width)
+        for wanted in (False, True)
+    ))
     measured = {
         cut.high[own] - cut.low[own]
         for cut in told for own in (0, 1) if isinstance(cut, BoxCut) and not face.through(cut)
@@ -54,6 +62,15 @@ def dimensions(face: Face, told: list[Cut], page: Writing) -> Iterable[Item]:
             texts = tuple(stacked((page.measured if s in measured else page.length)(s)) for s in distances)
             yield Running(side, 0, datum, tuple(datum + way * s for s in distances), texts)
         yield Chain(side, 1, (0, whole), (page.length(whole),))
+
+
+def _seen_apart(cuts: tuple[int, ...], sockets: tuple[int, ...]) -> tuple[int, ...]:
+    """All stations, without those of sockets that lie in one line with another cut: the words name them.
+
+    >>> _seen_apart((10 * MM,), (10 * MM + 4000, 20 * MM)) == (10 * MM, 20 * MM)
+    True
+    """
+    return tuple(sorted((*cuts, *(at for at in sockets if all(abs(at - cut) >= _ONE_LINE for cut in cuts)))))
 
 
 def _first_sockets(board: Board, told: list[Cut]) -> list[Cut]:

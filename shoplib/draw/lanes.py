@@ -7,7 +7,7 @@ its stretch by a thin line.
 
 from itertools import pairwise
 
-from shoplib.draw.lettering import spread, text_width, within
+from shoplib.draw.lettering import spread, spread_clear, text_width, within
 from shoplib.draw.marks import NORMAL, SMALL
 from shoplib.draw.scene import Chain, Leader, Running
 from shoplib.draw.spilled import Box
@@ -15,10 +15,13 @@ from shoplib.draw.uncrossed import uncrossed
 
 _ARROW = 8.0
 _HALF_HEAD = 2.3
+_RING = 3.0
 _LINE_OF_TEXT = NORMAL * 1.2
 _DRIFT = 30.0
 _OFF = 2.0
 """How far a level text stands off its line: arrowheads that lie under it stay clear of it."""
+_OFF_LINES = 3.0
+"""How far the white about a turned text goes, which would break a line there."""
 _CLOSE, _ALIKE = 10.0, 1.3
 """A text just fits a stretch that is no longer than itself and the first, or the second times one that is too short."""
 
@@ -50,7 +53,8 @@ def _staggered(centres: list[float], lengths: list[float]) -> list[int]:
 class Lanes:
     """Lays out one side after another and gathers the strokes, heads and texts to draw.
 
-    `width` and `height` are the drawn thing's, its upper left corner at (0, 0).
+    `width` and `height` are the drawn thing's, its upper left corner at (0, 0). `walls` are set for each row: where
+    lines of the rows outside it run through it, rising; no text beside its line stands on one.
     """
 
     def __init__(self, width: float, height: float) -> None:
@@ -64,6 +68,7 @@ class Lanes:
         self.asks: list[str] = []
         self.box = [0.0, 0.0, width, height]
         self.used = {"below": 8.0, "above": 8.0, "left": 8.0, "right": 8.0}
+        self.walls: list[float] = []
 
     def place(self, side: str, along: float, out: float) -> tuple[float, float]:
         """The point at `along` the side and `out` from the drawn thing."""
@@ -169,14 +174,14 @@ class Lanes:
         flat = side in ("below", "above")
         wanted = [(low + high) / 2 for _, low, high, _, _ in tight]
         lengths = [wide + 8 if flat else tall + 2 for _, _, _, wide, tall in tight]
-        centres, rows = spread(wanted, lengths), [0] * len(tight)
+        centres, rows = spread_clear(wanted, lengths, self.walls), [0] * len(tight)
         if flat:
             rows = _staggered(centres, lengths)
             if any(rows):
                 lower = max(length for length, row in zip(lengths, rows, strict=True) if row)
                 # In the first row only the line of a lower text takes room; the lower texts are kept apart by it.
                 lengths = [8.0 if row else max(length, lower - 8) for length, row in zip(lengths, rows, strict=True)]
-                centres = spread(wanted, lengths)
+                centres = spread_clear(wanted, lengths, self.walls)
         deep = [max((t[4] if flat else t[3] for t, row in zip(tight, rows, strict=True) if row == k), default=0.0)
                 for k in (0, 1)]
         for (text, low, high, wide, tall), centre, row in zip(tight, centres, rows, strict=True):
@@ -207,19 +212,23 @@ class Lanes:
         sizes = {k: _block(item.texts[k]) for k in order}
         flat = side in ("below", "above")
         wanted = [stations[k] for k in order]
-        centres = spread(wanted, [sizes[k][0] + 8 for k in order]) if flat else []
+        centres = spread_clear(wanted, [sizes[k][0] + 8 for k in order], self.walls) if flat else []
         # Level texts are read more easily; they are turned only where they would drift from what they measure.
         level = flat and all(abs(a - b) < _DRIFT for a, b in zip(centres, wanted, strict=True))
         if not level:
-            centres = spread(wanted, [sizes[k][1] + 1 for k in order])
+            centres = spread_clear(wanted, [sizes[k][1] + 1 for k in order], self.walls, _OFF_LINES)
         reach = 1 if level else 0
         ring = self.place(side, datum, line)
-        self.rings.append((*ring, 3.0))
+        self.rings.append((*ring, _RING))
         self._extend(side, [datum], [0.0], line + 4)
         for k, centre in zip(order, centres, strict=True):
             here = stations[k]
             self._stroke(ring, self.place(side, here, line))
-            self._head(side, here, line, 1 if here >= datum else -1)
+            before = [abs(here - at) for at in wanted if (at - datum) * (here - at) > 0]
+            if min([abs(here - datum) - _RING, *before]) < _ARROW:
+                self.dots.append(self.place(side, here, line))  # its head would lie on another, or on the ring
+            else:
+                self._head(side, here, line, 1 if here >= datum else -1)
             self._stroke(self.place(side, here, line), self.place(side, centre, line + 9))
             middle = self.place(side, centre, line + 11 + sizes[k][reach] / 2)
             self._block_at(middle, item.texts[k], f"{ask}.{k}", turned=flat and not level)

@@ -5,6 +5,8 @@ narrower, so what fits here fits there.
 """
 
 import re
+from itertools import pairwise
+from math import inf
 
 _ASCII = (
     318, 401, 460, 838, 636, 950, 780, 275, 390, 390, 500, 838, 318, 361, 318, 337, 636, 636, 636,
@@ -93,11 +95,43 @@ def within(centres: list[float], lengths: list[float], extent: float) -> list[fl
     [5.0, 15.0, 47.0]
     """
     room = max(extent, sum(lengths))
-    placed, edge = [], (extent - room) / 2
+    return _between(centres, lengths, (extent - room) / 2, (extent + room) / 2)
+
+
+def spread_clear(wanted: list[float], lengths: list[float], walls: list[float], off: float = 0.0) -> list[float]:
+    """Centres near the wanted ones, in the same order, so that the pieces do not overlap and keep `off` all walls.
+
+    Of all ways to part the pieces among the stretches between the walls it takes the one that moves them the least
+    (the sum of squares). `wanted` and `walls` must rise.
+
+    >>> spread_clear([4, 50, 97], [10, 10, 10], [0, 100])
+    [5.0, 50.0, 95.0]
+    >>> spread_clear([2, 3], [10, 4], [0, 8])
+    [-5.0, 3.0]
+    """
+    ways: dict[int, tuple[float, list[float]]] = {0: (0.0, [])}
+    for low, high in pairwise((-inf, *walls, inf)):
+        low, high = low + off, high - off
+        longer = dict(ways)
+        for first, (cost, placed) in ways.items():
+            for end in range(first + 1, len(wanted) + 1):
+                if sum(lengths[first:end]) > high - low:
+                    break
+                here = _between(spread(wanted[first:end], lengths[first:end]), lengths[first:end], low, high)
+                moved = cost + sum((at - to) ** 2 for at, to in zip(here, wanted[first:end], strict=True))
+                if end not in longer or moved < longer[end][0]:
+                    longer[end] = moved, placed + here
+        ways = longer
+    return ways[len(wanted)][1]
+
+
+def _between(centres: list[float], lengths: list[float], low: float, high: float) -> list[float]:
+    """The pieces moved back between two edges that have room for all of them, in order."""
+    placed, edge = [], low
     for centre, length in zip(centres, lengths, strict=True):
         placed.append(max(centre, edge + length / 2))
         edge = placed[-1] + length / 2
-    edge = (extent + room) / 2
+    edge = high
     for k in range(len(placed) - 1, -1, -1):
         placed[k] = min(placed[k], edge - lengths[k] / 2)
         edge = placed[k] - lengths[k] / 2

@@ -192,13 +192,14 @@ def _rows(rows: list[tuple[int, Chain | Running]], scene: Scene, scale: float, l
     left, bottom, right, top = scene.bounds
     for side in SIDES:
         flat = side in ("below", "above")
+        place = (lambda t: (t - left) * scale) if flat else (lambda t: (top - t) * scale)
         here = [numbered for numbered in rows if numbered[1].side == side]
         for row in sorted({item.row for _, item in here}):
             out = end = lanes.used[side]
+            lanes.walls = sorted({place(at) for _, item in here if item.row > row for at in item.at})
             for number, item in here:
                 if item.row != row:
                     continue
-                place = (lambda t: (t - left) * scale) if flat else (lambda t: (top - t) * scale)
                 stations = [place(t) for t in item.at]
                 foot = item.foot
                 if foot is None:

@@ -1,5 +1,6 @@
-"""Each drawing of the plan sets as it is printed: no words on others or cut off, no leader through words, no line
-through a name on an edge, no word over a hole, no letters too small to read.
+"""Each drawing of the plan sets as it is printed: no words on others or cut off, no leader through words, no size on a
+line of another, no arrowhead in another, no line through a name on an edge, no word over a hole, no letters too small
+to read.
 
 Common practice of drawing, no source, but for the height of letters.
 """
@@ -8,6 +9,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import fields, is_dataclass
 from functools import cache
+from itertools import combinations
 from xml.etree import ElementTree as ET
 
 import pytest
@@ -15,7 +17,7 @@ import pytest
 from shoplib.documents.paper import PAPERS
 from shoplib.printed.plan.plan_set import plan_set
 from shoplib.printed.typeset.blocks import Picture
-from tests.draw.leaders_read import meets, run_through, strokes
+from tests.draw.leaders_read import heads, meets, rings, run_through, strokes
 from tests.draw.test_pen import SVG, outside, overlaps, text_boxes
 from tests.printed.sets import PROJECTS, solved
 
@@ -66,6 +68,28 @@ def test_no_words_lie_on_others_or_are_cut_off(project, paper):
 def test_no_leader_runs_through_words(project, paper):
     for picture in pictures(project, paper):
         assert run_through(picture.svg, NEAR) == [], picture.alt
+
+
+@each
+def test_no_size_stands_on_a_line_of_another(project, paper):
+    for picture in pictures(project, paper):
+        lines = strokes(picture.svg)
+        on_lines = [text for text, box in text_boxes(picture.svg) if any(meets(stroke, box) for stroke in lines)]
+        assert on_lines == [], picture.alt
+
+
+@each
+def test_no_arrowhead_lies_in_another_or_on_a_ring(project, paper):
+    seen = 0
+    for picture in pictures(project, paper):
+        boxes = [*heads(picture.svg), *rings(picture.svg)]
+        seen += len(boxes)
+        lying = [
+            (one, two) for one, two in combinations(boxes, 2)
+            if min(one[2], two[2]) - max(one[0], two[0]) > 1 and min(one[3], two[3]) - max(one[1], two[1]) > 1
+        ]
+        assert lying == [], picture.alt
+    assert seen > 100
 
 
 @each

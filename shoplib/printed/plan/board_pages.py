@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
 from shoplib.documents.board_scenes import scenes_of
-from shoplib.documents.fitted import Room, fitted
+from shoplib.documents.fitted import Fitted, Room, fitted
 from shoplib.documents.paper import Paper
 from shoplib.draw.board_drawing import RUNNING, size_lines, size_words
 from shoplib.draw.chains import unit_note
@@ -113,9 +113,10 @@ def _face(head: Head, scene: Scene, kind: Kind, cabinet: Cabinet, room: Room) ->
         legend=tuple(line for line in scene.legend if line not in sizes),
     )
     ways: dict[int, Way] = {}
-    for way, ratio in _ways(head, shown, room, cabinet.style.unit):
-        if ratio not in ways or way.high < ways[ratio].high:
-            ways[ratio] = way
+    tried = list(_ways(head, shown, room, cabinet.style.unit))
+    for way, drawn in [each for each in tried if each[1].to_scale] or tried:  # a shrunk one's letters are too small
+        if drawn.ratio not in ways or way.high < ways[drawn.ratio].high:
+            ways[drawn.ratio] = way
     least, longest = MM * (_LEAST + _FOR_EACH * _sizes(shown)), max(kind.first.size)
     enough = [ratio for ratio in ways if longest >= ratio * least] or [min(ways)]
     found = [ways[max(enough)]]
@@ -125,8 +126,8 @@ def _face(head: Head, scene: Scene, kind: Kind, cabinet: Cabinet, room: Room) ->
     return found
 
 
-def _ways(head: Head, scene: Scene, room: Room, unit: str) -> Iterator[tuple[Way, int]]:
-    """With the words under the drawing, and beside it, in what parts of a page hold it; each with its scale."""
+def _ways(head: Head, scene: Scene, room: Room, unit: str) -> Iterator[tuple[Way, Fitted]]:
+    """With the words under the drawing, and beside it, in what parts of a page hold it; each with its drawing."""
     column, narrow = ((room[0] - _GUTTER) * part / sum(_COLUMNS) for part in _COLUMNS)
     alone = replace(scene, alarms=(), legend=())
     above, note = how_high(head, room[0]), how_high([_bare(alone)], column)
@@ -135,11 +136,11 @@ def _ways(head: Head, scene: Scene, room: Room, unit: str) -> Iterator[tuple[Way
         if left - round_it > _LOWEST:
             drawn = fitted(scene, (room[0], left - round_it), unit)
             blocks = *head, untitled(scene, drawn, BRACKETS)
-            yield Way(above + round_it + drawn.height + _SPARE, (Together(blocks),)), drawn.ratio
+            yield Way(above + round_it + drawn.height + _SPARE, (Together(blocks),)), drawn
         if left >= words and left - note > _LOWEST:
             drawn = fitted(alone, (column, left - note), unit)
             beside = Beside(((untitled(alone, drawn, BRACKETS),), _words(scene)), _COLUMNS)
-            yield Way(above + max(note + drawn.height, words) + _SPARE, (Together((*head, beside)),)), drawn.ratio
+            yield Way(above + max(note + drawn.height, words) + _SPARE, (Together((*head, beside)),)), drawn
 
 
 def _bare(scene: Scene) -> Picture:
