@@ -109,6 +109,9 @@ def spread_clear(wanted: list[float], lengths: list[float], walls: list[float], 
     >>> spread_clear([2, 3], [10, 4], [0, 8])
     [-5.0, 3.0]
     """
+    centres = spread(wanted, lengths)
+    if not any(abs(at - wall) < long / 2 + off for at, long in zip(centres, lengths, strict=True) for wall in walls):
+        return centres
     ways: dict[int, tuple[float, list[float]]] = {0: (0.0, [])}
     for low, high in pairwise((-inf, *walls, inf)):
         low, high = low + off, high - off
