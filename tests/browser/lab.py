@@ -276,7 +276,7 @@ class Page:
             timeout=seconds * 1000,
         )
         self.page.locator("#jp-main-statusbar", has_text="| Idle").wait_for(timeout=60_000)
-        self.settle()
+        self.settle(60_000)  # all cells of a long page are drawn at once, beside two other browsers
         faults = self.page.locator('[data-mime-type$=".stderr"], [data-mime-type$=".error"]')
         assert faults.count() == 0, faults.first.inner_text()
 
@@ -306,9 +306,9 @@ class Page:
         )
         return said.inner_text()
 
-    def settle(self) -> None:
+    def settle(self, limit_ms: int = 20_000) -> None:
         """Wait until messages on their way have been answered and drawn, on a slow machine too."""
-        self.page.evaluate(AT_REST, 20_000)
+        self.page.evaluate(AT_REST, limit_ms)
 
     def key_to_pixels(self, slider, keys: list[str], pause_ms: int = 150) -> dict[str, float]:
         """Press keys on a slider one by one: median ms to the change of the drawing and to its frame.
