@@ -1,6 +1,6 @@
 """Both cut lists opened by a spreadsheet, in English and in German: number for number, and nothing taken for another.
 
-Skipped, saying so, where LibreOffice is not installed.
+The reference outside the project is LibreOffice Calc. Skipped, saying so, where it is not installed.
 """
 
 import csv
