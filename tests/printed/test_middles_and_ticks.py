@@ -1,6 +1,7 @@
 """Measured in the drawings in true scale: the middle line of a slide, and the ticks that the tape is held to.
 
-A middle is that of the slide's own box in the solved cabinet; ticks every 5 in or 100 mm are common practice, no source.
+A middle is that of the slide's own box in the solved cabinet; ticks every 5 in or 100 mm are common practice, no
+source.
 """
 
 import pytest
