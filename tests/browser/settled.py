@@ -6,7 +6,7 @@ A fixed wait is too long on a quick machine and too short on a busy one, so the 
 WATCH_FROM_THE_START = """() => {
   const SOON = 250;  // ms: a timer that is due later, such as that of "Waiting for the kernel", is not waited for
   const asked = new Map();  // each request that a kernel has not finished, by its id: the socket it went through
-  const timers = new Set();
+  const timers = new Map();  // each timer that is due soon: who set it
   const scripts = new Set();  // anywidget makes an address for the script of a control, and ends it when it is loaded
   const fetched = new Set();
   const rest = window.shopRest = {asked, timers, scripts, fetched, heard: 0};
@@ -53,7 +53,7 @@ WATCH_FROM_THE_START = """() => {
   window.setTimeout = (does, pause = 0, ...given) => {
     if (pause > SOON || typeof does !== 'function') return later(does, pause, ...given);
     const timer = later((...those) => { timers.delete(timer); does(...those); }, pause, ...given);
-    timers.add(timer);
+    timers.set(timer, new Error(`${pause} ms`));
     return timer;
   };
   window.clearTimeout = (timer) => { timers.delete(timer); never(timer); };
@@ -94,7 +94,11 @@ AT_REST = """(limit) => new Promise((settled, failed) => {
     }
     watcher.disconnect();
     if (quiet > FRAMES) settled(spent);
-    else failed(new Error(`no rest in ${limit} ms: ${open.map(([what]) => what).join(', ') || 'the page moves'}`));
+    else {
+      const who = [...awaited.timers.values()].map(({stack}) => stack.split('\\n').toSpliced(1, 1).slice(0, 4).join(' '));
+      const what = open.map(([name]) => name).join(', ') || 'the page moves';
+      failed(new Error([`no rest in ${limit} ms: ${what}`, ...who.slice(0, 5)].join('\\n')));
+    }
   };
   requestAnimationFrame(look);
 })"""

@@ -51,6 +51,9 @@ def test_a_page_that_never_rests_or_has_no_kernel_is_told(bare):
     bare.evaluate("() => { setInterval(() => { document.body.id += 'x'; }, 5); }")
     with pytest.raises(Error, match="no rest in 500 ms: the page moves"):
         bare.evaluate(AT_REST, 500)
+    bare.evaluate("() => { (function again() { setTimeout(again, 7); })(); }")
+    with pytest.raises(Error, match=r"no rest in 500 ms: timers\n.*7 ms +at again"):
+        bare.evaluate(AT_REST, 500)
 
 
 def test_a_slow_kernel_is_waited_for(lab):
