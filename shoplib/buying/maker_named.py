@@ -80,10 +80,8 @@ def through_rail(cabinet: Cabinet) -> str:
     """How long screws through its rails are: as rail, back and hollow are deep and the stud asks for; what covers the
     wall comes on top.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> through_rail(solve(read_project(example("finger_jointed_drawers"))))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> through_rail(cabinet_from("finger_jointed_drawers"))
     '80 mm long and what covers the studs besides, for they pass 35.62 mm from the front of the rail to the wall and \
 go 40 mm (common practice, no source) into each stud'
     """

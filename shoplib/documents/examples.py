@@ -1,6 +1,10 @@
-"""The project files that come with the workbook, found from any working folder."""
+"""The project files that come with the workbook, found from any working folder, and the cabinets they become."""
 
 from pathlib import Path
+
+from shoplib.documents.project_file import read_project
+from shoplib.model.cabinet import solve
+from shoplib.model.solved import Cabinet
 
 PROJECTS = Path(__file__).resolve().parents[2] / "data" / "projects"
 
@@ -36,3 +40,15 @@ under_bench_case, wheel_wall_drawers.
     if name not in found:
         raise LookupError(f'There is no example "{name}"; there are {", ".join(found)}.')
     return found[name]
+
+
+def cabinet_from(project: str | Path) -> Cabinet:
+    """A project file, or a shipped example by its name, read and solved: as `project_path` finds it.
+
+    Raises LookupError for a name that no example has, ProjectFileError or ImpossibleProject for a file that is no
+    project or cannot be built, each one sentence.
+
+    >>> cabinet_from("rolling_stand").project.name
+    'Rolling stand for the repair place'
+    """
+    return solve(read_project(project_path(project)))

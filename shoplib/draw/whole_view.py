@@ -43,10 +43,8 @@ def whole_scenes(cabinet: Cabinet) -> list[tuple[str, Scene]]:
 def assembled_view(cabinet: Cabinet) -> Scene:
     """The closed cabinet: the boards that are seen by name, of a large one each drawer; the others told under it.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("finger_jointed_drawers")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
     >>> assembled_view(cabinet).title
     'Assembled view: Finger-jointed drawers'
     """

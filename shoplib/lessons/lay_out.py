@@ -8,14 +8,12 @@ from shoplib.buying.laid import LaidOut
 from shoplib.buying.laid_out import laid_out
 from shoplib.buying.spare_parts import spares
 from shoplib.documents.cut_order_file import COLUMNS, order_rows
-from shoplib.documents.examples import project_path
-from shoplib.documents.project_file import read_project
+from shoplib.documents.examples import cabinet_from
 from shoplib.documents.sheets_words import sheets_words, verdict
 from shoplib.draw.sheet_layout import sheet_scenes
 from shoplib.lessons.figure import Figure
 from shoplib.lessons.large_type import sized
 from shoplib.lessons.worked import unbroken
-from shoplib.model.cabinet import solve
 
 SHOWN = (
     "step", "setting", "piece", "cut", "set_by", "fence", "cuts", "comes_off", "is_left", "mind",
@@ -71,4 +69,4 @@ def lay_out(project: str | Path, seconds: float = 10.0) -> ShownLayouts:
     >>> print(str(lay_out("finger_jointed_drawers", 1)).splitlines()[0])
     Buy 1 x case sheet 1220 mm x 1220 mm, 1 x thin sheet 1220 mm x 610 mm; use 2
     """
-    return ShownLayouts(laid_out(solve(read_project(project_path(project))), seconds))
+    return ShownLayouts(laid_out(cabinet_from(project), seconds))

@@ -27,10 +27,8 @@ def held_by_no_cut(cabinet: Cabinet) -> dict[str, tuple[str, ...]]:
 def lies_words(name: str, cabinet: Cabinet, page: Writing) -> str:
     """How high and how far back it lies on its uprights, and what it touches there.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("under_bench_case")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("under_bench_case")
     >>> lies_words("toe board", cabinet, Writing(cabinet.style))
     'Place of toe board on left side and right side: its bottom edge flush with the bottom end, its front face 3 in \
 behind the front edge, where the notch ends; its top edge against bottom.'

@@ -113,8 +113,8 @@ def planned(cabinet: Cabinet, lay_out: Callable[[Cabinet], LaidOut]) -> Planned:
     """The cabinet checked and laid out, or with the reason why it cannot be laid out.
 
     >>> from shoplib.buying.laid_out import laid_out
-    >>> from shoplib.documents.examples import example
-    >>> plan = planned(solve(read_project(example("wheel_wall_drawers"))), lambda cabinet: laid_out(cabinet, 0))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> plan = planned(cabinet_from("wheel_wall_drawers"), lambda cabinet: laid_out(cabinet, 0))
     >>> len(plan.cabinet.boards), plan.stops, plan.refused
     (23, (), '')
     """

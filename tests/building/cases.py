@@ -3,8 +3,7 @@
 from dataclasses import replace
 from functools import cache
 
-from shoplib.documents.examples import example
-from shoplib.documents.project_file import read_project
+from shoplib.documents.examples import cabinet_from
 from shoplib.documents.to_measure import planned_depths, planned_openings
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Measured, Opening
@@ -17,7 +16,7 @@ SHIPPED = (
 @cache
 def shipped(name):
     """A shipped project, solved."""
-    return solve(read_project(example(name)))
+    return cabinet_from(name)
 
 
 @cache

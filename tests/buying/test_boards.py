@@ -22,7 +22,7 @@ from shoplib.buying.staves import from_boards, glued_up
 from shoplib.buying.strip_runs import strip_runs
 from shoplib.buying.wood_used import wood_used
 from shoplib.documents.cut_order_file import COLUMNS, order_rows
-from shoplib.documents.examples import example
+from shoplib.documents.examples import cabinet_from, example
 from shoplib.documents.project_file import project_from_text, read_project
 from shoplib.documents.sheets_file import sheets_dict
 from shoplib.layout.pieces import Job, LayoutError, Part, Stock
@@ -379,7 +379,7 @@ def test_what_is_told_and_written_of_boards(project):
 
 def test_rough_boards_weigh_what_they_weigh_before_they_are_planed():
     """By hand: white ash 96 x 7 1/2 in, 1 in thick, is a third heavier than at 3/4 in, and is lifted so."""
-    found = laid_out(solve(read_project(example("wheel_wall_drawers"))), 1)
+    found = laid_out(cabinet_from("wheel_wall_drawers"), 1)
     assert {sheet.thickness for sheet in found.sheets if sheet.sheet.name == "ash"} == {INCH}
     thick = {sheet["sheet"]: (sheet["thickness"], sheet["planed"]) for sheet in sheets_dict(found)["sheets"]}
     assert thick["ash"] == (25.4, 19.05) and thick["box sheet"][1] is None

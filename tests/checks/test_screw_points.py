@@ -7,7 +7,7 @@ import pytest
 
 from shoplib.checks import check
 from shoplib.checks.screw_points import find_screws_through
-from shoplib.documents.examples import example
+from shoplib.documents.examples import cabinet_from, example
 from shoplib.documents.project_file import project_from_text, read_project
 from shoplib.lists.refit import refit
 from shoplib.measure import INCH, MM
@@ -18,7 +18,7 @@ from shoplib.model.solved import Hardware, Screw
 
 @pytest.fixture(scope="module")
 def case():
-    return solve(read_project(example("under_bench_case")))
+    return cabinet_from("under_bench_case")
 
 
 def under_the_mean(case, board):
@@ -40,7 +40,7 @@ def test_a_point_that_comes_through_only_where_the_sheet_is_thin_is_found(case):
 
 @pytest.mark.parametrize("name", ["under_bench_case", "small_parts_wall_case", "rolling_stand"])
 def test_no_planned_screw_comes_through(name):
-    assert find_screws_through(solve(read_project(example(name)))) == ()
+    assert find_screws_through(cabinet_from(name)) == ()
 
 
 def test_a_front_cut_from_thin_stock_shows_the_points(case):

@@ -12,10 +12,8 @@ import pytest
 
 from shoplib.documents.cut_list_file import cut_list_csv
 from shoplib.documents.decimal_comma import with_decimal_comma
-from shoplib.documents.examples import project_path
+from shoplib.documents.examples import cabinet_from
 from shoplib.documents.hand_list import read_hand_list
-from shoplib.documents.project_file import read_project
-from shoplib.model.cabinet import solve
 
 EXAMPLES = [
     "finger_jointed_drawers", "rolling_stand", "small_parts_wall_case", "under_bench_case", "wheel_wall_drawers",
@@ -24,7 +22,7 @@ EXAMPLES = [
 
 @pytest.fixture(scope="module", params=EXAMPLES)
 def tables(request):
-    table = cut_list_csv(solve(read_project(project_path(request.param))))
+    table = cut_list_csv(cabinet_from(request.param))
     return table, with_decimal_comma(table)
 
 

@@ -9,7 +9,7 @@ import pytest
 
 from shoplib.buying.laid_out import laid_out
 from shoplib.documents.cut_order_file import CAUTION, cut_order_csv
-from shoplib.documents.examples import project_path
+from shoplib.documents.examples import cabinet_from, project_path
 from shoplib.documents.project_file import read_project
 from shoplib.documents.sheets_words import sheets_words
 from shoplib.lists.alike_cuts import alike_cuts
@@ -110,7 +110,7 @@ def test_notches_and_holes_for_screws_are_in_the_order(name, cut, boards):
 
 def test_every_notch_and_socket_of_the_shipped_projects_is_counted_once():
     for name in ("finger_jointed_drawers", "rolling_stand", "small_parts_wall_case", "under_bench_case"):
-        cabinet = solve(read_project(project_path(name)))
+        cabinet = cabinet_from(name)
         cut = Counter(cut.kind for board in cabinet.boards for cut in board.cuts if cut.kind in ("notch", "socket"))
         told = Counter()
         for one in alike_cuts(cabinet):

@@ -8,8 +8,7 @@ from random import Random
 import pytest
 
 from shoplib.checks.misfits import CLASH, misfits, outside
-from shoplib.documents.examples import example
-from shoplib.documents.project_file import read_project
+from shoplib.documents.examples import cabinet_from
 from shoplib.lessons.bay_fronts import BAY_FRONTS, LOWEST, MIDDLE, TOP
 from shoplib.lessons.box_boards import BOX_BOARDS
 from shoplib.lessons.lesson_j05 import BOX_SET
@@ -335,7 +334,7 @@ def test_new_numbers_for_each_learner(whole_set, unit, posed_to, learners):
 
 def drawer_set():
     """The sizes of one box in the shipped case, as an exercise would ask for them."""
-    case = solve(read_project(example("under_bench_case")))
+    case = cabinet_from("under_bench_case")
     box = "bay 1 drawer 1 "
     rows = [
         ("front", "Box front and back", "length", (f"{box}box front", f"{box}box back"), "x"),

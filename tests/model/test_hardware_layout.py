@@ -2,10 +2,8 @@
 
 import pytest
 
-from shoplib.documents.examples import example
-from shoplib.documents.project_file import read_project
+from shoplib.documents.examples import cabinet_from
 from shoplib.measure import INCH, MM
-from shoplib.model.cabinet import solve
 from shoplib.model.hardware_places import front_screw, pull_places, slides_on
 from shoplib.model.project import ImpossibleProject
 from shoplib.model.screw_room import room_for_screw
@@ -14,7 +12,7 @@ from shoplib.model.tool_row import tool_row
 
 @pytest.mark.parametrize("name", ["under_bench_case", "rolling_stand"])
 def test_spacers_are_those_that_the_plan_prints(name):
-    case = solve(read_project(example(name)))
+    case = cabinet_from(name)
     printed = {text.partition(":")[0]: size for text, size in case.spacers if "drawer" in text}
     for upright in (board.name for board in case.boards if board.role in ("side", "divider")):
         for face in (1, -1):
@@ -24,14 +22,14 @@ def test_spacers_are_those_that_the_plan_prints(name):
 
 
 def test_left_and_right_side_have_the_same_spacers():
-    case = solve(read_project(example("under_bench_case")))
+    case = cabinet_from("under_bench_case")
     left = slides_on(case, "left side")
     right = slides_on(case, "divider 1", -1)
     assert [(one.spacer, one.setback) for one in left] == [(one.spacer, one.setback) for one in right] != []
 
 
 def test_pulls_and_screws_of_a_case():
-    case = solve(read_project(example("under_bench_case")))
+    case = cabinet_from("under_bench_case")
     front = case.by_name["bay 1 drawer 1 front"]
     one, two = pull_places(case, front.name)
     assert one.left + two.left == front.box.size[0] and one.up == two.up

@@ -6,10 +6,8 @@ from functools import cache
 from pypdf import PdfReader
 
 from shoplib.checks import check
-from shoplib.documents.examples import project_path
+from shoplib.documents.examples import cabinet_from
 from shoplib.documents.paper import PAPERS
-from shoplib.documents.project_file import read_project
-from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.plan.board_pages import board_pages
 from shoplib.printed.plan.drawer_page import drawer_pages
@@ -27,7 +25,7 @@ PROJECTS = (
 
 @cache
 def cabinet_of(project: str) -> Cabinet:
-    return solve(read_project(project_path(project)))
+    return cabinet_from(project)
 
 
 @cache

@@ -6,10 +6,8 @@ from functools import cache
 from pypdf import PdfReader
 
 from shoplib.buying.laid_out import laid_out
-from shoplib.documents.examples import project_path
+from shoplib.documents.examples import cabinet_from
 from shoplib.documents.paper import PAPERS
-from shoplib.documents.project_file import read_project
-from shoplib.model.cabinet import solve
 from shoplib.printed.everything import Planned, planned, print_files, stamp_of
 from tests.printed.tagged import Tagged
 
@@ -22,7 +20,7 @@ DATE = "29 May"
 @cache
 def solved(project: str) -> Planned:
     """A shipped project with all that is printed of it."""
-    return planned(solve(read_project(project_path(project))), lambda cabinet: laid_out(cabinet, 0))
+    return planned(cabinet_from(project), lambda cabinet: laid_out(cabinet, 0))
 
 
 @cache

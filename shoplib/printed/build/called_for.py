@@ -9,10 +9,8 @@ from shoplib.words.naming import and_list, in_short
 def template_called(what: str, cabinet: Cabinet) -> str:
     """The templates for this by their numbers in templates.pdf, such as "templates 1 and 2"; "" where there is none.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("under_bench_case")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("under_bench_case")
     >>> template_called("holes for pegs", cabinet)
     'template 2'
     """

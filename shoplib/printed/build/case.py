@@ -18,10 +18,8 @@ from shoplib.words.naming import and_list, boards_in_short, in_short
 def finish_inside(cabinet: Cabinet) -> list[Block]:
     """Which faces look inside, and which strips stay bare for the glue.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("under_bench_case")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("under_bench_case")
     >>> [type(block).__name__ for block in finish_inside(cabinet)]
     ['ToTick', 'Together']
     """
@@ -103,10 +101,8 @@ def _ends(faces: list[GlueFace], board: Board) -> str:
 def dry_run(cabinet: Cabinet, goes: list[tuple[str, tuple[Clamps, ...]]]) -> list[Block]:
     """The whole case once without glue, with its clamps, against the clock.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("under_bench_case")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("under_bench_case")
     >>> [type(block).__name__ for block in dry_run(cabinet, [])]
     ['Framed', 'ToTick', 'ToFillIn']
     """

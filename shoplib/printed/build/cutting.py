@@ -23,10 +23,8 @@ from shoplib.words.naming import and_list, boards_in_short, in_short
 def solid_wood(cabinet: Cabinet) -> list[Block]:
     """What is done with solid wood before anything is cut of it.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> solid_wood(solve(read_project(example("wheel_wall_drawers"))))[0].title
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> solid_wood(cabinet_from("wheel_wall_drawers"))[0].title
     'At the jointer and the planer'
     """
     own = solid_sheets(cabinet)
@@ -51,10 +49,8 @@ def cut_the_case(cabinet: Cabinet, laid: bool = True) -> list[Block]:
 
     `laid`: whether the plan set has the table of joint cuts, which stands behind the sheet layouts.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("small_parts_wall_case")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("small_parts_wall_case")
     >>> [type(block).__name__ for block in cut_the_case(cabinet)]
     ['Framed', 'ToTick', 'Table', 'Together']
     """
@@ -85,10 +81,8 @@ def trim(cabinet: Cabinet, *jobs: LaidJob) -> list[Block]:
 def joints(cabinet: Cabinet, laid: bool = True) -> list[Block]:
     """The boards of stage 1 edged and their joints cut, where they were trimmed first.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("wheel_wall_drawers")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("wheel_wall_drawers")
     >>> [type(block).__name__ for block in joints(cabinet)]
     ['Framed', 'ToTick', 'Table', 'Together']
     """

@@ -81,10 +81,8 @@ _AGAIN = (
 def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     """Slides, runners and kickers at their heights, by spacers, each line when its turn comes.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("rolling_stand")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("rolling_stand")
     >>> [type(block).__name__ for block in runs((), cabinet)]
     ['ToTick', 'Together']
     """

@@ -143,10 +143,8 @@ def pulls(cabinet: Cabinet) -> list[Block]:
 
     A drawer without a front of its own has its pull in the box front, which is bored alone.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("rolling_stand")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("rolling_stand")
     >>> pulls(cabinet)[-1].lines[-1]
     'Screw the pulls on.'
     """

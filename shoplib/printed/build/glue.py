@@ -24,10 +24,8 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
     """One go: the boards in their order, the clamps, and with the last the diagonals.
 
     >>> from shoplib.building.order import build_order
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("rolling_stand")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("rolling_stand")
     >>> first = next(step.go for step in build_order(cabinet) if step.go)
     >>> [type(block).__name__ for block in glue_up(first, False, cabinet, ())]
     ['Together', 'ToTick', 'ToFillIn']
@@ -177,10 +175,8 @@ def _diagonals(findings: Iterable[Finding]) -> ToFillIn | None:
 def back(names: tuple[str, ...], cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
     """The back, last of the case: it holds it square from then on.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("rolling_stand")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("rolling_stand")
     >>> [type(block).__name__ for block in back(("back",), cabinet, ())]
     ['Framed', 'ToTick']
     """

@@ -27,10 +27,8 @@ PRESS = {"x": "from side to side", "y": "from front to back", "z": "from top to 
 def names_in_short(names: Iterable[str], cabinet: Cabinet) -> str:
     """Boards by name, told together.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("under_bench_case")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("under_bench_case")
     >>> names_in_short(("divider 1", "divider 2"), cabinet)
     'dividers 1 and 2'
     """
@@ -40,10 +38,8 @@ def names_in_short(names: Iterable[str], cabinet: Cabinet) -> str:
 def screws_told(needs: Iterable[Need], cabinet: Cabinet) -> str:
     """Screws by number and size, such as "4 of No. 8 × 2 in".
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("wheel_wall_drawers")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("wheel_wall_drawers")
     >>> from shoplib.buying.screws import planned
     >>> screws_told([need for need in planned(cabinet) if need.use == "rails"], cabinet)
     '4 of No. 8 × 2 in'
@@ -60,10 +56,8 @@ def entry_table(entries: Sequence[Entry], cabinet: Cabinet, group: str = "case")
 
     Boards that come in one after another alike share a row.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("rolling_stand")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("rolling_stand")
     >>> entry_table([Entry("bottom"), Entry("divider 1", ("bottom",), "-z")], cabinet).rows[1]
     ('2', 'divider 1', 'from above', 'into the dado of bottom')
     """

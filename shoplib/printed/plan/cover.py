@@ -52,11 +52,9 @@ _HOW = (
 def cover_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
     """One page: the cabinet drawn apart, and under it its key sizes and its sheets as they were measured.
 
+    >>> from shoplib.documents.examples import cabinet_from
     >>> from shoplib.documents.paper import PAPERS
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("finger_jointed_drawers")))
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
     >>> [type(block).__name__ for block in cover_pages(cabinet, PAPERS["a4"])]
     ['Heading', 'Picture', 'Beside']
     """
@@ -80,10 +78,8 @@ def key_sizes(cabinet: Cabinet) -> Iterator[tuple[str, str, str, str]]:
 
     A bay is as wide as its clear opening; a drawer box is measured outside, from wall to wall.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("finger_jointed_drawers")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
     >>> next(key_sizes(cabinet))
     ('outside, closed', '400 mm', '430 mm', '280 mm')
     """
@@ -133,10 +129,8 @@ def _sheets(cabinet: Cabinet) -> Iterator[tuple[str, ...]]:
 def reading_pages(cabinet: Cabinet, text: str) -> list[Block]:
     """How the set is read, the words that may be new in its `text`, and what is in the set.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("finger_jointed_drawers")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
     >>> [word for word, _ in reading_pages(cabinet, "A rabbet along the kerf.")[3].rows]
     ['kerf', 'rabbet']
     """

@@ -57,10 +57,8 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]
 
     A board's own name stands under "Which boards are meant" wherever several share a row.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("finger_jointed_drawers")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
     >>> cut_list_pages(cabinet, ())[2].blocks[0].text
     'Stage 1: case'
     """

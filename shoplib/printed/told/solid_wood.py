@@ -38,10 +38,8 @@ def rough_boards(boards: Iterable[Board], cabinet: Cabinet) -> list[Board]:
 def planer_caution(cabinet: Cabinet) -> Block:
     """The cautions for flattening and planing, in a frame.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("wheel_wall_drawers")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("wheel_wall_drawers")
     >>> planer_caution(cabinet).title
     'At the jointer and the planer'
     """
@@ -51,10 +49,8 @@ def planer_caution(cabinet: Cabinet) -> Block:
 def before_the_saw(cabinet: Cabinet) -> tuple[str, ...]:
     """What is done with rough boards while they are long: flat, to thickness, one edge straight.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> cabinet = solve(read_project(example("wheel_wall_drawers")))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("wheel_wall_drawers")
     >>> before_the_saw(cabinet)[2][:44]
     'Before the first saw cut, each board whole: '
     """

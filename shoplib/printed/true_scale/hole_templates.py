@@ -45,10 +45,8 @@ def pull_templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
 
     `mark` tells on the paper of which plan it is.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> [one.serves for one in pull_templates(solve(read_project(example("small_parts_wall_case"))))]
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> [one.serves for one in pull_templates(cabinet_from("small_parts_wall_case"))]
     ['front of drawers 1 to 3 in bays 1 and 4', 'front of drawers 1 to 3 in bays 2 and 3']
     """
     foremost = [

@@ -35,11 +35,9 @@ def reference(board: Board, kind: Kind, cabinet: Cabinet) -> Reference:
 
     Raises KeyError where the board is not of the cabinet.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.documents.examples import cabinet_from
     >>> from shoplib.lists.cut_list import kinds
-    >>> from shoplib.model.cabinet import solve
-    >>> case = solve(read_project(example("finger_jointed_drawers")))
+    >>> case = cabinet_from("finger_jointed_drawers")
     >>> sides = kinds(case)[0]
     >>> reference(sides.first, sides, case).words
     'inside face, front edge and bottom end'
@@ -55,11 +53,9 @@ def reference_face(board: Board, kind: Kind, cabinet: Cabinet) -> str:
     Of the first of its kind it is the face that is drawn first; of another the one that has the same cuts, laid cut on
     cut, and where that carries nothing, the one that does. Where either would do, the one of the same name.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.documents.examples import cabinet_from
     >>> from shoplib.lists.cut_list import kinds
-    >>> from shoplib.model.cabinet import solve
-    >>> case = solve(read_project(example("finger_jointed_drawers")))
+    >>> case = cabinet_from("finger_jointed_drawers")
     >>> sides = kinds(case)[0]
     >>> [reference_face(side, sides, case) for side in sides.boards]
     ['right', 'left']
@@ -77,11 +73,9 @@ def reference_face(board: Board, kind: Kind, cabinet: Cabinet) -> str:
 def reference_words(kind: Kind, cabinet: Cabinet) -> str:
     """The sides of all boards of a kind in a line; where equal boards are called otherwise, which is which.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
+    >>> from shoplib.documents.examples import cabinet_from
     >>> from shoplib.lists.cut_list import kinds
-    >>> from shoplib.model.cabinet import solve
-    >>> case = solve(read_project(example("finger_jointed_drawers")))
+    >>> case = cabinet_from("finger_jointed_drawers")
     >>> sides = kinds(case)[0]
     >>> reference_words(sides, case)
     'inside face, front edge and bottom end'

@@ -49,10 +49,8 @@ class Bar:
 def slide_templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
     """One for each kind of slide or runner that is set back alike; `mark` tells on the paper of which plan it is.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> [one.serves for one in slide_templates(solve(read_project(example("under_bench_case"))))]
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> [one.serves for one in slide_templates(cabinet_from("under_bench_case"))]
     ['left side, dividers 1 and 2, and right side']
     """
     alike: dict[Bar, list[tuple[Laid, Riding]]] = {}

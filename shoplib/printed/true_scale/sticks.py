@@ -35,10 +35,8 @@ class Stick:
 def bay_sticks(cabinet: Cabinet) -> list[Stick]:
     """One stick for each bay, from the upper face of the bottom; bays with the same marks share one.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> [stick.name for stick in bay_sticks(solve(read_project(example("under_bench_case"))))]
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> [stick.name for stick in bay_sticks(cabinet_from("under_bench_case"))]
     ['bays 1 and 3', 'bay 2']
     """
     zero = datum(cabinet)
@@ -104,10 +102,8 @@ def across_stick(cabinet: Cabinet) -> Stick:
     """One stick across the front, from the outside of the left side: uprights, the ends of what the dividers stand in,
     by which the stick is laid on it while it is loose, and the ends of the fronts.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> [mark.what for mark in across_stick(solve(read_project(example("finger_jointed_drawers")))).marks][:2]
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> [mark.what for mark in across_stick(cabinet_from("finger_jointed_drawers")).marks][:2]
     ['left side, left face', 'left side, right face']
     """
     standing = uprights(cabinet)

@@ -36,11 +36,9 @@ def story_stick_pages(cabinet: Cabinet, paper: Paper, stamp: Stamp | None = None
 
     With a `stamp` each stick tells of which plan it is.
 
-    >>> from shoplib.documents.examples import example
+    >>> from shoplib.documents.examples import cabinet_from
     >>> from shoplib.documents.paper import PAPERS
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> pages = story_stick_pages(solve(read_project(example("finger_jointed_drawers"))), PAPERS["a4"])
+    >>> pages = story_stick_pages(cabinet_from("finger_jointed_drawers"), PAPERS["a4"])
     >>> [block.text for block in pages if isinstance(block, printed.Heading)]
     ['Story stick', 'Spacer blocks to cut']
     """

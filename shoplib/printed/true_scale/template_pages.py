@@ -30,10 +30,8 @@ HOW = (
 def templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
     """All that the cabinet has something for, in the order in which a shop needs them; `mark` tells of which plan.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> [one.what for one in templates(solve(read_project(example("finger_jointed_drawers"))))]
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> [one.what for one in templates(cabinet_from("finger_jointed_drawers"))]
     ['slides and runners', 'holes for pulls']
     """
     kinds = (pin_templates, slide_templates, peg_templates, pull_templates)
@@ -68,10 +66,8 @@ def template_files(cabinet: Cabinet, stamp: Stamp | None = None) -> dict[str, st
 
     With a `stamp` each says of which version of the plan it is, and that it is stopped where that is so.
 
-    >>> from shoplib.documents.examples import example
-    >>> from shoplib.documents.project_file import read_project
-    >>> from shoplib.model.cabinet import solve
-    >>> list(template_files(solve(read_project(example("finger_jointed_drawers")))))
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> list(template_files(cabinet_from("finger_jointed_drawers")))
     ['01-slides-and-runners-left-side.svg', '02-holes-for-pulls-bay-1-drawer-1-front.svg']
     """
     taken: set[str] = set()
