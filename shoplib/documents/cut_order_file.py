@@ -164,6 +164,7 @@ def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[s
     weight = weight_of(on.sheet, at.w, at.h, on.thickness)
     two = needs_two(on.sheet, at.w, at.h, found.cabinet.project.cutting.one_lifts, on.thickness)
     made = (*step.off, *([step.left] if step.left else []))
+    sides = sizes.length(at), sizes.width(at)
     off, left = _told(step.off, job, sizes), _told((step.left,), job, sizes) if step.left else ["nothing"]
     if step.kind == "trim":  # what is kept lies between fence and blade
         [kept] = step.off
@@ -172,15 +173,14 @@ def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[s
         ", ".join(map(str, stages)),
         on.sheet.name,
         step.piece.mark,
-        sizes.length(at),
-        sizes.width(at),
+        *sides,
         step.kind,
         step.set_by,
         writing.length(step.fence),
         str(len(step.cuts)),
         "; ".join(off),
         "; ".join(left),
-        "; ".join(filter(None, [_jointed(step, on), minded(step, job.ask.letters, writing.length)])),
+        "; ".join(filter(None, [_jointed(step, on), minded(step, job.ask.letters, writing.length, sides)])),
         next(filter(None, (cut_waits(stage, found.cabinet) for stage in stages)), ""),
         "; ".join([
             *(_then(made, on, writing.style) if step.kind == "rip" else ()), *_finished(made, on, writing),

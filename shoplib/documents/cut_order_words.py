@@ -38,33 +38,39 @@ def rough_cautions(cabinet: Cabinet) -> tuple[str, ...]:
     return tuple(caution.claim.say for caution in cautions().only(AT_THE_PLANER)) if solid else ()
 
 
-def minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str]) -> str:
+def minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str], sides: tuple[str, str]) -> str:
     """What to mind at one step, nothing where nothing is; `letters` are those of the parts, `say` writes a length.
+
+    `sides` are length and width of the piece, as its row writes them.
 
     >>> from shoplib.layout.order import Piece
     >>> from shoplib.layout.pieces import Rect
     >>> step = Step(5, 3, "rip", 20, 0, Piece("sheet 1", Rect(0, 0, 9, 40)), (None,), (), None, edge=9, short=True,
     ...             again=True, gauge=(0,), to_size=(1,))
-    >>> for sentence in minded(step, ("A", "B"), str).split("; "):
+    >>> for sentence in minded(step, ("A", "B"), str, ("9", "40")).split("; "):
     ...     print(sentence)
     set again to 20: use a finished A as the gauge
     short, 9 along the cut: use a sled and push blocks, or cut by hand or with a guided saw
     B is left to size: measure it
-    >>> minded(Step(6, 4, "rip", 5, 0, Piece("panel", Rect(0, 0, 20, 60)), (None,), (), None, edge=20), (), str)
+    >>> panel = Piece("panel", Rect(0, 0, 20, 60))
+    >>> minded(Step(6, 4, "rip", 5, 0, panel, (None,), (), None, edge=20), (), str, ("20", "60"))
     '60 wide and only 20 along the fence: it pivots, so support both sides, or be two'
     """
-    return "; ".join(_minded(step, letters, say))
+    return "; ".join(_minded(step, letters, say, sides))
 
 
-def _minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str]) -> Iterator[str]:
+def _minded(
+    step: Step, letters: tuple[str, ...], say: Callable[[int], str], sides: tuple[str, str],
+) -> Iterator[str]:
+    at = step.piece.at
+    along = sides[step.edge != at.w]
     if step.again:
         gauge = and_list([letters[part] for part in step.gauge])
         yield f"set again to {say(step.fence)}" + (f": use a finished {gauge} as the gauge" if gauge else "")
     if step.short:
-        yield f"short, {say(step.edge)} along the cut: use a sled and push blocks, or cut by hand or with a guided saw"
+        yield f"short, {along} along the cut: use a sled and push blocks, or cut by hand or with a guided saw"
     if _pivots(step):
-        wide = say(max(step.piece.at[2:]))
-        yield f"{wide} wide and only {say(step.edge)} along the fence: it pivots, so support both sides, or be two"
+        yield f"{sides[at.h > at.w]} wide and only {along} along the fence: it pivots, so support both sides, or be two"
     if step.skim:
         yield f"trimming: it takes off {say(step.skim)}, less than the blade"
     if step.to_size:

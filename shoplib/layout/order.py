@@ -7,7 +7,7 @@ cut in several turns, all that no part of the first one needs waits, even if a s
 
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from shoplib.layout.pieces import Job, Laid, Rect
 from shoplib.layout.sawn import SawCut, Sawn
@@ -40,10 +40,11 @@ class Step:
 
     `set_by`: fence, stop or line; `edge` is how long the cuts are. `short`: they run along the grain of a piece too
     short for the fence. `skim` is what the last one takes off where that is less than the blade is thick, else 0.
-    `again`: the same was set before, and cuts in between made this piece; `gauge` are parts, counted in the job, that
-    were cut to this size then and are finished, so that one of them lies there. `to_size` are those whose size is only
-    what remains, so that it is measured. `turn`: the turn at the saw (`Part.turn`); `too_early` are parts of a later
-    one that get a size in it all the same.
+    `again`, of the first step of its setting alone, for the stop stays for the others: the same was set before, or
+    equal parts were cut to it, and cuts in between made one of these pieces; `gauge` are parts, counted in the job,
+    that were cut to this size then and are finished, so that one of them lies there. `to_size` are those whose size is
+    only what remains, so that it is measured. `turn`: the turn at the saw (`Part.turn`); `too_early` are parts of a
+    later one that get a size in it all the same.
     """
 
     number: int
@@ -174,8 +175,6 @@ class _Saw:
         self.seen: set[_Setting] = set()
         self.sized: dict[int, dict[int, None]] = {}
         self.finished: set[int] = set()
-        self.gauges: dict[int, dict[int, None]] = {}
-        self.earlier: dict[int, dict[int, None]] = {}
         self.marks: dict[tuple[int, Rect], str] = {}
         for n, laid in enumerate(sheets):
             stock = job.stock[laid.stock]
@@ -187,15 +186,13 @@ class _Saw:
         number = 0
         settings = [(turn, chosen) for turn in sorted(set(self.turns.values())) for chosen in self._settings(turn)]
         for setting, (turn, chosen) in enumerate(settings, start=1):
-            self.earlier = {size: dict(parts) for size, parts in self.sized.items()}
-            self.gauges = {size: {part: None for part in parts if part in self.finished}
-                           for size, parts in self.sized.items()}
+            made: list[Step] = []
             while mine := [key for key, cut in self.ready.items()
                            if self.turns[key] == turn and self._setting(cut) == chosen]:
                 for sheet, at in sorted(mine):
                     number += 1
-                    yield self._step(number, setting, sheet, at)
-            self.seen.add(chosen)
+                    made.append(self._step(number, setting, sheet, at))
+            yield from self._set(chosen, made)
 
     def _turn(self, key: _Key) -> int:
         """The turn in which a cut is made: the first one of all parts that lie in its piece."""
@@ -240,26 +237,27 @@ class _Saw:
             if skims(self.job, following):  # a step of its own says what it takes off
                 break
         sized, to_size = self._sized(sheet, cuts), self._to_size(sheet, cut)
-        again, gauge = self._again(first, sized)
         too_early = tuple(part for part in dict.fromkeys((*sized, *to_size)) if self.job.parts[part].turn > turn)
-        made = Step(
+        return Step(
             number, setting, first.kind, first.fence, sheet, piece, tuple(cuts), tuple(off), left,
             self._heavy(first.piece), set_by(self.job, first), edge(first), short(self.job, first),
-            skims(self.job, cut), again, gauge, to_size, turn, too_early,
+            skims(self.job, cut), to_size=to_size, turn=turn, too_early=too_early,
         )  # fmt: skip
-        self.finished.update(set(made.done) - set(to_size))
-        return made
 
-    def _again(self, cut: SawCut, sized: tuple[int, ...]) -> tuple[bool, tuple[int, ...]]:
-        """Whether this was set before, or something else for equal parts, and what was cut to this size then."""
-        if cut.kind == "trim":
-            return False, ()
-        earlier = self.earlier.get(cut.fence, {})
-        self.sized.setdefault(cut.fence, {}).update(dict.fromkeys(sized))
-        if self._setting(cut) in self.seen or any(part in earlier for part in sized):
-            whole = self.gauges.get(cut.fence, {})  # a strip that waits to be cut further is no gauge
-            return True, tuple(part for part in sized if part in whole) or tuple(whole)
-        return False, ()
+    def _set(self, chosen: _Setting, made: Sequence[Step]) -> Iterator[Step]:
+        """All steps of one setting: the first one tells whether it, or another for equal parts, was set before."""
+        first, *others = made
+        if first.kind != "trim":
+            sized = dict.fromkeys(part for step in made for part in self._sized(step.sheet, step.cuts))
+            before = self.sized.setdefault(first.fence, {})
+            if chosen in self.seen or any(part in before for part in sized):
+                whole = [part for part in before if part in self.finished]  # a strip to be cut further is no gauge
+                first = replace(first, again=True, gauge=tuple(part for part in sized if part in whole) or tuple(whole))
+            before.update(sized)
+        self.seen.add(chosen)
+        for step in made:
+            self.finished.update(set(step.done) - set(step.to_size))
+        yield from (first, *others)
 
     def _sized(self, sheet: int, cuts: Sequence[SawCut]) -> tuple[int, ...]:
         """The kinds of parts that get their size from these cuts, at once or when what comes off is cut further."""

@@ -75,7 +75,7 @@ def test_nothing_is_cut_before_what_it_waits_for(name):
     for turn in turns(found):
         parts, letters = turn.job.ask.parts, turn.job.ask.letters
         for step in turn.cuts:
-            assert ("and wait" in minded(step, letters, str)) == bool(step.too_early)
+            assert ("and wait" in minded(step, letters, str, ("", ""))) == bool(step.too_early)
             assert {parts[part].turn for part in step.done if part not in step.too_early} <= {turn.number}
     numbers = [turn.number for turn in turns(found)]
     assert numbers == sorted(numbers)

@@ -197,6 +197,25 @@ def test_a_gauge_is_a_part_that_is_finished_by_then(name):
             assert set(step.gauge) <= before
 
 
+@EACH
+def test_a_piece_has_one_size_in_its_row(name):
+    """How it pivots, or how short it is, is told by the length and width beside it."""
+    for row in rows(name):
+        sides = {row["piece_length"], row["piece_width"]}
+        found = re.search(r"(?:^|; )([^;]+) wide and only (.+?) along the fence", row["mind"])
+        assert not found or set(found.groups()) == sides, row
+        assert {*re.findall(r"short, (.+?) along the cut", row["mind"])} <= sides, row
+
+
+@EACH
+def test_a_setting_is_set_again_on_its_first_row_alone(name):
+    """As the page says, what is set stays for all its rows."""
+    seen = set()
+    for row in rows(name):
+        assert row["setting"] not in seen or "set again" not in row["mind"], row
+        seen.add(row["setting"])
+
+
 def test_each_row_that_waits_says_for_what_where_one_sheet_serves_several_stages():
     """By the boards that it finishes: box bottoms lie on the sheet of the back, fronts on that of the boxes."""
     stages = {board.name: board.stage for board in laid("small_parts_wall_case").cabinet.boards}

@@ -166,6 +166,22 @@ def test_what_waits_is_cut_after_all_else_and_stays_in_one_piece_till_then():
     assert {step.turn for step in steps} == {1} and not any(step.again for step in steps)
 
 
+def test_a_setting_that_comes_again_is_set_once_for_all_its_rows():
+    """Two such sheets: the stop is set again for the first bottoms, and stays for those of the other sheet.
+
+    Set anew between mates, it makes them unequally long: common practice, no source.
+    """
+    bottom, back = Part("bottom", 40, 20, 4, turn=2), Part("back", 40, 30, 2, turn=1)
+    job = Job((bottom, back), (Stock("sheet", 90, 60),), kerf=2)
+    laid = Laid(0, (Placed(0, Rect(0, 0, 40, 20)), Placed(0, Rect(42, 0, 40, 20)), Placed(1, Rect(0, 22, 40, 30))))
+    choice = best_for(None, job, [Layout((laid, laid), 2, 2)])
+    steps = [step for step in cut_order(job, choice.layout.sheets, choice.sheets) if step.turn == 2]
+    assert [(step.fence, step.sheet, step.again, step.gauge) for step in steps] == [
+        (20, 0, False, ()), (20, 1, False, ()), (40, 0, True, (1,)), (40, 1, False, ()),
+    ]  # fmt: skip
+    assert steps[2].setting == steps[3].setting
+
+
 def test_what_must_be_cut_too_early_is_told():
     """A strip of a back and a bottom, equally wide: it is ripped for the back, and the bottom gets its width too."""
     job = Job((Part("back", 40, 30, turn=1), Part("bottom", 20, 30, turn=2)), (Stock("sheet", 90, 60),), kerf=2)
