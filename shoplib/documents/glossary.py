@@ -45,6 +45,19 @@ TOOL_WORDS = {
 }
 """Words of the cautions and set-ups that keep fingers on, which no lesson teaches: common practice, no source."""
 
+BENCH_WORDS = {
+    "brad": "a thin nail with a small head",
+    "clearance hole": "a hole so wide that a screw slips through: its head can pull the boards together",
+    "dado set": "two outer blades with cutters between them, side by side on one arbor, that cut a slot in one pass",
+    "nailer": "a tool that shoots nails or brads with air or a battery, at one pull of its trigger",
+    "pare": "to take off thin shavings with a sharp chisel, pushed by hand",
+    "pilot hole": "a hole thinner than the screw, for its thread, so that the wood does not split",
+    "plumb": "straight up and down, as a weight hangs on a string",
+    "story stick": "a strip with the places of a case marked on it in true size, to lay on the work instead of a tape",
+}
+"""Words of the plan set about work at the bench, with the meaning that a lesson gives which teaches one: common
+practice, no source."""
+
 
 def words_of(text: str, words: Mapping[str, str] = WORDS) -> list[tuple[str, str]]:
     """The words of `WORDS`, or of others, that stand in a text, also where there are more of them, with their meanings.
@@ -55,7 +68,7 @@ def words_of(text: str, words: Mapping[str, str] = WORDS) -> list[tuple[str, str
     return [
         (word, meaning)
         for word, meaning in words.items()
-        if re.search(rf"\b{re.escape(word)}(?:s|es|ed|med)?\b", text, 0 if word.isupper() else re.IGNORECASE)
+        if re.search(rf"\b{re.escape(word)}(?:s|es|d|ed|med)?\b", text, 0 if word.isupper() else re.IGNORECASE)
     ]
 
 

@@ -100,6 +100,8 @@ def entries() -> tuple[Entry, ...]:
         found.setdefault(name.casefold(), Entry(Word(name, sentence(meaning)), None, used))
     for name, meaning in glossary.TOOL_WORDS.items():
         found.setdefault(name.casefold(), Entry(Word(name, sentence(meaning)), None, papers="in cautions and set-ups"))
+    for name, meaning in glossary.BENCH_WORDS.items():
+        found.setdefault(name.casefold(), Entry(Word(name, sentence(meaning)), None, papers="in a plan set"))
     return tuple(found[name] for name in sorted(found))
 
 

@@ -102,15 +102,15 @@ def test_each_runner_is_told_with_its_drawer_and_its_height(slide):
         high = page.length(board.box.low[2] - floor)
         assert f"{drawer}: {high} under the wood {board.role}, above the bottom" in text
         assert any(row[:2] == (drawer, f"wood {board.role}") and row[3] == high for row in rows)
-    assert "A stop block is not drawn" in text
-    assert any("A stop block is not drawn" in line for line in section(cabinet, "Slides and runners").lines)
+    assert "What stops a drawer is not drawn" in text
+    assert any("What stops a drawer is not drawn" in line for line in section(cabinet, "Slides and runners").lines)
 
 
 def test_bought_slides_hold_the_drawer_and_are_told_once():
     cabinet = shipped("under_bench_case")
     assert stop_words(cabinet) == ()
     assert heights(cabinet) == cabinet.spacers
-    assert "A stop" in " ".join(stop_words(shipped("small_parts_wall_case")))
+    assert "What stops" in " ".join(stop_words(shipped("small_parts_wall_case")))
 
 
 @pytest.mark.parametrize("name", ["under_bench_case", "small_parts_wall_case", "rolling_stand"])

@@ -22,10 +22,13 @@ from shoplib.model.cabinet import solve
 from shoplib.model.placement import Placement
 from shoplib.printed.build.drawers import runs
 from shoplib.printed.build.pages import build_pages
+from shoplib.printed.plan.cover import reading_pages
 from shoplib.printed.plan.sheet_pages import sheet_pages
-from shoplib.printed.typeset.blocks import Beside, Framed, Heading, Table, ToFillIn, Together, ToTick, as_data
+from shoplib.printed.typeset.blocks import Beside, Framed, Heading, Table, ToFillIn, Together, ToTick, as_data, told
 from shoplib.printed.typeset.set_in_type import set_in_type
 from shoplib.printed.typeset.stamp import Stamp
+from shoplib.start.cli import parser
+from shoplib.start.place import Place
 from shoplib.tables.coverage import coverage
 from shoplib.words.naming import boards_in_short
 from tests.building.cases import SHIPPED, shipped
@@ -448,3 +451,23 @@ def test_slides_and_runners_are_screwed_after_all_that_sets_them(name, said):
 def test_the_upper_edge_of_a_toe_board_stays_dry():
     """It is no joint of the plan, so nothing is masked there and nothing is glued."""
     assert "Toe board: glue on its ends only." in words(pages_of(shipped("under_bench_case")))
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_commands_are_told_so_that_they_run_as_they_are_typed(name):
+    """Each is read by the command line itself, which ends the program where something is left out."""
+    commands = re.findall(r"python3 -m shoplib ([^\u201d]+)\u201d", told(pages_of(shipped(name))))
+    assert [command.split()[0] for command in commands] == ["plan", "print"]
+    for command in commands:
+        assert parser(Place.of_this_copy()).parse_args(command.split()).to
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_words_of_the_bench_are_explained(name):
+    """The words that a beginner asked after, wherever they stand in the steps of a project."""
+    cabinet = shipped(name)
+    text = told(pages_of(cabinet))
+    asked = {"pilot hole", "clearance hole", "brad", "nailer", "dado set", "pare", "plumb", "story stick"}
+    there = {word for word in asked if re.search(rf"\b{word}s?\b", text)}
+    [table] = [block for block in reading_pages(cabinet, text) if isinstance(block, Table)]
+    assert "pilot hole" in there and there <= {word for word, _ in table.rows}

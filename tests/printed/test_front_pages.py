@@ -13,9 +13,10 @@ from shoplib.draw.scene import Chain
 from shoplib.lists.writing import Writing
 from shoplib.model.cabinet import solve
 from shoplib.printed.plan.front_pages import HEADING, front_pages
+from shoplib.printed.typeset.blocks import told
 from tests.building.cases import measured_unevenly
 from tests.printed.lengths import HIDDEN, UNIT, boards, mm, near, plan, unit_of
-from tests.printed.parts import PROJECTS, in_print, printed
+from tests.printed.parts import PROJECTS, cabinet_of, in_print, printed
 from tests.random_projects import project as random_project
 
 SETS = pytest.mark.parametrize(("project", "paper"), [(one, paper) for one in PROJECTS for paper in PAPERS])
@@ -156,3 +157,14 @@ def test_strips_between_inset_fronts_part_the_gap():
     assert filled and all(abs(gap.size - around) <= cabinet.project.step for gap in filled)
     text = " ".join(part.text for part in in_print([front_pages(cabinet, (), PAPERS["a4"])], "a4").under(HEADING))
     assert " strip 1 + gap + " in text or " shelf 1 + gap + " in text
+
+
+@pytest.mark.parametrize("project", PROJECTS)
+def test_spacers_are_called_for_only_where_there_is_a_gap(project):
+    """Overlay fronts of one bay have no gap beside them, and the table has no spacer for one."""
+    cabinet = cabinet_of(project)
+    lines = told(front_pages(cabinet, (), PAPERS["a4"])).splitlines()
+    [order] = [line for line in lines if line.startswith("Level and")]
+    gaps = {gap.along for gap in open_gaps(cabinet) if gap.size > 0}
+    assert ("two under each" in order, "at each side" in order) == ("z" in gaps, "x" in gaps)
+    assert " sides" not in order

@@ -56,8 +56,9 @@ def measure(stage: int, cabinet: Cabinet) -> list[Block]:
 
 
 _PRINT = (
-    "Plan again and print again: python3 -m shoplib plan, then python3 -m shoplib print, with the name of your project "
-    "file. It says what changed."
+    "Plan again and print again: \u201cpython3 -m shoplib plan my_case.toml --to my_case\u201d, then \u201cpython3 -m "
+    "shoplib print my_case.toml --to my_prints\u201d, with the names of your own project file and folders. It says "
+    "what changed."
 )
 
 

@@ -11,6 +11,7 @@ from shoplib.model.hardware_places import pull_holes
 from shoplib.model.solved import Cabinet, Hardware
 from shoplib.printed.build.called_for import template_called
 from shoplib.printed.build.words import SAW_AGAIN, names_in_short
+from shoplib.printed.told.front_spacers import spacers_set
 from shoplib.printed.told.solid_wood import to_size
 from shoplib.printed.told.spacer_table import spacer_table
 from shoplib.printed.true_scale.template import PULLS
@@ -109,12 +110,10 @@ _FINISH = "Take them off, finish both faces alike, and put them back."
 
 def _set_out(cabinet: Cabinet) -> str:
     """How the fronts are set: with the spacers that this project has gaps for."""
-    ways = {gap.along for gap in open_gaps(cabinet) if gap.size > 0}
-    if not ways:
+    spacers = spacers_set(cabinet)
+    if not spacers:
         return "Set the fronts from the bottom up by the marks of the story stick."
-    where = {"z": "two under each where a gap lies under it", "x": "one at each side that has a gap"}
-    told = " and ".join(words for way, words in where.items() if way in ways)
-    return f"Cut the gap spacers of the table and set the fronts from the bottom up, with spacers {told}."
+    return f"Cut the gap spacers of the table and set the fronts from the bottom up, with spacers {spacers}."
 
 
 def _stand_on(boards: list[Board], cabinet: Cabinet) -> list[str]:

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from shoplib.buying.thickness import thick_words
 from shoplib.documents.cut_list_file import sizes_words
 from shoplib.documents.fitted import LINE
-from shoplib.documents.glossary import TOOL_WORDS, WORDS, words_of
+from shoplib.documents.glossary import BENCH_WORDS, TOOL_WORDS, WORDS, words_of
 from shoplib.documents.paper import Paper
 from shoplib.documents.standing import standing_words
 from shoplib.documents.to_measure import to_measure_text
@@ -134,7 +134,7 @@ def reading_pages(cabinet: Cabinet, text: str) -> list[Block]:
     >>> [word for word, _ in reading_pages(cabinet, "A rabbet along the kerf.")[3].rows]
     ['kerf', 'rabbet']
     """
-    words = words_of(text, {**WORDS, **TOOL_WORDS})
+    words = words_of(text, {**WORDS, **TOOL_WORDS, **BENCH_WORDS})
     return [
         Heading(READING),
         Bullets((*_HOW, *([WHAT_IT_LEFT, NEW_PAGES] if to_measure_text(cabinet) else []), sizes_words(cabinet))),

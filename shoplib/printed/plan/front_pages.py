@@ -19,16 +19,13 @@ from shoplib.model.solved import Cabinet, Finding, Gap
 from shoplib.printed.plan.cut_list_pages import rests_left_out
 from shoplib.printed.plan.hardware_pages import in_blocks
 from shoplib.printed.told.framed_findings import found_on
+from shoplib.printed.told.front_spacers import spacers_set
 from shoplib.printed.told.spacer_table import spacer_table
 from shoplib.printed.typeset.blocks import Block, Bullets, Framed, Heading, Table, Together, Words
 from shoplib.printed.typeset.pictures import picture
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
 HEADING = "Fronts and gaps"
-_ORDER = (
-    "Level and square the case first. Then set the fronts from the bottom up, each on its spacers, with "
-    "spacers at its sides too, and screw it on from inside the box (common practice, no source)."
-)
 _DRAWN = 110.0
 """How high the drawing may be in mm; tables follow on its page where they find room."""
 
@@ -52,7 +49,7 @@ def front_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> 
         *in_blocks(_gaps(cabinet, page)),
         Together((Heading("Sums that close over the fronts", 2), Words(rests_left_out(cabinet.style)),
                   Bullets(tuple(_sums(cabinet))))),
-        *in_blocks(Section("Spacers to cut for the gaps", (_ORDER, *_reveal(cabinet, page)),
+        *in_blocks(Section("Spacers to cut for the gaps", (_order(cabinet), *_reveal(cabinet, page)),
                            *spacer_table(gap_spacers(cabinet), page))),
     ]
 
@@ -127,6 +124,14 @@ def _sums(cabinet: Cabinet) -> list[str]:
              for text, bays in told.items()]
     return lines + [f"{where[0].upper()}{where[1:]}, across: {sum_text(chain, cabinet, exact=False)}"
                     for where, chain in chains_across(cabinet)]
+
+
+def _order(cabinet: Cabinet) -> str:
+    """In which order the fronts go on, with the spacers that there are gaps for (common practice, no source)."""
+    spacers = spacers_set(cabinet)
+    by = f"with spacers {spacers}" if spacers else "by the marks of the story stick"
+    return (f"Level and square the case first. Then set the fronts from the bottom up, {by}, and screw each on from "
+            "inside the box (common practice, no source).")
 
 
 def _reveal(cabinet: Cabinet, page: Writing) -> tuple[str, ...]:
