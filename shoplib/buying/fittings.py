@@ -9,7 +9,7 @@ from shoplib.buying.line import Line
 from shoplib.lists.writing import Writing
 from shoplib.model.board import BOXES, CASE, FRONTS, Board, Hole
 from shoplib.model.cutting import Cutting
-from shoplib.model.hardware_places import pull_holes, wood_passed
+from shoplib.model.hardware_places import pegs_by_size, pull_holes, wood_passed
 from shoplib.model.marks import usually
 from shoplib.model.solved import Cabinet
 
@@ -56,11 +56,8 @@ def _pegs(cabinet: Cabinet) -> Iterator[Line]:
     """Rod for pegs: each as long as it stands out and goes in, and a saw cut."""
     unit, writing = cabinet.style.unit, Writing(cabinet.style)
     found: Counter[tuple[int, int]] = Counter()
-    for fitting in cabinet.hardware:
-        if fitting.what == "peg":
-            panel = cabinet.by_name[fitting.on]
-            hole = next(cut for cut in panel.cuts if isinstance(cut, Hole) and cut.kind == "peg")
-            found[hole.diameter, fitting.box.size[0] + hole.depth] += 1
+    for peg, count in pegs_by_size(cabinet).items():
+        found[peg.diameter, peg.length] += count
     kerf = cabinet.project.cutting.kerf if cabinet.project else usually(Cutting, unit).kerf
     for (diameter, length), count in found.items():
         needed, spare = running(length * count, kerf * count, unit)

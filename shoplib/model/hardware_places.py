@@ -1,5 +1,7 @@
 """Where slides, pulls and front screws came to lie in a solved cabinet, from the edges that they are set out from."""
 
+from collections import Counter
+from collections.abc import Collection
 from dataclasses import dataclass
 
 from shoplib.model.board import Board, Hole
@@ -63,6 +65,35 @@ def pull_holes(board: Board) -> dict[tuple[int, int], int]:
         if isinstance(hole, Hole) and hole.kind.startswith("pull"):
             x, _, z = board.placement.to_world(Box(hole.centre, hole.centre)).low
             found[x, z] = hole.diameter
+    return found
+
+
+@dataclass(frozen=True, slots=True)
+class Peg:
+    """A peg that goes `deep` into its bored hole and stands `out` of the panel; ticks."""
+
+    diameter: int
+    deep: int
+    out: int
+
+    @property
+    def length(self) -> int:
+        """How long it is cut."""
+        return self.deep + self.out
+
+
+def pegs_by_size(cabinet: Cabinet, panels: Collection[str] = ()) -> Counter[Peg]:
+    """How many pegs of each size go into these panels, into all where none is named.
+
+    >>> pegs_by_size(Cabinet("no boards", (), {}))
+    Counter()
+    """
+    found: Counter[Peg] = Counter()
+    for fitting in cabinet.hardware:
+        if fitting.what == "peg" and (not panels or fitting.on in panels):
+            holes = cabinet.by_name[fitting.on].cuts
+            hole = next(cut for cut in holes if isinstance(cut, Hole) and cut.kind == "peg")
+            found[Peg(hole.diameter, hole.depth, fitting.box.size[0])] += 1
     return found
 
 

@@ -10,6 +10,7 @@ import pypdf
 import pytest
 
 from shoplib.building.order import build_order
+from shoplib.buying.fittings import fitting_lines
 from shoplib.buying.laid_out import laid_out
 from shoplib.checks import check
 from shoplib.checks.in_use import check_in_use
@@ -471,3 +472,19 @@ def test_words_of_the_bench_are_explained(name):
     there = {word for word in asked if re.search(rf"\b{word}s?\b", text)}
     [table] = [block for block in reading_pages(cabinet, text) if isinstance(block, Table)]
     assert "pilot hole" in there and there <= {word for word, _ in table.rows}
+
+
+def test_a_pull_out_has_its_glue_its_pegs_and_its_slides_before_it_is_hung():
+    """What is glued stays bare, what is bought is cut and set (the buying list's 9 pegs of 4 3/8 in, 4 of them out)."""
+    cabinet = shipped("under_bench_case")
+    told = step_words("under_bench_case", "pull-outs")
+    [rod] = [line for line in fitting_lines(cabinet) if line.kind == "peg rod"]
+    assert rod.uses.startswith("9 pegs, each 4 3/8 in long")
+    turns = ("Bore its peg holes", "Keep finish off", "Glue and screw on", "Cut 9 pegs 4 3/8 in long",
+             "Screw the slide members to the panel", "Hang it")
+    places = [told.index(turn) for turn in turns]
+    assert places == sorted(places)
+    bare = told[places[1]:places[2]]
+    assert "along the front edge of the panel" in bare and "peg holes" in bare
+    assert write_brief(cabinet.by_name["bay 2 pull-out cleat"].thickness, cabinet.style, decimal=True) in bare
+    assert "4 in stands out" in told

@@ -8,8 +8,9 @@ from shoplib.documents.paper import PAPERS
 from shoplib.measure import MM
 from shoplib.printed.build.called_for import across_words
 from shoplib.printed.build.cutting import cut_the_case
-from shoplib.printed.build.drawers import pull_outs, runs
+from shoplib.printed.build.drawers import runs
 from shoplib.printed.build.fronts import pulls
+from shoplib.printed.build.pull_outs import pull_outs
 from shoplib.printed.true_scale.sticks import across_stick
 from shoplib.printed.true_scale.story_stick import story_stick_pages
 from shoplib.printed.true_scale.template_pages import template_pages

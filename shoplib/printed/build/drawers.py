@@ -3,16 +3,14 @@
 
 from shoplib.building.riding import lies_on_bottom, riding
 from shoplib.building.spacers import slide_spacers
-from shoplib.buying.screws import Need, estimated, planned
-from shoplib.documents.cautions import DRAWERS, PULL_OUT, hangs
+from shoplib.buying.screws import Need, estimated
+from shoplib.documents.cautions import DRAWERS, hangs
 from shoplib.documents.hardware_page import apart_words
 from shoplib.documents.riding import stop_words
-from shoplib.lists.alike_cuts import SCREW_HOLE, AlikeCuts, alike_cuts
 from shoplib.lists.writing import Writing
 from shoplib.model.board import BOXES
 from shoplib.model.solved import Cabinet
 from shoplib.printed.build.called_for import template_called
-from shoplib.printed.build.cutting import alike_table
 from shoplib.printed.build.words import (
     SAW_AGAIN,
     names_in_short,
@@ -20,7 +18,7 @@ from shoplib.printed.build.words import (
 )
 from shoplib.printed.told.readings import NEW_PAGES, OLD_PAGES, WHAT_IT_LEFT, boxes_to_fill_in, differs
 from shoplib.printed.told.spacer_table import spacer_table
-from shoplib.printed.true_scale.template import PEGS, SLIDES
+from shoplib.printed.true_scale.template import SLIDES
 from shoplib.printed.typeset.blocks import Block, Framed, Table, Together, ToTick, Words
 from shoplib.words.stages import STAGES
 
@@ -186,41 +184,3 @@ def hang_boxes(cabinet: Cabinet) -> list[Block]:
         Framed((Words(DRAWERS, grave=True), Words(f"The case is {fasten} before a box is pulled out."))),
         ToTick(lines),
     ]
-
-
-def pull_outs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
-    """A panel that stands upright on two slides, its cleat screwed on before it goes in.
-
-    >>> [type(block).__name__ for block in pull_outs((), Cabinet("no boards", (), {}))]
-    ['Framed', 'ToTick', 'ToTick']
-    """
-    cleats = [name for name in names if cabinet.by_name[name].role == "cleat"]
-    panels = [name for name in names if cabinet.by_name[name].role == "panel"]
-    pegs = any(fitting.what == "peg" and fitting.on in panels for fitting in cabinet.hardware)
-    first = f"Cut from the new sizes: {names_in_short(names, cabinet)}."
-    lines = [
-        *([f"Bore its peg holes from {template_called(PEGS, cabinet)}; the hardware page has their sizes too."]
-          if pegs else []),
-        f"Finish {names_in_short(panels, cabinet)} all round, both faces alike.",
-    ]
-    if cleats:
-        lines.append(f"Glue and screw on {names_in_short(cleats, cabinet)}, with {_into_cleats(names, cabinet)}, flush "
-                     "with the front edge of the panel and square to it: the front is screwed to it.")
-    lines += [
-        "Hold a level to both slides: they are parallel and stand plumb over one another, or the panel runs hard. Hang "
-        "it with one screw at each end of a slide, try it, then drive the rest.",
-    ]
-    return [
-        Framed((Words(SAW_AGAIN, grave=True), Words(PULL_OUT))), ToTick((first,)),
-        *alike_table(_screw_holes(names, cabinet)), ToTick(tuple(lines)),
-    ]
-
-
-def _screw_holes(names: tuple[str, ...], cabinet: Cabinet) -> list[AlikeCuts]:
-    """Holes for the screws that hold a cleat to its panel and a front to its cleat."""
-    return [cut for cut in alike_cuts(cabinet) if cut.kind == SCREW_HOLE and {b.name for b in cut.boards} <= {*names}]
-
-
-def _into_cleats(names: tuple[str, ...], cabinet: Cabinet) -> str:
-    """The screws through the panel into its cleat."""
-    return screws_told([n for n in planned(cabinet) if n.use == "cleats" and n.passed.name in names], cabinet)

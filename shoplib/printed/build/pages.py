@@ -10,7 +10,7 @@ from shoplib.building.spacers import slide_spacers
 from shoplib.buying.laid import LaidJob, LaidOut
 from shoplib.model.board import BOXES, CASE
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.build import boxes, case, cutting, drawers, fronts, glue, place
+from shoplib.printed.build import boxes, case, cutting, drawers, fronts, glue, place, pull_outs
 from shoplib.printed.build.words import names_in_short
 from shoplib.printed.typeset.blocks import Block, Framed, Heading, Table, Together, Words
 from shoplib.words.naming import and_list, in_short, plural
@@ -132,7 +132,7 @@ _KINDS: dict[str, tuple[_Title, Callable[[_At], list[Block]]]] = {
     "runs": (_runs_title, lambda at: drawers.runs(at.step.boards, at.cabinet)),
     "box": (_box_title, lambda at: boxes.box(at.step.boxes, at.cabinet, at.findings, bool(at.jobs))),
     "hang boxes": ("Fit the drawer boxes", lambda at: drawers.hang_boxes(at.cabinet)),
-    "pull-outs": ("The pull-out panel", lambda at: drawers.pull_outs(at.step.boards, at.cabinet)),
+    "pull-outs": ("The pull-out panel", lambda at: pull_outs.pull_outs(at.step.boards, at.cabinet)),
     "strips": ("Strips between the drawers", lambda at: fronts.strips(at.step.boards, at.cabinet)),
     "fronts": ("Fronts, with gap spacers", lambda at: fronts.fronts(at.step.boards, at.cabinet, *at.jobs)),
     "pulls": ("Pulls", lambda at: fronts.pulls(at.cabinet)),
