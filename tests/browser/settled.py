@@ -95,7 +95,8 @@ AT_REST = """(limit) => new Promise((settled, failed) => {
     watcher.disconnect();
     if (quiet > FRAMES) settled(spent);
     else {
-      const who = [...awaited.timers.values()].map(({stack}) => stack.split('\\n').toSpliced(1, 1).slice(0, 4).join(' '));
+      const lines = ({stack}) => stack.split('\\n').toSpliced(1, 1).slice(0, 4).join(' ');
+      const who = [...awaited.timers.values()].map(lines);
       const what = open.map(([name]) => name).join(', ') || 'the page moves';
       failed(new Error([`no rest in ${limit} ms: ${what}`, ...who.slice(0, 5)].join('\\n')));
     }
