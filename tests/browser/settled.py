@@ -56,7 +56,8 @@ WATCH_FROM_THE_START = """() => {
     timers.set(timer, new Error(`${pause} ms`));
     return timer;
   };
-  window.clearTimeout = (timer) => { timers.delete(timer); never(timer); };
+  // Either may end a timer: https://html.spec.whatwg.org/multipage/timers-and-user-prompts.html#dom-clearinterval
+  window.clearTimeout = window.clearInterval = (timer) => { timers.delete(timer); never(timer); };
 
   const {createObjectURL: name, revokeObjectURL: end} = URL;
   URL.createObjectURL = (what) => {
@@ -79,28 +80,35 @@ WATCH_FROM_THE_START = """() => {
 
 AT_REST = """(limit) => new Promise((settled, failed) => {
   const FRAMES = 3;
+  // Timers that follow one another, or were ended unseen, while for so long nothing is asked and nothing changes.
+  const IDLE = {frames: 60, ms: 2_000};
   const {heard, ...awaited} = window.shopRest, begun = performance.now();
   if (!heard) failed(new Error('no kernel of this page was heard'));
-  let quiet = 0;
-  const watcher = new MutationObserver(() => { quiet = 0; });
+  let quiet = 0, still = 0, since = begun;
+  const stir = () => { quiet = still = 0; since = performance.now(); };
+  const watcher = new MutationObserver(stir);
   watcher.observe(document, {childList: true, subtree: true, attributes: true, characterData: true});
   const look = () => {
-    const open = Object.entries(awaited).filter(([, some]) => some.size);
+    const open = Object.entries(awaited).filter(([, some]) => some.size).map(([what]) => what);
+    if (open.some((what) => what !== 'timers')) stir();
+    else still += 1;
     quiet = open.length ? 0 : quiet + 1;
-    const spent = Math.round(performance.now() - begun);
-    if (quiet <= FRAMES && spent < limit) {
+    const now = performance.now(), spent = Math.round(now - begun);
+    const rests = quiet > FRAMES || (still > IDLE.frames && now - since > IDLE.ms);
+    if (!rests && spent < limit) {
       requestAnimationFrame(look);
       return;
     }
     watcher.disconnect();
-    if (quiet > FRAMES) settled(spent);
+    if (rests) settled(spent);
     else {
       const lines = ({stack}) => stack.split('\\n').toSpliced(1, 1).slice(0, 4).join(' ');
-      const who = [...awaited.timers.values()].map(lines);
-      const what = open.map(([name]) => name).join(', ') || 'the page moves';
-      failed(new Error([`no rest in ${limit} ms: ${what}`, ...who.slice(0, 5)].join('\\n')));
+      const who = [...awaited.timers.values()].slice(0, 5).map(lines);
+      const what = [...(still > 1 ? [] : ['the page moves']), ...open].join(', ');
+      failed(new Error([`no rest in ${limit} ms: ${what}`, ...who].join('\\n')));
     }
   };
   requestAnimationFrame(look);
 })"""
-"""Waits for some frames in which nothing moved while nothing was on its way; gives how many ms that took."""
+"""Waits for some frames in which nothing moved while nothing was on its way, or for two seconds in which nothing but
+timers went on; gives how many ms that took."""

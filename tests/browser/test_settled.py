@@ -51,9 +51,25 @@ def test_a_page_that_never_rests_or_has_no_kernel_is_told(bare):
     bare.evaluate("() => { setInterval(() => { document.body.id += 'x'; }, 5); }")
     with pytest.raises(Error, match="no rest in 500 ms: the page moves"):
         bare.evaluate(AT_REST, 500)
-    bare.evaluate("() => { (function again() { setTimeout(again, 7); })(); }")
-    with pytest.raises(Error, match=r"no rest in 500 ms: timers\n.*7 ms +at again"):
+
+
+def test_who_set_the_timers_of_a_page_that_moves_is_told(bare):
+    bare.evaluate("shopRest.heard = 1")
+    bare.evaluate("() => { (function again() { document.body.id += 'x'; setTimeout(again, 7); })(); }")
+    with pytest.raises(Error, match=r"no rest in 500 ms: the page moves, timers\n.*7 ms +at again"):
         bare.evaluate(AT_REST, 500)
+
+
+def test_timers_that_change_nothing_do_not_keep_a_page_from_its_rest(bare):
+    bare.evaluate("shopRest.heard = 1")
+    bare.evaluate("() => { (function again() { setTimeout(again, 7); })(); }")
+    assert 2_000 <= bare.evaluate(AT_REST, 20_000) < 20_000
+
+
+def test_a_timer_may_be_ended_as_an_interval(bare):
+    bare.evaluate("shopRest.heard = 1")
+    bare.evaluate("() => clearInterval(setTimeout(() => {}, 200))")
+    assert bare.evaluate("shopRest.timers.size") == 0
 
 
 def test_a_slow_kernel_is_waited_for(lab):
