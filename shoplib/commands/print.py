@@ -19,7 +19,13 @@ PRINTED, STOPPED, NOTHING = 0, 1, 2
 def run(file: str, to: str, paper: str, date: str, seconds: str) -> int:
     """Print into the folder `to`; return 0 printed, 1 printed but a check says stop, 2 nothing is written.
 
-    `paper` is the name of one, or empty for that of the project's unit.
+    `paper` is the name of one, or empty for that of the project's unit. What is wrong is told on the error stream.
+
+    >>> from contextlib import redirect_stderr
+    >>> with redirect_stderr(sys.stdout):
+    ...     run("my_case.toml", "my_prints/my_case", "a7", "", "10")
+    There is no paper "a7": there are letter and a4.
+    2
     """
     try:
         asked = PAPERS[paper_called(paper)] if paper else None

@@ -86,7 +86,14 @@ def words_height(scene: Scene, width: float) -> float:
 
 
 def half_page(scene: Scene, room: Room) -> float:
-    """Height in mm for a drawing, so that two of them and their words stand on a page, where they can."""
+    """Height in mm for a drawing, so that two of them and their words stand on a page, where they can.
+
+    Where half a page leaves a drawing too little height, it gets a page to itself, and up to a certain height of it.
+
+    >>> shelf = Scene("Shelf", "All sizes in inches.", "A shelf.", (0, 0, 9, 9))
+    >>> half_page(shelf, (180.0, 240.0)), half_page(shelf, (180.0, 160.0))
+    (98.2, 120.0)
+    """
     words = words_height(scene, room[0])
     half = room[1] / 2 - words
     return half if half >= _LEAST_BOARD else min(_MOST_BOARD, room[1] - words)

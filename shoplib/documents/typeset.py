@@ -35,6 +35,11 @@ def typeset(template: str, data: dict, room: str = "shoplib.documents") -> bytes
 
     It is tagged for screen readers (PDF/UA-1, ISO 14289-1), so every picture must carry its alternative text.
     The same data give the same bytes. Raises typst.TypstError where the template and the data do not fit.
+
+    >>> typeset("drawings.typ", {"title": "a sheet without its drawings"})
+    Traceback (most recent call last):
+    ...
+    typst.TypstError: dictionary does not contain key "paper"
     """
     source = (files(room) / template).read_bytes()
     return typst.compile(

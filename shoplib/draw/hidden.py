@@ -56,7 +56,17 @@ def _across(direction: Direction) -> np.ndarray:
 
 
 def turned_to(faces: Faces, direction: Direction) -> Turned:
-    """Those of the faces that the eye could see if nothing stood before them."""
+    """Those of the faces that the eye could see if nothing stood before them.
+
+    >>> from shoplib.draw.parallel import FRONT_RIGHT_ABOVE
+    >>> from shoplib.draw.solids import world_faces
+    >>> from shoplib.model.board import Board
+    >>> from shoplib.model.placement import Placement
+    >>> faces = world_faces(Board("shelf", "case", 1, "sheet", 900, 300, 18, Placement((0, 0, 0), ("+x", "+y", "+z"))))
+    >>> turned = turned_to(faces, FRONT_RIGHT_ABOVE)
+    >>> len(faces), sorted(turned.normals.tolist())  # of the six its front, its right end and its top
+    (6, [[0.0, -1.0, 0.0], [0.0, 0.0, 1.0], [1.0, 0.0, 0.0]])
+    """
     turned = faces.normals @ direction.eye > 1e-9
     numbers = np.flatnonzero(turned)
     rings = turned[faces.of_face]
@@ -199,7 +209,13 @@ def _before_plane(turned: Turned, face: np.ndarray, plane: np.ndarray) -> np.nda
 
 
 def whole_parts(regions: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """The polygons of regions, without the slivers that rounding leaves, and the number of the region of each."""
+    """The polygons of regions, without the slivers that rounding leaves, and the number of the region of each.
+
+    >>> wide, thin = shapely.box(0, 0, 9000, 9000), shapely.box(9500, 0, 9501, 9000)
+    >>> parts, numbers = whole_parts(np.array([shapely.Polygon(), shapely.MultiPolygon([wide, thin])]))
+    >>> [part.equals(wide) for part in parts], numbers.tolist()
+    ([True], [1])
+    """
     parts, numbers = shapely.get_parts(regions, return_index=True)
     whole = shapely.area(parts) > _THIN * shapely.length(parts)
     return parts[whole], numbers[whole]

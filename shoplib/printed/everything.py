@@ -114,9 +114,9 @@ def planned(cabinet: Cabinet, lay_out: Callable[[Cabinet], LaidOut]) -> Planned:
 
     >>> from shoplib.buying.laid_out import laid_out
     >>> from shoplib.documents.examples import cabinet_from
-    >>> plan = planned(cabinet_from("wheel_wall_drawers"), lambda cabinet: laid_out(cabinet, 0))
+    >>> plan = planned(cabinet_from("finger_jointed_drawers"), lambda cabinet: laid_out(cabinet, 0))
     >>> len(plan.cabinet.boards), plan.stops, plan.refused
-    (23, (), '')
+    (18, (), '')
     """
     found, refused = None, ""
     try:
@@ -131,6 +131,14 @@ def stamp_of(plan: Planned, date: str = "") -> Stamp:
 
     Paper and date have no part in it: a page on another paper or of another day is of the same plan. A finding of level
     stop puts the warning across each page.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> wall = cabinet_from("wheel_wall_drawers")
+    >>> plan = Planned(wall, (), (), None)
+    >>> stamp_of(plan, "29 May").fingerprint == stamp_of(plan, "30 May").fingerprint
+    True
+    >>> stamp_of(Planned(wall, (Finding("overlap", "stop", (), "Two boards share wood."),), (), None)).stopped
+    'STOP: this plan does not go together yet. Cut nothing from it.'
     """
     contents = [project_text(plan.cabinet.project), plan_text(plan.cabinet, plan.findings, plan.in_use)]
     if plan.found:
@@ -139,7 +147,17 @@ def stamp_of(plan: Planned, date: str = "") -> Stamp:
 
 
 def print_files(plan: Planned, stamp: Stamp, paper: Paper) -> dict[str, bytes]:
-    """File name to content. The same plan, layouts, stamp and paper give the same bytes."""
+    """File name to content. The same plan, layouts, stamp and paper give the same bytes.
+
+    >>> from dataclasses import replace
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.model.project import Bay, Fronts
+    >>> project = cabinet_from("finger_jointed_drawers").project
+    >>> case = solve(replace(project, bays=(Bay(),), fronts=Fronts()))  # no drawers, so that it prints fast
+    >>> plan = Planned(case, (), (), None)
+    >>> list(print_files(plan, stamp_of(plan), PAPERS["a4"]))[:4]
+    ['plan_set.pdf', 'labels.pdf', 'story_stick.pdf', 'templates.pdf']
+    """
     cabinet, found = plan.cabinet, plan.found
     table, to_measure = cut_list_csv(cabinet, plan.findings), to_measure_text(cabinet)
     pages = plan_set(cabinet, plan.findings, plan.in_use, found, paper, plan.refused)

@@ -47,6 +47,12 @@ def board_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> 
 
     The drawings are those of drawings.pdf, several on a page where they are small. An entry says what stops it
     (of the `findings`) and what is to be measured before it is cut.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.documents.paper import PAPERS
+    >>> pages = board_pages(cabinet_from("finger_jointed_drawers"), (), PAPERS["a4"])
+    >>> [block.text for block in pages[2].blocks if isinstance(block, Heading)]
+    ['Stage 1: case', 'No. 1: 2 x left side and right side']
     """
     findings, room = tuple(findings), paper.room()
     begins = Heading(HEADING), Words(_begins(cabinet))

@@ -31,7 +31,13 @@ _DRAWN = 110.0
 
 
 def front_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> list[Block]:
-    """All about the fronts; nothing where there are none."""
+    """All about the fronts; nothing where there are none. The `findings` that name one stand above the drawing.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.documents.paper import PAPERS
+    >>> [block.blocks[0].text for block in front_pages(cabinet_from("finger_jointed_drawers"), (), PAPERS["a4"])]
+    ['Fronts and gaps', 'Fronts', 'Gaps', 'Sums that close over the fronts', 'Spacers to cut for the gaps']
+    """
     fronts = [board for board in cabinet.boards if board.role == "front"]
     if not fronts:
         return []

@@ -76,6 +76,11 @@ def upright_section(cabinet: Cabinet, page: Writing) -> Section:
     """Lower edge and setback of each slide and runner from the reference end and edge of the upright it lies on.
 
     Uprights on which they lie alike are told together.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("wheel_wall_drawers")
+    >>> upright_section(cabinet, Writing(cabinet.style)).rows[1]
+    ('left side and right side', 'drawer 1 in bays 1 and 2', 'wood runner', '3 7/16 in', '1/4 in')
     """
     alike: dict[tuple[str, str, str], list[tuple[str, int, str]]] = {}
     for item in riding(cabinet):

@@ -32,6 +32,13 @@ def plan_set(
     cannot be, and then the parts about sheets say so. Each part begins on a page of its own, but where the one before
     ends with a few lines. The first sheet and the first drawer are drawn as large as a page lets them, and so begin
     on one.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.documents.paper import PAPERS
+    >>> from shoplib.printed.typeset.blocks import Heading
+    >>> blocks = plan_set(cabinet_from("finger_jointed_drawers"), (), (), None, PAPERS["a4"], "No stock is given.")
+    >>> [block.text for block in blocks if isinstance(block, Heading) and block.level == 1][-5:]
+    ['Sheets and saw cuts', 'Each board with its cuts', 'Drawers', 'Hardware', 'Build order']
     """
     findings, in_use = tuple(findings), tuple(in_use)
     cautions = caution_pages(cabinet, findings, in_use, found)

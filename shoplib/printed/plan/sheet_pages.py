@@ -72,6 +72,15 @@ def sheet_pages(found: LaidOut | None, paper: Paper, refused: str = "") -> list[
     Where it is not laid out, `refused` says why. A job whose stage waits for what is measured says so first. The rows
     of the tables are those of cut_order.csv. A job begins below the one before where its first drawing finds room
     there.
+
+    >>> from shoplib.buying.laid_out import laid_out
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.documents.paper import PAPERS
+    >>> blocks = sheet_pages(laid_out(cabinet_from("finger_jointed_drawers"), 0), PAPERS["a4"])
+    >>> [block.text for block in blocks if isinstance(block, Heading)][1:3]
+    ['case sheet, stage 1: case', 'The cuts of case sheet 1 in their order']
+    >>> sheet_pages(None, PAPERS["a4"], "No stock is given.")[1].text
+    'The boards are not laid out on sheets here; the cut list is complete without it. No stock is given.'
     """
     if found is None:
         return [Heading(TITLE), Words(f"{_NOT_LAID_OUT} {refused}".strip())]

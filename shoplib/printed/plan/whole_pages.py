@@ -52,13 +52,26 @@ def filling(scene: Scene, room: Room) -> Picture:
 
 
 def exploded_picture(cabinet: Cabinet, room: Room) -> Picture:
-    """The exploded view for a room in mm, its title, note and legend included."""
+    """The exploded view for a room in mm, its title, note and legend included.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> exploded = exploded_picture(cabinet_from("finger_jointed_drawers"), (180.0, 250.0))
+    >>> exploded.title, exploded.width <= 180
+    ('Exploded view: Finger-jointed drawers', True)
+    """
     return _within(exploded_view(cabinet), room)
 
 
 def whole_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
     """The closed cabinet on a page of its own, or above what the exploded view of a large one leaves together: a drawer
-    of each build, two beside one another."""
+    of each build, two beside one another.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.documents.paper import PAPERS
+    >>> heading, page = whole_pages(cabinet_from("finger_jointed_drawers"), PAPERS["a4"])
+    >>> [picture.title for picture in page.blocks]
+    ['Assembled view: Finger-jointed drawers']
+    """
     width, height = paper.room()
     apart = [scene for _, scene in drawers_apart(cabinet)]
     high = (height - _HEADING) / (2 if apart else 1)

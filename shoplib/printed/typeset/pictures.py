@@ -24,6 +24,10 @@ def picture(scene: Scene, room: Room, unit: str, title: str | None = None, level
 def untitled(scene: Scene, drawn: Fitted, said: str) -> Picture:
     """The scene as it was fitted already, without its title; `said` is a part of its note that the page says once for
     all.
+
+    >>> shelf = Scene("Shelf", "Sizes in brackets are for reference.", "A shelf.", (0, 0, 9, 9))
+    >>> untitled(shelf, Fitted("<svg/>", 90.0, 45.0, "Scale 1 : 5.", 5), shelf.note).note
+    'Scale 1 : 5.'
     """
     return _picture(scene, drawn, "", 2, scene.noted.replace(said, "").strip())
 
