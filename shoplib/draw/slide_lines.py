@@ -13,23 +13,37 @@ from shoplib.words.naming import and_list, in_short
 
 
 def fixed_on(board: Board, cabinet: Cabinet) -> list[tuple[str, str, Box]]:
-    """What lies against a face of the board, as (what, of which drawer, where in the world): slides and runners."""
-    found = [("slide", h.group, h.box) for h in cabinet.hardware if h.what == "slide"]
-    found += [(b.role, b.group, b.box) for b in cabinet.boards if b.role in ("runner", "kicker")]
+    """What is fixed to a face of the board, as (what, of which drawer, where in the world): slides and runners.
+
+    Which upright they are on is known by its name: they lie where their opening was measured, the upright stands where
+    it was planned, and need not touch them there.
+    """
+    receives = {joint.enters: joint.receives for joint in cabinet.joints}
+    found = [("slide", h.group, h.on, h.box) for h in cabinet.hardware if h.what == "slide"]
+    found += [(b.role, b.group, receives.get(b.name), b.box) for b in cabinet.boards if b.role in ("runner", "kicker")]
     return [
-        (what, group, box) for what, group, box in found if board.group in ("case", group) and side_against(board, box)
+        (what, group, box) for what, group, on, box in found
+        if on == board.name or (board.group == group and _touches(board, box))
     ]
 
 
-def side_against(board: Board, box: Box) -> int:
-    """The face that a box of the cabinet lies against, -1 low or 1 high in the board's own coordinates; 0 for none."""
+def side_towards(board: Board, box: Box) -> int:
+    """The face that a box of the cabinet is fixed to, -1 low or 1 high in the board's own coordinates.
+
+    >>> from shoplib.model.placement import Placement
+    >>> board = Board("side", "case", 1, "ply", 9, 9, 4, Placement((0, 0, 0), ("+x", "+y", "+z")))
+    >>> [side_towards(board, Box((0, 0, low), (9, 9, low + 2))) for low in (-2, 4, 3, 5)]
+    [-1, 1, 1, 1]
+    """
+    there = board.placement.to_board(box)
+    return 1 if there.low[2] + there.high[2] > board.thickness else -1
+
+
+def _touches(board: Board, box: Box) -> bool:
+    """Whether it lies against one of the two faces."""
     there = board.placement.to_board(box)
     covers = all(there.low[k] < board.size[k] and there.high[k] > 0 for k in (0, 1))
-    if not covers:
-        return 0
-    if there.high[2] == 0:
-        return -1
-    return 1 if there.low[2] == board.thickness else 0
+    return covers and (there.high[2] == 0 or there.low[2] == board.thickness)
 
 
 def slide_rects(face: Face, cabinet: Cabinet) -> list[Rect]:
@@ -37,7 +51,7 @@ def slide_rects(face: Face, cabinet: Cabinet) -> list[Rect]:
     board, side = face.board, 1 if face.upper else -1
     found = []
     for _, _, box in fixed_on(board, cabinet):
-        if side_against(board, box) == side:
+        if side_towards(board, box) == side:
             a, b, c, d = face.flat(board.placement.to_board(box))
             found.append((max(a, 0), max(b, 0), min(c, board.length), min(d, board.width)))
     return found
@@ -95,7 +109,7 @@ def _of(board: Board, cabinet: Cabinet, page: Writing, face: Face | None) -> lis
     up = board.placement.own_axis(2)
     back = board.placement.own_axis(1)
     for what, group, box in fixed_on(board, cabinet):
-        side = side_against(board, box)
+        side = side_towards(board, box)
         if face is not None and side != (1 if face.upper else -1):
             continue
         there = board.placement.to_board(box)

@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from shoplib.building.front_chains import chains_upward, fronts_of
+from shoplib.building.riding import riding
 from shoplib.buying.laid_out import laid_out
 from shoplib.buying.list import buying_list
 from shoplib.buying.seams import seam_area
@@ -20,6 +21,7 @@ from shoplib.documents.cut_order_file import cut_order_csv
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.plan_words import order_of_work
 from shoplib.documents.to_measure import planned_openings, to_measure_text
+from shoplib.draw.slide_lines import slide_lines, worked_faces
 from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
@@ -31,6 +33,8 @@ from shoplib.printed.plan.front_pages import front_pages
 from shoplib.printed.plan.notes import note_blocks
 from shoplib.printed.plan.plan_set import plan_set
 from shoplib.printed.told.readings import NEW_PAGES, OLD_PAGES, WHAT_IT_LEFT, to_measure_first
+from shoplib.printed.true_scale.reference import reference_words
+from shoplib.printed.true_scale.slide_templates import slide_templates
 from shoplib.printed.typeset.blocks import Heading, ToFillIn, told
 from shoplib.words.quoted import in_quotes
 from tests.building.cases import SHIPPED, measured, measured_unevenly, shipped
@@ -107,6 +111,23 @@ def test_boards_of_the_case_stay_as_they_were_once_it_is_measured(name):
     assert {board.name for board in before.boards if board.stage == CASE} <= same
     assert {board.stage for board in before.boards if board.name not in same} == {BOXES, FRONTS}
     assert _numbered(before) == _numbered(after)
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+@pytest.mark.parametrize("of", [measured, measured_unevenly])
+def test_what_is_marked_out_on_boards_of_the_case_stays_as_it_was_once_it_is_measured(name, of):
+    """The faces that carry slides, what a label says the board lies on, the template's faces and heights."""
+    before, after = shipped(name), of(name)
+    page = Writing(before.style)
+    for kind, again in zip(kinds(before), kinds(after), strict=False):
+        if kind.stage == CASE:
+            assert reference_words(kind, before) == reference_words(again, after)
+            assert [worked_faces(board, before) for board in kind.boards] == [
+                worked_faces(board, after) for board in again.boards]
+            assert slide_lines(kind.boards, before, page) == slide_lines(again.boards, after, page)
+    one, other = ([(paper.serves, paper.lines, paper.drawing) for paper in slide_templates(cabinet)]
+                  for cabinet in (before, after))
+    assert one == other and bool(one) == bool(riding(before))
 
 
 @pytest.mark.parametrize("of", [shipped, measured])

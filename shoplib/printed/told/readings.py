@@ -24,8 +24,8 @@ _PLANNED = (
 NEW_PAGES = (
     "Once measured, print anew only what the readings change: of the plan set cut list, what to buy, sheets and boards "
     "of stages 2 and 3, drawers, fronts, hardware and build order; the labels of stages 2 and 3, the story stick and "
-    "the templates. Sizes and cuts of the boards of stage 1 stay as they were; only where slides and runners go on "
-    "them, the new hardware pages tell."
+    "the templates. Boards of stage 1 stay as they were, in sizes, cuts and labels, and so do the places of slides and "
+    "runners on them."
 )
 """What the readings change, and so what is printed again; tests hold it against what does change."""
 

@@ -12,7 +12,7 @@ from shoplib.building.datum import Datum, datum
 from shoplib.building.riding import Riding, riding
 from shoplib.draw.face_on import FaceOn
 from shoplib.draw.scene import Rect
-from shoplib.draw.slide_lines import side_against
+from shoplib.draw.slide_lines import side_towards
 from shoplib.draw.true_scale import LETTERS, Area, Item, LineName, Stroke, TrueDrawing, Words, frame
 from shoplib.lists.sides import looks
 from shoplib.lists.writing import Writing
@@ -33,12 +33,14 @@ _EDGE, _INSIDE = 2 * MM, 3 * MM
 
 @dataclass(frozen=True, slots=True)
 class Bar:
-    """A slide or runner as it lies on any upright: its height, how far it is set `back` from the front edge (ticks)."""
+    """A slide or runner as it lies on any upright: its height, how far it is set `back` from the front edge, and how
+    far behind that edge it, or as much of it as is drawn, ends (ticks).
+    """
 
     what: str
     high: int
     back: int
-    length: int
+    end: int
 
     @property
     def of_wood(self) -> bool:
@@ -56,11 +58,11 @@ def slide_templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
     alike: dict[Bar, list[tuple[Laid, Riding]]] = {}
     for item in riding(cabinet):
         board = cabinet.by_name.get(item.on)
-        side = side_against(board, item.box) if board and board.box.size[0] == board.thickness else 0
-        if side:
-            (_, front, low), (_, back, high) = item.box.low, item.box.high
-            bar = Bar("slide" if item.bought else item.what, high - low, front - board.box.low[1], back - front)
-            face = FaceOn(board, looks(board, 2, side))
+        if board and board.box.size[0] == board.thickness:
+            edge, (_, front, low), (_, back, high) = board.box.low[1], item.box.low, item.box.high
+            what = "slide" if item.bought else item.what
+            bar = Bar(what, high - low, front - edge, min(back - edge, _WIDE))
+            face = FaceOn(board, looks(board, 2, side_towards(board, item.box)))
             alike.setdefault(bar, []).append((Laid(face, "front edge", face.datum_left), item))
     return [_of_bar(bar, found, cabinet, mark) for bar, found in alike.items()]
 
@@ -97,8 +99,7 @@ def _use(bar: Bar) -> str:
 
 def _drawn(bar: Bar, left: bool, named: list[str], page: Writing) -> TrueDrawing:
     hand = 1 if left else -1
-    far = min(bar.back + bar.length, _WIDE)
-    a, c = sorted((hand * bar.back, hand * far))
+    a, c = sorted((hand * bar.back, hand * bar.end))
     items = list(_bar(bar, (a, 0, c, bar.high), page))
     top = max(item.around[3] for item in items) + 3 * MM
     start = min(0, a) + (8 * MM if left else 0)
