@@ -1,22 +1,18 @@
 """One drawer in numbers: its opening, its box outside and inside, the room beside it.
 
->>> from shoplib.measure import MM, MM_STYLE
->>> from shoplib.model.cabinet import solve
->>> from shoplib.model.project import Bay, Carcass, Drawers, Fronts, Project, Sheet, Size
->>> rule = Drawers(2, box_sheet="ply", slide="side-mount ball-bearing, metric lengths")
->>> size, bays = Size(width=400 * MM, height=336 * MM, depth=400 * MM), (Bay("drawers", drawers=rule),)
->>> ply, fronts = Sheet("ply", "plywood", 18 * MM), Fronts("inset", "ply", gap=3 * MM, around=3 * MM)
->>> case = solve(Project("case", MM_STYLE, {"ply": ply}, size, Carcass("ply"), bays=bays, fronts=fronts))
+>>> from shoplib.documents.examples import cabinet_from
+>>> from shoplib.measure import MM
+>>> case = cabinet_from("rolling_stand")
 >>> bays_alike(case)
-[[(1, ['bay 1 drawer 1', 'bay 1 drawer 2'])]]
+[[(1, ['bay 1 drawer 1', 'bay 1 drawer 2', 'bay 1 drawer 3'])]]
 >>> one_of_each(case, ["bay 1 drawer 1", "bay 1 drawer 2"])
 ['bay 1 drawer 1']
 >>> sizes, (_, slide) = sizes_of(case, "bay 1 drawer 1"), rule_and_slide(case, "bay 1 drawer 1")
 >>> sizes.opening.front / MM, slide.side / MM, sizes.outside[0] / MM, sizes.inside[0] / MM
-(364.0, 12.7, 338.6, 302.6)
+(312.15, 12.7, 286.5, 262.7)
 >>> found = width_sum(case, "bay 1 drawer 1")
->>> (found.least - 2 * found.taken) / MM, found.width / MM
-(338.6, 338.6)
+>>> (found.least - 2 * found.taken) / MM, found.width / MM  # a whole step
+(286.75, 286.5)
 """
 
 from collections.abc import Sequence

@@ -1,20 +1,16 @@
 """The chains of fronts and gaps that must close over each bay, upward and across, read off the boards.
 
->>> from shoplib.measure import MM, MM_STYLE
->>> from shoplib.model.cabinet import solve
->>> from shoplib.model.project import Bay, Carcass, Drawers, Fronts, Project, Sheet, Size
->>> rule = Drawers(2, box_sheet="ply", slide="side-mount ball-bearing, metric lengths")
->>> size, bays = Size(width=400 * MM, height=336 * MM, depth=400 * MM), (Bay("drawers", drawers=rule),)
->>> ply, fronts = Sheet("ply", "plywood", 18 * MM), Fronts("inset", "ply", gap=3 * MM, around=3 * MM)
->>> case = solve(Project("case", MM_STYLE, {"ply": ply}, size, Carcass("ply"), bays=bays, fronts=fronts))
+>>> from shoplib.documents.examples import cabinet_from
+>>> from shoplib.measure import MM
+>>> case = cabinet_from("rolling_stand")
 >>> fronts_of(case)[1][0].name
 'bay 1 drawer 1 front'
 >>> [(bay, chain)] = chains_upward(case)
 >>> [ticks / MM for _, ticks in chain.terms], chain.total[0], chain.total[1] / MM
-([3.0, 145.5, 3.0, 145.5, 3.0], 'height of the opening', 300.0)
+([3.0, 390.0, 3.0, 260.0, 3.0, 130.0, 3.0], 'over bottom and top', 792.0)
 >>> [(where, chain)] = chains_across(case)
 >>> where, [ticks / MM for _, ticks in chain.terms], chain.total[1] / MM
-('bay 1', [3.0, 358.0, 3.0], 364.0)
+('bay 1', [3.0, 341.95, 3.0], 347.95)
 """
 
 from collections.abc import Iterator

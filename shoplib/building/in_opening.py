@@ -1,17 +1,13 @@
 """A drawer in its opening: its parts, its box and its slides, what stands behind it, the opening as it was read.
 
->>> from shoplib.measure import MM, MM_STYLE
->>> from shoplib.model.cabinet import solve
->>> from shoplib.model.project import Bay, Carcass, Drawers, Fronts, Project, Sheet, Size
->>> rule = Drawers(2, box_sheet="ply", slide="side-mount ball-bearing, metric lengths")
->>> size, bays = Size(width=400 * MM, height=336 * MM, depth=400 * MM), (Bay("drawers", drawers=rule),)
->>> ply, fronts = Sheet("ply", "plywood", 18 * MM), Fronts("inset", "ply", gap=3 * MM, around=3 * MM)
->>> case = solve(Project("case", MM_STYLE, {"ply": ply}, size, Carcass("ply"), bays=bays, fronts=fronts))
+>>> from shoplib.documents.examples import cabinet_from
+>>> from shoplib.measure import MM
+>>> case = cabinet_from("rolling_stand")
 >>> boards, slides = parts_of(case, "bay 1 drawer 1")
 >>> len(boards), len(slides), box_of(case, "bay 1 drawer 1").size[1] / MM, rails_behind(case, "bay 1 drawer 1")
-(6, 2, 350.0, [])
+(6, 2, 550.0, [])
 >>> [ticks / MM for ticks in runs_of(case, "bay 1 drawer 1")], read_of(case, "bay 1 drawer 1").back / MM
-([20.0, 370.0], 364.0)
+([2.0, 552.0], 312.15)
 """
 
 from shoplib.measure import narrowest
@@ -66,15 +62,15 @@ def depth_of(cabinet: Cabinet, group: str) -> int:
     A bay is measured to what stands nearest behind its boxes; behind a box that has no rail at its height, where
     others of the case have, the plan is all that is known.
 
-    >>> from shoplib.measure import MM, MM_STYLE
+    >>> from dataclasses import replace
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.measure import MM
     >>> from shoplib.model.cabinet import solve
-    >>> from shoplib.model.project import Back, Bay, Carcass, Drawers, Measured, Project, Sheet, Size
-    >>> rule = Drawers(2, box_sheet="ply", slide="side-mount ball-bearing, metric lengths")
-    >>> size, bays = Size(width=400 * MM, height=336 * MM, depth=400 * MM), (Bay("drawers", drawers=rule),)
-    >>> carcass, sheets = Carcass("ply", back=Back("applied", "ply")), {"ply": Sheet("ply", "plywood", 18 * MM)}
-    >>> [depth_of(solve(Project("case", MM_STYLE, sheets, size, carcass, bays=bays, measured=Measured(depths=read))),
-    ...           "bay 1 drawer 1") / MM for read in ({}, {"bay 1": 381 * MM})]
-    [382.0, 381.0]
+    >>> from shoplib.model.project import Measured
+    >>> planned = cabinet_from("rolling_stand")
+    >>> read = solve(replace(planned.project, measured=Measured(depths={"bay 1": 585 * MM})))
+    >>> [depth_of(case, "bay 1 drawer 1") / MM for case in (planned, read)]
+    [586.1, 585.0]
     """
     seat = back_seat(cabinet)
     planned = narrowest([seat, *(rail.box.low[1] for rail in rails_behind(cabinet, group))])
