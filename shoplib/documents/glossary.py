@@ -47,6 +47,7 @@ TOOL_WORDS = {
 
 BENCH_WORDS = {
     "brad": "a thin nail with a small head",
+    "caul": "a straight stiff batten between clamps and wood that spreads their pressure",
     "clearance hole": "a hole so wide that a screw slips through: its head can pull the boards together",
     "dado set": "two outer blades with cutters between them, side by side on one arbor, that cut a slot in one pass",
     "nailer": "a tool that shoots nails or brads with air or a battery, at one pull of its trigger",

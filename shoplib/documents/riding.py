@@ -14,8 +14,8 @@ _SET = (
     "with the slide where it says otherwise."
 )
 _STOP = (
-    "What stops a drawer is not drawn: one that runs on wood or on its shelf comes right out when it is pulled. Add "
-    "what holds it, such as a small block or a turn button."
+    "A drawer stop is not drawn: a drawer that runs on wood or on its shelf comes right out when it is pulled. Add "
+    "what holds it, such as a block or a turn button."
 )
 
 

@@ -102,15 +102,16 @@ def test_each_runner_is_told_with_its_drawer_and_its_height(slide):
         high = page.length(board.box.low[2] - floor)
         assert f"{drawer}: {high} under the wood {board.role}, above the bottom" in text
         assert any(row[:2] == (drawer, f"wood {board.role}") and row[3] == high for row in rows)
-    assert "What stops a drawer is not drawn" in text
-    assert any("What stops a drawer is not drawn" in line for line in section(cabinet, "Slides and runners").lines)
+    assert "A drawer stop is not drawn" in text
+    assert any("A drawer stop is not drawn" in line for line in section(cabinet, "Slides and runners").lines)
 
 
 def test_bought_slides_hold_the_drawer_and_are_told_once():
     cabinet = shipped("under_bench_case")
     assert stop_words(cabinet) == ()
     assert heights(cabinet) == cabinet.spacers
-    assert "What stops" in " ".join(stop_words(shipped("small_parts_wall_case")))
+    told = " ".join(stop_words(shipped("small_parts_wall_case")))
+    assert "A drawer stop" in told and "stop block" not in told  # that one is clamped at the saw
 
 
 @pytest.mark.parametrize("name", ["under_bench_case", "small_parts_wall_case", "rolling_stand"])

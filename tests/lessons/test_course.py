@@ -102,7 +102,7 @@ def test_the_words_that_keep_fingers_on_are_explained():
     """Those a newcomer asked after in the cautions; and each word of that list stands in what is said of tools."""
     asked = {"spreader", "insert", "gullet", "mitre gauge", "featherboard", "push block", "collet", "shank",
              "bench hook", "racking", "tear-out", "offcut", "riving knife", "fence", "arbor", "chipper", "kickback",
-             "sled", "stop block"}
+             "sled", "stop block", "dado set"}
     assert asked <= {each.word.name for each in entries()}
     data = Path(__file__).parents[2] / "data"
     files = (data / "cautions.toml", *(data / "setups").glob("*.toml"), *(data / "joints").glob("*.toml"))

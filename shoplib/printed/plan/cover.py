@@ -132,12 +132,13 @@ def reading_pages(cabinet: Cabinet, text: str) -> list[Block]:
     >>> from shoplib.documents.examples import cabinet_from
     >>> cabinet = cabinet_from("finger_jointed_drawers")
     >>> [word for word, _ in reading_pages(cabinet, "A rabbet along the kerf.")[3].rows]
-    ['kerf', 'rabbet']
+    ['kerf', 'near wall', 'rabbet', 'story stick']
     """
-    words = words_of(text, {**WORDS, **TOOL_WORDS, **BENCH_WORDS})
+    how = (*_HOW, *([WHAT_IT_LEFT, NEW_PAGES] if to_measure_text(cabinet) else []), sizes_words(cabinet))
+    words = words_of("\n".join((*how, text)), {**WORDS, **TOOL_WORDS, **BENCH_WORDS})
     return [
         Heading(READING),
-        Bullets((*_HOW, *([WHAT_IT_LEFT, NEW_PAGES] if to_measure_text(cabinet) else []), sizes_words(cabinet))),
+        Bullets(how),
         Heading("Words", 2),
         Table(("word", "meaning"), tuple(sorted(words)), (1,)),
         Heading("Contents", 2),

@@ -36,9 +36,9 @@ OLD_PAGES = (
 """What is done with the set before: said alike wherever it is told, in the README and on page 08 too."""
 
 WHAT_IT_LEFT = (
-    "Once stage 1 is cut, measure what it left, write that into the project under on_hand in place of what stood "
-    'there, with already_cut = "case" under [cutting], then plan and print anew: later stages use it, and nothing is '
-    "bought twice."
+    "Once stage 1 is cut, measure all stock that is left, untouched pieces included, and write it into the project "
+    'under on_hand in place of what stood there, with already_cut = "case" under [cutting], then plan and print anew: '
+    "later stages use it, and nothing is bought twice."
 )
 """How the project comes to know what is cut: said alike wherever it is told."""
 
@@ -84,8 +84,8 @@ def differs(cabinet: Cabinet) -> str:
     step = Writing(cabinet.style).length(cabinet.style.step)
     return (
         f"Where a reading differs by more than {step} from the first one, write it over that one in the project, with "
-        'already_cut = "case and boxes" and what is left by now under on_hand, plan, and print stage 3 again; boxes '
-        "that are cut stay as they are."
+        'already_cut = "case and boxes" and, under on_hand, all stock that is left by now, untouched pieces included; '
+        "then plan, and print stage 3 again; boxes that are cut stay as they are."
     )
 
 
