@@ -11,7 +11,8 @@ WIDTHS = (
 )
 TONGUES = (
     "A rabbet that leaves a tongue is set up by the tongue: run the face that the tongue lies at against the fence, so "
-    "that the cutter leaves it equally thick everywhere. Its depth is that by the mean of the readings."
+    "that the cutter leaves it equally thick everywhere. At the saw the board then stands on its end: against a tall "
+    "fence and in a carrier, never held by hand alone. Its depth is that by the mean of the readings."
 )
 ENDS = "Where a cut stops short, a router leaves its end round: square the end with a chisel."
 

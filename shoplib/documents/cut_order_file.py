@@ -19,9 +19,10 @@ from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.rough import STRIPS, second_rip
 from shoplib.buying.waiting import cut_waits
 from shoplib.documents.cut_list_file import safe_cell
-from shoplib.documents.cut_order_words import minded, rough_cautions, saw_cautions
+from shoplib.documents.cut_order_words import minded, on_end_cautions, rough_cautions, saw_cautions
 from shoplib.layout.order import Piece, Step
 from shoplib.lists.dado_stops import place_words, size_words, stopped_words, two_apart, two_sizes, two_walls
+from shoplib.lists.on_end import MIND, always_on_end
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, write_mm
 from shoplib.model.board import Board
@@ -64,7 +65,7 @@ def cut_order_csv(found: LaidOut) -> str:
 
 def caution_rows(cabinet: Cabinet) -> Iterator[list[str]]:
     """The cautions, each in a row of its own under `mind`: of rough boards first, for they are planed before a saw."""
-    for caution in (*rough_cautions(cabinet), *saw_cautions()):
+    for caution in (*rough_cautions(cabinet), *saw_cautions(), *on_end_cautions(cabinet)):
         row = dict.fromkeys(COLUMNS, "") | {"cut": CAUTION, "mind": caution}
         yield [row[column] for column in COLUMNS]
 
@@ -86,7 +87,7 @@ def order_rows(found: LaidOut) -> Iterator[list[str]]:
 
 def _joint_rows(turn: Turn, found: LaidOut, writing: Writing) -> Iterator[list[str]]:
     steps, settings = turn.before_joints
-    told = [*_stop_rows(turn, writing), *_mate_rows(turn, writing), *_alike_rows(turn)]
+    told = [*_stop_rows(turn, found.cabinet, writing), *_mate_rows(turn, writing), *_alike_rows(turn)]
     for number, (stages, sets, cells) in enumerate(told, start=1):
         row = dict.fromkeys(COLUMNS, "") | cells
         row |= {
@@ -104,7 +105,7 @@ _Told = tuple[list[int], bool, dict[str, str]]
 """The stages of a joint cut, whether it is a setting of its own, and its cells."""
 
 
-def _stop_rows(turn: Turn, writing: Writing) -> Iterator[_Told]:
+def _stop_rows(turn: Turn, cabinet: Cabinet, writing: Writing) -> Iterator[_Told]:
     for stop in turn.stops:
         yield [stop.stage], True, {
             "sheet": _sheets(stop.boards),
@@ -113,7 +114,9 @@ def _stop_rows(turn: Turn, writing: Writing) -> Iterator[_Told]:
             "fence": place_words(stop, writing),
             "cuts": str(len(stop.cuts)),
             "comes_off": size_words(stop, writing),
-            "mind": stopped_words(stop.cuts, writing),
+            "mind": "; ".join(filter(None, [
+                MIND if always_on_end(stop.cuts, cabinet) else "", stopped_words(stop.cuts, writing),
+            ])),
             "fence_mm": write_mm(stop.wall),
         }
 

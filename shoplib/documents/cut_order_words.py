@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterator
 
 from shoplib.buying.laid import LaidOut
 from shoplib.layout.order import Step
+from shoplib.lists.on_end import ON_END, stood_on_end
 from shoplib.model.solved import Cabinet
 from shoplib.tables.setups import cautions
 from shoplib.words.naming import and_list
@@ -36,6 +37,16 @@ def rough_cautions(cabinet: Cabinet) -> tuple[str, ...]:
     """
     solid = cabinet.project and any(sheet.kind == "solid" for sheet in cabinet.project.sheets.values())
     return tuple(caution.claim.say for caution in cautions().only(AT_THE_PLANER)) if solid else ()
+
+
+def on_end_cautions(cabinet: Cabinet) -> tuple[str, ...]:
+    """The cautions for boards that joints stand on their end or edge, where there are any.
+
+    >>> on_end_cautions(Cabinet("no boards", (), {}))
+    ()
+    """
+    stood = stood_on_end(cabinet.boards, cabinet)
+    return tuple(one.claim.say for one in cautions().only([ON_END])) if stood else ()
 
 
 def minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str], sides: tuple[str, str]) -> str:

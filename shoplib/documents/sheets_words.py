@@ -14,7 +14,7 @@ from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.spare_parts import SheetSpare
 from shoplib.buying.stock_lines import size_words
 from shoplib.documents.buying_file import FIRST
-from shoplib.documents.cut_order_words import rough_cautions, saw_cautions, to_mind
+from shoplib.documents.cut_order_words import on_end_cautions, rough_cautions, saw_cautions, to_mind
 from shoplib.documents.plan_words import STAGES
 from shoplib.layout.choose import why
 from shoplib.layout.order import set_ups
@@ -80,7 +80,9 @@ def sheets_words(found: LaidOut, spares: Iterable[SheetSpare]) -> str:
     lost = [one for one in spares if one.found.lost]
     sections = [
         (FIRST, [_spare(one, style) for one in lost]),
-        ("Before you saw", [*rough_cautions(found.cabinet), *saw_cautions(), *to_mind(found)]),
+        ("Before you saw", [
+            *rough_cautions(found.cabinet), *saw_cautions(), *on_end_cautions(found.cabinet), *to_mind(found),
+        ]),
         ("Sheets", [*(line for job in found.jobs for line in _job(job, found)), *all_together(found)]),
         ("What is left for parts that are spoiled", [_spare(one, style) for one in spares if not one.found.lost]),
         ("Joint cuts that must match: one stop for each line, the same side against it", list(_stops(found))),

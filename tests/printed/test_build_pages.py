@@ -272,7 +272,7 @@ def test_fingers_have_their_jig_their_trial_and_their_caution():
                  "Cut both boards of a corner".lower(), "A pin as wide as the cut", "allow no dado set"):
         assert said in told or said in told.lower(), said
     assert told.index("Cut from the new sizes") < told.index("A pin as wide as the cut") < told.index("brush glue")
-    assert "stacked dado set" not in step_words("rolling_stand", "box")
+    assert "finger" not in step_words("rolling_stand", "box").lower()
 
 
 def test_what_cuts_the_fingers_is_a_choice_with_its_test():

@@ -9,8 +9,9 @@ from shoplib.buying.screws import Need, estimated
 from shoplib.lists.butted import under_back
 from shoplib.lists.dado_stops import channels
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.build.fingers import fingers
+from shoplib.printed.build.fingers import FINGER, fingers
 from shoplib.printed.build.words import SAW_AGAIN, clamp_table, diagonals_expected, entry_table, screws_told
+from shoplib.printed.told.on_end import on_end_caution, on_end_ways
 from shoplib.printed.told.stopped_cuts import SQUARED, stopped_cautions
 from shoplib.printed.typeset.blocks import Beside, Block, Framed, ToFillIn, Together, ToTick, Words
 from shoplib.words.naming import boards_in_short
@@ -26,14 +27,14 @@ def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding], laid: 
     ['Framed', 'ToTick']
     """
     boards = [cabinet.by_name[name] for name in alike.boards]
-    cut = fingers(boards, cabinet)
+    cut = [*on_end_ways(boards, cabinet, but=FINGER), *fingers(boards, cabinet)]
     where = " The joint cuts of their stage stand behind the sheet layouts." if laid else ""
     stopped = stopped_cautions(channels(boards))
     first = (f"Cut from the new sizes: {boards_in_short(boards)}. All cuts of one setting on all boxes before the "
              f"next.{where}", *((SQUARED,) if stopped else ()))
     then = (*_dry(cabinet), *_corners(alike), *_bottoms(alike, cabinet), *_to_the_end(len(alike.groups)))
     return [
-        Framed((Words(SAW_AGAIN, grave=True), *stopped)),
+        Framed((Words(SAW_AGAIN, grave=True), *stopped)), *on_end_caution(boards, cabinet, but=FINGER),
         *([ToTick(first), *cut, ToTick(then)] if cut else [ToTick((*first, *then))]),
         *_together(alike, cabinet), *_diagonals(alike, findings),
     ]

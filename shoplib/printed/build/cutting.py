@@ -13,6 +13,7 @@ from shoplib.model.board import CASE, Board, BoxCut
 from shoplib.model.solved import Cabinet
 from shoplib.printed.build.called_for import across_words, template_called
 from shoplib.printed.build.words import SAW_AGAIN
+from shoplib.printed.told.on_end import on_end_caution, on_end_ways
 from shoplib.printed.told.solid_wood import before_the_saw, planer_caution, solid_sheets, to_size
 from shoplib.printed.told.stopped_cuts import SQUARED, stopped_cautions
 from shoplib.printed.true_scale.template import PINS
@@ -52,7 +53,7 @@ def cut_the_case(cabinet: Cabinet, laid: bool = True) -> list[Block]:
     >>> from shoplib.documents.examples import cabinet_from
     >>> cabinet = cabinet_from("small_parts_wall_case")
     >>> [type(block).__name__ for block in cut_the_case(cabinet)]
-    ['Framed', 'ToTick', 'Table', 'Together']
+    ['Framed', 'Framed', 'ToTick', 'Table', 'Together']
     """
     boards = _of_case(cabinet)
     rough = any(is_rough(board, cabinet) for board in boards)
@@ -84,7 +85,7 @@ def joints(cabinet: Cabinet, laid: bool = True) -> list[Block]:
     >>> from shoplib.documents.examples import cabinet_from
     >>> cabinet = cabinet_from("wheel_wall_drawers")
     >>> [type(block).__name__ for block in joints(cabinet)]
-    ['Framed', 'ToTick', 'Table', 'Together']
+    ['Framed', 'Framed', 'ToTick', 'Table', 'Together']
     """
     return _joint_blocks(cabinet, laid, ("Put its label on each board that lost it, and mark its reference edge.",))
 
@@ -105,7 +106,10 @@ def _joint_blocks(cabinet: Cabinet, laid: bool, lines: tuple[str, ...]) -> list[
         *(_set_up(cabinet, laid, bool(stopped)) if table.rows else ()),
     )
     alike = [cut for cut in alike_cuts(cabinet) if cut.stage == CASE]
-    return [_careful(bool(table.rows), stopped), ToTick(told), *([table] if table.rows else []), *alike_table(alike)]
+    return [
+        _careful(bool(table.rows), stopped), *on_end_caution(boards, cabinet), ToTick(told),
+        *([table] if table.rows else []), *on_end_ways(boards, cabinet), *alike_table(alike),
+    ]
 
 
 def _careful(slots: bool, stopped: tuple[Words, ...] = ()) -> Framed:

@@ -7,21 +7,19 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import MM, share
 from shoplib.model.board import Board, BoxCut
 from shoplib.model.solved import Cabinet
-from shoplib.printed.typeset.blocks import Block, Bullets, Framed, Together, ToTick, Words
-from shoplib.tables.setups import Setup, setup
+from shoplib.printed.told.on_end import on_end_frame, set_up
+from shoplib.printed.typeset.blocks import Block, Together, ToTick, Words
+from shoplib.tables.setups import setup
 from shoplib.words.naming import boards_in_short
+
+FINGER = "finger"
+"""The joint, by its name in `data/setups/`."""
 
 BLADE, CHOICE = "single blade in passes", ("stacked dado set", "router")
 """Ways of `data/setups/finger.toml`: the blade alone where its kerf is the socket, else one of two."""
 
 _CLOSE = MM // 20
 """A kerf is as wide as a socket up to so much, which no shop sets (0.05 mm; common practice, no source)."""
-
-_OF_TOOL = {"stacked dado set": "dado set", BLADE: "table saw", "router": "router"}
-"""Whose first caution stands with a way, besides those of a board on end."""
-
-_TITLES = {"stacked dado set": "With a stacked dado set", "router": "With a router and a straight bit",
-           BLADE: "With the blade alone"}
 
 
 def fingers(boards: Iterable[Board], cabinet: Cabinet) -> list[Block]:
@@ -38,11 +36,11 @@ def fingers(boards: Iterable[Board], cabinet: Cabinet) -> list[Block]:
     if not cuts:
         return []
     wide, tooth = _widths(boards)
-    ways = [setup("finger", way) for way in ways_of(wide, _kerf(cabinet))]
+    ways = [setup(FINGER, way) for way in ways_of(wide, _kerf(cabinet))]
     return [
-        Together((Words(_lead(wide, tooth, cabinet)), _careful(ways))),
+        Together((Words(_lead(wide, tooth, cabinet)), on_end_frame(ways))),
         ToTick((*_begin(cuts), *_trial(wide, tooth, cabinet))),
-        *(block for way in ways for block in _told(way)),
+        *(block for way in ways for block in set_up(way)),
         Words("With the fingers cut:", grave=True),
     ]
 
@@ -91,13 +89,6 @@ def _lead(wide: int, tooth: int, cabinet: Cabinet) -> str:
     )
 
 
-def _careful(ways: Sequence[Setup]) -> Framed:
-    """The cautions of a board on end, and the first of each tool."""
-    on_end = [one.claim.say for way in ways for one in way.cautions if one.of in way.cuts]
-    first = [next(one.claim.say for one in way.cautions if one.of == _OF_TOOL[way.way.name]) for way in ways]
-    return Framed((Bullets(tuple(dict.fromkeys((*on_end, *first)))),), "A board stood on end")
-
-
 def _begin(cuts: Iterable[AlikeCuts]) -> list[str]:
     lines = [f"{boards_in_short(cut.boards).capitalize()}: sockets {cut.size}, {cut.place}." for cut in cuts]
     # The plan counts its sockets from one edge, whichever that of the set-up is.
@@ -112,13 +103,3 @@ def _trial(wide: int, tooth: int, cabinet: Cabinet) -> tuple[str, ...]:
         f"finger {write(_half_fit(wide, tooth))} narrower than what you read into the project, plan and print again, "
         "and only then cut boards.",
     )
-
-
-def _told(way: Setup) -> tuple[Block, Block]:
-    """Setting up and the order of one way, its trial corner, and only then the boards."""
-    setting = (claim.say for part in (way.stops, way.tear_out, way.order) for claim in part)
-    trial = (f"In scrap first: {claim.say[0].lower()}{claim.say[1:]}" for claim in way.test)
-    right = (claim.say for claim in way.measure)
-    return Words(f"{_TITLES[way.way.name]}, first in scrap and then in the boards:", grave=True), ToTick((
-        *setting, *trial, *right, "When the corner in scrap is right, cut the boards by the same lines.",
-    ))

@@ -13,6 +13,7 @@ from shoplib.documents.paper import Paper
 from shoplib.draw.scene import Scene
 from shoplib.draw.sheet_layout import sheet_scenes
 from shoplib.model.solved import Cabinet
+from shoplib.printed.told.on_end import on_end_caution
 from shoplib.printed.told.solid_wood import rough_boards, solid_sheets
 from shoplib.printed.told.stopped_cuts import stopped_cautions
 from shoplib.printed.typeset.blocks import (
@@ -161,6 +162,8 @@ def _order(turn: Turn, found: LaidOut, rows: Iterator[list[str]]) -> Iterator[Bl
         stopped = stopped_cautions(pair for cuts in sets for pair in cuts)
         if stopped:
             yield Framed(stopped, "Cuts that stop within the board")
+        cut = [*(board for cuts in sets for board, _ in cuts), *(board for one in turn.alike for board in one.boards)]
+        yield from on_end_caution({board.name: board for board in cut}.values(), found.cabinet)
         yield _table(JOINT_HEAD, joints, (3, 5))
 
 
