@@ -63,7 +63,7 @@ def minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str], side
     set again to 20: use a finished A as the gauge
     short, 9 along the cut: use a sled and push blocks, or cut by hand or with a guided saw
     B is left to size: measure it
-    >>> panel = Piece("panel", Rect(0, 0, 20, 60))
+    >>> panel = Piece("panel", Rect(0, 0, 20, 61))
     >>> minded(Step(6, 4, "rip", 5, 0, panel, (None,), (), None, edge=20), (), str, ("20", "60"))
     '60 wide and only 20 along the fence: it pivots, so support both sides, or be two'
     """
