@@ -60,7 +60,12 @@ class Beside:
 
 
 def beside(box: Box, read: Opening) -> Beside:
-    """The drawn opening for a box and the readings of its opening."""
+    """The drawn opening for a box and the readings of its opening.
+
+    >>> drawn = beside(Box((13, 0, 0), (373, 400, 100)), Opening(386, 392))
+    >>> drawn.least, drawn.room, drawn.front, drawn.back, drawn.enlarged  # wider at the back
+    (13, 20, 20, 38, True)
+    """
     left, right = int(box.low[0]), int(box.high[0])
     wide, least = right - left, int(narrowest([read.front, read.back]))
     true = max((least - wide) // 2, 1)

@@ -41,6 +41,11 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
 
     The edge names along it keep it from being mirrored. Cuts that open on the other face are dashed.
     Raises ValueError where the board has no such face, and KeyError where the board is not of the cabinet.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
+    >>> board_drawing(cabinet.by_name["left side"], cabinet, cabinet.style).title
+    'left side: inside face'
     """
     drawn = worked_faces(cabinet.by_name[board.name], cabinet)
     seen = Face(cabinet.by_name[board.name], face or drawn[0])
@@ -84,7 +89,15 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
 
 
 def size_lines(board: Board, page: Writing) -> list[str]:
-    """What the legend begins with: sheet, stage, finished size, and the size at the saw where edging goes on."""
+    """What the legend begins with: sheet, stage, finished size, and the size at the saw where edging goes on.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("under_bench_case")
+    >>> for line in size_lines(cabinet.by_name["left side"], Writing(cabinet.style, units=False)):
+    ...     print(line)
+    case sheet, stage 1. Finished size 33 1/2 × 22 1/2 × 0.703.
+    Cut to 33 1/2 × 22 15/32 (+0.0115) × 0.703 before the edging goes on.
+    """
     lines = [f"{board.sheet}, stage {board.stage}. Finished size {size_words(board.size, page)}."]
     if board.cut_size != board.size:
         lines.append(f"Cut to {size_words(board.cut_size, page)} before the edging goes on.")

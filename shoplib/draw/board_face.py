@@ -15,6 +15,11 @@ def faces(board: Board) -> tuple[str, ...]:
     """The faces to draw, named by where they look in the cabinet: every one that has cuts of its own.
 
     A board without cuts, or with through cuts only, is shown from its upper face (w = thickness).
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("under_bench_case")
+    >>> [faces(cabinet.by_name[name]) for name in ("left side", "divider 1", "bottom")]
+    [('right',), ('left',), ('top',)]
     """
     upper, lower = looks(board, 2, 1), looks(board, 2, -1)
     found = {_opens(board, cut) for cut in board.cuts}

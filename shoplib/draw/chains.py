@@ -43,17 +43,33 @@ def bare(ticks: int, style: Style) -> str:
 
 
 def stacked(text: str) -> str:
-    """The text of a length with its rest on a line of its own, for dimensions that stand close together."""
+    """The text of a length with its rest on a line of its own, for dimensions that stand close together.
+
+    >>> print(stacked("1/2 (+0.003)"))
+    1/2
+    (+0.003)
+    """
     return text.replace(" (", "\n(")
 
 
 def thicknesses(cabinet: Cabinet) -> frozenset[int]:
-    """The thicknesses of all boards: as spans of a dimension they are written as measured."""
+    """The thicknesses of all boards: as spans of a dimension they are written as measured.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> [ticks / MM for ticks in sorted(thicknesses(cabinet_from("rolling_stand")))]
+    [6.0, 11.9, 17.9]
+    """
     return frozenset(board.thickness for board in cabinet.boards)
 
 
 def size_text(rect: Rect, style: Style) -> str:
-    """Width by height of a rectangle, without unit, written as the cut list writes them."""
+    """Width by height of a rectangle, without unit, written as the cut list writes them.
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> size_text((0, 0, 600 * MM, 300 * MM), MM_STYLE)
+    '600 × 300'
+    """
     page = Writing(style, units=False)
     return f"{page.length(rect[2] - rect[0])} × {page.length(rect[3] - rect[1])}"
 
@@ -62,6 +78,13 @@ def chain(side: str, stations: Iterable[int], style: Style, thick: Set[int] = fr
     """Dimensions between the stations, whatever their order; None where there are fewer than two.
 
     A span that is one of the `thick` is written as the decimal that was measured, any other as the cut list writes it.
+
+    >>> from shoplib.measure import INCH, INCH_STYLE
+    >>> thick = 3 * INCH // 4
+    >>> chain("below", (thick, 0, 24 * INCH), INCH_STYLE, {thick}).texts
+    ('0.75', '23 1/4')
+    >>> chain("below", (0, 0), INCH_STYLE) is None
+    True
     """
     at = tuple(sorted(set(stations)))
     if len(at) < 2:
@@ -72,7 +95,13 @@ def chain(side: str, stations: Iterable[int], style: Style, thick: Set[int] = fr
 
 
 def rows(side: str, chains: Iterable[Iterable[int]], style: Style, thick: Set[int]) -> list[Chain]:
-    """One row of dimensions for each set of stations, outward; a row that says nothing new is left out."""
+    """One row of dimensions for each set of stations, outward; a row that says nothing new is left out.
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> found = rows("below", [(0, 18 * MM, 600 * MM), (0, 600 * MM), (0, 600 * MM)], MM_STYLE, set())
+    >>> [(row.row, row.texts) for row in found]
+    [(0, ('18', '582')), (1, ('600',))]
+    """
     found: list[Chain] = []
     for stations in chains:
         item = chain(side, stations, style, thick)
@@ -82,13 +111,24 @@ def rows(side: str, chains: Iterable[Iterable[int]], style: Style, thick: Set[in
 
 
 def uprights(cabinet: Cabinet) -> list[Board]:
-    """Sides and dividers from left to right."""
+    """Sides and dividers from left to right.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> [board.name for board in uprights(cabinet_from("rolling_stand"))]
+    ['left side', 'divider 1', 'right side']
+    """
     found = [b for b in cabinet.boards if b.role in UPRIGHTS and b.group == "case"]
     return sorted(found, key=lambda b: b.box.low[0])
 
 
 def bays(cabinet: Cabinet) -> list[tuple[int, int]]:
-    """The space between each upright and the next, left to right, as (left, right)."""
+    """The space between each upright and the next, left to right, as (left, right).
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.measure import MM
+    >>> [(right - left) / MM for left, right in bays(cabinet_from("rolling_stand"))]
+    [312.15, 312.15]
+    """
     standing = uprights(cabinet)
     return [(a.box.high[0], b.box.low[0]) for a, b in pairwise(standing) if a.box.high[0] < b.box.low[0]]
 
@@ -97,6 +137,11 @@ def levels(cabinet: Cabinet, low: int, high: int) -> list[Board]:
     """The boards of the case that bound its openings in height between two positions across.
 
     Lying boards count, and the boards of the base that face the front; rails at the back do not.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("under_bench_case")
+    >>> [board.name for board in levels(cabinet, *bays(cabinet)[0])]
+    ['bottom', 'top', 'toe board']
     """
     return [
         b for b in cabinet.boards
@@ -106,11 +151,22 @@ def levels(cabinet: Cabinet, low: int, high: int) -> list[Board]:
 
 
 def ends(boards: Iterable[Board], axis: int) -> list[int]:
-    """Both ends of every board along a world axis."""
+    """Both ends of every board along a world axis.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.measure import MM
+    >>> cabinet = cabinet_from("rolling_stand")
+    >>> [place / MM for place in ends(uprights(cabinet)[:2], 0)]
+    [10.0, 27.9, 340.05, 357.95]
+    """
     return [end for b in boards for end in (b.box.low[axis], b.box.high[axis])]
 
 
 def not_within(stations: Iterable[int], spans: Iterable[tuple[int, int]]) -> list[int]:
-    """The stations that no span covers."""
+    """The stations that no span covers.
+
+    >>> not_within([0, 5, 10, 20], [(0, 10)])
+    [0, 10, 20]
+    """
     spans = list(spans)
     return [s for s in stations if not any(low < s < high for low, high in spans)]

@@ -11,6 +11,11 @@ def mark(scene: Scene, boxes: Iterable[Box], look: Look, text: str = "clash") ->
     """The drawing with each box (world) cross-hatched, outlined, and named by a leader on the right.
 
     `look` is the one that the drawing was made with: FRONT, FROM_RIGHT or FROM_ABOVE.
+
+    >>> from shoplib.draw.look import FRONT
+    >>> scene = Scene("Case", "", "A case.", (0, 0, 90, 90))
+    >>> mark(scene, [Box((0, 0, 0), (9, 9, 9))], FRONT).alt
+    'A case. 1 place is marked: clash.'
     """
     rects = list(dict.fromkeys(look.flat(box) for box in boxes))
     if not rects:

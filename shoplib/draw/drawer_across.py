@@ -19,6 +19,11 @@ def drawer_across(cabinet: Cabinet, style: Style, bay: int = 1) -> Scene:
 
     The room beside the boxes is drawn larger than it is, and the drawing says so. Raises ValueError where the
     bay has no drawer, and KeyError where the case has no bottom or no top.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
+    >>> drawer_across(cabinet, cabinet.style).alt[:101]
+    'The box of drawer 1, cut through and seen from the front: 339 mm wide and 100 mm high, its lower edge'
     """
     groups = [group for group in cabinet.groups if group.startswith(f"bay {bay} drawer ")]
     if not groups:

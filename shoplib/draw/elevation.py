@@ -31,6 +31,13 @@ def front_elevation(cabinet: Cabinet, style: Style, fronts: bool = True) -> Scen
     """The front, with widths under it and heights beside it; `fronts=False` shows openings, boxes and slides.
 
     Every position is read off the boards. Raises ValueError where the cabinet has no boards.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
+    >>> front_elevation(cabinet, cabinet.style).alt[:81]
+    'Finger-jointed drawers seen from the front, closed: 400 mm wide and 280 mm high. '
+    >>> front_elevation(cabinet, cabinet.style, fronts=False).title
+    'Front elevation, fronts off: Finger-jointed drawers'
     """
     boards = [b for b in cabinet.boards if fronts or b.role != "front"]
     fittings = [h for h in visible(cabinet) if fronts or h.what != "pull"]

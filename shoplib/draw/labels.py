@@ -20,7 +20,13 @@ def write_label(item: Label, left: int, top: int, scale: float, words: list[str]
 
 
 def fitting(item: Label, scale: float, first: int = 0) -> Fit | None:
-    """The first text, from number `first` on, that fits."""
+    """The first text, from number `first` on, that fits.
+
+    >>> shelf = Label((0, 0, 60, 20), ("shelf of the case", "shelf"))
+    >>> number, room, turned, size = fitting(shelf, 1.0)
+    >>> number, turned, fitting(shelf, 0.2)
+    (1, False, None)
+    """
     blocks = [text.split("\n") for text in item.texts]
     measured = [(len(lines), max([text_width(line, 1.0) for line in lines])) for lines in blocks]
     for room in (item.room, *item.rooms):

@@ -58,17 +58,35 @@ FROM_ABOVE = Look(0, 1, 2, 1)
 
 
 def visible(cabinet: Cabinet) -> list[Hardware]:
-    """The fittings that can be seen: not those that lie wholly in the wood, such as screws."""
+    """The fittings that can be seen: not those that lie wholly in the wood, such as screws.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("rolling_stand")
+    >>> sorted({piece.what for piece in cabinet.hardware} - {piece.what for piece in visible(cabinet)})
+    ['front screws']
+    """
     return [h for h in cabinet.hardware if h.what not in _IN_THE_WOOD]
 
 
 def fill_of(board: Board) -> str:
-    """What a board's shape stands for."""
+    """What a board's shape stands for.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("rolling_stand")
+    >>> [fill_of(cabinet.by_name[name]) for name in ("left side", "bay 1 drawer 1 front", "bay 1 drawer 1 box front")]
+    ['case', 'front', 'box']
+    """
     return _FILL.get(board.role, "case")
 
 
 def seen(boards: Iterable[Board], fittings: Iterable[Hardware], look: Look) -> list[Shape]:
-    """Everything as it looks from outside, the farthest first; what one nearer board hides is left out."""
+    """Everything as it looks from outside, the farthest first; what one nearer board hides is left out.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
+    >>> [shape.name for shape in seen(cabinet.boards, (), FRONT)]
+    ['back', 'rail 1', 'left side', 'right side', 'bottom', 'top', 'bay 1 drawer 1 front', 'bay 1 drawer 2 front']
+    """
     layers: dict[tuple[int, str], list[Rect]] = {}
     fills: dict[str, str] = {}
     for board in boards:
@@ -84,7 +102,14 @@ def seen(boards: Iterable[Board], fittings: Iterable[Hardware], look: Look) -> l
 
 
 def cut_through(boards: Iterable[Board], fittings: Iterable[Hardware], look: Look, at: int) -> list[Shape]:
-    """What stands beyond the plane at `at` on the axis looked along, then what the plane cuts, hatched."""
+    """What stands beyond the plane at `at` on the axis looked along, then what the plane cuts, hatched.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
+    >>> at = cabinet.outside.size[0] // 2
+    >>> [shape.name for shape in cut_through(cabinet.groups["case"], (), FROM_RIGHT, at) if shape.hatch]
+    ['bottom', 'top', 'back', 'rail 1']
+    """
     boards, fittings = tuple(boards), tuple(fittings)
     beyond: list[tuple[int, Shape]] = []
     cut: list[Shape] = []
@@ -112,7 +137,14 @@ def cut_through(boards: Iterable[Board], fittings: Iterable[Hardware], look: Loo
 
 
 def is_cut(board: Board, look: Look, at: int) -> bool:
-    """Whether the plane goes through the board."""
+    """Whether the plane goes through the board.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> side = cabinet_from("rolling_stand").by_name["left side"]
+    >>> low, high = side.box.low[0], side.box.high[0]
+    >>> [is_cut(side, FROM_RIGHT, at) for at in (low, (low + high) // 2, high)]
+    [False, True, False]
+    """
     return _crosses(board.box, look, at)
 
 

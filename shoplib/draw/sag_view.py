@@ -127,7 +127,12 @@ def sag_over_span(over: SagsOver, here: int, most: int, style: Style) -> Scene:
 
 
 def widest_within(over: SagsOver) -> int:
-    """The widest span at which the most stays within what is allowed, in ticks; 0 where there is none."""
+    """The widest span at which the most stays within what is allowed, in ticks; 0 where there is none.
+
+    >>> over = SagsOver((100, 200, 300), (1, 2, 3), (1, 3, 9), (2, 4, 6), (1, 2, 3))
+    >>> widest_within(over)
+    200
+    """
     pairs = zip(over.spans, over.most, over.allowed, strict=True)
     return max((span for span, most, allowed in pairs if most <= allowed), default=0)
 

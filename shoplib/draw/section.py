@@ -29,6 +29,11 @@ def section_side(cabinet: Cabinet, style: Style, bay: int = 1, x: int | None = N
     """Cut from top to bottom through the middle of a bay (or at `x`), seen from the right, front on the left.
 
     Raises ValueError where the cabinet has no such bay and no `x` is given.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
+    >>> section_side(cabinet, cabinet.style).alt.partition(": ")[2]
+    'bottom, top, back, rail 1, bay 1 drawer 1, bay 1 drawer 2.'
     """
     if x is None:
         spaces = bays(cabinet)
@@ -65,6 +70,11 @@ def section_plan(cabinet: Cabinet, style: Style, z: int | None = None) -> Scene:
     """Cut level at height `z`, seen from above: the front is at the foot of the drawing.
 
     Without `z` the cut goes through the uppermost drawer boxes, or at half height where there are none.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
+    >>> section_plan(cabinet, cabinet.style).alt.partition(": ")[2]
+    'left side, right side, back, rail 1, bay 1 drawer 2.'
     """
     if z is None:
         z = to_step(_through_boxes(cabinet), style.step)

@@ -17,6 +17,11 @@ def fixed_on(board: Board, cabinet: Cabinet) -> list[tuple[str, str, Box]]:
 
     Which upright they are on is known by its name: they lie where their opening was measured, the upright stands where
     it was planned, and need not touch them there.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("rolling_stand")
+    >>> [(what, group) for what, group, _ in fixed_on(cabinet.by_name["divider 1"], cabinet)]
+    [('slide', 'bay 1 drawer 1'), ('slide', 'bay 1 drawer 2'), ('slide', 'bay 1 drawer 3')]
     """
     receives = {joint.enters: joint.receives for joint in cabinet.joints}
     found = [("slide", h.group, h.on, h.box) for h in cabinet.hardware if h.what == "slide"]
@@ -47,7 +52,15 @@ def _touches(board: Board, box: Box) -> bool:
 
 
 def slide_rects(face: Face, cabinet: Cabinet) -> list[Rect]:
-    """Where slides and runners lie against the face that is drawn, clipped to the board."""
+    """Where slides and runners lie against the face that is drawn, clipped to the board.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.measure import MM
+    >>> cabinet = cabinet_from("rolling_stand")
+    >>> first = slide_rects(Face(cabinet.by_name["divider 1"], "left"), cabinet)[0]
+    >>> [place / MM for place in first]
+    [170.5, 2.0, 215.5, 552.0]
+    """
     board, side = face.board, 1 if face.upper else -1
     found = []
     for _, _, box in fixed_on(board, cabinet):
@@ -62,6 +75,11 @@ def worked_faces(board: Board, cabinet: Cabinet) -> tuple[str, ...]:
 
     A box side carries one slide, in the middle of its outside: words tell it. A board with nothing on either
     face is shown from its upper one.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("under_bench_case")
+    >>> [worked_faces(cabinet.by_name[name], cabinet) for name in ("left side", "divider 1")]
+    [('right',), ('left', 'right')]
     """
     own = faces(board)
     both = (looks(board, 2, 1), looks(board, 2, -1))
@@ -77,7 +95,13 @@ def _has_own_cuts(face: Face) -> bool:
 
 
 def carries(board: Board, cabinet: Cabinet) -> set[tuple[str, tuple[Rect, ...]]]:
-    """The faces of a board that carry slides, each with where they lie: what two equal boards may differ in."""
+    """The faces of a board that carry slides, each with where they lie: what two equal boards may differ in.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("rolling_stand")
+    >>> {name: len(rects) for name, rects in carries(cabinet.by_name["divider 1"], cabinet)}
+    {'left': 3}
+    """
     found = {(name, tuple(slide_rects(Face(board, name), cabinet))) for name in worked_faces(board, cabinet)}
     return {(name, rects) for name, rects in found if rects}
 
@@ -88,6 +112,14 @@ def slide_lines(boards: Iterable[Board], cabinet: Cabinet, page: Writing, face: 
     With `face`, only what lies on that face.
 
     Equal boards that carry their slides alike are told once; else each is told with its own sides.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("wheel_wall_drawers")
+    >>> lines = slide_lines(cabinet.boards, cabinet, Writing(cabinet.style))
+    >>> [line.partition(":")[0] for line in lines]
+    ['On left side and right side, inside face', 'On divider 1, left face', 'On divider 1, right face']
+    >>> lines[0].partition(": ")[2]
+    'runner of case, lower edge 3 7/16 in from the bottom end, set back 1/4 in from the front edge.'
     """
     told: dict[str, list[str]] = {}
     for board in boards:

@@ -97,7 +97,12 @@ def joined(several: Sequence[Faces]) -> Faces:
 
 
 def turned(board: Board) -> np.ndarray:
-    """The matrix whose columns are the world directions of the board's u, v and w."""
+    """The matrix whose columns are the world directions of the board's u, v and w.
+
+    >>> from shoplib.model.placement import Placement
+    >>> turned(Board("side", "case", 1, "ply", 9, 9, 4, Placement((0, 0, 0), ("+z", "+y", "-x")))).tolist()
+    [[0.0, 0.0, -1.0], [0.0, 1.0, 0.0], [1.0, 0.0, 0.0]]
+    """
     turn = np.zeros((3, 3))
     for own, (axis, sign) in enumerate(directions(board.placement.axes)):
         turn[axis, own] = sign

@@ -54,7 +54,12 @@ def assembled_view(cabinet: Cabinet) -> Scene:
 
 
 def exploded_view(cabinet: Cabinet) -> Scene:
-    """The cabinet drawn apart, every board by name; of a large one, every board of the case and every whole drawer."""
+    """The cabinet drawn apart, every board by name; of a large one, every board of the case and every whole drawer.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> exploded_view(cabinet_from("finger_jointed_drawers")).title
+    'Exploded view: Finger-jointed drawers'
+    """
     whole = drawers_stay_whole(cabinet)
     made = tuple(
         f"Not drawn apart here: {and_list(in_short(names))}{'; each is' if names[1:] else ','} made of "
@@ -75,7 +80,12 @@ def _by_text(cabinet: Cabinet) -> dict[str, list[Board]]:
 
 
 def drawers_stay_whole(cabinet: Cabinet) -> bool:
-    """Whether the exploded view shows whole drawers, and `drawers_apart` their boards."""
+    """Whether the exploded view shows whole drawers, and `drawers_apart` their boards.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> [drawers_stay_whole(cabinet_from(name)) for name in ("finger_jointed_drawers", "rolling_stand")]
+    [False, True]
+    """
     return len(cabinet.boards) > MOST and any(board.group != _CASE for board in cabinet.boards)
 
 
@@ -83,6 +93,10 @@ def drawers_apart(cabinet: Cabinet) -> list[tuple[str, Scene]]:
     """One drawer (or pull-out) of each build drawn apart, after its name; none where the exploded view has all boards.
 
     What differs in its sizes alone is of one build, and is named under the picture.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> [name for name, _ in drawers_apart(cabinet_from("rolling_stand"))]
+    ['bay 1 drawer 1']
     """
     return [(names[0], _drawer(names, boards)) for names, boards in _builds(cabinet)] \
         if drawers_stay_whole(cabinet) else []

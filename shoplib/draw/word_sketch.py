@@ -35,7 +35,11 @@ def case_front(dividers: int = 0, named: bool = False) -> tuple[Item, ...]:
 
 
 def uprights(dividers: int) -> list[int]:
-    """Where the left faces of side, dividers and side stand."""
+    """Where the left faces of side, dividers and side stand.
+
+    >>> [100 * left // (WIDE - BOARD) for left in uprights(3)]  # of the width, in hundredths
+    [0, 25, 50, 75, 100]
+    """
     step = (WIDE - BOARD) // (dividers + 1)
     return [step * number for number in range(dividers + 1)] + [WIDE - BOARD]
 
