@@ -17,6 +17,11 @@ def thickness_line(
 
     `nominal` is the thickness that the sheet is sold by; `limits`, where there are any, are the least and the
     greatest that its standard lets it have.
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> read = [("corner", 177 * MM // 10), ("middle", 179 * MM // 10)]
+    >>> thickness_line(18 * MM, read, MM_STYLE).alt.partition(". ")[2]
+    'Their mean is 17.8 mm, the thickest 17.9 mm; the sheet was sold as 18 mm.'
     """
     sizes = [reading for _, reading in readings]
     middle, most = mean(sizes), thickest(sizes)
@@ -55,7 +60,12 @@ def thickness_line(
 
 
 def reading_places(readings: Sequence[tuple[str, int]], style: Style) -> Scene:
-    """A sheet from above, with the reading beside each place where the calipers reached it (four at most)."""
+    """A sheet from above, with the reading beside each place where the calipers reached it (four at most).
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> reading_places([("corner", 177 * MM // 10), ("middle", 179 * MM // 10)], MM_STYLE).alt
+    'A sheet from above with its readings: corner 17.7 mm; middle 17.9 mm.'
+    """
     wide, high = (96 * INCH, 48 * INCH) if style.unit == "in" else (2440 * MM, 1220 * MM)
     off = high // 12
     corners = ((off, off), (wide - off, off), (off, high - off), (wide - off, high - off))

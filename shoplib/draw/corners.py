@@ -25,6 +25,11 @@ def corner_row(cases: Sequence[tuple[str, Cabinet]], style: Style) -> Scene:
 
     Below each stands where the bottom ends, from the outer face of the side. Raises KeyError where a case has
     no left side or no bottom.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("rolling_stand")
+    >>> corner_row([("rabbet", cabinet)], cabinet.style).title
+    'The same case, four corner joints'
     """
     items: list[Item] = []
     page = Writing(style, units=False)

@@ -22,6 +22,13 @@ def drawer_plan(cabinet: Cabinet, style: Style, group: str, slide: Slide) -> Sce
     Readings of the opening stand under it (front) and over it (back), that of the depth beside it. The room
     beside the box and a taper are drawn larger than they are, and the drawing says so. Raises KeyError where there is
     no such drawer.
+
+    >>> from shoplib.building.drawer_sizes import rule_and_slide
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
+    >>> _, slide = rule_and_slide(cabinet, "bay 1 drawer 1")
+    >>> drawer_plan(cabinet, cabinet.style, "bay 1 drawer 1", slide).title
+    'From above: side-mount ball-bearing, metric lengths'
     """
     box, read = box_of(cabinet, group), read_of(cabinet, group)
     drawn = beside(box, read)
@@ -141,6 +148,14 @@ def box_too_wide(cabinet: Cabinet, style: Style, group: str, slide: Slide, over:
     """The same drawing of a box made `over` wider than planned (ticks): it meets its right slide, cross-hatched.
 
     What it clashes by is less by the play that was left when the planned box was rounded down.
+
+    >>> from shoplib.building.drawer_sizes import rule_and_slide
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.measure import MM
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
+    >>> _, slide = rule_and_slide(cabinet, "bay 1 drawer 1")
+    >>> box_too_wide(cabinet, cabinet.style, "bay 1 drawer 1", slide, 2 * MM).alt.rpartition(". ")[2]
+    'The box was made 341 mm wide: it meets its right slide by 1.94 mm.'
     """
     scene, box, read = drawer_plan(cabinet, style, group, slide), box_of(cabinet, group), read_of(cabinet, group)
     clash = over + box.size[0] + 2 * slide.side - narrowest([read.front, read.back])

@@ -12,6 +12,10 @@ def racked(width: int, height: int, gap: int, lean: int, style: Style) -> Scene:
 
     The gap beside the front goes from `gap` at the bottom to `gap` less `lean` at the left of the top, and to `gap`
     and `lean` at the right.
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> racked(364 * MM, 140 * MM, 2 * MM, MM, MM_STYLE).alt.partition(". ")[2]
+    'At the foot both gaps are 2 mm; at the top the left one is 1 mm and the right one 3 mm.'
     """
     board = width // 14
     times = max(1, min(8, width // (40 * gap)))
@@ -49,7 +53,12 @@ def racked(width: int, height: int, gap: int, lean: int, style: Style) -> Scene:
 
 
 def setting_order(width: int, height: int, spacer: int, style: Style) -> Scene:
-    """An inset front on its spacers with the places of its screws, in the order in which they are set."""
+    """An inset front on its spacers with the places of its screws, in the order in which they are set.
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> setting_order(364 * MM, 140 * MM, 2 * MM, MM_STYLE).alt.split(". ")[1]
+    'It stands on two spacers and against one at its left'
+    """
     board, thick = width // 14, max(spacer, width // 40)
     wide, high = width + 2 * thick, height + 2 * thick
     items: list[Item] = [
@@ -91,7 +100,12 @@ def setting_order(width: int, height: int, spacer: int, style: Style) -> Scene:
 
 
 def edge(thick: int, gap: int, style: Style, inset: bool, sizes: bool = True) -> Scene:
-    """A side and a front beside it, cut through and seen from above, the front of the case at the foot."""
+    """A side and a front beside it, cut through and seen from above, the front of the case at the foot.
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> edge(18 * MM, 3 * MM, MM_STYLE, inset=True).alt
+    'Seen from above and cut through: the front stands behind the edge of the side, with a gap of 3 mm beside it.'
+    """
     long = 4 * thick
     side = Shape(((0, 0, thick, long),), "cut case", "side", "\\")
     if inset:

@@ -21,6 +21,11 @@ def pull_view(cabinet: Cabinet, front: str, style: Style) -> Scene:
     """A front seen from outside, with the holes for its pull from its left end and from its lower edge.
 
     KeyError where there is no board of that name.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("rolling_stand")
+    >>> pull_view(cabinet, "bay 1 drawer 1 front", cabinet.style).alt.partition(". ")[2][:86]
+    'Its holes are 107 mm and 235 mm from the left end, and 195 mm from the lower edge, as '
     """
     board, places = cabinet.by_name[front], pull_places(cabinet, front)
     x0, z0, x1, z1 = FRONT.flat(board.box)

@@ -28,6 +28,12 @@ def joint_lesson(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
 
     The gain is told as it is, though a clearance at the end may be drawn larger. Raises KeyError where a board
     is not of the cabinet.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("rolling_stand")
+    >>> first = next(joint for joint in cabinet.joints if joint.kind == "dado")
+    >>> joint_lesson(cabinet, first, cabinet.style).alt.rpartition(". ")[2]
+    'A dashed line shows where left side would end if it were butted; past it, it gains 8.'
     """
     if not joint.depth:
         return _butted(cabinet, joint, style)

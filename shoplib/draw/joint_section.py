@@ -29,6 +29,12 @@ def joint_section(cabinet: Cabinet, joint: Joint, style: Style) -> Scene:
 
     Sizes are written as they are; only the clearances are drawn larger, and the drawing says so. Raises
     NoCut for a joint without a cut (a butt joint), KeyError where a board is not of the cabinet.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("rolling_stand")
+    >>> first = next(joint for joint in cabinet.joints if joint.kind == "dado")
+    >>> joint_section(cabinet, first, cabinet.style).title
+    'Joint: left side in top'
     """
     enters, receives = cabinet.by_name[joint.enters], cabinet.by_name[joint.receives]
     cut = _cut_for(enters, receives)

@@ -45,7 +45,15 @@ def fitting(item: Label, scale: float, first: int = 0) -> Fit | None:
 
 def alike(scene: Scene, scale: float) -> dict[int, Fit | None]:
     """How each label with sizes fits, by the number of its item: where one has room for its last text alone, which
-    tells none, the others as wide tell none either."""
+    tells none, the others as wide tell none either.
+
+    >>> sizes = ("40 × 60", "1240 × 600 × 18 mm")
+    >>> labels = [Label((0, 0, 90, 20), (size, "side"), sizes=(("width", 40),)) for size in sizes]
+    >>> [fitting(label, 1.0)[0] for label in labels]  # the second has no room for its sizes
+    [0, 1]
+    >>> [fit[0] for fit in alike(Scene("t", "n", "a", (0, 0, 90, 20), tuple(labels)), 1.0).values()]
+    [1, 1]
+    """
     fits = {
         number: fitting(item, scale) for number, item in enumerate(scene.items) if type(item) is Label and item.sizes
     }

@@ -11,7 +11,11 @@ _SIZE: ContextVar[float] = ContextVar("size of the letters", default=ORDINARY)
 
 
 def letters() -> float:
-    """How many times the ordinary size the letters of a drawing for the screen are, here and now."""
+    """How many times the ordinary size the letters of a drawing for the screen are, here and now.
+
+    >>> letters()
+    1.0
+    """
     return _SIZE.get()
 
 

@@ -65,7 +65,11 @@ HATCH_STEP = {"/": 7.0, "\\": 7.0, "x": 6.0}
 
 def text_element(x: float, y: float, words: str, size: float, anchor: str, turned: bool,
                  bold: bool = False, ask: str = "") -> str:
-    """One line of text, its middle height at `y`; `turned` reads upward. `ask` is the name of its dimension."""
+    """One line of text, its middle height at `y`; `turned` reads upward. `ask` is the name of its dimension.
+
+    >>> text_element(10, 20, "A < B", NORMAL, "middle", False)
+    '<text x="10.00" y="24.14" text-anchor="middle">A &lt; B</text>'
+    """
     # Half the height of a capital below the middle is the base line; no renderer disagrees about that.
     base = 0.36 * size
     if turned:

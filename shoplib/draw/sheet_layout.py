@@ -30,7 +30,14 @@ _NARROW = 6
 
 
 def sheet_scenes(found: LaidOut) -> Iterator[tuple[LaidSheet, Scene]]:
-    """All sheets in the order in which they are cut, each with the numbers of its steps, and what must come first."""
+    """All sheets in the order in which they are cut, each with the numbers of its steps, and what must come first.
+
+    >>> from shoplib.buying.laid_out import laid_out
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> found = laid_out(cabinet_from("finger_jointed_drawers"), 0)
+    >>> [sheet.name for sheet, _ in sheet_scenes(found)][:4]
+    ['case sheet 1', 'thin sheet 1', 'box sheet on hand 1', 'box sheet on hand 2']
+    """
     style, steps, waiting = found.cabinet.style, numbered_steps(found), held_back(found)
     for sheet in found.sheets:
         scene, alarms = sheet_layout(sheet, style, steps[sheet.name]), waiting[sheet.name]
@@ -47,6 +54,12 @@ def sheet_layout(sheet: LaidSheet, style: Style, steps: Sequence[tuple[int, Step
 
     `steps` of the cut order, each with its number there, put that number on each of their cuts, and the legend says at
     which of them the pieces come off that are cut further.
+
+    >>> from shoplib.buying.laid_out import laid_out
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> found = laid_out(cabinet_from("finger_jointed_drawers"), 0)
+    >>> sheet_layout(found.sheets[0], found.cabinet.style).title
+    'case sheet 1: 2440 × 1220, 17.77 mm thick'
     """
     stock = sheet.stock
     whole = (0, 0, stock.length, stock.width)
@@ -87,7 +100,14 @@ def flat(at: Rect) -> Flat:
 
 
 def trim_of(sheet: LaidSheet) -> tuple[Flat, ...]:
-    """The strips that are trimmed off, ends first."""
+    """The strips that are trimmed off, ends first.
+
+    >>> from shoplib.buying.laid_out import laid_out
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> found = laid_out(cabinet_from("finger_jointed_drawers"), 0)
+    >>> [(c - a, d - b) for a, b, c, d in trim_of(found.sheets[0])]  # 8 mm round a sheet of 2440 × 1220
+    [(640000, 97600000), (640000, 97600000), (193920000, 640000), (193920000, 640000)]
+    """
     stock, usable = sheet.stock, sheet.stock.usable
     ends = [(0, 0, usable.x, stock.width), (usable.x + usable.w, 0, stock.length, stock.width)]
     edges = [

@@ -157,18 +157,33 @@ def around(cut: Cut, board: Board) -> Box:
 
 
 def rings(part: shapely.Polygon) -> tuple[tuple[Point, ...], ...]:
-    """The corners round a piece, then those round what is open in it."""
+    """The corners round a piece, then those round what is open in it.
+
+    >>> part = shapely.box(0, 0, 9, 9).difference(shapely.box(2, 2, 4, 4))
+    >>> [len(ring) for ring in rings(part)]
+    [4, 4]
+    """
     every = (part.exterior, *part.interiors)
     return tuple(tuple((round(x), round(y)) for x, y in ring.coords[:-1]) for ring in every)
 
 
 def region(part: shapely.Polygon, name: str, number: int) -> Region:
-    """A piece of the board of that number in its pair, hatched against the first."""
+    """A piece of the board of that number in its pair, hatched against the first.
+
+    >>> [region(shapely.box(0, 0, 9, 9), "shelf", number).fill for number in (0, 1)]
+    ['cut case', 'cut box']
+    """
     return Region(rings(part), _WOODS[min(number, len(_WOODS) - 1)], name, hatch="\\" if number else "/")
 
 
 def name_on(name: str, parts: Sequence[shapely.Polygon], rooms: Sequence[Rect]) -> Label:
-    """The name of a board in the first of its rooms that holds it, or at a point of it where it has none."""
+    """The name of a board in the first of its rooms that holds it, or at a point of it where it has none.
+
+    >>> name_on("left side", [shapely.box(0, 0, 9, 9)], []).room
+    (4, 4, 5, 5)
+    >>> name_on("left side", [shapely.box(0, 0, 60, 20)], [(0, 0, 60, 20)]).room
+    (0, 0, 60, 20)
+    """
     if not rooms:
         point = shapely.point_on_surface(max(parts, key=shapely.area))
         x, y = round(point.x), round(point.y)

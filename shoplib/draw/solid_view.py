@@ -193,7 +193,16 @@ def _amid(area: shapely.Polygon, taken: shapely.MultiPoint) -> tuple[int, int]:
 
 
 def is_seen(point: np.ndarray, turned_faces: Turned) -> bool:
-    """Whether no face stands before a point of the shop (ticks)."""
+    """Whether no face stands before a point of the shop (ticks).
+
+    >>> from shoplib.draw.hidden import turned_to
+    >>> from shoplib.draw.parallel import FRONT_RIGHT_ABOVE
+    >>> from shoplib.model.placement import Placement
+    >>> board = Board("shelf", "case", 1, "ply", 900, 400, 180, Placement((0, 0, 0), ("+x", "+y", "+z")))
+    >>> turned_faces = turned_to(world_faces(board), FRONT_RIGHT_ABOVE)
+    >>> [is_seen(np.array(point, float), turned_faces) for point in ((450, 0, 90), (450, 400, 90))]  # front, back
+    [True, False]
+    """
     before = np.flatnonzero(turned_faces.normals @ point - turned_faces.levels < -1.0)
     x, y = turned_faces.direction.matrix @ point
     return not shapely.intersects_xy(turned_faces.flat[before], x, y).any()

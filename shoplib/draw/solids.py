@@ -76,14 +76,28 @@ def faces(board: Board) -> Faces:
 
 
 def world_faces(board: Board, moved: Point = (0, 0, 0)) -> Faces:
-    """The faces where the board stands in the cabinet, shifted by `moved` (ticks)."""
+    """The faces where the board stands in the cabinet, shifted by `moved` (ticks).
+
+    >>> from shoplib.model.placement import Placement
+    >>> board = Board("shelf", "case", 1, "ply", 90, 40, 10, Placement((5, 0, 0), ("+x", "+y", "+z")))
+    >>> faces = world_faces(board, (0, 0, 100))
+    >>> faces.corners.min(axis=0).tolist(), faces.corners.max(axis=0).tolist()
+    ([5.0, 0.0, 100.0], [95.0, 40.0, 110.0])
+    """
     turn, own = turned(board), faces(board)
     start = np.array(board.placement.origin, float) + moved
     return Faces(own.corners @ turn.T + start, own.lengths, own.of_face, own.normals @ turn.T, own.curves)
 
 
 def joined(several: Sequence[Faces]) -> Faces:
-    """The faces of several boards in one row; curves keep numbers of their own."""
+    """The faces of several boards in one row; curves keep numbers of their own.
+
+    >>> from shoplib.model.placement import Placement
+    >>> board = Board("shelf", "case", 1, "ply", 90, 40, 10, Placement((0, 0, 0), ("+x", "+y", "+z")))
+    >>> both = joined([world_faces(board), world_faces(board, (0, 0, 100))])
+    >>> len(both), both.of_face.tolist()[-3:]
+    (12, [9, 10, 11])
+    """
     counts = np.array([len(each) for each in several])
     first = np.cumsum(counts) - counts
     curves = np.concatenate([each.curves for each in several])

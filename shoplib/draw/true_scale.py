@@ -159,7 +159,11 @@ def cross(centre: Point, arm: int, kind: str = "thin") -> tuple[Stroke, Stroke]:
 
 
 def frame(rect: Rect, kind: str = "thin") -> Stroke:
-    """The four sides of a rectangle."""
+    """The four sides of a rectangle.
+
+    >>> frame((0, 0, 4, 2)).points
+    ((0, 0), (4, 0), (4, 2), (0, 2), (0, 0))
+    """
     a, b, c, d = rect
     return Stroke(((a, b), (c, b), (c, d), (a, d), (a, b)), kind)
 

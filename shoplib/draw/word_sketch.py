@@ -15,12 +15,20 @@ WIDE, HIGH, BOARD = 200 * MM, 120 * MM, 16 * MM
 def sketch(
     title: str, alt: str, items: tuple[Item, ...], bounds: Rect = (0, 0, WIDE, HIGH), note: str = NO_SIZES
 ) -> Scene:
-    """A scene that shows one word."""
+    """A scene that shows one word.
+
+    >>> sketch("Divider", "A board that parts bays.", case_front(1)).note == NO_SIZES
+    True
+    """
     return Scene(title, note, alt, bounds, items)
 
 
 def case_front(dividers: int = 0, named: bool = False) -> tuple[Item, ...]:
-    """Two sides with bottom and top between them, from the front; dividers make equal bays. `named` writes names."""
+    """Two sides with bottom and top between them, from the front; dividers make equal bays. `named` writes names.
+
+    >>> [item.name for item in case_front(1)]
+    ['side', 'side', 'bottom', 'top', 'divider']
+    """
     boards: list[tuple[Rect, str]] = [
         ((0, 0, BOARD, HIGH), "side"),
         ((WIDE - BOARD, 0, WIDE, HIGH), "side"),
@@ -45,7 +53,11 @@ def uprights(dividers: int) -> list[int]:
 
 
 def cut_board(slot: tuple[int, int], depth: int) -> Shape:
-    """A board lying flat, cut through to look at; in its upper face a cut from `slot[0]` to `slot[1]`, `depth` deep."""
+    """A board lying flat, cut through to look at; in its upper face a cut from `slot[0]` to `slot[1]`, `depth` deep.
+
+    >>> len(cut_board((0, BOARD), BOARD).rects), len(cut_board((BOARD, 2 * BOARD), BOARD).rects)  # at the end, within
+    (2, 3)
+    """
     left, right = slot
     thick = 2 * BOARD
     whole = [(0, 0, WIDE, thick - depth), (0, thick - depth, left, thick), (right, thick - depth, WIDE, thick)]
