@@ -20,6 +20,7 @@ from shoplib.building.gaps import filling
 from shoplib.building.in_opening import row_of
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet, ClosingSum
+from shoplib.model.uprights import uprights
 from shoplib.words.naming import and_list
 
 _WAYS = {2: ("bottom", "top"), 0: ("left side", "right side")}
@@ -103,7 +104,7 @@ def _chain(
 def _in_opening(cabinet: Cabinet, bay: int, row: list[Board]) -> ClosingSum:
     """Between two uprights: the gaps as the plan has them, against the opening as measured where it was."""
     size = {(gap.between, gap.along): gap.size for gap in cabinet.gaps}
-    left, right = _uprights(cabinet, bay)
+    left, right = uprights(cabinet)[bay - 1:bay + 1]
     read = cabinet.project.measured.openings.get(row_of(row[0].group))
     names = (left.name, *(front.name for front in row), right.name)
     terms = []
@@ -113,12 +114,6 @@ def _in_opening(cabinet: Cabinet, bay: int, row: list[Board]) -> ClosingSum:
     terms.append((f"gap at the {right.name}", size[(row[-1].name, right.name), "x"]))
     opening = read.front if read else right.box.low[0] - left.box.high[0]
     return ClosingSum(tuple(terms), (f"opening of bay {bay}", opening))
-
-
-def _uprights(cabinet: Cabinet, bay: int) -> tuple[Board, Board]:
-    standing = sorted((board for board in cabinet.boards if board.role in ("side", "divider")),
-                      key=lambda board: board.box.low[0])
-    return standing[bay - 1], standing[bay]
 
 
 def _meeting(bays: list[int]) -> Iterator[list[int]]:
@@ -142,6 +137,7 @@ def _bays(met: list[int]) -> str:
 def _before(cabinet: Cabinet, met: list[int], rows: dict[int, list[Board]]) -> ClosingSum:
     """Before the edges of the case, from the outside of one upright to that of another."""
     fronts = [front for bay in met for front in rows[bay]]
-    left, right = _uprights(cabinet, met[0])[0], _uprights(cabinet, met[-1])[1]
+    standing = uprights(cabinet)
+    left, right = standing[met[0] - 1], standing[met[-1]]
     low, high = (left.box.low[0], f"reveal at the {left.name}"), (right.box.high[0], f"reveal at the {right.name}")
     return _chain(fronts, 0, low, high, f"over {left.name} and {right.name}")

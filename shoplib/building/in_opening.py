@@ -16,6 +16,7 @@ from shoplib.model.box import Box, around
 from shoplib.model.project import Opening
 from shoplib.model.shell import shell_of
 from shoplib.model.solved import Cabinet, Hardware
+from shoplib.model.uprights import bays
 
 
 def parts_of(cabinet: Cabinet, group: str) -> tuple[tuple[Board, ...], tuple[Hardware, ...]]:
@@ -84,11 +85,8 @@ def read_of(cabinet: Cabinet, group: str) -> Opening:
     measured = cabinet.project.measured.openings.get(row_of(group)) if cabinet.project else None
     if measured is not None:
         return measured
-    row = int(group.split()[1]) - 1
-    standing = sorted((board.box.low[0], board.box.high[0]) for board in cabinet.boards
-                      if board.role in ("side", "divider"))
-    width = standing[row + 1][0] - standing[row][1]
-    return Opening(width, width)
+    left, right = bays(cabinet)[int(group.split()[1]) - 1]
+    return Opening(right - left, right - left)
 
 
 def row_of(group: str) -> str:

@@ -4,6 +4,7 @@ from shoplib.measure import write_brief
 from shoplib.model.board import Board
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.model.uprights import UPRIGHTS
 from shoplib.words.naming import and_list
 
 Effect = tuple[str, int, str]
@@ -45,7 +46,7 @@ def _effects(cabinet: Cabinet, thinner: int, boards: list[Board]) -> list[Effect
     inside = cabinet.project is not None and cabinet.project.size.by == "inside"
     more = thinner > 0
     found = []
-    uprights = sum(role in ("side", "divider") for role in roles)
+    uprights = sum(role in UPRIGHTS for role in roles)
     if uprights and not inside:
         found.append(("the bays are together", uprights * thinner, "wider" if more else "narrower"))
     elif uprights:

@@ -12,7 +12,7 @@ from shoplib.documents.joint_pages import butted, joint_scenes, without_cut
 from shoplib.documents.paper import PAPERS, USUAL
 from shoplib.documents.standing import standing_words
 from shoplib.documents.typeset import typeset
-from shoplib.draw.chains import bays, unit_note
+from shoplib.draw.chains import unit_note
 from shoplib.draw.elevation import front_elevation
 from shoplib.draw.lettering import wrapped
 from shoplib.draw.pen import draw
@@ -21,6 +21,7 @@ from shoplib.draw.section import section_plan, section_side
 from shoplib.lists.alike import told_once
 from shoplib.measure import write_brief
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.model.uprights import bays
 
 _ACROSS, _DOWN = 24.0, 26.0
 """Margins of the page in mm, both sides together, as the template sets them."""

@@ -1,4 +1,4 @@
-"""Chains of dimensions read off boards, and the bays between the uprights."""
+"""Chains of dimensions read off boards."""
 
 from collections.abc import Iterable, Set
 from dataclasses import replace
@@ -9,8 +9,6 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import Style, to_step
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
-
-UPRIGHTS = ("side", "divider")
 
 _FACING_BASE = ("plinth", "toe board")
 
@@ -108,29 +106,6 @@ def rows(side: str, chains: Iterable[Iterable[int]], style: Style, thick: Set[in
         if item is not None and all(item.at != other.at for other in found):
             found.append(replace(item, row=len(found)))
     return found
-
-
-def uprights(cabinet: Cabinet) -> list[Board]:
-    """Sides and dividers from left to right.
-
-    >>> from shoplib.documents.examples import cabinet_from
-    >>> [board.name for board in uprights(cabinet_from("rolling_stand"))]
-    ['left side', 'divider 1', 'right side']
-    """
-    found = [b for b in cabinet.boards if b.role in UPRIGHTS and b.group == "case"]
-    return sorted(found, key=lambda b: b.box.low[0])
-
-
-def bays(cabinet: Cabinet) -> list[tuple[int, int]]:
-    """The space between each upright and the next, left to right, as (left, right).
-
-    >>> from shoplib.documents.examples import cabinet_from
-    >>> from shoplib.measure import MM
-    >>> [(right - left) / MM for left, right in bays(cabinet_from("rolling_stand"))]
-    [312.15, 312.15]
-    """
-    standing = uprights(cabinet)
-    return [(a.box.high[0], b.box.low[0]) for a, b in pairwise(standing) if a.box.high[0] < b.box.low[0]]
 
 
 def levels(cabinet: Cabinet, low: int, high: int) -> list[Board]:

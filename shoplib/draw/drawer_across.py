@@ -4,7 +4,7 @@ from itertools import pairwise
 
 from shoplib.building.in_opening import box_of, parts_of, read_of
 from shoplib.draw.beside import ENLARGED, Beside, beside
-from shoplib.draw.chains import bare, unit_note, uprights
+from shoplib.draw.chains import bare, unit_note
 from shoplib.draw.look import FRONT, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Scene, Shape, Slanted
 from shoplib.lists.writing import Writing
@@ -12,6 +12,7 @@ from shoplib.measure import Style, narrowest, share, write_brief
 from shoplib.model.board import Board
 from shoplib.model.drawer_fit import beside as room_beside
 from shoplib.model.solved import Cabinet
+from shoplib.model.uprights import uprights
 
 
 def drawer_across(cabinet: Cabinet, style: Style, bay: int = 1) -> Scene:

@@ -5,7 +5,6 @@ from itertools import pairwise
 
 from shoplib.building.in_opening import row_of
 from shoplib.draw.chains import (
-    bays,
     ends,
     levels,
     not_within,
@@ -14,7 +13,6 @@ from shoplib.draw.chains import (
     stacked,
     thicknesses,
     unit_note,
-    uprights,
 )
 from shoplib.draw.look import FRONT, seen, visible
 from shoplib.draw.scene import Chain, EdgeText, Item, Label, Rect, Scene
@@ -23,6 +21,7 @@ from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Hardware
+from shoplib.model.uprights import bays, uprights
 
 _READ = "Openings, and the gaps in them, are as read at the lowest fronts; the whole is as planned."
 

@@ -4,15 +4,12 @@ from collections.abc import Iterable
 
 from shoplib.building.in_opening import back_seat
 from shoplib.draw.chains import (
-    UPRIGHTS,
-    bays,
     ends,
     levels,
     not_within,
     rows,
     thicknesses,
     unit_note,
-    uprights,
 )
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, Look, cut_through, is_cut, visible
 from shoplib.draw.scene import Item, Label, Leader, Scene
@@ -20,6 +17,7 @@ from shoplib.measure import Style, to_step, write_brief
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet
+from shoplib.model.uprights import UPRIGHTS, bays, uprights
 
 _POINT = {"front": 3, "box front": 9}
 """Where along a board its leader begins, in twelfths, for boards that stand face to face."""

@@ -9,6 +9,7 @@ from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
 from shoplib.model.box import Box
 from shoplib.model.solved import Cabinet
+from shoplib.model.uprights import UPRIGHTS
 from shoplib.words.naming import and_list, in_short
 
 
@@ -84,7 +85,7 @@ def worked_faces(board: Board, cabinet: Cabinet) -> tuple[str, ...]:
     own = faces(board)
     both = (looks(board, 2, 1), looks(board, 2, -1))
     carrying = [name for name in both if slide_rects(Face(board, name), cabinet)]
-    if board.role not in ("side", "divider", "panel") or not carrying:
+    if board.role not in (*UPRIGHTS, "panel") or not carrying:
         return own
     cut = [name for name in own if _has_own_cuts(Face(board, name))]
     return tuple(name for name in both if name in carrying or name in cut)
@@ -123,7 +124,7 @@ def slide_lines(boards: Iterable[Board], cabinet: Cabinet, page: Writing, face: 
     """
     told: dict[str, list[str]] = {}
     for board in boards:
-        if board.role not in ("side", "divider", "box side", "panel"):
+        if board.role not in (*UPRIGHTS, "box side", "panel"):
             continue
         for words in _of(board, cabinet, page, face):
             told.setdefault(words, []).append(board.name)

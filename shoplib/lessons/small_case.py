@@ -5,6 +5,7 @@ from shoplib.model.cabinet import solve
 from shoplib.model.project import Back, Bay, Carcass, JointChoice, Project, Size
 from shoplib.model.sheet import Sheet
 from shoplib.model.solved import Cabinet
+from shoplib.model.uprights import bays
 
 
 def small_case(
@@ -35,10 +36,8 @@ def back_width(case: Cabinet) -> int:
 
 def bay_width(case: Cabinet) -> int:
     """The clear width of the first bay, in ticks: what will not divide, less than a tick a bay, is not in it."""
-    spans = sorted(
-        (board.box.low[0], board.box.high[0]) for board in case.boards if board.role in ("side", "divider")
-    )
-    return spans[1][0] - spans[0][1]
+    left, right = bays(case)[0]
+    return right - left
 
 
 def _across(case: Cabinet, name: str) -> int:

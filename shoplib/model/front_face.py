@@ -5,6 +5,7 @@ from itertools import pairwise
 
 from shoplib.measure.traced import named
 from shoplib.model.solved import Cabinet
+from shoplib.model.uprights import uprights
 
 Span = tuple[int, int]
 
@@ -58,9 +59,6 @@ def face_of(cabinet: Cabinet, inset: bool) -> Face:
     Every span is read off the boards. KeyError where the case has no bottom or no top.
     """
     boards = cabinet.by_name
-    uprights = sorted(
-        (board.box for board in cabinet.boards if board.role in ("side", "divider")), key=lambda box: box.low[0]
-    )
     pieces = []
     for board in cabinet.boards:
         if board.role == "front":
@@ -69,7 +67,7 @@ def face_of(cabinet: Cabinet, inset: bool) -> Face:
             pieces.append(Piece(int(bay), int(number), (box.low[0], box.high[0]), (box.low[2], box.high[2])))
     floor, ceiling = boards["bottom"].box, boards["top"].box
     return Face(
-        tuple((box.low[0], box.high[0]) for box in uprights),
+        tuple((board.box.low[0], board.box.high[0]) for board in uprights(cabinet)),
         (floor.low[2], floor.high[2]), (ceiling.low[2], ceiling.high[2]),
         tuple(sorted(pieces, key=lambda piece: (piece.bay, piece.number))), inset,
     )

@@ -1,8 +1,15 @@
-"""Bays from left to right: how wide each is, and where the uprights between them stand."""
+"""Bays from left to right: how wide each is planned, and which uprights they lie between."""
+
+from itertools import pairwise
 
 from shoplib.measure import MM, narrowest, share, to_step
 from shoplib.measure.traced import named
+from shoplib.model.board import Board
 from shoplib.model.project import Bay, ImpossibleProject
+from shoplib.model.solved import Cabinet
+
+UPRIGHTS = ("side", "divider")
+"""The roles of the boards that bays lie between."""
 
 FINE = MM // 20
 """What a shop can neither set nor see: 0.05 mm, some 0.002 in; common practice, no source."""
@@ -55,3 +62,19 @@ def bay_widths(inside: int, upright: int, bays: tuple[Bay, ...], step: int) -> t
             widths[i] += each
         widths[middle[-1]] += odd
     return tuple(named(widths[i], f"width of bay {i + 1}") for i in range(len(bays)))
+
+
+def uprights(cabinet: Cabinet) -> list[Board]:
+    """Sides and dividers from left to right: bay 1 lies between the first and the second.
+
+    >>> uprights(Cabinet("no boards", (), {}))
+    []
+    """
+    found = [board for board in cabinet.boards if board.role in UPRIGHTS and board.group == "case"]
+    return sorted(found, key=lambda board: board.box.low[0])
+
+
+def bays(cabinet: Cabinet) -> list[tuple[int, int]]:
+    """The space between each upright and the next, left to right, as (left, right), in ticks."""
+    standing = uprights(cabinet)
+    return [(a.box.high[0], b.box.low[0]) for a, b in pairwise(standing) if a.box.high[0] < b.box.low[0]]

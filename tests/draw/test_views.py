@@ -10,7 +10,6 @@ import pytest
 from shoplib.documents.project_file import read_project
 from shoplib.draw.board_drawing import board_drawing
 from shoplib.draw.board_face import Face, faces
-from shoplib.draw.chains import bays
 from shoplib.draw.clash import mark
 from shoplib.draw.elevation import front_elevation
 from shoplib.draw.lanes import Lanes
@@ -27,6 +26,7 @@ from shoplib.measure import INCH, INCH_STYLE, MM, read_length, write_brief
 from shoplib.model.board import BoxCut, Hole
 from shoplib.model.box import Box, around
 from shoplib.model.cabinet import solve
+from shoplib.model.uprights import bays
 from tests.draw.bench_case import bench_case
 from tests.draw.test_pen import outside, overlaps
 from tests.random_projects import project

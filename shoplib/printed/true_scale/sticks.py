@@ -6,11 +6,12 @@ from dataclasses import dataclass
 from shoplib.building.datum import datum
 from shoplib.building.gaps import open_gaps
 from shoplib.building.riding import riding
-from shoplib.draw.chains import bays, levels, uprights
+from shoplib.draw.chains import levels
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
 from shoplib.model.box import Box
 from shoplib.model.solved import Cabinet
+from shoplib.model.uprights import bays, uprights
 from shoplib.words.naming import and_list, in_short
 
 
