@@ -15,7 +15,7 @@ from shoplib.documents.before_cutting import ALREADY_CUT, before_cutting
 from shoplib.documents.cut_notes import cut_notes
 from shoplib.documents.fixings import fixings
 from shoplib.documents.hardware_page import screws_section
-from shoplib.documents.riding import stop_words
+from shoplib.documents.slides_section import stop_words
 from shoplib.documents.standing import standing_words
 from shoplib.lists.alike import told_of_each
 from shoplib.lists.cut_list import Kind, kinds

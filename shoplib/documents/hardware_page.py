@@ -7,7 +7,7 @@ from shoplib.checks.runner_points import driven_at_each_other
 from shoplib.documents.cautions import cautions
 from shoplib.documents.fixings import fixings, hanging
 from shoplib.documents.page_section import Section
-from shoplib.documents.riding import slides_section
+from shoplib.documents.slides_section import slides_section
 from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing

@@ -71,7 +71,7 @@ class Area:
 
 
 @dataclass(frozen=True, slots=True)
-class Words:
+class TextLine:
     """One line of text whose middle height is at `at`; `turned` reads upward, `plate` puts white behind it.
 
     One that `stays` belongs to its place, such as beside a hole; others may be moved along their line.
@@ -97,7 +97,7 @@ class Words:
         return x - before, y - half, x - before + long, y + half
 
 
-Item = Stroke | Ring | Area | Words
+Item = Stroke | Ring | Area | TextLine
 
 
 @dataclass(frozen=True, slots=True)
@@ -233,7 +233,7 @@ def _rectangle(rect: Rect, origin: Point, high: int, paint: str) -> str:
             f'fill="{paint}" stroke="none"/>')
 
 
-def _text(item: Words, origin: Point, high: int) -> str:
+def _text(item: TextLine, origin: Point, high: int) -> str:
     x, y = (item.at[0] + origin[0]) / MM, (high - item.at[1] - origin[1]) / MM
     base = 0.36 * item.size  # half the height of a capital, as the pen of scenes has it
     if item.turned:

@@ -13,7 +13,7 @@ from shoplib.documents.cut_notes import ENDS, TONGUES, WIDTHS, cut_notes
 from shoplib.documents.fixings import YOURS, fixings, hanging
 from shoplib.documents.hardware_page import hardware_page
 from shoplib.documents.project_file import read_project
-from shoplib.documents.riding import stop_words
+from shoplib.documents.slides_section import stop_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, read_length
 from shoplib.model.board import Hole

@@ -23,7 +23,7 @@ from shoplib.documents.cautions import (
     WALL,
 )
 from shoplib.documents.cut_order_words import rough_cautions
-from shoplib.documents.riding import stop_words
+from shoplib.documents.slides_section import stop_words
 from shoplib.measure import write_brief
 from shoplib.model.solved import Cabinet
 from shoplib.printed.build.drawers import hang_boxes

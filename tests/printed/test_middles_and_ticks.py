@@ -7,7 +7,7 @@ source.
 import pytest
 
 from shoplib.building.riding import riding
-from shoplib.draw.true_scale import Area, Stroke, Words
+from shoplib.draw.true_scale import Area, Stroke, TextLine
 from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, MM, read_length
 from shoplib.printed.true_scale.slide_templates import slide_templates
@@ -53,7 +53,7 @@ def test_each_tick_for_the_tape_is_as_far_from_line_0_as_it_says(name):
         at_edge = {item.points[1][1] - zero for item in strokes if item.kind == "thin" and len(item.points) == 2
                    and item.points[1][0] == right and item.points[0][1] == item.points[1][1]}
         told = {item.at[1] - zero: read_length(item.text.removeprefix("tape: ")) for item in items
-                if isinstance(item, Words) and item.text.startswith("tape: ")}
+                if isinstance(item, TextLine) and item.text.startswith("tape: ")}
         assert {*told} == at_edge
         assert all(at == says and at % step == 0 for at, says in told.items())
         assert all(0 < at < stick.marks[-1].at for at in told)

@@ -6,7 +6,7 @@ from shoplib.building.spacers import slide_spacers
 from shoplib.buying.screws import Need, estimated
 from shoplib.documents.cautions import DRAWERS, hangs
 from shoplib.documents.hardware_page import apart_words
-from shoplib.documents.riding import stop_words
+from shoplib.documents.slides_section import stop_words
 from shoplib.lists.writing import Writing
 from shoplib.model.board import BOXES
 from shoplib.model.solved import Cabinet

@@ -5,7 +5,7 @@ from shoplib.building.spacers import Spacer, slide_spacers
 from shoplib.documents.fixings import fixings, hanging
 from shoplib.documents.hardware_page import pegs_section, pulls_section, screws_section, under_section
 from shoplib.documents.page_section import Section
-from shoplib.documents.riding import slides_section
+from shoplib.documents.slides_section import slides_section
 from shoplib.lists.sides import datum_side
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board

@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from shoplib.draw.scene import Rect
-from shoplib.draw.true_scale import LETTERS, Area, Item, LineName, Stroke, Words
+from shoplib.draw.true_scale import LETTERS, Area, Item, LineName, Stroke, TextLine
 from shoplib.measure import MM
 
 _KEPT = MM // 2
@@ -22,7 +22,7 @@ class Run:
     low: int
     high: int
 
-    def words(self, text: str, size: float) -> list[Words]:
+    def words(self, text: str, size: float) -> list[TextLine]:
         """The words at every place where they fit, those in the middle first; none where the run is too short.
 
         >>> [words.at[0] // MM for words in Run(False, 0, 0, 12 * MM).words("plan", 2.0)]
@@ -30,20 +30,20 @@ class Run:
         """
         middle = (self.low + self.high) // 2
         spot = (self.at, middle) if self.upright else (middle, self.at)
-        first = Words(spot, text, size, "middle", turned=self.upright)
+        first = TextLine(spot, text, size, "middle", turned=self.upright)
         a, b, c, d = first.around
         room = (self.high - self.low - ((d - b) if self.upright else (c - a))) // 2
         away = sorted(range(-(room // _STEP) * _STEP, room + 1, _STEP), key=abs) if room >= 0 else []
         return [replace(first, at=(spot[0], middle + by) if self.upright else (middle + by, spot[1])) for by in away]
 
 
-def clearest(places: Sequence[Words], others: Iterable[Item]) -> Words | None:
+def clearest(places: Sequence[TextLine], others: Iterable[Item]) -> TextLine | None:
     """The first of the places where the words meet nothing, else the one where they meet least, on white.
 
     None where there is no place at all.
 
     >>> line = Stroke(((0, -MM), (0, MM)))
-    >>> here, there = Words((0, 0), "plan", anchor="middle"), Words((9 * MM, 0), "plan", anchor="middle")
+    >>> here, there = TextLine((0, 0), "plan", anchor="middle"), TextLine((9 * MM, 0), "plan", anchor="middle")
     >>> clearest([here, there], [line]) == there
     True
     """
@@ -58,21 +58,21 @@ def clearest(places: Sequence[Words], others: Iterable[Item]) -> Words | None:
     return replace(best, plate=True) if best else None
 
 
-def lines_named(names: Sequence[LineName], within: Rect, items: Sequence[Item]) -> list[Words]:
+def lines_named(names: Sequence[LineName], within: Rect, items: Sequence[Item]) -> list[TextLine]:
     """The names of the lines that run through a part of a drawing, each once beside its line.
 
     >>> edge = LineName((0, 0), (0, 60 * MM), 3 * MM, ("left end: flush with this line", "left end"))
     >>> [[words.text for words in lines_named([edge], (0, 0, 9 * MM, up * MM), [])] for up in (60, 30)]
     [['left end: flush with this line'], ['left end']]
     """
-    found: list[Words] = []
+    found: list[TextLine] = []
     for name in names:
         run = _run_of(name, within)
         found += said_beside(run, name.texts, LETTERS, [*items, *found]) if run else []
     return found
 
 
-def said_beside(run: Run, texts: Sequence[str], size: float, others: Sequence[Item]) -> list[Words]:
+def said_beside(run: Run, texts: Sequence[str], size: float, others: Sequence[Item]) -> list[TextLine]:
     """The first of the texts, from the longest on, that has a clear place on the run; else the last, if it fits at all.
 
     >>> [words.text for words in said_beside(Run(False, 0, 0, 12 * MM), ("of drawer 1", "drawer"), 2.4, [])]

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from shoplib.draw.face_on import FaceOn
-from shoplib.draw.true_scale import LETTERS, Item, Ring, Stroke, TrueDrawing, Words, cross
+from shoplib.draw.true_scale import LETTERS, Item, Ring, Stroke, TextLine, TrueDrawing, cross
 from shoplib.lists.sides import looks
 from shoplib.lists.writing import Writing
 from shoplib.measure import MM
@@ -101,12 +101,12 @@ def _template(
     )
 
 
-def _named(what: str, serves: str, mark: str, shown: Bored) -> list[Words]:
+def _named(what: str, serves: str, mark: str, shown: Bored) -> list[TextLine]:
     """What the paper is, over the name of its lower edge."""
     near, foot, far, _ = shown.region
     lines = naming(what, serves, mark, far - near - 24 * MM)
     x, anchor = (near + 10 * MM, "start") if shown.rests.left else (far - 10 * MM, "end")
-    return [Words((x, foot + 7 * MM + STEP * (len(lines) - 1 - k)), line, LETTERS, anchor)
+    return [TextLine((x, foot + 7 * MM + STEP * (len(lines) - 1 - k)), line, LETTERS, anchor)
             for k, line in enumerate(lines)]
 
 
@@ -156,4 +156,4 @@ def _up(shown: Bored) -> Iterator[Item]:
     x = left + 14 * MM if shown.rests.left else right - 14 * MM
     yield Stroke(((x, foot), (x, tip)), "mark")
     yield Stroke(((x - MM, tip - 2 * MM), (x, tip), (x + MM, tip - 2 * MM)), "mark")
-    yield Words((x, foot - 2 * MM), "up" if shown.face.up[0] == 2 else "to the back", LETTERS, "middle")
+    yield TextLine((x, foot - 2 * MM), "up" if shown.face.up[0] == 2 else "to the back", LETTERS, "middle")

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from shoplib.documents.paper import AT_FULL_SIZE, BAR
 from shoplib.draw.lettering import wrapped
 from shoplib.draw.scene import Point
-from shoplib.draw.true_scale import LETTERS, Area, Item, Stroke, Words, frame
+from shoplib.draw.true_scale import LETTERS, Area, Item, Stroke, TextLine, frame
 from shoplib.measure import INCH, INCH_STYLE, MM, Style, to_step, write_length
 from shoplib.printed.true_scale.parting import Parting, Tile, tile_name
 
@@ -78,11 +78,11 @@ def head_drawn(head: Head, tile: Tile, room: Point) -> list[Item]:
     several = tile.parting.count > 1
     y = room[1] - 3 * MM
     title = f"{head.title}, page {tile.name}" if several else head.title
-    items: list[Item] = [Words((0, y), title, _LARGE, bold=True)]
+    items: list[Item] = [TextLine((0, y), title, _LARGE, bold=True)]
     y -= round(_TITLE * MM)
     for number, line in enumerate((TRUE, *head.told_on(tile.column == tile.row == 0))):
         for text in _wrapped(line, room[0]):
-            items.append(Words((0, y), text, LETTERS, bold=number == 0))
+            items.append(TextLine((0, y), text, LETTERS, bold=number == 0))
             y -= round(_LINE * MM)
     return items + (_map(tile, room) if several else [])
 
@@ -99,7 +99,7 @@ def _map(here: Tile, room: Point) -> list[Item]:
         if tile == here:
             items.append(Area(rect, "#b9bec5"))
         items.append(frame(rect))
-        items.append(Words((x + cell // 2, y + cell // 2), tile.name, cell / MM * 0.5, "middle"))
+        items.append(TextLine((x + cell // 2, y + cell // 2), tile.name, cell / MM * 0.5, "middle"))
     return items
 
 
@@ -120,6 +120,6 @@ def bars_drawn(style: Style) -> list[Item]:
     ]
     for at in (gutter, gutter + BAR):
         items += [Stroke(((at, low - end), (at, low + end))), Stroke(((low - end, at), (low + end, at)))]
-    items.append(Words((gutter + BAR + 3 * MM, low), f"{text} between the end lines", _MEASURED))
-    items.append(Words((low, gutter + BAR + 3 * MM), text, _MEASURED, turned=True))
+    items.append(TextLine((gutter + BAR + 3 * MM, low), f"{text} between the end lines", _MEASURED))
+    items.append(TextLine((low, gutter + BAR + 3 * MM), text, _MEASURED, turned=True))
     return items

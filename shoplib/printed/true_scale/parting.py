@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from shoplib.draw.scene import Point, Rect
-from shoplib.draw.true_scale import Item, Ring, TrueDrawing, Words
+from shoplib.draw.true_scale import Item, Ring, TextLine, TrueDrawing
 from shoplib.measure import MM
 
 WASTE, LAP = 6 * MM, 12 * MM
@@ -117,7 +117,7 @@ _Shy = tuple[int, int, bool]
 def _shy(item: Item, along: int) -> list[_Shy]:
     """What a seam across this axis should not run through: holes, lines along the seam, words."""
     near, far = item.around[along], item.around[along + 2]
-    if isinstance(item, Words):
+    if isinstance(item, TextLine):
         return [(near, far, item.turned != (along == 0))] if item.stays or item.turned == (along == 0) else []
     if isinstance(item, Ring):
         return [(near, far, False)]

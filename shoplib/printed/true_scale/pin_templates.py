@@ -9,13 +9,13 @@ from dataclasses import dataclass
 
 from shoplib.building.datum import Datum, datum
 from shoplib.draw.face_on import FaceOn
-from shoplib.draw.true_scale import LETTERS, Item, Ring, TrueDrawing, Words, cross
+from shoplib.draw.true_scale import LETTERS, Item, Ring, TextLine, TrueDrawing, cross
 from shoplib.lists.sides import looks
 from shoplib.lists.writing import Writing
 from shoplib.measure import MM
 from shoplib.model.board import Board, Hole
 from shoplib.model.solved import Cabinet
-from shoplib.printed.true_scale.laid import Laid, for_faces
+from shoplib.printed.true_scale.on_faces import OnFace, for_faces
 from shoplib.printed.true_scale.rests import Rest, Rests, whole_before
 from shoplib.printed.true_scale.template import CHECK, PINS, STEP, Template, beside, naming
 from shoplib.words.naming import and_list, in_short
@@ -42,14 +42,14 @@ def pin_templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
     >>> pin_templates(Cabinet("Trial", (), {}))
     []
     """
-    alike: dict[tuple[Bore, ...], list[Laid]] = {}
+    alike: dict[tuple[Bore, ...], list[OnFace]] = {}
     for board in cabinet.boards:
         for laid, bores in _rows(board, datum(cabinet)):
             alike.setdefault(bores, []).append(laid)
     return [_of_bores(bores, laid, cabinet, mark) for bores, laid in alike.items()]
 
 
-def _rows(board: Board, zero: Datum) -> Iterator[tuple[Laid, tuple[Bore, ...]]]:
+def _rows(board: Board, zero: Datum) -> Iterator[tuple[OnFace, tuple[Bore, ...]]]:
     """The rows in an upright, each with the face that it is bored from."""
     rows: dict[tuple[bool, int], list[tuple[int, Hole]]] = {}
     for hole in board.cuts:
@@ -62,10 +62,10 @@ def _rows(board: Board, zero: Datum) -> Iterator[tuple[Laid, tuple[Bore, ...]]]:
         left = 2 * x <= face.size[0]
         back = x if left else face.size[0] - x
         bores = (Bore(up + board.box.low[2] - zero.height, back, hole.diameter, hole.depth) for up, hole in holes)
-        yield Laid(face, face.edge("left" if left else "right"), left), tuple(sorted(bores, key=lambda one: one.up))
+        yield OnFace(face, face.edge("left" if left else "right"), left), tuple(sorted(bores, key=lambda one: one.up))
 
 
-def _of_bores(bores: tuple[Bore, ...], laid: list[Laid], cabinet: Cabinet, mark: str) -> Template:
+def _of_bores(bores: tuple[Bore, ...], laid: list[OnFace], cabinet: Cabinet, mark: str) -> Template:
     page, zero, left = Writing(cabinet.style), datum(cabinet), laid[0].left
     start = whole_before(bores[0].up, _BEFORE, cabinet.style) if bores[0].up > _FAR else 0
     edges = and_list(list(dict.fromkeys(one.edge for one in laid)))
@@ -87,7 +87,7 @@ def _of_bores(bores: tuple[Bore, ...], laid: list[Laid], cabinet: Cabinet, mark:
     return Template(PINS, serving, names, lines, " ".join(lines), drawing)
 
 
-def _below(laid: list[Laid], zero: Datum, page: Writing) -> Iterator[str]:
+def _below(laid: list[OnFace], zero: Datum, page: Writing) -> Iterator[str]:
     """How far the lower ends of the uprights lie below the datum, which a board on the bench does not show."""
     ends: dict[int, list[str]] = {}
     for one in laid:
@@ -111,7 +111,7 @@ def _drawn(bores: tuple[Bore, ...], rests: Rests, named: list[str], page: Writin
         items += [ring, *cross(at, _ARM), *beside(ring, told, hand > 0)]
     top = bores[-1].up + _ABOVE
     for line in reversed(named):
-        items.append(Words((left + 10 * MM, top), line, LETTERS))
+        items.append(TextLine((left + 10 * MM, top), line, LETTERS))
         top += STEP
     region = (left, rests.level.far[0] if rests.level.far else 0, right, top)
     bounds = (left - _EDGE, region[1] - _EDGE, right + _EDGE, top + _EDGE)

@@ -13,12 +13,12 @@ from shoplib.building.riding import Riding, riding
 from shoplib.draw.face_on import FaceOn
 from shoplib.draw.scene import Rect
 from shoplib.draw.slide_lines import side_towards
-from shoplib.draw.true_scale import LETTERS, Area, Item, LineName, Stroke, TrueDrawing, Words, frame
+from shoplib.draw.true_scale import LETTERS, Area, Item, LineName, Stroke, TextLine, TrueDrawing, frame
 from shoplib.lists.sides import looks
 from shoplib.lists.writing import Writing
 from shoplib.measure import MM, share
 from shoplib.model.solved import Cabinet
-from shoplib.printed.true_scale.laid import Laid, for_faces
+from shoplib.printed.true_scale.on_faces import OnFace, for_faces
 from shoplib.printed.true_scale.template import SLIDES, STEP, Template, naming
 from shoplib.words.naming import and_list, in_short
 
@@ -55,7 +55,7 @@ def slide_templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
     >>> [one.serves for one in slide_templates(cabinet_from("under_bench_case"))]
     ['left side, dividers 1 and 2, and right side']
     """
-    alike: dict[Bar, list[tuple[Laid, Riding]]] = {}
+    alike: dict[Bar, list[tuple[OnFace, Riding]]] = {}
     for item in riding(cabinet):
         board = cabinet.by_name.get(item.on)
         if board and board.box.size[0] == board.thickness:
@@ -63,11 +63,11 @@ def slide_templates(cabinet: Cabinet, mark: str = "") -> list[Template]:
             what = "slide" if item.bought else item.what
             bar = Bar(what, high - low, front - edge, min(back - edge, _WIDE))
             face = FaceOn(board, looks(board, 2, side_towards(board, item.box)))
-            alike.setdefault(bar, []).append((Laid(face, "front edge", face.datum_left), item))
+            alike.setdefault(bar, []).append((OnFace(face, "front edge", face.datum_left), item))
     return [_of_bar(bar, found, cabinet, mark) for bar, found in alike.items()]
 
 
-def _of_bar(bar: Bar, found: list[tuple[Laid, Riding]], cabinet: Cabinet, mark: str) -> Template:
+def _of_bar(bar: Bar, found: list[tuple[OnFace, Riding]], cabinet: Cabinet, mark: str) -> Template:
     laid = list(dict.fromkeys(one for one, _ in found))
     zero, page = datum(cabinet), Writing(cabinet.style)
     serving = and_list(in_short(dict.fromkeys(one.face.board.name for one in laid)))
@@ -77,7 +77,7 @@ def _of_bar(bar: Bar, found: list[tuple[Laid, Riding]], cabinet: Cabinet, mark: 
                     drawing)
 
 
-def _heights(found: list[tuple[Laid, Riding]], zero: Datum, page: Writing) -> str:
+def _heights(found: list[tuple[OnFace, Riding]], zero: Datum, page: Writing) -> str:
     """At which heights it is laid, and for which drawers."""
     at: dict[int, list[str]] = {}
     for _, item in sorted(found, key=lambda one: one[1].box.low[2]):
@@ -105,7 +105,7 @@ def _drawn(bar: Bar, left: bool, named: list[str], page: Writing) -> TrueDrawing
     start = min(0, a) + (8 * MM if left else 0)
     for line in reversed(named):
         top += STEP
-        items.append(Words((start, top), line, LETTERS))
+        items.append(TextLine((start, top), line, LETTERS))
     top = max(top + 3 * MM, _NAME + (bar.high if bar.back < _ROOM else 0))
     right = max(0, c)
     first = min(0, a)
@@ -132,4 +132,4 @@ def _bar(bar: Bar, rect: Rect, page: Writing) -> Iterator[Item]:
     inside = high >= _TALL
     top = high - _INSIDE if inside else high + _INSIDE + (len(told) - 1) * STEP
     for number, line in enumerate(told):
-        yield Words((a + 3 * MM, top - number * STEP), line, LETTERS, bold=number == 0)
+        yield TextLine((a + 3 * MM, top - number * STEP), line, LETTERS, bold=number == 0)

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from shoplib.draw.lettering import spread, text_width, wrapped
-from shoplib.draw.true_scale import LETTERS, Item, Stroke, TrueDrawing, Words, frame
+from shoplib.draw.true_scale import LETTERS, Item, Stroke, TextLine, TrueDrawing, frame
 from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, MM
 from shoplib.printed.true_scale.clear_place import clearest
@@ -22,7 +22,7 @@ _TAPE_TICK = 4 * MM
 
 
 @dataclass(frozen=True)
-class Laid:
+class DrawnStick:
     """A stick as it is drawn: its marks with their words in lines, where these stand, and its ends (ticks from 0)."""
 
     stick: Stick
@@ -39,7 +39,7 @@ class Laid:
         return self.head - self.foot
 
 
-Sheet = list[list[Laid]]
+Sheet = list[list[DrawnStick]]
 """Columns of sticks."""
 
 
@@ -64,7 +64,7 @@ def sticks_on(sheet: Sheet) -> list[Stick]:
     return [laid.stick for column in sheet for laid in column]
 
 
-def _laid(stick: Stick, page: Writing, most: float) -> Laid:
+def _laid(stick: Stick, page: Writing, most: float) -> DrawnStick:
     texts = tuple(tuple(wrapped(told(mark, stick, page), LETTERS, most)) for mark in stick.marks)
     middles = [round(at * MM) for at in spread([mark.at / MM for mark in stick.marks], [
         _LINE * len(lines) for lines in texts])]
@@ -76,11 +76,11 @@ def _laid(stick: Stick, page: Writing, most: float) -> Laid:
     half = [round(_LINE * len(lines) * MM) // 2 for lines in texts]
     foot = min(stick.marks[0].at, middles[0] - half[0]) - _END
     name = round((1.5 * NAMED + _LINE * (len(headed) + 1)) * MM)
-    return Laid(stick, headed, texts, tuple(middles), wide, foot,
+    return DrawnStick(stick, headed, texts, tuple(middles), wide, foot,
                 max(stick.marks[-1].at, middles[-1] + half[-1]) + _END + name)
 
 
-def _packed(sticks: Sequence[Laid], room: int) -> list[Sheet]:
+def _packed(sticks: Sequence[DrawnStick], room: int) -> list[Sheet]:
     """The longest first, short ones above one another where a column has room."""
     sheets: list[Sheet] = []
     for laid in sorted(sticks, key=lambda one: -one.tall):
@@ -100,7 +100,7 @@ def _long(sheets: Sequence[Sheet]) -> int:
     return sum(_tall(sheet[0]) for sheet in sheets)
 
 
-def _tall(column: Sequence[Laid]) -> int:
+def _tall(column: Sequence[DrawnStick]) -> int:
     return sum(laid.tall + _APART for laid in column)
 
 
@@ -115,7 +115,7 @@ def sheet_drawn(sheet: Sheet, page: Writing, mark: str) -> TrueDrawing:
     >>> from shoplib.printed.true_scale.sticks import Mark
     >>> stick = Stick("bay 1", "upper face of the bottom", "below", (Mark(0, "bottom"), Mark(200 * MM, "shelf")))
     >>> [sheet] = sheets_of([stick], Writing(MM_STYLE), 180 * MM)
-    >>> [item.text for item in sheet_drawn(sheet, Writing(MM_STYLE), "").items if isinstance(item, Words)]
+    >>> [item.text for item in sheet_drawn(sheet, Writing(MM_STYLE), "").items if isinstance(item, TextLine)]
     ['Bay 1', 'from the upper face', 'of the bottom', '0: bottom', '200 mm: shelf', 'tape: 100 mm']
     """
     items: list[Item] = []
@@ -129,28 +129,28 @@ def sheet_drawn(sheet: Sheet, page: Writing, mark: str) -> TrueDrawing:
     return TrueDrawing((-MM, -MM, left - _APART + MM, max(map(_tall, sheet)) - _APART + MM), tuple(items))
 
 
-def _stick(laid: Laid, zero: tuple[int, int], page: Writing, mark: str) -> Iterator[Item]:
+def _stick(laid: DrawnStick, zero: tuple[int, int], page: Writing, mark: str) -> Iterator[Item]:
     """One stick; `zero` is where its left edge meets its line 0."""
     left, up = zero
     yield frame((left, up + laid.foot, left + laid.wide, up + laid.head))
     yield from _name(laid, (left + 2 * MM, up + laid.head), mark)
     marks = list(_marks(laid, zero))
     yield from marks
-    yield from _for_the_tape(laid, zero, page, [item for item in marks if isinstance(item, Words)])
+    yield from _for_the_tape(laid, zero, page, [item for item in marks if isinstance(item, TextLine)])
 
 
-def _name(laid: Laid, corner: tuple[int, int], mark: str) -> Iterator[Words]:
+def _name(laid: DrawnStick, corner: tuple[int, int], mark: str) -> Iterator[TextLine]:
     """What it is called, from where it counts, and of which plan it is."""
     (x, y), name = corner, laid.stick.name
     y -= round(0.9 * NAMED * MM)
-    yield Words((x, y), f"{name[0].upper()}{name[1:]}", NAMED, bold=True)
+    yield TextLine((x, y), f"{name[0].upper()}{name[1:]}", NAMED, bold=True)
     y -= round(1.3 * NAMED * MM)
     for line in (*laid.headed, *([mark] if mark else [])):
-        yield Words((x, y), line, LETTERS)
+        yield TextLine((x, y), line, LETTERS)
         y -= round(_LINE * MM)
 
 
-def _marks(laid: Laid, zero: tuple[int, int]) -> Iterator[Item]:
+def _marks(laid: DrawnStick, zero: tuple[int, int]) -> Iterator[Item]:
     """Each mark at its place, and its words near it, for those of neighbours need room."""
     left, up = zero
     for one, lines, middle in zip(laid.stick.marks, laid.texts, laid.middles, strict=True):
@@ -159,16 +159,16 @@ def _marks(laid: Laid, zero: tuple[int, int]) -> Iterator[Item]:
         yield Stroke(((left + _TICK, at), (left + _TEXT - MM, up + middle)), "thin")
         first = up + middle + round(_LINE * (len(lines) - 1) * MM) // 2
         for k, line in enumerate(lines):
-            yield Words((left + _TEXT, first - round(_LINE * k * MM)), line, LETTERS, bold=one.at == 0)
+            yield TextLine((left + _TEXT, first - round(_LINE * k * MM)), line, LETTERS, bold=one.at == 0)
 
 
-def _for_the_tape(laid: Laid, zero: tuple[int, int], page: Writing, words: Sequence[Words]) -> Iterator[Item]:
+def _for_the_tape(laid: DrawnStick, zero: tuple[int, int], page: Writing, words: Sequence[TextLine]) -> Iterator[Item]:
     """Ticks at the right edge, each 5 inches or 100 mm, where no words stand: the tape tells whether pages lie true."""
     step = 5 * INCH if page.style.unit == "in" else 100 * MM
     right = zero[0] + laid.wide
     for at in range(step, laid.stick.marks[-1].at, step):
         y = zero[1] + at
-        text = Words((right - _TAPE_TICK - MM, y), f"tape: {page.length(at)}", _TAPE, "end")
+        text = TextLine((right - _TAPE_TICK - MM, y), f"tape: {page.length(at)}", _TAPE, "end")
         tick = Stroke(((right - _TAPE_TICK, y), (right, y)), "thin")
         if not clearest([text], words).plate:
             yield from (tick, text)

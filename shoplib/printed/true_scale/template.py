@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from shoplib.draw.lettering import wrapped
-from shoplib.draw.true_scale import LETTERS, Ring, TrueDrawing, Words
+from shoplib.draw.true_scale import LETTERS, Ring, TextLine, TrueDrawing
 from shoplib.measure import MM
 
 SLIDES, PINS, PEGS, PULLS = "slides and runners", "holes for shelf pins", "holes for pegs", "holes for pulls"
@@ -43,7 +43,7 @@ def naming(what: str, serves: str, mark: str, room: int) -> list[str]:
     return wrapped(text, LETTERS, room / MM)
 
 
-def beside(hole: Ring, lines: tuple[str, ...], to_right: bool) -> list[Words]:
+def beside(hole: Ring, lines: tuple[str, ...], to_right: bool) -> list[TextLine]:
     """Lines of words at the upper right of a hole, or at its upper left, clear of it and of its cross.
 
     >>> [words.at[1] // MM for words in beside(Ring((0, 0), 6 * MM), ("60 mm from left end", "up"), True)]
@@ -52,6 +52,6 @@ def beside(hole: Ring, lines: tuple[str, ...], to_right: bool) -> list[Words]:
     (x, y), off = hole.centre, hole.diameter // 2 + 2 * MM
     anchor, off = ("start", off) if to_right else ("end", -off)
     return [
-        Words((x + off, y + 3 * MM + STEP * (len(lines) - 1 - k)), line, LETTERS, anchor, stays=True)
+        TextLine((x + off, y + 3 * MM + STEP * (len(lines) - 1 - k)), line, LETTERS, anchor, stays=True)
         for k, line in enumerate(lines)
     ]

@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 
 from shoplib.documents.paper import BAR, Paper
 from shoplib.draw.scene import Point, Rect
-from shoplib.draw.true_scale import Item, Layer, TrueDrawing, Words, true_svg
+from shoplib.draw.true_scale import Item, Layer, TextLine, TrueDrawing, true_svg
 from shoplib.measure import MM, Style
 from shoplib.printed.true_scale.clear_place import lines_named
 from shoplib.printed.true_scale.page_head import BESIDE_BAR, GUTTER, Head, bars_drawn, head_drawn
@@ -105,7 +105,7 @@ def _in_its_place(item: Item, core: Rect, bounds: Rect) -> Item | None:
 
     Words that a seam parts all the same stand on both pages, and join where those are glued.
     """
-    if not isinstance(item, Words):
+    if not isinstance(item, TextLine):
         return item
     a, b, c, d = item.around
     if item.stays:

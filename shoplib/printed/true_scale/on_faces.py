@@ -9,7 +9,7 @@ from shoplib.words.naming import and_list
 
 
 @dataclass(frozen=True, slots=True)
-class Laid:
+class OnFace:
     """A face that a template is laid on, along its `edge`; `left` where that is on the left as one stands before it."""
 
     face: FaceOn
@@ -21,13 +21,13 @@ class Laid:
         return f"{self.face.board.name} ({self.face.called(cabinet)}, from the {self.edge})"
 
 
-def for_faces(laid: Sequence[Laid], cabinet: Cabinet) -> list[str]:
+def for_faces(laid: Sequence[OnFace], cabinet: Cabinet) -> list[str]:
     """Which faces it serves as it is drawn, for the hand of the first of them, and which it serves turned over.
 
     >>> from shoplib.model.board import Board
     >>> from shoplib.model.placement import Placement
     >>> side = Board("side", "case", 1, "s", 90, 50, 2, Placement((2, 0, 0), ("+z", "+y", "-x")))
-    >>> both = [Laid(FaceOn(side, name), "front edge", FaceOn(side, name).datum_left) for name in ("right", "left")]
+    >>> both = [OnFace(FaceOn(side, name), "front edge", FaceOn(side, name).datum_left) for name in ("right", "left")]
     >>> told = for_faces(both, Cabinet("Trial", (side,), {}))
     >>> told[0], told[1].partition(":")[0]
     ('For side (right face, from the front edge).', 'TURN IT OVER for side (left face, from the front edge)')
