@@ -19,7 +19,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from shoplib.building.datum import datum
-from shoplib.building.in_opening import box_of, rails_behind, read_of, row_of
+from shoplib.building.in_opening import box_of, rails_behind, read_of
 from shoplib.measure import narrowest, share
 from shoplib.model.board import Board
 from shoplib.model.box import Point
@@ -73,10 +73,11 @@ def sizes_of(cabinet: Cabinet, group: str) -> DrawerSizes:
     front, back, bottom = (part[f"box {name}"] for name in ("front", "back", "bottom"))
     inside = (right.low[0] - left.high[0], back.box.low[1] - front.box.high[1], left.high[2] - bottom.box.high[2])
     wide = box.size[0]
-    across = rule_of(cabinet.project, int(group.split()[1])).across
+    drawer = cabinet.part_of(group)
+    across = rule_of(cabinet.project, drawer.bay).across
     own = share(narrowest([read.front, read.back]), across, 2)[0] if across > 1 else narrowest([read.front, read.back])
     return DrawerSizes(
-        group, read, row_of(group) in cabinet.project.measured.openings, box.size, inside, share(own - wide, 2, 1)[0],
+        group, read, drawer.opening in cabinet.project.measured.openings, box.size, inside, share(own - wide, 2, 1)[0],
         box.low[2] - datum(cabinet).height, wide - _across(front), wide - _across(back), wide - _across(bottom),
         part["left box side"].thickness,
     )
@@ -102,7 +103,7 @@ def width_sum(cabinet: Cabinet, group: str) -> WidthSum | None:
 
 def rule_and_slide(cabinet: Cabinet, group: str) -> tuple[Drawers, Slide]:
     """The rule of a drawer's bay, and what its box runs on."""
-    rule = rule_of(cabinet.project, int(group.split()[1]))
+    rule = rule_of(cabinet.project, cabinet.part_of(group).bay)
     return rule, cabinet.slides[rule.slide]
 
 
@@ -111,7 +112,7 @@ def bays_alike(cabinet: Cabinet) -> list[list[tuple[int, list[str]]]]:
     columns: dict[int, list[str]] = {}
     for group, boards in cabinet.groups.items():
         if any(board.role == "box side" for board in boards):
-            columns.setdefault(int(group.split()[1]), []).append(group)
+            columns.setdefault(boards[0].part_of.bay, []).append(group)
     alike: dict[tuple, list[tuple[int, list[str]]]] = {}
     for bay, groups in columns.items():
         key = tuple(_key(cabinet, group) for group in groups)

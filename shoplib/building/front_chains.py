@@ -17,8 +17,8 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from shoplib.building.gaps import filling
-from shoplib.building.in_opening import row_of
 from shoplib.model.board import Board
+from shoplib.model.part_of import bay_name
 from shoplib.model.solved import Cabinet, ClosingSum
 from shoplib.model.uprights import uprights
 from shoplib.words.naming import and_list
@@ -32,7 +32,7 @@ def fronts_of(cabinet: Cabinet) -> dict[int, list[Board]]:
     found: dict[int, list[Board]] = {}
     for board in cabinet.boards:
         if board.role == "front":
-            found.setdefault(int(board.name.split()[1]), []).append(board)
+            found.setdefault(board.part_of.bay, []).append(board)
     return {bay: sorted(fronts, key=lambda board: (board.box.low[2], board.box.low[0]))
             for bay, fronts in sorted(found.items())}
 
@@ -58,7 +58,7 @@ def _column(fronts: list[Board]) -> list[Board]:
     """The leftmost front of each row of a bay, from the bottom up: what was measured of each is its own width."""
     rows: dict[str, Board] = {}
     for front in sorted(fronts, key=lambda board: board.box.low[0]):
-        rows.setdefault(row_of(front.group), front)
+        rows.setdefault(front.part_of.opening, front)
     return sorted(rows.values(), key=lambda board: board.box.low[2])
 
 
@@ -67,7 +67,7 @@ def chains_across(cabinet: Cabinet) -> list[tuple[str, ClosingSum]]:
     rows = {bay: [front for front in fronts if front.box.low[2] == fronts[0].box.low[2]]
             for bay, fronts in fronts_of(cabinet).items()}
     if _inset(cabinet):
-        return [(f"bay {bay}", _in_opening(cabinet, bay, row)) for bay, row in rows.items()]
+        return [(bay_name(bay), _in_opening(cabinet, bay, row)) for bay, row in rows.items()]
     return [(_bays(met), _before(cabinet, met, rows)) for met in _meeting(list(rows))]
 
 
@@ -105,7 +105,7 @@ def _in_opening(cabinet: Cabinet, bay: int, row: list[Board]) -> ClosingSum:
     """Between two uprights: the gaps as the plan has them, against the opening as measured where it was."""
     size = {(gap.between, gap.along): gap.size for gap in cabinet.gaps}
     left, right = uprights(cabinet)[bay - 1:bay + 1]
-    read = cabinet.project.measured.openings.get(row_of(row[0].group))
+    read = cabinet.project.measured.openings.get(row[0].part_of.opening)
     names = (left.name, *(front.name for front in row), right.name)
     terms = []
     for number, front in enumerate(row):
@@ -113,7 +113,7 @@ def _in_opening(cabinet: Cabinet, bay: int, row: list[Board]) -> ClosingSum:
         terms.append((front.name, front.box.size[0]))
     terms.append((f"gap at the {right.name}", size[(row[-1].name, right.name), "x"]))
     opening = read.front if read else right.box.low[0] - left.box.high[0]
-    return ClosingSum(tuple(terms), (f"opening of bay {bay}", opening))
+    return ClosingSum(tuple(terms), (f"opening of {bay_name(bay)}", opening))
 
 
 def _meeting(bays: list[int]) -> Iterator[list[int]]:
@@ -130,7 +130,7 @@ def _meeting(bays: list[int]) -> Iterator[list[int]]:
 
 def _bays(met: list[int]) -> str:
     if len(met) == 1:
-        return f"bay {met[0]}"
+        return bay_name(met[0])
     return f"bays {met[0]} {'and' if len(met) == 2 else 'to'} {met[-1]}"
 
 

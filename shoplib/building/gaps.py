@@ -23,6 +23,19 @@ def open_gaps(cabinet: Cabinet) -> tuple[Gap, ...]:
     return tuple(found)
 
 
+def fronted(board: Board) -> str:
+    """What a gap lies beside: the drawer or pull-out that a front is of, or the board of the case.
+
+    >>> from shoplib.model.part_of import PartOf
+    >>> from shoplib.model.placement import Placement
+    >>> at = Placement((0, 0, 0), ("+x", "+z", "-y"))
+    >>> fronted(Board("bay 1 drawer 2 front", "bay 1 drawer 2", 3, "s", 9, 4, 1, at, (), role="front",
+    ...               part_of=PartOf(1, "drawer", 2)))
+    'bay 1 drawer 2'
+    """
+    return board.part_of.name if board.role == "front" else board.name
+
+
 def filling(cabinet: Cabinet, below: Board, above: Board) -> list[Board]:
     """Strips and shelves whose front edges stand between two inset fronts, from the bottom up.
 

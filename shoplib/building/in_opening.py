@@ -21,7 +21,7 @@ from shoplib.model.uprights import bays
 
 def parts_of(cabinet: Cabinet, group: str) -> tuple[tuple[Board, ...], tuple[Hardware, ...]]:
     """The boards of a drawer with its runners, and its slides."""
-    boards = tuple(board for board in cabinet.boards if board.group == group or board.name.startswith(f"{group} "))
+    boards = tuple(board for board in cabinet.boards if board.part_of and board.part_of.name == group)
     return boards, tuple(piece for piece in cabinet.hardware if piece.what == "slide" and piece.group == group)
 
 
@@ -76,23 +76,15 @@ def depth_of(cabinet: Cabinet, group: str) -> int:
     seat = back_seat(cabinet)
     planned = narrowest([seat, *(rail.box.low[1] for rail in rails_behind(cabinet, group))])
     nearest = narrowest([seat, *(board.box.low[1] for board in cabinet.boards if board.role == "rail")])
-    read = cabinet.project.measured.depths.get(" ".join(group.split()[:2])) if cabinet.project else None
+    read = cabinet.project.measured.depths.get(cabinet.part_of(group).bay_name) if cabinet.project else None
     return planned if read is None or planned != nearest else read
 
 
 def read_of(cabinet: Cabinet, group: str) -> Opening:
     """The opening of a drawer as measured, or as planned where it was not; boxes side by side share that of a row."""
-    measured = cabinet.project.measured.openings.get(row_of(group)) if cabinet.project else None
+    part = cabinet.part_of(group)
+    measured = cabinet.project.measured.openings.get(part.opening) if cabinet.project else None
     if measured is not None:
         return measured
-    left, right = bays(cabinet)[int(group.split()[1]) - 1]
+    left, right = bays(cabinet)[part.bay - 1]
     return Opening(right - left, right - left)
-
-
-def row_of(group: str) -> str:
-    """What the opening of a drawer is called.
-
-    >>> row_of("bay 1 drawer 2"), row_of("bay 1 drawer 2.1")
-    ('bay 1 drawer 2', 'bay 1 drawer 2')
-    """
-    return group.partition(".")[0]

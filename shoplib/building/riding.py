@@ -12,11 +12,13 @@ _NOT_BOUGHT = ("runner", "kicker")
 
 @dataclass(frozen=True, slots=True)
 class Riding:
-    """One slide or runner: what it is, on which board of the case, of which drawer, and where it lies (world).
+    """One slide or runner: its `part` ("slide", "runner" or "kicker") and what it is called, on which board of the
+    case, of which drawer, and where it lies (world).
 
     `bought` is a slide with holes of its own; the others are boards of the project.
     """
 
+    part: str
     what: str
     on: str
     group: str
@@ -30,21 +32,17 @@ def riding(cabinet: Cabinet) -> list[Riding]:
     >>> riding(Cabinet("no boards", (), {}))
     []
     """
-    found = [Riding(h.row or h.what, h.on, h.group, h.box, True) for h in cabinet.hardware if h.what == "slide"]
-    return found + _of_wood(cabinet)
+    slides = [fitting for fitting in cabinet.hardware if fitting.what == "slide"]
+    return [*(Riding("slide", one.row or "slide", one.on, one.group, one.box, True) for one in slides),
+            *_of_wood(cabinet)]
 
 
 def _of_wood(cabinet: Cabinet) -> list[Riding]:
     receives = {joint.enters: joint.receives for joint in cabinet.joints}
     return [
-        Riding(f"wood {board.role}", receives.get(board.name, ""), _drawer_of(board.name, cabinet), board.box, False)
+        Riding(board.role, f"wood {board.role}", receives.get(board.name, ""), board.part_of.name, board.box, False)
         for board in cabinet.boards if board.role in _NOT_BOUGHT
     ]
-
-
-def _drawer_of(name: str, cabinet: Cabinet) -> str:
-    """The drawer that a runner, which is part of the case, is named after."""
-    return max((group for group in cabinet.groups if name.startswith(f"{group} ")), key=len, default="case")
 
 
 def heights(cabinet: Cabinet) -> tuple[tuple[str, int], ...]:

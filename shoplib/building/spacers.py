@@ -4,7 +4,7 @@ from collections import Counter
 from dataclasses import dataclass
 
 from shoplib.building.datum import datum
-from shoplib.building.gaps import open_gaps
+from shoplib.building.gaps import fronted, open_gaps
 from shoplib.building.riding import heights, riding
 from shoplib.measure import to_step
 from shoplib.model.solved import Cabinet, Gap
@@ -73,7 +73,8 @@ def gap_spacers(cabinet: Cabinet) -> tuple[Spacer, ...]:
         for kind, count in kinds[step].items():
             others = [more[kind] for at, more in kinds.items() if at != step and more[kind]]
             named = [gap for gap in gaps if _kind(cabinet, gap) == kind] if others else []
-            purposes.append(f"{kind}, the others" if others and count > max(others) else f"{kind}{_which(named)}")
+            most = others and count > max(others)
+            purposes.append(f"{kind}, the others" if most else f"{kind}{_which(named, cabinet)}")
         found.append(Spacer(size, max(2, _about_one_front(cabinet, gaps)), and_list(purposes)))
     return tuple(found)
 
@@ -83,9 +84,9 @@ def _kind(cabinet: Cabinet, gap: Gap) -> str:
     return "between fronts" if both else "between fronts and case"
 
 
-def _which(gaps: list[Gap]) -> str:
+def _which(gaps: list[Gap], cabinet: Cabinet) -> str:
     """Each gap by the two things that it lies between; nothing where none need be told."""
-    between = "; ".join(" | ".join(name.removesuffix(" front") for name in gap.between) for gap in gaps)
+    between = "; ".join(" | ".join(fronted(cabinet.by_name[name]) for name in gap.between) for gap in gaps)
     return f": {between}" if between else ""
 
 

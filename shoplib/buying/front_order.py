@@ -26,8 +26,7 @@ def fronts_in_order(cabinet: Cabinet) -> tuple[tuple[Board, ...], ...]:
     for board in cabinet.boards:
         if board.role == "front" and board.placement.own_axis(_X) == 0:
             low, high = board.box.low[_Z], board.box.high[_Z]
-            bay = board.group.rpartition(" drawer")[0]
-            together.setdefault(bay if how == "down each bay" else (low, high), []).append(board)
+            together.setdefault(board.part_of.bay if how == "down each bay" else (low, high), []).append(board)
     runs = (sorted(fronts, key=lambda one: (-one.box.low[_Z], one.box.low[_X])) for fronts in together.values())
     return tuple(tuple(run) for run in runs if len(run) > 1)
 

@@ -18,7 +18,7 @@ def slide_lines(cabinet: Cabinet) -> Iterator[Line]:
         if fitting.what == "slide":
             found.setdefault((fitting.row, fitting.box.size[1]), []).append(fitting.group)
     for (row, length), groups in found.items():
-        waits = depths_of(groups, cabinet)
+        waits = depths_of([cabinet.part_of(group).bay_name for group in groups], cabinet)
         locks = cabinet.slides[row].holds == "inside"
         uses = and_list(in_short(groups)) + (", with the catches that hold the box on them" if locks else "")
         yield Line(

@@ -11,14 +11,14 @@ STANDS, HANG = "the case stands and is measured", "the boxes hang and the openin
 """What the boards of stages 2 and 3 wait for, and what those of stage 3 wait for once the openings were read."""
 
 
-def depths_of(groups: Iterable[str], cabinet: Cabinet) -> str:
-    """The depths, still unmeasured, of the bays of these drawers and pull-outs; empty where all are measured.
+def depths_of(bays: Iterable[str], cabinet: Cabinet) -> str:
+    """The depths, still unmeasured, of these bays; empty where all are measured.
 
     >>> case = Cabinet("case", (), {}, waiting=(Awaited(2, "depth", "bay 1", "from its front edge"),))
-    >>> depths_of(["bay 1 drawer 2"], case), depths_of(["bay 2 pull-out"], case)
+    >>> depths_of(["bay 1"], case), depths_of(["bay 2"], case)
     ('the depth of bay 1, from its front edge', '')
     """
-    bays = {" ".join(group.split()[:2]) for group in groups}
+    bays = set(bays)
     return told(one for one in cabinet.waiting if one.what == "depth" and one.of in bays)
 
 

@@ -1,6 +1,6 @@
 """Checks of a solved cabinet. Each gives findings; none raises and none changes anything."""
 
-from shoplib.checks.as_built import AsBuilt, row_of
+from shoplib.checks.as_built import AsBuilt, opening_of
 from shoplib.checks.bring_in import find_trouble_on_the_way
 from shoplib.checks.diagonals import give_diagonals
 from shoplib.checks.driver_room import find_pockets_out_of_reach
@@ -91,12 +91,14 @@ def check(cabinet: Cabinet) -> tuple[Finding, ...]:
     found = [*cabinet.findings]
     doubted = AsBuilt(cabinet).doubted
     for look in CHECKS:
-        found += [finding for finding in look(cabinet) if not (doubted and _clashes(finding, doubted))]
+        found += [finding for finding in look(cabinet) if not (doubted and _clashes(finding, doubted, cabinet))]
     return tuple(sorted(found, key=lambda finding: LEVELS.index(finding.level)))
 
 
-def _clashes(finding: Finding, doubted: frozenset[str]) -> bool:
+def _clashes(finding: Finding, doubted: frozenset[str], cabinet: Cabinet) -> bool:
     """Whether this is a stop where something that goes by a doubted reading meets what does not."""
-    rows = {row_of(board) for board in finding.boards}
-    by_reading = any(row in doubted or " ".join(row.split()[:2]) in doubted for row in rows)
-    return finding.level == "stop" and by_reading and (len(rows) > 1 or finding.check == "outside")
+    boards = [cabinet.by_name[name] for name in finding.boards]
+    measured = [board.part_of for board in boards if opening_of(board)]
+    by_reading = any(part.opening in doubted or part.bay_name in doubted for part in measured)
+    apart = len({opening_of(board) for board in boards}) > 1
+    return finding.level == "stop" and by_reading and (apart or finding.check == "outside")

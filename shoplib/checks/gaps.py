@@ -1,6 +1,6 @@
 """Fronts need their gaps: one that is nearly closed rubs, and sticks in a damp summer."""
 
-from shoplib.checks.as_built import AsBuilt, row_of
+from shoplib.checks.as_built import AsBuilt, opening_of
 from shoplib.measure import INCH, write_brief
 from shoplib.measure.traced import limit
 from shoplib.model.solved import Cabinet, Finding, Gap
@@ -19,8 +19,8 @@ def find_tight_gaps(cabinet: Cabinet) -> tuple[Finding, ...]:
     tight: dict[int, list[Gap]] = {}
     built = AsBuilt(cabinet)
     for gap in cabinet.gaps:
-        one, other = gap.between
-        waits = row_of(one) and row_of(other) and (built.waits(one, other) or built.waits(other, one))
+        one, other = (cabinet.by_name[name] for name in gap.between)
+        waits = opening_of(one) and opening_of(other) and (built.waits(one, other) or built.waits(other, one))
         if 0 <= gap.size < LEAST and not (gap.along == "x" and waits):
             tight.setdefault(gap.size, []).append(gap)
     return tuple(_finding(cabinet, size, gaps) for size, gaps in tight.items())

@@ -18,15 +18,16 @@ def find_openings_that_do_not_add_up(cabinet: Cabinet) -> tuple[Finding, ...]:
     if project is None or not project.measured.openings or not cabinet.sums:
         return ()
     across, bays = cabinet.sums[0], len(project.bays)
+    of_bay = {board.part_of.opening: board.part_of.bay for board in cabinet.boards if board.part_of}
     found = []
     for end in ("front", "back"):
-        readings: dict[str, list[int]] = {}
+        readings: dict[int, list[int]] = {}
         for name, read in project.measured.openings.items():
-            readings.setdefault(" ".join(name.split()[:2]), []).append(getattr(read, end))
+            readings.setdefault(of_bay[name], []).append(getattr(read, end))
         if len(readings) < bays:
             return ()
         clear = {bay: mean(values) for bay, values in readings.items()}
-        uprights = sum(ticks for name, ticks in across.terms if name not in clear)
+        uprights = sum(ticks for name, ticks in across.terms if name in across.measured)
         missing = across.total[1] - uprights - sum(clear.values())
         if abs(missing) > MOST:
             found.append((abs(missing), missing, end, clear, uprights))
@@ -34,7 +35,7 @@ def find_openings_that_do_not_add_up(cabinet: Cabinet) -> tuple[Finding, ...]:
         return ()
     _, missing, end, clear, uprights = max(found, key=lambda each: each[0])
     style, whole = cabinet.style, across.total[1]
-    told = " + ".join(write_brief(ticks, style) for _, ticks in sorted(clear.items(), key=_number))
+    told = " + ".join(write_brief(ticks, style) for _, ticks in sorted(clear.items()))
     text = (
         f"At the {end} the openings as measured, {told}, and uprights of {write_brief(uprights, style, decimal=True)} "
         f"in all come to {write_brief(whole - missing, style)}, {how_much(abs(missing), style)} "
@@ -42,7 +43,3 @@ def find_openings_that_do_not_add_up(cabinet: Cabinet) -> tuple[Finding, ...]:
         f"openings again; or the case is {'narrower' if missing > 0 else 'wider'} than planned, so measure it too."
     )
     return (Finding("as measured", "warn", (), text, missing),)
-
-
-def _number(bay: tuple[str, int]) -> int:
-    return int(bay[0].split()[1])

@@ -1,6 +1,6 @@
 """Slides and runners need their room: what the box leaves beside and behind it, against what they take and forgive."""
 
-from shoplib.checks.as_built import AsBuilt, row_of
+from shoplib.checks.as_built import AsBuilt
 from shoplib.measure import thickest, write_brief
 from shoplib.model.box import Box, around
 from shoplib.model.drawer_fit import limits
@@ -86,9 +86,10 @@ def _too_long(cabinet: Cabinet, group: str, row: Slide, free: int, missing: int,
 def _row(cabinet: Cabinet, group: str) -> Slide | None:
     """The row of what a drawer runs on: that of its bought slides, else the one that its bay names."""
     bought = next((piece.row for piece in cabinet.hardware if piece.what == "slide" and piece.group == group), None)
-    if bought is not None or cabinet.project is None or not row_of(group):
+    part = cabinet.part_of(group)
+    if bought is not None or cabinet.project is None or part is None:
         return cabinet.slides[bought] if bought else None
-    rule = cabinet.project.bays[int(group.split()[1]) - 1].drawers
+    rule = cabinet.project.bays[part.bay - 1].drawers
     return cabinet.slides[rule.slide] if rule else None
 
 

@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from shoplib.buying.waiting import told
 from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import Kind
-from shoplib.model.board import FRONTS, Board
+from shoplib.model.board import BOXES, CASE, FRONTS, Board
 from shoplib.model.solved import Awaited, Cabinet, Finding
 
 STOP, LOOK, MEASURE = "STOP, do not cut", "Look before cutting", "Do not cut before measuring"
@@ -22,30 +22,45 @@ ALREADY_CUT = "Already cut."
 def before_cutting(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = ()) -> tuple[str, ...]:
     """The lines that belong on the drawing of a kind of board, the gravest first; none where it may be cut.
 
+    >>> from shoplib.model.part_of import PartOf
     >>> from shoplib.model.placement import Placement
     >>> place = Placement((0, 0, 0), ("+x", "+y", "+z"))
-    >>> front = Board("bay 1 drawer 1 front", "bay 1 drawer 1", 3, "s", 9, 9, 9, place)
+    >>> front = Board("bay 1 drawer 1 front", "bay 1 drawer 1", 3, "s", 9, 9, 9, place, part_of=PartOf(1, "drawer", 1))
     >>> case = Cabinet("case", (front,), {}, waiting=(Awaited(3, "opening", front.group, "front and back"),))
     >>> before_cutting(Kind((front,)), case, [Finding("overlap", "stop", (front.name,), "It is in the way.")])
     ('STOP, do not cut: It is in the way.', \
 'Do not cut before measuring the opening of bay 1 drawer 1, front and back.')
     """
-    findings, names = tuple(findings), set(kind.names)
-    lines = []
-    for level, begins in (("stop", STOP), ("warn", LOOK)):
-        about = [f.text for f in findings if f.level == level and names.intersection(f.boards)]
-        lines += [f"{begins}: {text}" for text in told_once(about)]
+    lines = [*found_on(kind, findings)]
     for begins, readings in ((MEASURE, cabinet.waiting), (f"{MEASURE} again", cabinet.again)):
         if waits := [one for one in readings if one.stage == kind.stage and _is_about(one, kind.boards)]:
             lines.append(f"{begins} {told(waits)}.")
     return tuple(lines)
 
 
-def measure_first(cabinet: Cabinet) -> tuple[str, ...]:
-    """For every stage that waits, one line that says for what."""
-    stages = sorted({one.stage for one in cabinet.waiting})
+def found_on(kind: Kind, findings: Iterable[Finding]) -> tuple[str, ...]:
+    """What a check stopped of a kind of board, then what is to be looked at before it is cut.
+
+    >>> from shoplib.model.placement import Placement
+    >>> side = Board("side", "case", 1, "s", 9, 9, 9, Placement((0, 0, 0), ("+x", "+y", "+z")))
+    >>> found = [Finding("overlap", level, ("side",), "It is in the way.") for level in ("warn", "note")]
+    >>> found_on(Kind((side,)), found)
+    ('Look before cutting: It is in the way.',)
+    """
+    findings, names = tuple(findings), set(kind.names)
+    lines = []
+    for level, begins in (("stop", STOP), ("warn", LOOK)):
+        about = [f.text for f in findings if f.level == level and names.intersection(f.boards)]
+        lines += [f"{begins}: {text}" for text in told_once(about)]
+    return tuple(lines)
+
+
+def measure_first(cabinet: Cabinet, stages: Iterable[int] = (CASE, BOXES, FRONTS)) -> tuple[str, ...]:
+    """For every one of these stages that waits, one line that says for what."""
+    asked = set(stages)
+    stages = sorted(asked.intersection(one.stage for one in cabinet.waiting))
     waits = [(stage, "", [one for one in cabinet.waiting if one.stage == stage]) for stage in stages]
-    if cabinet.again:
+    if cabinet.again and FRONTS in asked:
         waits.append((FRONTS, "again ", list(cabinet.again)))
     return tuple(
         f"Stage {stage}: {MEASURE[0].lower()}{MEASURE[1:]} {again}{told(readings)}." for stage, again, readings in waits
@@ -54,5 +69,5 @@ def measure_first(cabinet: Cabinet) -> tuple[str, ...]:
 
 def _is_about(reading: Awaited, boards: Iterable[Board]) -> bool:
     """Whether it is of one of these boards, of its drawer or of its bay."""
-    names = [name for board in boards for name in (board.name, board.group)]
-    return any(name == reading.of or name.startswith(f"{reading.of} ") for name in names)
+    parts = [board.part_of for board in boards if board.part_of]
+    return any(reading.of in (part.opening, part.bay_name) for part in parts)

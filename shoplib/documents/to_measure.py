@@ -1,15 +1,11 @@
 """to_measure.toml: the `[measured]` part of a project file, with the names of this project, to fill in."""
 
-import re
 from collections.abc import Iterator
 
 from shoplib.measure import narrowest, to_step, write_brief, write_length
 from shoplib.model.project import NOTHING_MEASURED, Measured
 from shoplib.model.shell import shell_of
 from shoplib.model.solved import Cabinet
-
-_ROW = re.compile(r"(bay \d+) (?:drawer \d+|pull-out|strip \d+)\b", re.ASCII)
-"""What an opening is measured for; boxes side by side (`bay 1 drawer 2.1`) share that of their row."""
 
 _HEAD = """\
 # To measure on the case as built, before the boards of stages 2 and 3 are cut.
@@ -61,15 +57,15 @@ def example_line(cabinet: Cabinet) -> str:
 def planned_openings(cabinet: Cabinet) -> dict[str, int]:
     """Each opening that is measured, and how wide it was planned, in ticks."""
     widths = dict(cabinet.sums[0].terms)
-    rows = [_ROW.match(board.name) for board in cabinet.boards]
-    return {row[0]: widths[row[1]] for row in rows if row}
+    parts = [board.part_of for board in cabinet.boards if board.part_of]
+    return {part.opening: widths[part.bay_name] for part in parts if part.opening}
 
 
 def planned_depths(cabinet: Cabinet) -> dict[str, int]:
     """Each bay whose depth is measured, and how deep it was planned, in ticks: to the back, or to a rail before it."""
     rails = [board.box.low[1] for board in cabinet.boards if board.role == "rail"]
     planned = narrowest([shell_of(cabinet.project).behind, *rails])
-    return {" ".join(run.group.split()[:2]): planned for run in cabinet.travel}
+    return {cabinet.part_of(run.group).bay_name: planned for run in cabinet.travel}
 
 
 def _openings(cabinet: Cabinet) -> Iterator[str]:

@@ -54,7 +54,7 @@ def _of_case(board: Board, whole: Box, units: Mapping[str, Box]) -> Point:
     x, y, z = _away(board.box, whole)
     if board.role in _ON_A_SIDE:
         for name, unit in units.items():
-            if board.name.startswith(f"{name} "):
+            if board.part_of and board.part_of.name == name:
                 x = _away(unit, whole)[0] - _away(board.box, unit, _INWARD)[0]
     return x, y, z
 

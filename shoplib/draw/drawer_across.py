@@ -26,7 +26,8 @@ def drawer_across(cabinet: Cabinet, style: Style, bay: int = 1) -> Scene:
     >>> drawer_across(cabinet, cabinet.style).alt[:101]
     'The box of drawer 1, cut through and seen from the front: 339 mm wide and 100 mm high, its lower edge'
     """
-    groups = [group for group in cabinet.groups if group.startswith(f"bay {bay} drawer ")]
+    parts = {group: boards[0].part_of for group, boards in cabinet.groups.items()}
+    groups = [group for group, part in parts.items() if part and (part.bay, part.what) == (bay, "drawer")]
     if not groups:
         raise ValueError("there is no drawer to draw")
     drawn = {group: beside(box_of(cabinet, group), read_of(cabinet, group)) for group in groups}
@@ -103,7 +104,7 @@ def _drawer(cabinet: Cabinet, group: str, drawn: Beside) -> list[Item]:
     half = (drawn.right - drawn.left) // 2
     low, high = int(box.low[2]), int(box.high[2])
     bottom = next(board.box for board in boards if board.role == "box bottom")
-    name = group.split(" ", 2)[2]
+    name = cabinet.part_of(group).in_bay
     items += [
         Label((-half, int(bottom.high[2]), half, high), (f"{name}\nbox back beyond", name), plate=True),
         Leader((half - half // 30, high - (high - low) // 6), "right", "box side"),
@@ -149,7 +150,7 @@ def _said(cabinet: Cabinet, group: str, floor: int, style: Style) -> str:
     box = box_of(cabinet, group)
     bottom = next(board.box for board in cabinet.groups[group] if board.role == "box bottom")
     return (
-        f"The box of {group.split(' ', 2)[2]}, cut through and seen from the front: "
+        f"The box of {cabinet.part_of(group).in_bay}, cut through and seen from the front: "
         f"{write_brief(box.size[0], style)} wide and {write_brief(box.size[2], style)} high, its lower edge "
         f"{write_brief(box.low[2] - floor, style)} above the floor of the case, the underside of its bottom "
         f"{write_brief(bottom.low[2] - box.low[2], style)} above that."

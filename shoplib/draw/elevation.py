@@ -3,7 +3,6 @@
 from dataclasses import replace
 from itertools import pairwise
 
-from shoplib.building.in_opening import row_of
 from shoplib.draw.chains import (
     ends,
     levels,
@@ -71,7 +70,7 @@ def _label(board: Board, pulls: list[Hardware], style: Style, bounds: Rect) -> L
             under = box[1] - bottom >= top - box[3]
             room = (left, bottom, right, box[1]) if under else (left, box[3], right, top)
     name = board.group if board.group != "case" else board.name
-    short = name.split(" ", 2)[-1] if name.startswith("bay ") else name
+    short = name.removeprefix(f"{board.part_of.bay_name} ") if board.part_of else name
     left, bottom, right, top = FRONT.flat(board.box)
     off = left + right - bounds[0] - bounds[2]
     beside = "above" if abs(off) < right - left else "left" if off < 0 else "right"
@@ -112,9 +111,9 @@ def _as_read(cabinet: Cabinet, lowest: list[Board]) -> dict[tuple[int, int], int
     openings, gaps = cabinet.project.measured.openings, {gap.between: gap.size for gap in cabinet.gaps}
     found: dict[tuple[int, int], int] = {}
     for front in lowest:
-        if (read := openings.get(row_of(front.group))) is None:
+        if (read := openings.get(front.part_of.opening)) is None:
             continue
-        bay, (low, _, _), (high, _, _) = int(front.group.split()[1]), front.box.low, front.box.high
+        bay, (low, _, _), (high, _, _) = front.part_of.bay, front.box.low, front.box.high
         left, right = uprights(cabinet)[bay - 1:bay + 1]
         faces = left.box.high[0], right.box.low[0]
         found[faces] = read.front

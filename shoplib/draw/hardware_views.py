@@ -139,7 +139,7 @@ def divider_view(cabinet: Cabinet, divider: str, style: Style) -> Scene:
         for screw in fitting.screws if screw.into == divider
     ]
     others = [(f"{cut.kind} of {cut.for_board}", board.placement.to_world(cut.box)) for cut in board.cuts
-              if getattr(cut, "kind", "") in ("dado", "rabbet", "groove") and cut.for_board.startswith("bay ")]
+              if cut.kind in ("dado", "rabbet", "groove") and cut.for_board and cabinet.by_name[cut.for_board].part_of]
     clashes = _clashes([body for _, _, body in bodies], [cut for _, cut in others])
     thick = board.thickness
     about = clashes[0] if clashes else bodies[0][2]

@@ -162,7 +162,7 @@ def _name(board: Board, rects: list[Rect]) -> Label:
     """The name, without that of its group (and of its bay where room is short), in the largest part of the board."""
     name = board.name.removeprefix(f"{board.group} ")
     largest, *others = largest_rooms(rects)
-    short = name.split(" ", 2)[-1] if name.startswith("bay ") else name
+    short = name.removeprefix(f"{board.part_of.bay_name} ") if board.part_of else name
     return Label(largest, (name, short, short.replace(" ", "\n")), plate=True, rooms=tuple(others))
 
 

@@ -72,7 +72,7 @@ def _count(places: tuple[SlidePlace, ...]) -> str:
 
 
 def _fronts(cabinet: Cabinet) -> list[Rect]:
-    return [_lying(board.box) for board in cabinet.boards if board.role == "front" and board.name.startswith("bay 1 ")]
+    return [_lying(board.box) for board in cabinet.boards if board.role == "front" and board.part_of.bay == 1]
 
 
 def _names(cabinet: Cabinet, places: tuple[SlidePlace, ...]) -> list[Item]:

@@ -15,6 +15,7 @@ from shoplib.model.fingered import cut_fingers, not_at_the_end
 from shoplib.model.joinery import Fitting, axis_of, cut_both, face_met, flush_edge, lengthen, refuse
 from shoplib.model.locked import cut_lock, lock_of
 from shoplib.model.locked_front import lock_cuts, thin_of
+from shoplib.model.part_of import PartOf
 from shoplib.model.placement import Axes, directions
 from shoplib.model.pocketed import drill_pockets
 from shoplib.model.project import ImpossibleProject, JointChoice, PartSize
@@ -47,6 +48,7 @@ class Assembly:
         group: str = "case",
         stage: int = 1,
         edging: tuple[tuple[str, Edge], ...] = (),
+        part_of: PartOf | None = None,
         key: str = "",
     ) -> Blank:
         """A blank that fills the three spans (x, y, z); ImpossibleProject where one is not positive."""
@@ -55,7 +57,7 @@ class Assembly:
         low, high = [s[0] for s in spans], [s[1] for s in spans]
         if any(a >= b for a, b in spans):
             raise ImpossibleProject(key, f"no room is left for the {name}; make the case larger or its parts fewer")
-        blank = Blank(name, role, group, stage, sheet, axes, low, high, directions(axes)[2][0], edging)
+        blank = Blank(name, role, group, stage, sheet, axes, low, high, directions(axes)[2][0], edging, part_of)
         self.blanks[name] = blank
         return blank
 

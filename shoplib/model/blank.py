@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from shoplib.model.board import Board, BoxCut, Edge, Hole, PrismCut, prism_cut
 from shoplib.model.box import Box
+from shoplib.model.part_of import PartOf
 from shoplib.model.placement import Axes, Placement, directions, standing_in
 from shoplib.model.project import PartSize
 from shoplib.model.sheet import Sheet
@@ -59,6 +60,7 @@ class Blank:
     high: list[int]
     thin_axis: int
     edging: tuple[tuple[str, Edge], ...] = ()
+    part_of: PartOf | None = None
     cuts: list[tuple[str, Box, str]] = field(default_factory=list)
     holes: list[Hole] = field(default_factory=list)
     outlines: list[Outline] = field(default_factory=list)
@@ -113,6 +115,7 @@ def finished(blank: Blank) -> Board:
         blank.sheet.grain,
         blank.edging,
         blank.role,
+        blank.part_of,
     )
 
 

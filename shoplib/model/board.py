@@ -6,6 +6,7 @@ from functools import cached_property, lru_cache
 
 from shoplib.measure import MM
 from shoplib.model.box import Box, Point, what_remains
+from shoplib.model.part_of import PartOf
 from shoplib.model.placement import Placement
 from shoplib.model.prism import Prism, turned
 
@@ -140,7 +141,8 @@ class Board:
 
     `length` runs along the grain and may be less than `width`. `edging` names edges by where they
     look in the cabinet: front, back, left, right, top, bottom. `role` says
-    what it does ("side", "box front", ...) whatever its name.
+    what it does ("side", "box front", ...) whatever its name, and `part_of` where it stands in a bay; None for
+    what is of the whole case.
     """
 
     name: str
@@ -155,6 +157,7 @@ class Board:
     grain: str = "length"
     edging: tuple[tuple[str, Edge], ...] = ()
     role: str = ""
+    part_of: PartOf | None = None
 
     @property
     def size(self) -> Point:

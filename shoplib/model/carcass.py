@@ -7,6 +7,7 @@ from shoplib.model.assembly import Assembly
 from shoplib.model.blank import BACKING, BACKING_WIDE, BOX_SIDE, FACING, LEVEL, UPRIGHT_LEFT, UPRIGHT_RIGHT, Blank
 from shoplib.model.board import Edge
 from shoplib.model.box import Box
+from shoplib.model.part_of import bay_name
 from shoplib.model.placement import Axes
 from shoplib.model.project import ImpossibleProject, JointChoice, Project
 from shoplib.model.shell import Shell, foot_of_sides, sheet_of
@@ -27,7 +28,7 @@ class Opening:
     @property
     def name(self) -> str:
         """How the plan calls it."""
-        return f"bay {self.number}"
+        return bay_name(self.number)
 
 
 _EDGES = {

@@ -8,6 +8,7 @@ from shoplib.model.assembly import Assembly
 from shoplib.model.blank import BOX_SIDE, FACING, LEVEL, Blank
 from shoplib.model.board import BOXES
 from shoplib.model.joinery import gain
+from shoplib.model.part_of import PartOf
 from shoplib.model.project import Drawers, ImpossibleProject, JointChoice, Project
 from shoplib.model.rows import Span
 from shoplib.model.sheet import Sheet
@@ -148,7 +149,7 @@ def _as_made(project: Project, group: str, rule: Drawers, stock: Sheet) -> tuple
 
 
 def add_box(
-    assembly: Assembly, project: Project, rule: Drawers, slide: Slide, place: BoxPlace, group: str, key: str
+    assembly: Assembly, project: Project, rule: Drawers, slide: Slide, place: BoxPlace, drawer: PartOf, key: str
 ) -> dict[str, Blank]:
     """The five boards of a box.
 
@@ -166,7 +167,8 @@ def add_box(
 
     def board(name: str, axes: tuple, spans: tuple, sheet=stock) -> Blank:
         role = name.removeprefix("left ").removeprefix("right ")
-        return assembly.add(f"{group} {name}", role, sheet, axes, spans, group=group, stage=BOXES, key=key)
+        return assembly.add(f"{drawer.name} {name}", role, sheet, axes, spans, group=drawer.name, stage=BOXES,
+                            part_of=drawer, key=key)
 
     corners, behind = _corners(rule), y1 - rule.behind_back
     if rule.behind_back:

@@ -20,6 +20,7 @@ from shoplib.model.front_screws import front_screw_count
 from shoplib.model.fronts import add_front, front_depth, front_width
 from shoplib.model.gathered import Gathered
 from shoplib.model.locked import settled
+from shoplib.model.part_of import PartOf
 from shoplib.model.project import Drawers, ImpossibleProject, JointChoice, Project
 from shoplib.model.rear import Rear
 from shoplib.model.rows import Row, Span, column
@@ -76,19 +77,19 @@ def add_drawers(
     front_y = front_depth(project)[1] if project.fronts.kind == "inset" else 0
     depth = depth_as_built(project, bay, rear.nearest, gathered)
     for number, row in enumerate(rows.rows, 1):
-        name = f"{bay.name} drawer {number}"
+        name = PartOf(bay.number, "drawer", number).opening
         built = opening_as_built(project, bay, name, gathered)
         wait_for(built, name, slide, row.front is not None, gathered)
         judge_taper(project, bay, name, slide, gathered)
         for place in range(1, rule.across + 1):
-            group = name if rule.across == 1 else f"{name}.{place}"
+            drawer = PartOf(bay.number, "drawer", number, place if rule.across > 1 else 0)
             part = _share_of_opening(built.at_slides, place, rule.across)
             room = ((part.left, part.right), (front_y, depth))
-            box = _add_drawer(assembly, project, shell, part, room, row, rule, slide, group, key, gathered)
+            box = _add_drawer(assembly, project, shell, part, room, row, rule, slide, drawer, key, gathered)
             if row.front is not None:
                 part = _share_of_opening(built.at_front, place, rule.across)
                 x = front_width(project, part, place == 1, place == rule.across)
-                _add_front(assembly, project, part, group, (x, row.front), box["front"], key, gathered)
+                _add_front(assembly, project, part, drawer, (x, row.front), box["front"], key, gathered)
 
 
 def _settled(rule: Drawers, slide: Slide, stock: Sheet, fronts: Sheet, step: int, key: str) -> Drawers:
@@ -169,18 +170,18 @@ def _add_between(
 ) -> None:
     if rule.between == "shelf":
         thick = sheet_of(project, "", "carcass.sheet").thickness
-        name, span = f"{bay.name} shelf {index}", (0, rear.reach(low, low + thick))
-        fixed_shelf(assembly, project, bay, name, low, span, project.carcass.shelf)
+        shelf, span = PartOf(bay.number, "shelf", index), (0, rear.reach(low, low + thick))
+        fixed_shelf(assembly, project, bay, shelf, low, span, project.carcass.shelf)
         return
     sheet = sheet_of(project, "", "carcass.sheet")
-    name = f"{bay.name} strip {index}"
-    built = opening_as_built(project, bay, name, gathered)
-    before_fronts(built, name, "front and back at its own height", gathered)
+    of = PartOf(bay.number, "strip", index)
+    built = opening_as_built(project, bay, of.name, gathered)
+    before_fronts(built, of.name, "front and back at its own height", gathered)
     if rule.strip_width > rear.reach(low, low + sheet.thickness):
         raise ImpossibleProject(f"{key}.strip_width", "the strips would reach through the back; make them narrower")
     opening = built.at_slides
     spans = ((opening.left, opening.right), (0, rule.strip_width), (low, low + sheet.thickness))
-    strip = assembly.add(name, "strip", sheet, LEVEL, spans, stage=FRONTS, key=key)
+    strip = assembly.add(of.name, "strip", sheet, LEVEL, spans, stage=FRONTS, part_of=of, key=key)
     how = project.carcass.shelf if project.carcass.shelf.kind == "pocket screws" else BUTT
     assembly.join(strip, bay.left_upright, "-x", how, key="carcass.shelf")
     assembly.join(strip, bay.right_upright, "+x", how, key="carcass.shelf")
@@ -195,14 +196,14 @@ def _add_drawer(
     row: Row,
     rule: Drawers,
     slide: Slide,
-    group: str,
+    drawer: PartOf,
     key: str,
     gathered: Gathered,
 ) -> dict[str, Blank]:
     """The box of a drawer and what it runs on; `room` is its x span as built, and its y span."""
-    x, y = room
+    (x, y), group = room, drawer.name
     place = place_box(project, rule, slide, x, _cell(row, slide, shell.floor, project.step, group), y, group, key)
-    box = add_box(assembly, project, rule, slide, place, group, key)
+    box = add_box(assembly, project, rule, slide, place, drawer, key)
     if slide.carries == "hardware":
         pair = slide_pair(bay, box, place, slide, group, project.step, project.style.unit)
         _judge_slide_height(project, place, slide, group, gathered)
@@ -211,9 +212,9 @@ def _add_drawer(
         _check_spacer(project, spacer, group, key)
         gathered.spacers.append((f"{group}: under the slide, above the bottom", spacer))
     elif slide.carries == "side strip":
-        side_runners(assembly, bay, box, place, slide, group, key, project.step)
+        side_runners(assembly, bay, box, place, slide, drawer, key, project.step)
     elif slide.carries == "strip below":
-        runners_below(assembly, bay, place, slide, y[1], group, key)
+        runners_below(assembly, bay, place, slide, y[1], drawer, key)
     gathered.travel.append(Travel(group, (0, -(place.y[1] - place.y[0] - slide.travel_lost), 0)))
     return box
 
@@ -222,15 +223,15 @@ def _add_front(
     assembly: Assembly,
     project: Project,
     opening: Opening,
-    group: str,
+    drawer: PartOf,
     spans: tuple[Span, Span],
     box_front: Blank,
     key: str,
     gathered: Gathered,
 ) -> None:
-    front, pulls = add_front(assembly, project, group, *spans, (box_front,), key)
+    front, pulls = add_front(assembly, project, drawer, *spans, (box_front,), key)
     gathered.hardware.extend(pulls)
-    gathered.hardware.append(_front_screws(front, box_front, group, project.style.unit))
+    gathered.hardware.append(_front_screws(front, box_front, drawer.name, project.style.unit))
     gathered.fronts.append((opening, front))
 
 

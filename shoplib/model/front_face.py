@@ -62,9 +62,8 @@ def face_of(cabinet: Cabinet, inset: bool) -> Face:
     pieces = []
     for board in cabinet.boards:
         if board.role == "front":
-            _, bay, _, number, _ = board.name.split()
-            box = board.box
-            pieces.append(Piece(int(bay), int(number), (box.low[0], box.high[0]), (box.low[2], box.high[2])))
+            part, box = board.part_of, board.box
+            pieces.append(Piece(part.bay, part.number, (box.low[0], box.high[0]), (box.low[2], box.high[2])))
     floor, ceiling = boards["bottom"].box, boards["top"].box
     return Face(
         tuple((board.box.low[0], board.box.high[0]) for board in uprights(cabinet)),

@@ -8,6 +8,7 @@ from shoplib.model.blank import FACING, FACING_TALL, Blank
 from shoplib.model.board import FRONTS, Hole
 from shoplib.model.box import Box
 from shoplib.model.carcass import BUTT, Opening, edging_of
+from shoplib.model.part_of import PartOf
 from shoplib.model.project import Fronts, ImpossibleProject, Project, Pulls
 from shoplib.model.rows import Span
 from shoplib.model.shell import Shell, sheet_of
@@ -58,9 +59,9 @@ def front_depth(project: Project) -> Span:
 
 
 def add_front(
-    assembly: Assembly, project: Project, group: str, x: Span, z: Span, behind: tuple[Blank, ...], key: str
+    assembly: Assembly, project: Project, of: PartOf, x: Span, z: Span, behind: tuple[Blank, ...], key: str
 ) -> tuple[Blank, list[Hardware]]:
-    """The front of a drawer or pull-out, against the boards behind it, with its pull.
+    """The front of a drawer or pull-out `of` which it is part, against the boards behind it, with its pull.
 
     The grain of drawer fronts runs left to right, so that those of a bay agree; that of a pull-out runs up where
     it is taller than wide (common practice, no source).
@@ -68,21 +69,22 @@ def add_front(
     tall = "cleat" in {board.role for board in behind} and z[1] - z[0] > x[1] - x[0]
     sheet = sheet_of(project, project.fronts.sheet, "fronts.sheet")
     front = assembly.add(
-        f"{group} front",
+        f"{of.name} front",
         "front",
         sheet,
         FACING_TALL if tall else FACING,
         (x, front_depth(project), z),
-        group=group,
+        group=of.name,
         stage=FRONTS,
         edging=edging_of(project, "fronts"),
+        part_of=of,
         key=key,
     )
     for board in behind:
         assembly.join(front, board, "+y", BUTT)
     if project.pulls is None:
         return front, []
-    return front, [_pull(project.pulls, front, behind, group, project.step)]
+    return front, [_pull(project.pulls, front, behind, of.name, project.step)]
 
 
 def _pull(pulls: Pulls, front: Blank, behind: tuple[Blank, ...], group: str, step: int) -> Hardware:

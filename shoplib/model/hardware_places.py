@@ -62,7 +62,7 @@ def pull_holes(board: Board) -> dict[tuple[int, int], int]:
     """Where in the cabinet (across, up) a board is bored for a pull, and the diameter."""
     found = {}
     for hole in board.cuts:
-        if isinstance(hole, Hole) and hole.kind.startswith("pull"):
+        if isinstance(hole, Hole) and hole.kind == "pull":
             x, _, z = board.placement.to_world(Box(hole.centre, hole.centre)).low
             found[x, z] = hole.diameter
     return found

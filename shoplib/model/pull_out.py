@@ -11,6 +11,7 @@ from shoplib.model.drawer_box import box_depth, slide_row
 from shoplib.model.front_screws import cleat_screw_count
 from shoplib.model.fronts import add_front, front_depth, front_width
 from shoplib.model.gathered import Gathered
+from shoplib.model.part_of import PartOf
 from shoplib.model.project import ImpossibleProject, Project, PullOut
 from shoplib.model.rows import front_zone
 from shoplib.model.runners import screw_into
@@ -37,7 +38,8 @@ def add_pull_out(
     sheet = sheet_of(project, choice.sheet, f"{key}.sheet")
     if choice.peg_depth >= sheet.thickness:
         raise ImpossibleProject(f"{key}.peg_depth", "the peg holes would come through the panel; bore less deep")
-    group = f"{bay.name} pull-out"
+    pull_out = PartOf(bay.number, "pull-out")
+    group = pull_out.name
     left = choice.on == "left"
     front_y = front_depth(project)[1] if project.fronts.kind == "inset" else 0
     depth = depth_as_built(project, bay, back, gathered)
@@ -55,16 +57,17 @@ def add_pull_out(
     room = bay.right - bay.left - slide.side - sheet.thickness
     spans = (x, (front_y, front_y + length), z)
     axes = UPRIGHT_RIGHT if left else UPRIGHT_LEFT
-    panel = assembly.add(f"{group} panel", "panel", sheet, axes, spans, group=group, stage=BOXES, key=key)
+    panel = assembly.add(f"{group} panel", "panel", sheet, axes, spans, group=group, stage=BOXES, part_of=pull_out,
+                         key=key)
     gathered.travel.append(Travel(group, (0, -(length - slide.travel_lost), 0)))
     _check_room(project, choice, bay, panel, room, gathered)
     _slides(bay, panel, slide, left, group, shell, project, gathered)
     start = panel.low[1]
     if project.fronts.kind != "none":
-        cleat = _cleat(assembly, project, panel, choice.cleat_width, left, group, key, gathered)
+        cleat = _cleat(assembly, project, panel, choice.cleat_width, left, key, gathered)
         start += to_step(cleat.sheet.thickness, project.step, "up")  # pegs are marked from the edge in whole steps
         wide = front_width(project, built.at_front)
-        front, pulls = add_front(assembly, project, group, wide, front_zone(project, shell), (panel, cleat), key)
+        front, pulls = add_front(assembly, project, pull_out, wide, front_zone(project, shell), (panel, cleat), key)
         gathered.hardware.extend(pulls)
         gathered.fronts.append((built.at_front, front))
         unit = project.style.unit
@@ -116,7 +119,6 @@ def _cleat(
     panel: Blank,
     wide: int,
     left: bool,
-    group: str,
     key: str,
     gathered: Gathered,
 ) -> Blank:
@@ -128,8 +130,10 @@ def _cleat(
     face = panel.high[0] if left else panel.low[0]
     x = (face, face + wide) if left else (face - wide, face)
     y = (panel.low[1], panel.low[1] + panel.sheet.thickness)
+    group = panel.group
     cleat = assembly.add(
-        f"{group} cleat", "cleat", panel.sheet, FACING_TALL, (x, y, panel.span(2)), group=group, stage=BOXES, key=key
+        f"{group} cleat", "cleat", panel.sheet, FACING_TALL, (x, y, panel.span(2)), group=group, stage=BOXES,
+        part_of=panel.part_of, key=key,
     )
     assembly.join(cleat, panel, "-x" if left else "+x", BUTT)
     low, high = panel.span(2)

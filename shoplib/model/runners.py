@@ -8,6 +8,7 @@ from shoplib.model.board import BOXES
 from shoplib.model.box import Box
 from shoplib.model.carcass import BUTT, Opening
 from shoplib.model.drawer_box import BoxPlace
+from shoplib.model.part_of import PartOf
 from shoplib.model.project import ImpossibleProject
 from shoplib.model.screw_room import room_for_screw
 from shoplib.model.sheet import Sheet
@@ -60,7 +61,7 @@ def side_runners(
     box: dict[str, Blank],
     place: BoxPlace,
     slide: Slide,
-    group: str,
+    drawer: PartOf,
     key: str,
     step: int,
 ) -> None:
@@ -94,14 +95,15 @@ def side_runners(
             (place.x[1] - slide.groove_depth, place.x[1]),
         ),
     ):
-        runner = assembly.add(f"{group} {name}", "runner", stock, BOX_SIDE, (x, y, z), stage=BOXES, key=key)
+        runner = assembly.add(f"{drawer.name} {name}", "runner", stock, BOX_SIDE, (x, y, z), stage=BOXES,
+                              part_of=drawer, key=key)
         assembly.join(runner, upright, axis, BUTT)
         cut = Box((groove[0], place.y[0], low), (groove[1], place.y[1], low + tall))
         side.cuts.append(("groove", cut, runner.name))
 
 
 def runners_below(
-    assembly: Assembly, bay: Opening, place: BoxPlace, slide: Slide, rear: int, group: str, key: str
+    assembly: Assembly, bay: Opening, place: BoxPlace, slide: Slide, rear: int, drawer: PartOf, key: str
 ) -> None:
     """A runner under each side of the box and a kicker above it, which keeps it from tipping when out."""
     stock = runner_stock(slide, slide.height)
@@ -113,7 +115,8 @@ def runners_below(
         ("right", bay.right_upright, "+x", (bay.right - slide.strip_width, bay.right)),
     ):
         for role, z in (("runner", below), ("kicker", above)):
-            strip = assembly.add(f"{group} {name} {role}", role, stock, FLAT_STRIP, (x, y, z), stage=BOXES, key=key)
+            strip = assembly.add(f"{drawer.name} {name} {role}", role, stock, FLAT_STRIP, (x, y, z), stage=BOXES,
+                                 part_of=drawer, key=key)
             assembly.join(strip, upright, axis, BUTT)
 
 

@@ -5,6 +5,7 @@ from shoplib.model.assembly import Assembly
 from shoplib.model.blank import LEVEL, Blank
 from shoplib.model.board import Hole
 from shoplib.model.carcass import Opening, edging_of
+from shoplib.model.part_of import PartOf
 from shoplib.model.project import ImpossibleProject, JointChoice, Project
 from shoplib.model.rear import Rear
 from shoplib.model.sheet import Sheet
@@ -51,7 +52,7 @@ def shelves(assembly: Assembly, project: Project, shell: Shell, bay: Opening, be
         if rear > back:
             raise ImpossibleProject(f"{key}.depths", "the shelf would stand through the back; make it less deep")
         fixed_shelf(
-            assembly, project, bay, f"{bay.name} shelf {index + 1}", low, (setback, rear), project.carcass.shelf
+            assembly, project, bay, PartOf(bay.number, "shelf", index + 1), low, (setback, rear), project.carcass.shelf
         )
     _loose(assembly, project, shell, bay, behind, key)
 
@@ -69,7 +70,7 @@ def fixed_shelf(
     assembly: Assembly,
     project: Project,
     bay: Opening,
-    name: str,
+    shelf: PartOf,
     low: int,
     y: tuple[int, int],
     joint: JointChoice,
@@ -78,7 +79,8 @@ def fixed_shelf(
     sheet = sheet_of(project, "", "carcass.sheet")
     spans = ((bay.left, bay.right), y, (low, low + sheet.thickness))
     board = assembly.add(
-        name, "fixed shelf", sheet, LEVEL, spans, edging=edging_of(project, "shelves"), key=f"bays[{bay.number}]"
+        shelf.name, "fixed shelf", sheet, LEVEL, spans, edging=edging_of(project, "shelves"), part_of=shelf,
+        key=f"bays[{bay.number}]",
     )
     assembly.join(board, bay.left_upright, "-x", joint, key="carcass.shelf")
     assembly.join(board, bay.right_upright, "+x", joint, key="carcass.shelf")
@@ -103,17 +105,18 @@ def _loose(assembly: Assembly, project: Project, shell: Shell, bay: Opening, beh
     lows = even_heights(shell.floor, shell.ceiling, sheet.thickness, choice.loose, project.step, f"{key}.loose")
     for index, low in enumerate(lows):
         x, y = (bay.left + gap, bay.right - gap), (choice.loose_setback, rear)
-        name = f"{bay.name} loose shelf {index + 1}"
+        shelf = PartOf(bay.number, "loose shelf", index + 1)
         assembly.add(
-            name,
+            shelf.name,
             "loose shelf",
             sheet,
             LEVEL,
             (x, y, (low, low + sheet.thickness)),
             edging=edging_of(project, "shelves"),
+            part_of=shelf,
             key=key,
         )
-        _pin_holes(assembly, bay, choice.pin_diameter, choice.pin_depth, low, y, sheet, name, key)
+        _pin_holes(assembly, bay, choice.pin_diameter, choice.pin_depth, low, y, sheet, shelf.name, key)
 
 
 def _pin_holes(

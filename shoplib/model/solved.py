@@ -7,6 +7,7 @@ from typing import Literal
 from shoplib.measure import INCH_STYLE, Style
 from shoplib.model.board import CASE, Board
 from shoplib.model.box import Box, Point
+from shoplib.model.part_of import PartOf
 from shoplib.model.project import Project
 from shoplib.model.sheet import Sheet
 from shoplib.tables.slides import Slide, slides
@@ -180,3 +181,11 @@ class Cabinet:
         for board in self.boards:
             found.setdefault(board.group, []).append(board)
         return {group: tuple(boards) for group, boards in found.items()}
+
+    def part_of(self, group: str) -> PartOf | None:
+        """Which drawer or pull-out a group is; None for the case, and where there is no such group.
+
+        >>> Cabinet("no boards", (), {}).part_of("bay 1 drawer 1")
+        """
+        boards = self.groups.get(group)
+        return boards[0].part_of if boards else None

@@ -82,7 +82,7 @@ def _other_slides(project: Project, planned: Cabinet, built: Cabinet) -> list[Fi
     for piece in built.hardware:
         new, old = piece.box.size[1], before.get(piece.group)
         if piece.what == "slide" and new != old and new in built.slides[piece.row].lengths:
-            told[" ".join(piece.group.split()[:2]), old, new] = None
+            told[built.part_of(piece.group).bay_name, old, new] = None
     style = project.style
     return [
         Finding(
@@ -113,14 +113,12 @@ def _because(project: Project, before: Board, after: Board) -> str:
     if after.name in measured.parts:
         return "because it was measured so"
     changed = [old != new for old, new in zip(before.box.size, after.box.size, strict=True)]
-    row = after.group if after.group in measured.openings else after.group.rpartition(".")[0]
-    opening = next((name for name in (row, after.name) if name in measured.openings), None)
-    bay = " ".join(after.name.split()[:2])  # a runner is of the case by its group
-    causes = []
-    if changed[0] and opening:
-        causes.append(f"the opening of {opening} measures {_governing(measured.openings[opening], after, style)}")
-    if changed[1] and bay in measured.depths:
-        causes.append(f"the depth of {bay} measures {write_brief(measured.depths[bay], style)}")
+    part, causes = after.part_of, []
+    if changed[0] and part and part.opening in measured.openings:
+        read = measured.openings[part.opening]
+        causes.append(f"the opening of {part.opening} measures {_governing(read, after, style)}")
+    if changed[1] and part and part.bay_name in measured.depths:
+        causes.append(f"the depth of {part.bay_name} measures {write_brief(measured.depths[part.bay_name], style)}")
     if sum(changed) > len(causes) and measured.parts:
         own = [name for name in measured.parts if name.startswith(f"{after.group} ")]
         causes.append(f"of the measured size of {', '.join(own or measured.parts)}")

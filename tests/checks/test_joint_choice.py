@@ -13,7 +13,7 @@ from shoplib.live.carcass_project import BACKS, HOLDS, case_project, starting_ca
 from shoplib.measure import INCH, MM
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Gap
-from tests.checks.cabinets import cabinet, tool_case
+from tests.checks.cabinets import board, cabinet, tool_case
 
 PROJECTS = Path(__file__).parents[2] / "data" / "projects"
 STAND = read_project(PROJECTS / "rolling_stand.toml")
@@ -69,7 +69,9 @@ def test_a_rabbet_and_a_butt_need_no_clearance():
 
 @pytest.mark.parametrize(("size", "told"), [(0, True), (INCH // 64, True), (INCH // 32, False), (3 * MM, False)])
 def test_a_gap_that_is_all_but_closed(size, told):
-    found = find_tight_gaps(cabinet([], gaps=(Gap(("left side", "bay 1 drawer 1 front"), "x", size),)))
+    side = board("left side", (0, 0, 0), (18, 300, 400), "x", role="side")
+    front = board("bay 1 drawer 1 front", (18, 0, 0), (300, 18, 400), "y", group="bay 1 drawer 1", role="front")
+    found = find_tight_gaps(cabinet([side, front], gaps=(Gap((side.name, front.name), "x", size),)))
     assert [(f.level, f.amount) for f in found] == ([("warn", size)] if told else [])
     assert all("between left side and bay 1 drawer 1 front: they will rub. Plane the fronts" in f.text for f in found)
 

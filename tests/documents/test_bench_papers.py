@@ -101,6 +101,15 @@ def test_each_board_that_waits_says_what_to_measure_first_and_no_other_does(cabi
     assert others == []
 
 
+def test_boxes_side_by_side_wait_for_the_opening_that_they_share():
+    plan = read_project(next(p for p in PROJECTS if p.stem == "small_parts_wall_case"))
+    bays = tuple(replace(bay, drawers=replace(bay.drawers, across=2)) for bay in plan.bays)
+    case = solve(replace(plan, bays=bays))
+    beside = [kind for kind in kinds(case) if kind.first.part_of and kind.first.part_of.place]
+    assert beside
+    assert all(any("the opening of" in line for line in before_cutting(kind, case)) for kind in beside)
+
+
 def test_a_bay_is_not_taken_for_another_whose_number_begins_alike():
     case = solve(read_project(next(p for p in PROJECTS if p.stem == "under_bench_case")))
     far = replace(case, waiting=(Awaited(2, "depth", "bay 11", "from its front edge to what stands behind the boxes"),))

@@ -12,7 +12,9 @@ from shoplib.documents.to_measure import to_measure_text
 from shoplib.lists.writing import Writing
 from shoplib.measure import narrowest
 from shoplib.model.box import Point, around
+from shoplib.model.part_of import bay_name
 from shoplib.model.solved import Cabinet
+from shoplib.model.uprights import bays
 from shoplib.printed.plan.whole_pages import exploded_picture
 from shoplib.printed.told.readings import NEW_PAGES, OLD_PAGES, WHAT_IT_LEFT
 from shoplib.printed.typeset.blocks import Beside, Block, Bullets, Contents, Heading, Table, Words
@@ -92,11 +94,10 @@ def key_sizes(cabinet: Cabinet) -> Iterator[tuple[str, str, str, str]]:
         free = (space.clearance_width, space.clearance_depth, space.clearance_height)
         if any(free):
             yield "of it to stay free", *(write(ticks) if ticks else "" for ticks in free)
-    bays: dict[int, list[str]] = {}
-    for what, ticks in cabinet.sums[0].terms if cabinet.sums else ():
-        if what.startswith("bay "):
-            bays.setdefault(ticks, []).append(what)
-    yield from ((f"{and_list(in_short(names))}, inside", write(ticks), "", "") for ticks, names in bays.items())
+    alike: dict[int, list[str]] = {}
+    for number, (left, right) in enumerate(bays(cabinet), 1):
+        alike.setdefault(right - left, []).append(bay_name(number))
+    yield from ((f"{and_list(in_short(names))}, inside", write(ticks), "", "") for ticks, names in alike.items())
     boxes: dict[Point, list[str]] = {}
     for group, boards in cabinet.groups.items():
         if walls := [board.box for board in boards if board.role in _WALLS]:

@@ -1,9 +1,10 @@
 """Fronts on paper: seen from the front with their gaps, the gaps in a table, the chains that close, spacers."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 from shoplib.building.front_chains import chains_across, chains_upward
-from shoplib.building.gaps import open_gaps
+from shoplib.building.gaps import fronted, open_gaps
 from shoplib.building.spacers import gap_spacers
 from shoplib.documents.before_cutting import measure_first
 from shoplib.documents.cut_list_file import sum_text
@@ -14,8 +15,8 @@ from shoplib.draw.chains import unit_note
 from shoplib.draw.elevation import front_elevation
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
-from shoplib.model.board import FRONTS
-from shoplib.model.solved import Cabinet, Finding, Gap
+from shoplib.model.board import FRONTS, Board
+from shoplib.model.solved import Cabinet, ClosingSum, Finding, Gap
 from shoplib.printed.plan.cut_list_pages import rests_left_out
 from shoplib.printed.plan.hardware_pages import in_blocks
 from shoplib.printed.told.framed_findings import found_on
@@ -43,7 +44,7 @@ def front_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> 
         return []
     page, room = Writing(cabinet.style), paper.room()
     scene = front_elevation(cabinet, cabinet.style)
-    waits = [line for line in measure_first(cabinet) if line.startswith(f"Stage {FRONTS}:")]
+    waits = measure_first(cabinet, (FRONTS,))
     return [
         Together((
             Heading(HEADING),
@@ -77,55 +78,52 @@ def _gaps(cabinet: Cabinet, page: Writing) -> Section:
     """Equal gaps between the same things in one row, with how many there are."""
     rows: dict[tuple, list[Gap]] = {}
     for gap in open_gaps(cabinet):
-        rows.setdefault(_alike(gap), []).append(gap)
+        rows.setdefault(_alike(gap, cabinet), []).append(gap)
     told = tuple(
-        (_between(gaps), {"x": "side by side", "z": "one above the other"}[gaps[0].along],
+        (_between(gaps, cabinet), {"x": "side by side", "z": "one above the other"}[gaps[0].along],
          page.length(gaps[0].size), str(len(gaps)))
         for gaps in rows.values()
     )
     return Section("Gaps", (), ("between", "which lie", "size", "how many"), told)
 
 
-def _alike(gap: Gap) -> tuple:
+def _alike(gap: Gap, cabinet: Cabinet) -> tuple:
     """What gaps have in common that are told together: fronts of the same rows, of the same bays, or one board of the
     case.
     """
-    ends = [_place(name) for name in gap.between]
-    if any(bay == "" for bay, _ in ends):
-        case = [name if bay == "" else "" for name, (bay, _) in zip(gap.between, ends, strict=True)]
-        return gap.along, gap.size, "case", *case
-    (bay, what), (other_bay, other) = ends
-    if bay == other_bay:
-        return gap.along, gap.size, "bay", what, other
-    return gap.along, gap.size, "bays", bay, other_bay, what == other
+    ends = _ends(gap, cabinet)
+    if not all(board.role == "front" for board in ends):
+        return gap.along, gap.size, "case", *("" if board.role == "front" else board.name for board in ends)
+    one, other = (board.part_of for board in ends)
+    if one.bay == other.bay:
+        return gap.along, gap.size, "bay", one.in_bay, other.in_bay
+    return gap.along, gap.size, "bays", one.bay, other.bay, one.in_bay == other.in_bay
 
 
-def _place(name: str) -> tuple[str, str]:
-    """Bay and drawer of a front; two empty texts for a board of the case."""
-    if not name.endswith(" front"):
-        return "", ""
-    _, bay, what = name.removesuffix(" front").split(" ", 2)
-    return bay, what
+def _ends(gap: Gap, cabinet: Cabinet) -> tuple[Board, Board]:
+    """The two boards that it lies between."""
+    one, other = gap.between
+    return cabinet.by_name[one], cabinet.by_name[other]
 
 
-def _between(gaps: list[Gap]) -> str:
+def _between(gaps: list[Gap], cabinet: Cabinet) -> str:
     """What equal gaps lie between."""
-    ends = [[_place(name) for name in gap.between] for gap in gaps]
-    first, second = gaps[0].between
-    sides = [and_list(in_short(dict.fromkeys(gap.between[k].removesuffix(" front") for gap in gaps))) for k in (0, 1)]
-    if all(bay for bay, _ in ends[0]) and ends[0][0][0] == ends[0][1][0]:
-        bays = and_list(list(dict.fromkeys(bay for (bay, _), _ in ends)))
-        what, other = ends[0][0][1], ends[0][1][1]
-        return f"{what} front and {other} front, in {'bays' if len(gaps) > 1 else 'bay'} {bays}"
-    case = [not name.endswith(" front") for name in (first, second)]
-    return " | ".join(side if is_case else f"front of {side}" for side, is_case in zip(sides, case, strict=True))
+    ends = [_ends(gap, cabinet) for gap in gaps]
+    if all(board.role == "front" for board in ends[0]):
+        one, other = (board.part_of for board in ends[0])
+        if one.bay == other.bay:
+            bays = and_list(list(dict.fromkeys(str(board.part_of.bay) for board, _ in ends)))
+            return f"{one.in_bay} front and {other.in_bay} front, in {'bays' if len(gaps) > 1 else 'bay'} {bays}"
+    sides = [and_list(in_short(dict.fromkeys(fronted(pair[k]) for pair in ends))) for k in (0, 1)]
+    return " | ".join(f"front of {side}" if board.role == "front" else side
+                      for side, board in zip(sides, ends[0], strict=True))
 
 
 def _sums(cabinet: Cabinet) -> list[str]:
     """Upward in each bay, then across; bays whose sums are alike are told once."""
     told: dict[str, list[int]] = {}
     for bay, chain in chains_upward(cabinet):
-        told.setdefault(sum_text(chain, cabinet, exact=False).replace(f"bay {bay} ", ""), []).append(bay)
+        told.setdefault(sum_text(_in_bay(chain, cabinet), cabinet, exact=False), []).append(bay)
     lines = [f"{'Bays' if len(bays) > 1 else 'Bay'} {and_list([str(bay) for bay in bays])}, upward: {text}"
              for text, bays in told.items()]
     return lines + [f"{where[0].upper()}{where[1:]}, across: {sum_text(chain, cabinet, exact=False)}"
@@ -138,6 +136,13 @@ def _order(cabinet: Cabinet) -> str:
     by = f"with spacers {spacers}" if spacers else "by the marks of the story stick"
     return (f"Level and square the case first. Then set the fronts from the bottom up, {by}, and screw each on from "
             "inside the box (common practice, no source).")
+
+
+def _in_bay(chain: ClosingSum, cabinet: Cabinet) -> ClosingSum:
+    """The same, its boards named as they are within their bay."""
+    names = {board.name: board.name.removeprefix(f"{board.part_of.bay_name} ") for board in cabinet.boards
+             if board.part_of}
+    return replace(chain, terms=tuple((names.get(what, what), ticks) for what, ticks in chain.terms))
 
 
 def _reveal(cabinet: Cabinet, page: Writing) -> tuple[str, ...]:
