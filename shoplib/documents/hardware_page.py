@@ -150,7 +150,7 @@ def pegs_section(cabinet: Cabinet, page: Writing) -> Section:
     """Peg holes of every panel: columns from its front edge, rows from its lower edge."""
     rows = []
     for board in cabinet.boards:
-        holes = [cut for cut in board.cuts if isinstance(cut, Hole) and cut.kind.startswith("peg")]
+        holes = [cut for cut in board.cuts if isinstance(cut, Hole) and cut.kind == "peg"]
         if not holes:
             continue
         low = board.box.low

@@ -79,13 +79,13 @@ def findings_text(findings: Iterable[Finding], width: int = 79, most: int | None
     findings = tuple(findings)
     changed = [f for f in findings if f.level == "note" and f.check == "as measured"]
     others = [f for f in findings if f not in changed]
-    groups = [(word, _told(others, level)) for level, word in LEVELS.items()]
-    groups.insert(-1, ("Note: changed because of what you measured", _told(changed, "note")))
+    groups = [(level, word, _told(others, level)) for level, word in LEVELS.items()]
+    groups.insert(-1, ("note", "Note: changed because of what you measured", _told(changed, "note")))
     lines = []
-    for word, told in groups:
+    for level, word, told in groups:
         if not told:
             continue
-        shown = told[:most] if word.startswith(LEVELS["note"]) else told
+        shown = told[:most] if level == "note" else told
         lines.append(f"{word} ({len(told)})")
         lines += [line for text in shown for line in _wrapped(text, "  - ", width)]
         if len(shown) < len(told):

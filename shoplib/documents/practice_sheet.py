@@ -161,17 +161,18 @@ def _thickness(sheet: Sheet, style: Style) -> str:
 def _readings(stock: Stock) -> list[str]:
     """What was measured, or that nothing was; and that the readings are not of one sheet where they are unlike."""
     style = stock.style
-    told = []
-    for what, sheet in (("enters", stock.enters), ("is cut to receive it", stock.receives)):
-        if sheet.readings:
-            each = ", ".join(write_brief(one, style, decimal=True) for one in sheet.readings)
-            told.append(f"Board that {what}: read {each}; mean {_thickness(sheet, style)}, thickest "
-                        f"{write_brief(sheet.thickest, style, decimal=True)}.")
-        else:
-            told.append(f"Board that {what}: {_thickness(sheet, style)} thick, as given.")
-    if told[0].partition(":")[2] == told[1].partition(":")[2]:
-        told = [f"Both boards:{told[0].partition(':')[2]}"]
+    enters, receives = (_read(sheet, style) for sheet in (stock.enters, stock.receives))
+    told = [f"Both boards: {enters}"] if enters == receives else [
+        f"Board that enters: {enters}", f"Board that is cut to receive it: {receives}"]
     return [*told, *_unlike(stock.enters, style)]
+
+
+def _read(sheet: Sheet, style: Style) -> str:
+    if not sheet.readings:
+        return f"{_thickness(sheet, style)} thick, as given."
+    each = ", ".join(write_brief(one, style, decimal=True) for one in sheet.readings)
+    return (f"read {each}; mean {_thickness(sheet, style)}, thickest "
+            f"{write_brief(sheet.thickest, style, decimal=True)}.")
 
 
 def _unlike(sheet: Sheet, style: Style) -> list[str]:

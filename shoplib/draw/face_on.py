@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from shoplib.draw.scene import Point
-from shoplib.lists.sides import EDGES, looks, outline_of, side_name
+from shoplib.lists.sides import EDGES, in_or_out, looks, outline_of, side_name
 from shoplib.model.board import Board
 from shoplib.model.box import Box
 from shoplib.model.box import Point as Place
@@ -79,4 +79,12 @@ class FaceOn:
 
     def called(self, cabinet: Cabinet) -> str:
         """What the face itself is called: its inside face, its left face."""
-        return side_name(self.board, 2, 1 if self.upper else -1, outline_of(self.board, cabinet))
+        return side_name(self.board, 2, self._side, outline_of(self.board, cabinet))
+
+    def in_or_out(self, cabinet: Cabinet) -> str:
+        """Whether it is called an "inside" or an "outside" face, which says nothing of where it looks; else ""."""
+        return in_or_out(self.board, self._side, outline_of(self.board, cabinet))
+
+    @property
+    def _side(self) -> int:
+        return 1 if self.upper else -1

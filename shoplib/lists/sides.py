@@ -45,14 +45,24 @@ def side_name(board: Board, own: int, side: int, outline: Box | None = None) -> 
     >>> side_name(side, 2, -1, Box((0, 0, 0), (80, 50, 90)))
     'inside face'
     """
-    axis, sign = directions(board.placement.axes)[own]
-    look = side * sign
-    if own == 2 and outline is not None:
-        on_low = board.box.low[axis] == outline.low[axis]
-        on_high = board.box.high[axis] == outline.high[axis]
-        if on_low != on_high:
-            return "outside face" if (look < 0) == on_low else "inside face"
-    return f"{looks(board, own, side)} {_NOUNS[own]}"
+    turned = in_or_out(board, side, outline) if own == 2 and outline is not None else ""
+    return f"{turned or looks(board, own, side)} {_NOUNS[own]}"
+
+
+def in_or_out(board: Board, side: int, outline: Box) -> str:
+    """Whether a face of a board that stands on the outline is its "inside" or its "outside" one; "" for other boards.
+
+    >>> from shoplib.model.placement import Placement
+    >>> side = Board("left side", "case", 1, "s", 90, 50, 2, Placement((2, 0, 0), ("+z", "+y", "-x")))
+    >>> [in_or_out(side, way, Box((0, 0, 0), (wide, 50, 90))) for way, wide in ((-1, 80), (1, 80), (1, 2))]
+    ['inside', 'outside', '']
+    """
+    axis, sign = directions(board.placement.axes)[2]
+    on_low = board.box.low[axis] == outline.low[axis]
+    on_high = board.box.high[axis] == outline.high[axis]
+    if on_low == on_high:
+        return ""
+    return "outside" if (side * sign < 0) == on_low else "inside"
 
 
 def outline_of(board: Board, cabinet: Cabinet) -> Box:

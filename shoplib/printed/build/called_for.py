@@ -1,21 +1,30 @@
 """Which template or stick serves a step of the build order."""
 
+from collections.abc import Iterable
+
 from shoplib.model.solved import Cabinet
 from shoplib.printed.true_scale.sticks import crossed
 from shoplib.printed.true_scale.template_pages import templates
 from shoplib.words.naming import and_list, in_short
 
 
-def template_called(what: str, cabinet: Cabinet) -> str:
-    """The templates for this by their numbers in templates.pdf, such as "templates 1 and 2"; "" where there is none.
+def template_numbers(what: str, cabinet: Cabinet) -> tuple[int, ...]:
+    """The numbers of the templates for this in templates.pdf; none where there is none.
 
     >>> from shoplib.documents.examples import cabinet_from
-    >>> cabinet = cabinet_from("under_bench_case")
-    >>> template_called("holes for pegs", cabinet)
-    'template 2'
+    >>> template_numbers("holes for pegs", cabinet_from("under_bench_case"))
+    (2,)
     """
-    numbers = [f"template {n}" for n, one in enumerate(templates(cabinet), 1) if one.what == what]
-    return and_list(in_short(numbers))
+    return tuple(number for number, one in enumerate(templates(cabinet), 1) if one.what == what)
+
+
+def templates_called(numbers: Iterable[int]) -> str:
+    """Templates by their numbers.
+
+    >>> templates_called((1, 2))
+    'templates 1 and 2'
+    """
+    return and_list(in_short(f"template {number}" for number in numbers))
 
 
 def across_words(cabinet: Cabinet) -> list[str]:

@@ -11,7 +11,7 @@ from shoplib.lists.dado_stops import channels, stopped_at
 from shoplib.lists.writing import Writing
 from shoplib.model.board import CASE, Board, BoxCut
 from shoplib.model.solved import Cabinet
-from shoplib.printed.build.called_for import across_words, template_called
+from shoplib.printed.build.called_for import across_words, template_numbers, templates_called
 from shoplib.printed.build.words import SAW_AGAIN
 from shoplib.printed.told.on_end import on_end_caution, on_end_ways
 from shoplib.printed.told.solid_wood import before_the_saw, planer_caution, solid_sheets, to_size
@@ -120,9 +120,9 @@ def _careful(slots: bool, stopped: tuple[Words, ...] = ()) -> Framed:
 def _before_joints(boards: Iterable[Board], cabinet: Cabinet) -> list[str]:
     """Holes for pins, which no drill reaches later, and the edging, from which every joint is measured."""
     edged = [board for board in boards if board.edging]
-    called = template_called(PINS, cabinet)
+    pins = template_numbers(PINS, cabinet)
     return [
-        *([f"Bore the holes for shelf pins from {called}, before the case is glued."] if called else []),
+        *([f"Bore the holes for shelf pins from {templates_called(pins)}, before the case is glued."] if pins else []),
         *([f"Glue the edging on {boards_in_short(edged)} now, before the joints: every joint is measured from the "
            "finished edge. Trim it flush."] if edged else []),
     ]
@@ -197,16 +197,14 @@ def _settings(boards: Iterable[Board], cabinet: Cabinet) -> Table:
     Those that stop short of a side are told apart from those that run through.
     """
     write = Writing(cabinet.style)
-    found: dict[tuple[str, int, int], list[Board]] = {}
+    found: dict[tuple[str, str, int, int], list[Board]] = {}
     for board, cut in channels(boards):
         u, v, w = cut.box.size
-        stop = stopped_at(board, cut, write)
-        kind = f"{cut.kind}, {stop}" if stop else cut.kind
-        found.setdefault((kind, min(u, v), w), []).append(board)
+        found.setdefault((cut.kind, stopped_at(board, cut, write), min(u, v), w), []).append(board)
     rows = sorted(found.items(), key=lambda item: -len(item[1]))
     return Table(
         ("cut", "wide", "deep", "cuts", "boards"),
-        tuple((kind, write.measured(wide), write.setting(deep), str(len(of)), boards_in_short(of))
-              for (kind, wide, deep), of in rows),
-        (0, 4) if any("stopped" in kind for kind, _, _ in found) else (4,),
+        tuple((f"{kind}, {stop}" if stop else kind, write.measured(wide), write.setting(deep), str(len(of)),
+               boards_in_short(of)) for (kind, stop, wide, deep), of in rows),
+        (0, 4) if any(stop for _, stop, _, _ in found) else (4,),
     )

@@ -10,7 +10,7 @@ from shoplib.documents.slides_section import stop_words
 from shoplib.lists.writing import Writing
 from shoplib.model.board import BOXES
 from shoplib.model.solved import Cabinet
-from shoplib.printed.build.called_for import template_called
+from shoplib.printed.build.called_for import template_numbers, templates_called
 from shoplib.printed.build.words import (
     SAW_AGAIN,
     names_in_short,
@@ -117,17 +117,16 @@ _CUT_SPACERS = (
 
 def _laid(by_spacers: bool, cabinet: Cabinet) -> list[str]:
     """Each at its place and held, not yet screwed: the paper marks the upright while nothing is in its way."""
-    called, flat = template_called(SLIDES, cabinet), lies_on_bottom(cabinet)
-    held = f"{'its front end on the mark' if called else 'set back as the hardware page says'}, and hold it there."
-    what = " or ".join(dict.fromkeys(item.what.removeprefix("wood ") if not item.bought else "slide"
-                                     for item in riding(cabinet)))
+    papers, flat = template_numbers(SLIDES, cabinet), lies_on_bottom(cabinet)
+    held = f"{'its front end on the mark' if papers else 'set back as the hardware page says'}, and hold it there."
+    what = " or ".join(dict.fromkeys(item.part for item in riding(cabinet)))
     lines = []
     if by_spacers:
         lines.append(f"Work from the top down, so that a spacer never stands on a {what}. Stand the spacer on the "
                      "bottom of the case.")
-    if called:
+    if papers:
         on = " or ".join([*(["the spacer"] if by_spacers else []), *(["the bottom itself"] if flat else [])])
-        lines.append(f"Lay {_the_paper(called)} with its lower heavy line on {on} and the upright one on the front "
+        lines.append(f"Lay {_the_paper(papers)} with its lower heavy line on {on} and the upright one on the front "
                      "edge, mark from it as it says, and take it away. The front end is now set back as the hardware "
                      "page says; where it is not, measure.")
     if by_spacers:
@@ -137,8 +136,9 @@ def _laid(by_spacers: bool, cabinet: Cabinet) -> list[str]:
     return lines
 
 
-def _the_paper(called: str) -> str:
-    return called if called.startswith("template ") else f"the one of {called} that names it"
+def _the_paper(numbers: tuple[int, ...]) -> str:
+    called = templates_called(numbers)
+    return called if len(numbers) == 1 else f"the one of {called} that names it"
 
 
 def _driven(wood: bool, cabinet: Cabinet) -> list[str]:

@@ -9,7 +9,7 @@ from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
 from shoplib.model.hardware_places import pull_holes
 from shoplib.model.solved import Cabinet, Hardware
-from shoplib.printed.build.called_for import template_called
+from shoplib.printed.build.called_for import template_numbers, templates_called
 from shoplib.printed.build.words import SAW_AGAIN, names_in_short
 from shoplib.printed.told.front_spacers import spacers_set
 from shoplib.printed.told.solid_wood import to_size
@@ -151,8 +151,8 @@ def pulls(cabinet: Cabinet) -> list[Block]:
     on_box = any(board.role == "front" for board in bored)
     both = on_box and any(board.role != "front" for board in bored)
     through = "through the front, and the box front where one is behind it" if both else "right through"
-    called = template_called(PULLS, cabinet)
-    each = f"each of {called}" if called.startswith("templates") else called
+    numbers = template_numbers(PULLS, cabinet)
+    each = f"{'each of ' if len(numbers) > 1 else ''}{templates_called(numbers)}"
     lines = [
         f"Lay {each} on the boards that it names, its heavy lines on the edges or lines that it names, and prick the "
         "holes. Measure one against the hardware page before you drill any.",

@@ -6,7 +6,7 @@ from shoplib.lists.alike_cuts import SCREW_HOLE, AlikeCuts, alike_cuts
 from shoplib.lists.writing import Writing
 from shoplib.model.hardware_places import pegs_by_size
 from shoplib.model.solved import Cabinet
-from shoplib.printed.build.called_for import template_called
+from shoplib.printed.build.called_for import template_numbers, templates_called
 from shoplib.printed.build.cutting import alike_table
 from shoplib.printed.build.words import SAW_AGAIN, names_in_short, screws_told
 from shoplib.printed.true_scale.template import PEGS
@@ -43,7 +43,8 @@ def _of(role: str, names: tuple[str, ...], cabinet: Cabinet) -> list[str]:
 def _bored(names: tuple[str, ...], cabinet: Cabinet) -> list[str]:
     if not pegs_by_size(cabinet, names):
         return []
-    return [f"Bore its peg holes from {template_called(PEGS, cabinet)}; the hardware page has their sizes too."]
+    called = templates_called(template_numbers(PEGS, cabinet))
+    return [f"Bore its peg holes from {called}; the hardware page has their sizes too."]
 
 
 def _finished(names: tuple[str, ...], cabinet: Cabinet) -> list[str]:

@@ -44,7 +44,7 @@ def _label(board: Board, number: int, kind: Kind, cabinet: Cabinet, mark: str) -
     face = FaceOn(board, looking)
     called = face.called(cabinet)
     edges = (face.edge("left" if face.datum_left else "right"), face.edge("below"))
-    told = called if called.startswith(looking) else f"{called}, {_LOOKS[looking]}"
+    told = f"{called}, {_LOOKS[looking]}" if face.in_or_out(cabinet) else called
     lines = (
         f"Goes to: {board.group}",
         f"Stage {board.stage}, cut list no. {number}, from {board.sheet}",

@@ -18,8 +18,16 @@ from shoplib.printed.true_scale.seams import seams_drawn
 from shoplib.printed.typeset.blocks import Block, NewPage, WholePage
 
 _GUTTER = round(GUTTER * MM)
-_CROWDED = 'fill="#ffffff"'
-"""White behind words that found no place clear of all lines."""
+
+@dataclass(frozen=True, slots=True)
+class _Page:
+    """One page with its alternative text; `crowded` counts the lines of words that found no place clear of all lines,
+    and stand on white.
+    """
+
+    svg: str
+    alt: str
+    crowded: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,11 +47,13 @@ class _Sheet:
     def parted(self) -> Parting:
         return parted(self.drawing, (self.room[0] - _GUTTER, self.upper - _GUTTER))
 
-    def svg(self, tile: Tile) -> tuple[str, str]:
-        """One page, and its alternative text."""
+    def page(self, tile: Tile) -> _Page:
+        """One page as it is drawn."""
         several = tile.parting.count > 1
         alt = f"{self.head.title}, in true scale{f', page {tile.name}' if several else ''}. {self.head.alt}"
-        return true_svg(self.room, self._layers(tile), self.head.title, alt), alt
+        layers = self._layers(tile)
+        crowded = sum(isinstance(item, TextLine) and item.plate for layer in layers for item in layer.items)
+        return _Page(true_svg(self.room, layers, self.head.title, alt), alt, crowded)
 
     def _layers(self, tile: Tile) -> list[Layer]:
         """From the lower left corner of the paper: what the tile shows, its seams, head and bars."""
@@ -78,10 +88,11 @@ def tiled(
         sheet = _Sheet(drawing, head, style, (wide, high))
         found.append((sheet.parted(), lying, sheet))
     least = min(parting.count for parting, _, _ in found)
-    pages = [(lying, [sheet.svg(tile) for tile in parting.tiles()])
+    pages = [(lying, [sheet.page(tile) for tile in parting.tiles()])
              for parting, lying, sheet in found if parting.count == least]
-    lying, drawn = min(pages, key=lambda one: (sum(svg.count(_CROWDED) for svg, _ in one[1]), one[0]))
-    return [block for svg, alt in drawn for block in (NewPage(lying), WholePage(svg, alt, *paper.room(lying)))]
+    lying, drawn = min(pages, key=lambda one: (sum(page.crowded for page in one[1]), one[0]))
+    return [block for page in drawn
+            for block in (NewPage(lying), WholePage(page.svg, page.alt, *paper.room(lying)))]
 
 
 def alone(drawing: TrueDrawing, head: Head, style: Style) -> str:
@@ -96,7 +107,7 @@ def alone(drawing: TrueDrawing, head: Head, style: Style) -> str:
     room_wide = max(wide + _GUTTER, 180 * MM)
     room = (room_wide, max(tall + _GUTTER, _GUTTER + BAR + BESIDE_BAR) + head.height(room_wide))
     [tile] = Parting(drawing.bounds).tiles()
-    return _Sheet(drawing, head, style, room).svg(tile)[0]
+    return _Sheet(drawing, head, style, room).page(tile).svg
 
 
 def _in_its_place(item: Item, core: Rect, bounds: Rect) -> Item | None:
