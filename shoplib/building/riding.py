@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from shoplib.building.datum import datum
 from shoplib.model.box import Box
-from shoplib.model.solved import Cabinet
+from shoplib.model.solved import Cabinet, SlideHeight
 
 _NOT_BOUGHT = ("runner", "kicker")
 """Boards that a drawer runs on."""
@@ -45,7 +45,7 @@ def _of_wood(cabinet: Cabinet) -> list[Riding]:
     ]
 
 
-def heights(cabinet: Cabinet) -> tuple[tuple[str, int], ...]:
+def heights(cabinet: Cabinet) -> tuple[SlideHeight, ...]:
     """What each spacer is for, and its height: of the slides as the plan has them, then of what is made of wood.
 
     A drawer's left and right runner lie at one height and are told once; one of 0 lies on the bottom itself.
@@ -54,11 +54,8 @@ def heights(cabinet: Cabinet) -> tuple[tuple[str, int], ...]:
     ()
     """
     floor = datum(cabinet).height
-    wood = {
-        f"{item.group}: under the {item.what}, above the bottom": item.box.low[2] - floor
-        for item in _of_wood(cabinet)
-    }
-    return (*cabinet.spacers, *wood.items())
+    wood = {(item.group, item.what): item.box.low[2] - floor for item in _of_wood(cabinet)}
+    return (*cabinet.spacers, *(SlideHeight(group, what, height) for (group, what), height in wood.items()))
 
 
 def lies_on_bottom(cabinet: Cabinet) -> bool:

@@ -30,11 +30,9 @@ def slide_spacers(cabinet: Cabinet) -> tuple[Spacer, ...]:
     ()
     """
     purposes: dict[int, dict[str, list[str]]] = {}
-    for text, ticks in heights(cabinet):
-        if ticks <= 0:  # it lies on the bottom itself
-            continue
-        group, _, what = text.partition(": ")
-        purposes.setdefault(ticks, {}).setdefault(what, []).append(group)
+    for one in heights(cabinet):
+        if one.height > 0:  # else it lies on the bottom itself
+            purposes.setdefault(one.height, {}).setdefault(one.what, []).append(one.group)
     found = []
     for ticks, uses in sorted(purposes.items()):
         groups = {group for several in uses.values() for group in several}

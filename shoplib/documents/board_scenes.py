@@ -2,10 +2,11 @@
 
 import re
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 
 from shoplib.documents.before_cutting import before_cutting
 from shoplib.documents.hardware_page import pair_words
-from shoplib.draw.board_drawing import board_drawing
+from shoplib.draw.board_drawing import board_drawing, boards_called, face_called
 from shoplib.draw.scene import Scene
 from shoplib.draw.slide_lines import carries, worked_faces
 from shoplib.lists.cut_list import Kind, kinds
@@ -14,17 +15,30 @@ from shoplib.model.hardware_places import pull_holes
 from shoplib.model.solved import Cabinet, Finding
 
 
+@dataclass(frozen=True, slots=True)
+class BoardScene:
+    """A drawing of a kind of board: the `board` that is drawn and its `face`, what is drawn (`boards`) and which of its
+    faces it is (`called`) in words, and the drawing.
+    """
+
+    board: Board
+    face: str
+    boards: str
+    called: str
+    scene: Scene
+
+
 def board_scenes(cabinet: Cabinet, findings: Iterable[Finding] = ()) -> Iterator[tuple[str, Scene]]:
     """Each kind of board, once for each face that is worked on, and once more where an equal board carries slides
     elsewhere; with each a name for its file.
     """
     findings, taken = tuple(findings), set[str]()
     for kind in kinds(cabinet):
-        for title, scene in scenes_of(kind, cabinet, findings):
-            yield file_name(title, taken), scene
+        for drawn in scenes_of(kind, cabinet, findings):
+            yield file_name(f"board {drawn.board.name} {drawn.face}", taken), drawn.scene
 
 
-def scenes_of(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = ()) -> Iterator[tuple[str, Scene]]:
+def scenes_of(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = ()) -> Iterator[BoardScene]:
     """The drawings of one kind, each with its board and its face."""
     alarms = before_cutting(kind, cabinet, findings)
     pair = (f"With {kind.mirror_of}: {pair_words(kind.first.name)}",) if kind.mirror_of else ()
@@ -32,11 +46,12 @@ def scenes_of(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = ()) ->
     for face in worked_faces(kind.first, cabinet):
         scene = board_drawing(kind.first, cabinet, cabinet.style, face, kind.names[1:])
         scene = scene.with_items(legend=(*pair, *bored), alt=" ".join((*pair, *bored))).with_alarms(alarms)
-        yield f"board {kind.first.name} {face}", scene
+        boards = boards_called(kind.first, cabinet, kind.names[1:])
+        yield BoardScene(kind.first, face, boards, face_called(kind.first, cabinet, face), scene)
     like = (f"Cut as {kind.first.name} is.",)
     for board, face in _carrying_otherwise(kind, cabinet):
         scene = board_drawing(board, cabinet, cabinet.style, face).with_items(legend=like, alt=like[0])
-        yield f"board {board.name} {face}", scene.with_alarms(alarms)
+        yield BoardScene(board, face, board.name, face_called(board, cabinet, face), scene.with_alarms(alarms))
 
 
 def _bored_last(board: Board, cabinet: Cabinet) -> tuple[str, ...]:

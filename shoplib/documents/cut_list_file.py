@@ -149,9 +149,8 @@ def _spacers(cabinet: Cabinet) -> list[str]:
     """Each height once, with the drawers that it is for."""
     writing = Writing(cabinet.style)
     alike: dict[tuple[str, int], list[str]] = {}
-    for text, ticks in heights(cabinet):
-        group, _, what = text.partition(": ")
-        alike.setdefault((what, ticks), []).append(group)
+    for one in heights(cabinet):
+        alike.setdefault((one.what, one.height), []).append(one.group)
     return [
         line
         for (what, ticks), groups in alike.items()

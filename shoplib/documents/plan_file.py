@@ -52,7 +52,7 @@ def plan_dict(cabinet: Cabinet, findings: Iterable[Finding], in_use: Iterable[Fi
             for chain in cabinet.sums
         ],
         "waiting": [{"stage": one.stage, "text": one.text} for one in cabinet.waiting],
-        "spacers": [{"what": what, "height": to_mm(ticks)} for what, ticks in cabinet.spacers],
+        "spacers": [{"what": one.text, "height": to_mm(one.height)} for one in cabinet.spacers],
     }
 
 

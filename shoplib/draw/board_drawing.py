@@ -70,9 +70,8 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
         legend.append("Crosses: holes that are bored from the other face.")
     if len(drawn) > 1 and any(_comes_through(seen, cut) for cut in seen.board.cuts):
         legend.append("Without a letter: holes bored right through from the other face; its drawing tells them.")
-    title = board.name
+    title = boards_called(board, cabinet, alike)
     if alike:
-        title = f"{len(alike) + 1} x {boards_in_short([board, *(cabinet.by_name[name] for name in alike)])}"
         legend.append(f"The drawing and the letters name sides as they are on {board.name}.")
     cuts_drawn = list(_cuts(seen, tags))
     sizes = list(dimensions(seen, [cut for _, cuts in tags for cut in cuts], page))
@@ -80,12 +79,33 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
         Shape((size,), fill_of(board), board.name), *_slides(seen, cabinet), *cuts_drawn,
         *_edges(seen, size, page, _lines_out([*cuts_drawn, *sizes])), _grain(seen, cabinet), *sizes,
     ]
-    many = f" ({drawn.index(seen.name) + 1} of {len(drawn)})" if len(drawn) > 1 else ""
     return Scene(
-        f"{title}: {called}{many}",
+        f"{title}: {face_called(board, cabinet, seen.name)}",
         unit_note(style, f"You look at the face that looks {_toward(seen.name)} in the cabinet. {_datums(board)}"),
         f"{title}, {called}. " + " ".join(legend), size, tuple(items), tuple(legend),
     )
+
+
+def boards_called(board: Board, cabinet: Cabinet, alike: Sequence[str] = ()) -> str:
+    """What is drawn: the board, and how many are `alike`.
+
+    >>> from shoplib.model.placement import Placement
+    >>> boards = [Board(f"{way} side", "case", 1, "s", 9, 9, 9, Placement((0, 0, 0), ("+z", "+y", "-x")))
+    ...           for way in ("left", "right")]
+    >>> boards_called(boards[0], Cabinet("case", tuple(boards), {}), ("right side",))
+    '2 x left side and right side'
+    """
+    if not alike:
+        return board.name
+    return f"{len(alike) + 1} x {boards_in_short([board, *(cabinet.by_name[name] for name in alike)])}"
+
+
+def face_called(board: Board, cabinet: Cabinet, face: str) -> str:
+    """What a drawn face is called, and which it is of several."""
+    board = cabinet.by_name[board.name]
+    drawn, seen = worked_faces(board, cabinet), Face(board, face)
+    many = f" ({drawn.index(face) + 1} of {len(drawn)})" if len(drawn) > 1 else ""
+    return f"{side_name(board, 2, 1 if seen.upper else -1, outline_of(board, cabinet))}{many}"
 
 
 def size_lines(board: Board, page: Writing) -> list[str]:

@@ -28,7 +28,7 @@ from shoplib.model.runners import runners_below, screw_into, side_runners, slide
 from shoplib.model.sheet import Sheet
 from shoplib.model.shell import Shell, sheet_of
 from shoplib.model.shelves import fixed_shelf
-from shoplib.model.solved import Finding, Hardware, Travel
+from shoplib.model.solved import Finding, Hardware, SlideHeight, Travel
 from shoplib.tables.slides import Slide
 
 _USUAL = Drawers()
@@ -210,7 +210,7 @@ def _add_drawer(
         gathered.hardware.extend(pair)
         spacer = pair[0].box.low[2] - shell.floor
         _check_spacer(project, spacer, group, key)
-        gathered.spacers.append((f"{group}: under the slide, above the bottom", spacer))
+        gathered.spacers.append(SlideHeight(group, "slide", spacer))
     elif slide.carries == "side strip":
         side_runners(assembly, bay, box, place, slide, drawer, key, project.step)
     elif slide.carries == "strip below":

@@ -4,7 +4,7 @@ from dataclasses import dataclass, field
 
 from shoplib.model.blank import Blank
 from shoplib.model.carcass import Opening
-from shoplib.model.solved import Awaited, Finding, Hardware, Travel
+from shoplib.model.solved import Awaited, Finding, Hardware, SlideHeight, Travel
 
 
 @dataclass(slots=True)
@@ -20,7 +20,7 @@ class Gathered:
     hardware: list[Hardware] = field(default_factory=list)
     findings: list[Finding] = field(default_factory=list)
     fronts: list[tuple[Opening, Blank]] = field(default_factory=list)
-    spacers: list[tuple[str, int]] = field(default_factory=list)
+    spacers: list[SlideHeight] = field(default_factory=list)
     waiting: list[Awaited] = field(default_factory=list)
     again: list[Awaited] = field(default_factory=list)
     openings: list[str] = field(default_factory=list)

@@ -17,7 +17,7 @@ from shoplib.model.rows import front_zone
 from shoplib.model.runners import screw_into
 from shoplib.model.screwed import clearance, end_screws, screw_through
 from shoplib.model.shell import Shell, sheet_of
-from shoplib.model.solved import Finding, Hardware, Travel
+from shoplib.model.solved import Finding, Hardware, SlideHeight, Travel
 from shoplib.tables.slides import Slide
 
 
@@ -110,7 +110,7 @@ def _slides(
         screws = [screw_into(board, "slide", 3, project.style.unit) for board in (upright, panel)]
         fixed = tuple(one for one in screws if one)
         gathered.hardware.append(Hardware("slide", upright.name, group, body, slide.name, fixed))
-        gathered.spacers.append((f"{group}: under the {name} slide, above the bottom", z - shell.floor))
+        gathered.spacers.append(SlideHeight(group, f"{name} slide", z - shell.floor))
 
 
 def _cleat(

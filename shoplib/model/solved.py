@@ -106,6 +106,30 @@ class Finding:
 
 
 @dataclass(frozen=True, slots=True)
+class SlideHeight:
+    """How high a slide or runner of a drawer or pull-out lies above the bottom of the case, in ticks: a spacer of that
+    height is cut to set it by. `under` says of which it is.
+
+    >>> SlideHeight("bay 1 drawer 2", "slide", 90).text
+    'bay 1 drawer 2: under the slide, above the bottom'
+    """
+
+    group: str
+    under: str
+    height: int
+
+    @property
+    def what(self) -> str:
+        """From where to where it is, in words."""
+        return f"under the {self.under}, above the bottom"
+
+    @property
+    def text(self) -> str:
+        """What it is for, in words."""
+        return f"{self.group}: {self.what}"
+
+
+@dataclass(frozen=True, slots=True)
 class Awaited:
     """A reading that the boards of a stage wait for: `what` is read ("opening", "depth"), `of` which drawer, bay or
     strip, and `how`.
@@ -132,7 +156,7 @@ NOWHERE = Box((0, 0, 0), (0, 0, 0))
 class Cabinet:
     """A project solved: everything that lists, drawings, checks and documents are read from.
 
-    `spacers` name the heights that slides are set by; `waiting` is what must be measured before
+    `spacers` are the heights that slides are set by; `waiting` is what must be measured before
     boards of a stage are cut; `again` is what was read for the boxes and is read once more, with the boxes in, before
     fronts and strips are cut; `outside` is the box over all boards, closed, and `envelope`
     that plus casters, feet and pulls.
@@ -147,7 +171,7 @@ class Cabinet:
     hardware: tuple[Hardware, ...] = ()
     sums: tuple[ClosingSum, ...] = ()
     findings: tuple[Finding, ...] = ()
-    spacers: tuple[tuple[str, int], ...] = ()
+    spacers: tuple[SlideHeight, ...] = ()
     waiting: tuple[Awaited, ...] = ()
     again: tuple[Awaited, ...] = ()
     project: Project | None = None

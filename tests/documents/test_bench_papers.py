@@ -124,7 +124,7 @@ def test_the_same_figures_stand_in_the_hardware_page_and_in_the_records(cabinet,
     text = " ".join(words)
     if cabinet.spacers:
         slides = section(found, "Slides and runners").rows
-        assert {row[3] for row in slides} == {page.length(ticks) for _, ticks in cabinet.spacers}
+        assert {row[3] for row in slides} == {page.length(one.height) for one in cabinet.spacers}
         for item in riding(cabinet):
             edge = cabinet.by_name[item.on].box.low[1]
             assert any(row[4] == page.length(item.box.low[1] - edge) for row in slides)

@@ -105,7 +105,7 @@ def test_the_kth_spacer_is_the_fronts_and_gaps_below_and_then_the_slide_in_its_b
     o = (30 if unit is IN else 760) - 2 * t
     ideal = unit.down((o - (n + 1) * g) / n)
     fronts = [o - (n + 1) * g - (n - 1) * ideal] + [ideal] * (n - 1)
-    spacers = [unit.back(ticks) for _, ticks in solved.cabinet.spacers]
+    spacers = [unit.back(one.height) for one in solved.cabinet.spacers]
     assert len(spacers) == n
     for k, spacer in enumerate(spacers):
         datum = sum(fronts[:k]) + (k + 1) * g

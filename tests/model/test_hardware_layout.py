@@ -13,7 +13,7 @@ from shoplib.model.tool_row import tool_row
 @pytest.mark.parametrize("name", ["under_bench_case", "rolling_stand"])
 def test_spacers_are_those_that_the_plan_prints(name):
     case = cabinet_from(name)
-    printed = {text.partition(":")[0]: size for text, size in case.spacers if "drawer" in text}
+    printed = {one.group: one.height for one in case.spacers if "drawer" in one.group}
     for upright in (board.name for board in case.boards if board.role in ("side", "divider")):
         for face in (1, -1):
             for place in slides_on(case, upright, face):

@@ -152,7 +152,7 @@ def test_equal_bays_a_hair_off_a_step_give_one_kind_of_shelf():
 def test_pull_holes_and_slides_lie_at_whole_steps_in_an_odd_case():
     case = drawer_case(IN, t=["0.703"], size=(24, "30 1/64", 20), rule={"count": 3})
     solved = Solved(replace(case, pulls=Pulls(IN.of(3))), IN)
-    heights = [IN.back(ticks) for _, ticks in solved.cabinet.spacers]
+    heights = [IN.back(one.height) for one in solved.cabinet.spacers]
     for number in (1, 2, 3):
         name = f"bay 1 drawer {number}"
         board = solved.board(f"{name} front")

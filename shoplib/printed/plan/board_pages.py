@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
-from shoplib.documents.board_scenes import scenes_of
+from shoplib.documents.board_scenes import BoardScene, scenes_of
 from shoplib.documents.fitted import Fitted, Room, fitted
 from shoplib.documents.paper import Paper
 from shoplib.draw.board_drawing import RUNNING, size_lines, size_words
@@ -82,11 +82,11 @@ def _entry(
     before: Head, number: int, kind: Kind, cabinet: Cabinet, findings: tuple[Finding, ...], room: Room
 ) -> Iterator[list[Way]]:
     """A board with its first face, then its other faces; no page end parts a face from its words."""
-    (_, first), *others = scenes_of(kind, cabinet, findings)
+    first, *others = scenes_of(kind, cabinet, findings)
     title = f"No. {number}: {kind.count} x {boards_in_short(kind.boards)}"
     yield _face((*before, Heading(title, 3), *_facts(kind, cabinet)), first, kind, cabinet, room)
-    for _, scene in others:
-        yield _face((Heading(f"No. {number}: {scene.title.rpartition(': ')[0]}", 3),), scene, kind, cabinet, room)
+    for drawn in others:
+        yield _face((Heading(f"No. {number}: {drawn.boards}", 3),), drawn, kind, cabinet, room)
 
 
 def _facts(kind: Kind, cabinet: Cabinet) -> tuple[Words, ...]:
@@ -109,10 +109,10 @@ def _places(kind: Kind, cabinet: Cabinet, page: Writing) -> list[Words]:
             if names & {name, *uprights}]
 
 
-def _face(head: Head, scene: Scene, kind: Kind, cabinet: Cabinet, room: Room) -> list[Way]:
+def _face(head: Head, drawn: BoardScene, kind: Kind, cabinet: Cabinet, room: Room) -> list[Way]:
     """One face under the `head`, without what the entry and the beginning of the part say already: at each scale that
     draws the board large enough, the lowest first; where none does, as large as a page lets it be."""
-    face = scene.title.rpartition(": ")[2]
+    scene, face = drawn.scene, drawn.called
     sizes = size_lines(kind.first, Writing(cabinet.style, units=False))
     shown = replace(
         scene, note=f"{face[0].upper()}{face[1:]}.",
@@ -120,9 +120,9 @@ def _face(head: Head, scene: Scene, kind: Kind, cabinet: Cabinet, room: Room) ->
     )
     ways: dict[int, Way] = {}
     tried = list(_ways(head, shown, room, cabinet.style.unit))
-    for way, drawn in [each for each in tried if each[1].to_scale] or tried:  # a shrunk one's letters are too small
-        if drawn.ratio not in ways or way.high < ways[drawn.ratio].high:
-            ways[drawn.ratio] = way
+    for way, fit in [each for each in tried if each[1].to_scale] or tried:  # a shrunk one's letters are too small
+        if fit.ratio not in ways or way.high < ways[fit.ratio].high:
+            ways[fit.ratio] = way
     least, longest = MM * (_LEAST + _FOR_EACH * _sizes(shown)), max(kind.first.size)
     enough = [ratio for ratio in ways if longest >= ratio * least] or [min(ways)]
     found = [ways[max(enough)]]
