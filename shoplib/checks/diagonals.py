@@ -1,15 +1,38 @@
 """Diagonals to expect, so that squareness is checked with a tape."""
 
+from collections.abc import Iterator
+from dataclasses import dataclass
 from math import isqrt
+from typing import Literal
 
-from shoplib.measure import narrowest, write_brief
+from shoplib.measure import Style, narrowest, write_brief
 from shoplib.measure.traced import chosen
 from shoplib.model.board import Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.naming import and_list, in_short
 
+OUT_OF_SQUARE = "where they differ, set a clamp across the longer one and draw it in until they are equal"
+"""What is done about a case or a box out of square, the same wherever it is told (common practice, no source)."""
+
 _BOX_WALLS = {"box side", "box front", "box back"}
+
+
+@dataclass(frozen=True, slots=True)
+class Diagonals:
+    """Two diagonals that come out alike: `of` the case, a back, or boxes of one size; on which `boards` they are
+    measured, `where` in words, their `size` in ticks, and how to `mend` it where they differ.
+    """
+
+    of: Literal["case", "back", "box"]
+    boards: tuple[str, ...]
+    where: str
+    size: int
+    mend: str
+
+    def expected(self, style: Style) -> str:
+        """What both should measure, in a sentence without its full stop."""
+        return f"Both diagonals of {self.where}, should measure {write_brief(self.size, style)}"
 
 
 def diagonal(a: int, b: int, step: int = 1) -> int:
@@ -26,32 +49,47 @@ def diagonal(a: int, b: int, step: int = 1) -> int:
 
 
 def give_diagonals(cabinet: Cabinet) -> tuple[Finding, ...]:
-    """A "note" with the diagonal to expect for the case, each back, and each kind of drawer box.
+    """A "note" with the diagonals to expect of the case, of each back, and of each kind of drawer box."""
+    return tuple(
+        Finding("diagonals", "note", one.boards, f"{one.expected(cabinet.style)}; {one.mend}.", one.size)
+        for one in diagonals(cabinet)
+    )
+
+
+def diagonals(cabinet: Cabinet) -> Iterator[Diagonals]:
+    """The diagonals to expect of the case, of each back, and of each kind of drawer box.
 
     Rounded to the nearest step that the project shows. The case is measured where a tape reaches: on the
     outside of its two sides, from corner to corner of what can be seen of them in front; a back over its own
     corners; a box seen from above.
+
+    >>> list(diagonals(Cabinet("no boards", (), {})))
+    []
     """
-    found = []
-    squeeze = "where they differ, squeeze the corners of the longer one together"
+    step = cabinet.style.step
     case = cabinet.groups.get("case", ())
     sides = [board for board in case if board.role == "side"]
     levels = [board for board in case if board.role in _LEVELS]
     if sides and levels:
         width, height, where = _front_of(sides, levels)
-        found.append(_note(cabinet, [*sides, *levels], "the case", where, width, height, squeeze))
+        yield Diagonals("case", _names([*sides, *levels]), f"the case, {where}", diagonal(width, height, step),
+                        OUT_OF_SQUARE)
     for board in case:
         if board.role == "back":
             loose = any(joint.enters == board.name and joint.end_gap for joint in cabinet.joints)
             trim = "where they differ, it is not square: trim it before it goes in" + (
                 "; it has play, so the diagonals of the case tell whether that is square" if loose
                 else ", for it squares the case")
-            found.append(_note(cabinet, [board], f"the {board.name}", "as cut", board.length, board.width, trim))
+            size = diagonal(board.length, board.width, step)
+            yield Diagonals("back", (board.name,), f"the {board.name}, as cut", size, trim)
     for (width, depth), groups in _box_kinds(cabinet).items():
         boards = [board for group in groups for board in cabinet.groups[group] if board.role in _BOX_WALLS]
-        what = f"the box of {and_list(in_short(groups))}"
-        found.append(_note(cabinet, boards, what, "seen from above", width, depth, squeeze))
-    return tuple(found)
+        what = f"the box of {and_list(in_short(groups))}, seen from above"
+        yield Diagonals("box", _names(boards), what, diagonal(width, depth, step), OUT_OF_SQUARE)
+
+
+def _names(boards: list[Board]) -> tuple[str, ...]:
+    return tuple(board.name for board in boards)
 
 
 _LEVELS = {"top", "bottom", "stretcher"}
@@ -97,11 +135,3 @@ def _box_kinds(cabinet: Cabinet) -> dict[tuple[int, int], list[str]]:
             width, depth, _ = around(walls).size
             kinds.setdefault((width, depth), []).append(group)
     return kinds
-
-
-def _note(cabinet: Cabinet, boards: list[Board], what: str, where: str, a: int, b: int, mend: str) -> Finding:
-    size = diagonal(a, b, cabinet.style.step)
-    text = (
-        f"Both diagonals of {what}, {where}, should measure {write_brief(size, cabinet.style)}; {mend}."
-    )
-    return Finding("diagonals", "note", tuple(board.name for board in boards), text, size)

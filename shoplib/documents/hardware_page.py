@@ -120,6 +120,15 @@ def apart_words(cabinet: Cabinet) -> tuple[str, ...]:
     )
 
 
+def waste_behind(what: str) -> str:
+    """How the far rim of a hole is kept whole, the same wherever it is told (common practice, no source).
+
+    >>> waste_behind("the box front")
+    'clamp a waste board behind the box front, so that the drill does not break out the rim where it comes through'
+    """
+    return f"clamp a waste board behind {what}, so that the drill does not break out the rim where it comes through"
+
+
 def pulls_section(cabinet: Cabinet, page: Writing) -> Section:
     """Holes for pulls, from the left end and the lower edge of each front, and the wood that their screws pass."""
     alike: dict[tuple[str, ...], list[Board]] = {}
@@ -137,8 +146,7 @@ def pulls_section(cabinet: Cabinet, page: Writing) -> Section:
         alike.setdefault(row, []).append(board)
     return Section(
         "Holes for pulls",
-        ("Drill from the face that shows, into waste, so that the rim does not break out. The holes in the "
-         "box front are on the drawings.",
+        (f"Drill from the face that shows; {waste_behind('it')}. The holes in the box front are on the drawings.",
          "The screws of a pull must pass the wood of the last column, and then hold in the pull as deep as its "
          "maker says; what is sold with a pull is often too short for two thicknesses.") if alike else (),
         ("front", "hole", "from the left", "from the bottom edge", "wood that the screws pass"),

@@ -33,7 +33,7 @@ def test_the_case_and_each_kind_of_box():
     assert boxes.amount == ticks(520.7)
     assert case.text == (
         "Both diagonals of the case, over the outer corners of its front, should measure 640.3 mm; "
-        "where they differ, squeeze the corners of the longer one together."
+        "where they differ, set a clamp across the longer one and draw it in until they are equal."
     )
     assert behind.text.startswith("Both diagonals of the back, as cut, should measure 500 mm; where they differ, it")
     assert boxes.text.startswith(

@@ -43,7 +43,7 @@ def test_more_joints_than_the_open_time_allows_are_said():
     go = next(step.go for step in build_order(cabinet) if step.go)
     for count, minutes in ((8, 10), (9, 11)):
         many = replace(go, joints=(go.joints * 3)[:count])
-        told = " ".join(said(glue_up(many, False, cabinet, ())))
+        told = " ".join(said(glue_up(many, False, cabinet)))
         assert f"{count} joints to glue: about {minutes} of the 10 minutes" in told
         assert ("more than one person glues in this time" in told) == (count > USUAL.joints)
         assert ("second person" in told) == (count == 9)
@@ -99,5 +99,5 @@ def test_spacers_are_worked_from_the_top_down(name):
 def test_a_single_joint_is_told_as_one():
     cabinet = shipped("rolling_stand")
     go = next(step.go for step in build_order(cabinet) if step.go)
-    told = " ".join(said(glue_up(GlueUp(go.entries, go.joints[:1]), True, cabinet, ())))
+    told = " ".join(said(glue_up(GlueUp(go.entries, go.joints[:1]), True, cabinet)))
     assert "1 joint to glue: about 3 of the 10 minutes" in told

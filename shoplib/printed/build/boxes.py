@@ -1,6 +1,6 @@
 """The step that makes drawer boxes: those that are made alike, told once."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 
 from shoplib.building.boxes import AlikeBoxes
 from shoplib.building.clamps import clamps_for
@@ -8,7 +8,7 @@ from shoplib.building.glue_time import USUAL
 from shoplib.buying.screws import Need, estimated
 from shoplib.lists.butted import under_back
 from shoplib.lists.dado_stops import channels
-from shoplib.model.solved import Cabinet, Finding
+from shoplib.model.solved import Cabinet
 from shoplib.printed.build.fingers import FINGER, fingers
 from shoplib.printed.build.words import SAW_AGAIN, clamp_table, diagonals_expected, entry_table, screws_told
 from shoplib.printed.told.on_end import on_end_caution, on_end_ways
@@ -17,12 +17,12 @@ from shoplib.printed.typeset.blocks import Beside, Block, Framed, ToFillIn, Toge
 from shoplib.words.naming import boards_in_short
 
 
-def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding], laid: bool = True) -> list[Block]:
+def box(alike: AlikeBoxes, cabinet: Cabinet, laid: bool = True) -> list[Block]:
     """Drawer boxes that are made alike, from their cuts to their diagonals.
 
     `laid`: whether the plan set has the table of joint cuts, which stands behind the sheet layouts.
 
-    >>> made = box(AlikeBoxes(("drawer",), (), ()), Cabinet("no boards", (), {}), ())
+    >>> made = box(AlikeBoxes(("drawer",), (), ()), Cabinet("no boards", (), {}))
     >>> [type(block).__name__ for block in made]
     ['Framed', 'ToTick']
     """
@@ -36,7 +36,7 @@ def box(alike: AlikeBoxes, cabinet: Cabinet, findings: Iterable[Finding], laid: 
     return [
         Framed((Words(SAW_AGAIN, grave=True), *stopped)), *on_end_caution(boards, cabinet, but=FINGER),
         *([ToTick(first), *cut, ToTick(then)] if cut else [ToTick((*first, *then))]),
-        *_together(alike, cabinet), *_diagonals(alike, findings),
+        *_together(alike, cabinet), *_diagonals(alike, cabinet),
     ]
 
 
@@ -111,8 +111,8 @@ def _together(alike: AlikeBoxes, cabinet: Cabinet) -> list[Block]:
     ))]
 
 
-def _diagonals(alike: AlikeBoxes, findings: Iterable[Finding]) -> list[Block]:
-    expected = diagonals_expected([f for f in findings if {*f.boards} & {*alike.boards}], "the box of")
+def _diagonals(alike: AlikeBoxes, cabinet: Cabinet) -> list[Block]:
+    expected = diagonals_expected(cabinet, "box", alike.boards)
     if not expected:
         return []
     return [Together((Words(f"{expected} Write both of each box down before its glue sets:"), *_room(alike.groups)))]

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from shoplib.buying.laid import LaidJob
 from shoplib.buying.rough import is_rough
 from shoplib.documents.cautions import SLOTS, TOOLS
+from shoplib.documents.hardware_page import waste_behind
 from shoplib.lists.alike_cuts import NOTCH, SCREW_HOLE, AlikeCuts, alike_cuts
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.dado_stops import channels, stopped_at
@@ -170,6 +171,9 @@ def _marks(board: Board) -> list[tuple[str, tuple[int, ...]]]:
     return sorted((cut.kind, tuple(sorted(cut.box.size))) for cut in board.cuts if isinstance(cut, BoxCut))
 
 
+_BORED = f"Before you bore a board, {waste_behind('it')}."
+
+
 def alike_table(cuts: Iterable[AlikeCuts]) -> list[Block]:
     """Notches and screw holes, in the order in which they are cut; nothing where there are none.
 
@@ -184,7 +188,7 @@ def alike_table(cuts: Iterable[AlikeCuts]) -> list[Block]:
         "Then these, marked and cut in one go"
         f"{', boards that share a row laid on one another to compare' if alike else ''}. "
         f"{'Saw a notch on the waste side of its lines and pare to them. ' if notched else ''}"
-        f"{'Bore with a waste board behind.' if any(cut.kind == SCREW_HOLE for cut in cuts) else ''}"
+        f"{_BORED if any(cut.kind == SCREW_HOLE for cut in cuts) else ''}"
     )
     rows = tuple((cut.kind, str(cut.count), boards_in_short(cut.boards), cut.size, cut.place) for cut in cuts)
     table = Table(("cut", "cuts", "boards", "size", "where"), rows, (3, 4) if notched else (4,))

@@ -17,7 +17,7 @@ from shoplib.printed.build.words import (
     screws_told,
 )
 from shoplib.printed.told.readings import NEW_PAGES, OLD_PAGES, WHAT_IT_LEFT, boxes_to_fill_in, differs
-from shoplib.printed.told.spacer_table import spacer_table
+from shoplib.printed.told.spacer_table import CUT_OFF, spacer_table
 from shoplib.printed.true_scale.template import SLIDES
 from shoplib.printed.typeset.blocks import Block, Framed, Table, Together, ToTick, Words
 from shoplib.words.stages import STAGES
@@ -109,10 +109,7 @@ def _strips(names: tuple[str, ...], cabinet: Cabinet) -> list[Need]:
     return [need for need in estimated(cabinet) if need.passed.name in names]
 
 
-_CUT_SPACERS = (
-    "Cut a spacer for each height of the table: left and right then come out alike. Cut it off a long straight piece, "
-    "for a short one leaves the hand no room at the saw. The story stick shows them in true size."
-)
+_CUT_SPACERS = f"{CUT_OFF} There is one for each height of the table: left and right then come out alike."
 
 
 def _laid(by_spacers: bool, cabinet: Cabinet) -> list[str]:

@@ -5,6 +5,7 @@ from collections.abc import Callable
 from shoplib.building.gaps import open_gaps
 from shoplib.building.spacers import gap_spacers
 from shoplib.buying.laid import LaidJob
+from shoplib.documents.hardware_page import waste_behind
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
 from shoplib.model.hardware_places import pull_holes
@@ -161,9 +162,10 @@ def pulls(cabinet: Cabinet) -> list[Block]:
         *([f"When all are bored: {_FINISH[0].lower()}{_FINISH[1:]}"] if on_box else []),
         "Screw the pulls on.",
     ]
+    behind = waste_behind("the box front" if both else "the board")
     return [Framed((Words(
-        f"Clamp a waste board behind {'the box front' if both else 'the board'}, and the drawer or the board to the "
-        "bench, for drilling; never hold it in the hand. Wear eye protection.", grave=True,
+        f"{behind[0].upper()}{behind[1:]}. Clamp the drawer or the board to the bench, for drilling; never hold it in "
+        "the hand. Wear eye protection.", grave=True,
     ),)), ToTick(tuple(lines))]
 
 

@@ -7,27 +7,27 @@ from shoplib.building.glue_time import USUAL
 from shoplib.building.glue_ups import GlueUp
 from shoplib.buying.brads import TIMES, Brad, back_brads, brads_into
 from shoplib.buying.screws import estimated, planned
+from shoplib.checks.diagonals import OUT_OF_SQUARE, diagonals
 from shoplib.checks.driver_room import closes, pocket_face
 from shoplib.checks.driver_way import driven
-from shoplib.lists.alike import told_once
 from shoplib.lists.butted import screwed_and_open
 from shoplib.lists.lies import held_by_no_cut, lies_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, to_step
-from shoplib.model.solved import Cabinet, Finding, Joint
+from shoplib.model.solved import Cabinet, Joint
 from shoplib.printed.build.words import clamp_table, diagonals_expected, entry_table, names_in_short, screws_told
 from shoplib.printed.typeset.blocks import Block, Framed, ToFillIn, Together, ToTick, Words
 from shoplib.words.naming import and_list, boards_in_short
 
 
-def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
+def glue_up(go: GlueUp, last: bool, cabinet: Cabinet) -> list[Block]:
     """One go: the boards in their order, the clamps, and with the last the diagonals.
 
     >>> from shoplib.building.order import build_order
     >>> from shoplib.documents.examples import cabinet_from
     >>> cabinet = cabinet_from("rolling_stand")
     >>> first = next(step.go for step in build_order(cabinet) if step.go)
-    >>> [type(block).__name__ for block in glue_up(first, False, cabinet, ())]
+    >>> [type(block).__name__ for block in glue_up(first, False, cabinet)]
     ['Together', 'ToTick', 'ToFillIn']
     """
     several = clamps_for(go, cabinet)
@@ -44,7 +44,7 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet, findings: Iterable[Finding
         *((_NO_BACK,) if last and not any(board.role == "back" for board in cabinet.boards) else ()),
         _WIPE,
     )
-    box = _diagonals(findings) if last else _SO_FAR
+    box = _diagonals(cabinet) if last else _SO_FAR
     table = Together((Words(_counted(len(go.joints))), entry_table(go.entries, cabinet), *clamps))
     return [table, ToTick(lines), *([box] if box else [])]
 
@@ -111,8 +111,8 @@ def _boards_of_their_own(go: GlueUp, cabinet: Cabinet) -> list[str]:
 _SO_FAR = ToFillIn(
     "Diagonals so far.", ("One:", "The other:"),
     "Measure from corner to corner over what stands, with the boards set on dry that close it, before the glue sets: "
-    "what is out of square now stays so. They must be equal; where they differ, set a clamp across the longer one and "
-    "draw it in. Where nothing closes it yet, hold a square into its corners.",
+    f"what is out of square now stays so. They must be equal; {OUT_OF_SQUARE}. Where nothing closes it yet, hold a "
+    "square into its corners.",
 )
 """Said at each glue-up but the last, whose diagonals are those of the case (common practice, no source)."""
 
@@ -165,23 +165,20 @@ def _driven(joints: Iterable[Joint], cabinet: Cabinet) -> str:
     )
 
 
-def _diagonals(findings: Iterable[Finding]) -> ToFillIn | None:
-    expected = diagonals_expected(findings, "the case")
-    how = ("Write both down before the glue sets. They must be equal. Where they differ, set a clamp across the longer "
-           "one and draw it in until they are.")
+def _diagonals(cabinet: Cabinet) -> ToFillIn | None:
+    expected = diagonals_expected(cabinet, "case", cabinet.by_name)
+    how = f"Write both down before the glue sets. They must be equal; {OUT_OF_SQUARE}."
     return ToFillIn("Diagonals of the case.", ("One:", "The other:"), f"{expected} {how}") if expected else None
 
 
-def back(names: tuple[str, ...], cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]:
+def back(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     """The back, last of the case: it holds it square from then on.
 
     >>> from shoplib.documents.examples import cabinet_from
-    >>> cabinet = cabinet_from("rolling_stand")
-    >>> [type(block).__name__ for block in back(("back",), cabinet, ())]
-    ['Framed', 'ToTick']
+    >>> [type(block).__name__ for block in back(("back",), cabinet_from("rolling_stand"))]
+    ['Framed', 'ToTick', 'ToFillIn']
     """
-    findings = tuple(findings)
-    trimmed = told_once([f.text for f in findings if f.check == "diagonals" and set(f.boards) <= set(names)])
+    trimmed = [f"{one.expected(cabinet.style)}; {one.mend}." for one in diagonals(cabinet) if {*one.boards} <= {*names}]
     solid = any(cabinet.sheets[cabinet.by_name[name].sheet].kind == "solid" for name in names)
     blocks: list[Block] = [_brads(name, brad, cabinet.style) for name, brad in back_brads(cabinet).items()]
     fixed = (
@@ -201,7 +198,7 @@ def back(names: tuple[str, ...], cabinet: Cabinet, findings: Iterable[Finding]) 
         f"Check from the front that {boards_in_short(cabinet.by_name[n] for n in names)} touches the edges of dividers "
         "and shelves, and let it set.",
     )))
-    box = _diagonals(findings)
+    box = _diagonals(cabinet)
     return [*blocks, box] if box else blocks
 
 

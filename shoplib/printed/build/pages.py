@@ -29,8 +29,8 @@ def build_pages(
 ) -> list[Block]:
     """The steps: first all at a glance, then each with what is done, its cautions, and what is measured.
 
-    `findings` are those of `check`, which give the diagonals to expect, `in_use` those of `check_in_use`; `found` is
-    the cabinet laid out, which says what is glued up from staves, None where it cannot be.
+    `findings` are those of `check`, which tell where the case stands in its space, `in_use` those of `check_in_use`;
+    `found` is the cabinet laid out, which says what is glued up from staves, None where it cannot be.
 
     >>> [type(block).__name__ for block in build_pages(Cabinet("no boards", (), {}), (), ())]
     ['Heading', 'Words', 'Table']
@@ -122,15 +122,15 @@ _KINDS: dict[str, tuple[_Title, Callable[[_At], list[Block]]]] = {
     "joints": (_joints_title, lambda at: cutting.joints(at.cabinet, bool(at.jobs))),
     "finish inside": ("Finish the inside faces, glue faces masked", lambda at: case.finish_inside(at.cabinet)),
     "dry run": ("Dry run of the case", lambda at: case.dry_run(at.cabinet, at.clamps)),
-    "glue": (_glue_title, lambda at: glue.glue_up(at.step.go, at.step.go == at.goes[-1], at.cabinet, at.findings)),
+    "glue": (_glue_title, lambda at: glue.glue_up(at.step.go, at.step.go == at.goes[-1], at.cabinet)),
     "captured": ("Mend the plan first", lambda at: glue.captured(at.step.boards, at.cabinet)),
-    "back": ("The back, last of the case", lambda at: glue.back(at.step.boards, at.cabinet, at.findings)),
+    "back": ("The back, last of the case", lambda at: glue.back(at.step.boards, at.cabinet)),
     "plinth": ("The plinth", lambda at: glue.plinth(at.step.boards, at.cabinet)),
     "finish outside": ("Finish the outside of the case", lambda at: place.finish_outside()),
     "place": ("Into its place: level and true", lambda at: place.place(at.cabinet, at.findings)),
     "measure": (_measure_title, lambda at: drawers.measure(at.step.measures, at.cabinet)),
     "runs": (_runs_title, lambda at: drawers.runs(at.step.boards, at.cabinet)),
-    "box": (_box_title, lambda at: boxes.box(at.step.boxes, at.cabinet, at.findings, bool(at.jobs))),
+    "box": (_box_title, lambda at: boxes.box(at.step.boxes, at.cabinet, bool(at.jobs))),
     "hang boxes": ("Fit the drawer boxes", lambda at: drawers.hang_boxes(at.cabinet)),
     "pull-outs": ("The pull-out panel", lambda at: pull_outs.pull_outs(at.step.boards, at.cabinet)),
     "strips": ("Strips between the drawers", lambda at: fronts.strips(at.step.boards, at.cabinet)),

@@ -1,15 +1,15 @@
 """What the steps of the build order share: how a board comes in, which clamps, diagonals with room to write."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 
 from shoplib.building.clamps import Clamps
 from shoplib.building.glue_ups import closed_by
 from shoplib.buying.screws import Need
+from shoplib.checks.diagonals import diagonals
 from shoplib.checks.parting import Entry
-from shoplib.lists.alike import told_once
 from shoplib.lists.writing import Writing
 from shoplib.measure import to_step
-from shoplib.model.solved import Cabinet, Finding
+from shoplib.model.solved import Cabinet
 from shoplib.printed.typeset.blocks import Table
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
@@ -116,16 +116,12 @@ def clamp_table(goes: Iterable[tuple[str, Sequence[Clamps]]], cabinet: Cabinet, 
     return Table(("for", "clamps", "press", "over", "reach", "take", "over the joints of"), tuple(rows), (6,))
 
 
-def diagonals_expected(findings: Iterable[Finding], what: str) -> str:
-    """What the plan says that both diagonals measure, in one sentence; empty where it gives none.
+def diagonals_expected(cabinet: Cabinet, of: str, names: Collection[str]) -> str:
+    """What both diagonals of the "case", or of the "box" that these boards are of, measure; empty where none are known.
 
-    `what` is "the case", or "the box of" for drawer boxes.
-
-    >>> found = Finding("diagonals", "note", (), "Both diagonals of the case should measure 9 in; else squeeze.")
-    >>> diagonals_expected([found], "the case")
-    'Both diagonals of the case should measure 9 in.'
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> diagonals_expected(cabinet_from("finger_jointed_drawers"), "case", ["left side"])
+    'Both diagonals of the case, over the outer corners of its front, should measure 488.5 mm.'
     """
-    told = told_once([f.text for f in findings if f.check == "diagonals"])
-    return " ".join(
-        f"{text.partition(';')[0]}." for text in told if text.startswith(f"Both diagonals of {what}")
-    )
+    found = [one for one in diagonals(cabinet) if one.of == of and not {*one.boards}.isdisjoint(names)]
+    return " ".join(f"{one.expected(cabinet.style)}." for one in found)

@@ -11,7 +11,7 @@ from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
 from shoplib.model.box import Box
 from shoplib.model.solved import Cabinet
-from shoplib.printed.told.spacer_table import spacer_table
+from shoplib.printed.told.spacer_table import CUT_OFF, spacer_table
 from shoplib.printed.typeset.blocks import Block, Bullets, Heading, Table, Together, Words
 from shoplib.words.naming import and_list, in_short
 
@@ -21,8 +21,8 @@ _REFERENCE = (
     "spacer."
 )
 _SPACERS = (
-    "Cut each in one piece from a straight offcut, stand it on the bottom of the case, and rest the slide or runner on "
-    "it. The same ones serve the next drawer of that height (common practice, no source)."
+    f"{CUT_OFF} Stand it on the bottom of the case. The same ones serve the next drawer of that height (common "
+    "practice, no source)."
 )
 _UNBROKEN = 14
 """A table of up to so many rows is not parted by the end of a page."""

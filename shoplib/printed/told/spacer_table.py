@@ -5,6 +5,12 @@ from collections.abc import Iterable
 from shoplib.building.spacers import Spacer
 from shoplib.lists.writing import Writing
 
+CUT_OFF = (
+    "Cut each spacer in one piece off a long straight strip, for a short one leaves the hand no room at the saw, and "
+    "check it against its line on the story stick, which shows all of them in true size."
+)
+"""How spacers for slides are cut, the same wherever they are listed (common practice, no source)."""
+
 
 def spacer_table(spacers: Iterable[Spacer], page: Writing) -> tuple[tuple[str, ...], tuple[tuple[str, ...], ...]]:
     """Head and rows, the same wherever spacers are listed: size, how many, what for.

@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
+from shoplib.documents.hardware_page import waste_behind
 from shoplib.draw.face_on import FaceOn
 from shoplib.draw.true_scale import LETTERS, Item, Ring, Stroke, TextLine, TrueDrawing, cross
 from shoplib.lists.sides import looks
@@ -11,7 +12,7 @@ from shoplib.measure import MM
 from shoplib.model.board import Board, Hole
 from shoplib.model.solved import Cabinet
 from shoplib.printed.true_scale.bored import Bored, bored, holes_of
-from shoplib.printed.true_scale.template import BACKING, CHECK, PEGS, PULLS, STEP, Template, beside, naming
+from shoplib.printed.true_scale.template import CHECK, PEGS, PULLS, STEP, Template, beside, naming
 from shoplib.words.naming import and_list, boards_in_short
 
 _ARM, _EDGE = 7 * MM, 2 * MM
@@ -36,7 +37,7 @@ class _Use:
         return f"{face.called(cabinet)}, which the pegs stand in"
 
 
-_PULLS = _Use(PULLS, "pull", ("Drill from the face that shows.", BACKING))
+_PULLS = _Use(PULLS, "pull", (f"Drill from the face that shows; {waste_behind('it')}.",))
 _PEGS = _Use(PEGS, "peg", ("Set the stop of the drill: the holes are blind.",))
 
 

@@ -7,7 +7,7 @@ from shoplib.documents.paper import Paper
 from shoplib.lists.writing import Writing
 from shoplib.measure import MM
 from shoplib.model.solved import Cabinet
-from shoplib.printed.told.spacer_table import spacer_table
+from shoplib.printed.told.spacer_table import CUT_OFF, spacer_table
 from shoplib.printed.true_scale.page_head import DAMP, GUTTER, MAP, PRINTED, Head
 from shoplib.printed.true_scale.stick_drawn import sheet_drawn, sheets_of, sticks_on
 from shoplib.printed.true_scale.sticks import Mark, Stick, across_stick, bay_sticks, told
@@ -63,8 +63,7 @@ def _to_cut(needed: Sequence[Spacer], page: Writing) -> list[printed.Block]:
     head, rows = spacer_table(needed, page)
     rows = tuple((_named(n), *row) for n, row in enumerate(rows, 1))
     return [printed.Heading("Spacer blocks to cut", 2),
-            printed.Words("Each is drawn in true scale with the sticks, from one foot: cut the highest from a strip, "
-                          "then the others, and check each against its line."),
+            printed.Words(f"Each is drawn with the sticks, from one foot. {CUT_OFF}"),
             printed.Table(("block", *head), rows, wide=(3,))]
 
 

@@ -15,8 +15,7 @@ STEP = round(1.4 * LETTERS * MM)
 CHECK = (
     "Check a hole with the tape from the same edges before you drill; prick the centres through with an awl."
 )
-BACKING = "Clamp a backing board behind, so that the drill does not break out the rim where it comes through."
-"""Both common practice, no source."""
+"""Common practice, no source."""
 
 
 @dataclass(frozen=True)

@@ -1,6 +1,7 @@
 """Templates of a cabinet as pages to print and as SVG files in millimetres."""
 
 from shoplib.documents.board_scenes import file_name
+from shoplib.documents.hardware_page import waste_behind
 from shoplib.documents.paper import Paper
 from shoplib.model.solved import Cabinet
 from shoplib.printed.true_scale.hole_templates import peg_templates, pull_templates
@@ -22,7 +23,7 @@ HOW = (
     "Cut along the middle of the heavy lines, lay them on the edges or lines that they name, and hold the paper with "
     "tape.",
     DAMP,
-    "Where a drill comes through, clamp a backing board behind.",
+    f"Where a board is bored right through, {waste_behind('it')}.",
 )
 """Common practice, no source."""
 
