@@ -11,7 +11,7 @@
 """
 
 from shoplib.measure import narrowest
-from shoplib.model.board import Board
+from shoplib.model.board import BOX_PARTS, Board
 from shoplib.model.box import Box, around
 from shoplib.model.project import Opening
 from shoplib.model.shell import shell_of
@@ -27,7 +27,7 @@ def parts_of(cabinet: Cabinet, group: str) -> tuple[tuple[Board, ...], tuple[Har
 
 def box_of(cabinet: Cabinet, group: str) -> Box:
     """The outside of a drawer box, its front left out. Raises KeyError where there is no such drawer."""
-    return around([board.box for board in cabinet.groups[group] if board.role.startswith("box ")])
+    return around([board.box for board in cabinet.groups[group] if board.role in BOX_PARTS])
 
 
 def runs_of(cabinet: Cabinet, group: str) -> tuple[int, int]:

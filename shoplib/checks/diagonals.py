@@ -7,15 +7,13 @@ from typing import Literal
 
 from shoplib.measure import Style, narrowest, write_brief
 from shoplib.measure.traced import chosen
-from shoplib.model.board import Board
+from shoplib.model.board import BOX_WALLS, Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.naming import and_list, in_short
 
 OUT_OF_SQUARE = "where they differ, set a clamp across the longer one and draw it in until they are equal"
 """What is done about a case or a box out of square, the same wherever it is told (common practice, no source)."""
-
-_BOX_WALLS = {"box side", "box front", "box back"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +81,7 @@ def diagonals(cabinet: Cabinet) -> Iterator[Diagonals]:
             size = diagonal(board.length, board.width, step)
             yield Diagonals("back", (board.name,), f"the {board.name}, as cut", size, trim)
     for (width, depth), groups in _box_kinds(cabinet).items():
-        boards = [board for group in groups for board in cabinet.groups[group] if board.role in _BOX_WALLS]
+        boards = [board for group in groups for board in cabinet.groups[group] if board.role in BOX_WALLS]
         what = f"the box of {and_list(in_short(groups))}, seen from above"
         yield Diagonals("box", _names(boards), what, diagonal(width, depth, step), OUT_OF_SQUARE)
 
@@ -130,7 +128,7 @@ def _box_kinds(cabinet: Cabinet) -> dict[tuple[int, int], list[str]]:
     """The groups that hold a drawer box, by its outside width and depth."""
     kinds: dict[tuple[int, int], list[str]] = {}
     for group, boards in cabinet.groups.items():
-        walls = [board.box for board in boards if board.role in _BOX_WALLS]
+        walls = [board.box for board in boards if board.role in BOX_WALLS]
         if walls:
             width, depth, _ = around(walls).size
             kinds.setdefault((width, depth), []).append(group)

@@ -3,13 +3,12 @@
 from collections.abc import Iterator, Sequence
 
 from shoplib.checks.geometry import common_boxes, far
-from shoplib.model.board import Board, BoxCut
+from shoplib.model.board import BOX_WALLS, Board, BoxCut
 from shoplib.model.box import Box, Point, around, what_remains
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.naming import boards_in_short
 
 _ENDS = (("left end", "right end"), ("front", "rear"), ("underside", "top"))
-_WALLS = {"box side", "box front", "box back"}
 
 
 def find_grooves_that_show(cabinet: Cabinet) -> tuple[Finding, ...]:
@@ -23,7 +22,7 @@ def find_grooves_that_show(cabinet: Cabinet) -> tuple[Finding, ...]:
             continue
         whole = around([board.box for board in group])
         for board in group:
-            if board.role in _WALLS:
+            if board.role in BOX_WALLS:
                 for end in open_ends(board, group, bottoms, whole):
                     seen.setdefault((board.role, end), []).append(board)
     return tuple(_note(role, end, boards) for (role, end), boards in seen.items())

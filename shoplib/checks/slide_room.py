@@ -2,6 +2,7 @@
 
 from shoplib.checks.as_built import AsBuilt
 from shoplib.measure import thickest, write_brief
+from shoplib.model.board import BOX_WALLS
 from shoplib.model.box import Box, around
 from shoplib.model.drawer_fit import limits
 from shoplib.model.solved import Cabinet, Finding
@@ -60,7 +61,7 @@ def find_box_of_other_length(cabinet: Cabinet) -> tuple[Finding, ...]:
         if not sides or not slides:
             continue
         long = slides[0].size[1]
-        box = around([board.box for board in boards if board.role in ("box side", "box front", "box back")])
+        box = around([board.box for board in boards if board.role in BOX_WALLS])
         off = box.size[1] - long
         if off:
             than = f"{true_amount(abs(off), style)} {'longer' if off > 0 else 'shorter'} than its slides"

@@ -10,11 +10,10 @@ import textwrap
 from collections.abc import Iterable
 
 from shoplib.building.riding import heights
-from shoplib.buying.screws import BRAD
 from shoplib.documents.before_cutting import ALREADY_CUT, before_cutting
 from shoplib.documents.cut_notes import cut_notes
 from shoplib.documents.fixings import fixings
-from shoplib.documents.hardware_page import screws_section
+from shoplib.documents.hardware_page import screw_rows
 from shoplib.documents.slides_section import stop_words
 from shoplib.documents.standing import standing_words
 from shoplib.lists.alike import told_of_each
@@ -122,17 +121,13 @@ def cut_list_text(cabinet: Cabinet) -> str:
     return "\n".join(lines) + "\n"
 
 
-def _fixing(gauge: str) -> str:
-    """Screws, or brads, of a gauge as the hardware page has it."""
-    return f"brads {gauge.removeprefix(BRAD).strip()}" if gauge.startswith(BRAD) else f"screws {gauge}"
-
-
 def _hardware(cabinet: Cabinet) -> list[str]:
     """Heights of slides and runners, stops, screws, and fixings: each part only where the cabinet has any."""
     lines = []
     screws = [
-        f"{count} {_fixing(gauge)}, {length} long, for {use}, into the {into}"
-        for gauge, length, use, into, count in screws_section(cabinet).rows
+        f"{row.count} {'brads' if row.brads else 'screws'} {row.gauge}, {write_length(row.length, cabinet.style)} "
+        f"long, for {row.use}, into the {row.into}"
+        for row in screw_rows(cabinet)
     ]
     for title, words in (
         ("Heights to set the slides by", _spacers(cabinet)),

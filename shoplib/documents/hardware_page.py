@@ -1,6 +1,7 @@
 """The hardware page: where slides, pulls, pegs and casters go, with which screws, and what to test while building."""
 
 from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 
 from shoplib.buying.screws import BRAD, estimated
 from shoplib.checks.runner_points import driven_at_each_other
@@ -74,25 +75,47 @@ def pair_words(drawn: str) -> str:
     return f"cut as a mirrored pair: {drawn} as drawn, its twin mirrored. Lay the two side by side to mark them."
 
 
-def screws_section(cabinet: Cabinet) -> Section:
-    """How many of each, and what they go into."""
-    counts: dict[tuple[str, int, str, str], int] = {}
+@dataclass(frozen=True, slots=True)
+class ScrewRow:
+    """So many screws of one gauge and length (ticks), or brads, for one use, into boards of one role."""
+
+    gauge: str
+    length: int
+    use: str
+    into: str
+    brads: bool
+    count: int
+
+
+def screw_rows(cabinet: Cabinet) -> tuple[ScrewRow, ...]:
+    """The screws of the plan, then those that are estimated; equal ones together.
+
+    >>> screw_rows(Cabinet("no boards", (), {}))
+    ()
+    """
+    counts: dict[tuple[str, int, str, str, bool], int] = {}
     for fitting in cabinet.hardware:
         for screw in fitting.screws:
             into = cabinet.by_name[screw.into]
             use = _USES.get(fitting.what, f"{fitting.what}s")
             if fitting.what == "front screws" and cabinet.by_name[fitting.on].role == "cleat":
                 use = "fronts, through the cleat"
-            key = (screw.gauge, screw.length, use, into.role or into.name)
+            key = (screw.gauge, screw.length, use, into.role or into.name, False)
             counts[key] = counts.get(key, 0) + screw.count
-    guessed = tuple(estimated(cabinet))
-    for need in guessed:
-        gauge = f"{BRAD} {need.gauge}" if need.head == BRAD else need.gauge
-        key = (gauge, need.length, f"{plural(need.passed.role)}, estimated", need.into.role or need.into.name)
+    for need in estimated(cabinet):
+        use = f"{plural(need.passed.role)}, estimated"
+        key = (need.gauge, need.length, use, need.into.role or need.into.name, need.head == BRAD)
         counts[key] = counts.get(key, 0) + need.count
+    return tuple(ScrewRow(*key, count) for key, count in counts.items())
+
+
+def screws_section(cabinet: Cabinet) -> Section:
+    """How many of each, and what they go into."""
+    guessed = tuple(estimated(cabinet))
     rows = tuple(
-        (gauge, write_length(length, cabinet.style), use, into, str(count))
-        for (gauge, length, use, into), count in counts.items()
+        (f"{BRAD} {row.gauge}" if row.brads else row.gauge, write_length(row.length, cabinet.style), row.use, row.into,
+         str(row.count))
+        for row in screw_rows(cabinet)
     )
     lines = ["Lengths are the longest that do not come through. Drill pilot holes."] if rows else []
     if guessed:

@@ -7,7 +7,7 @@ from shoplib.draw.slices import around
 from shoplib.joints.bench_pair import Pair
 from shoplib.joints.pocket_screws import along_the_drill
 from shoplib.joints.splined_mitre import toe_to_slot
-from shoplib.measure import Style, write_brief
+from shoplib.measure import Style, shows_rest, write_brief
 from shoplib.model.board import Board, BoxCut, Hole, PrismCut
 from shoplib.model.dado_stack import NEAR
 from shoplib.model.placement import directions
@@ -81,19 +81,20 @@ def _slanted(pair: Pair, board: Board, cut: PrismCut) -> CutRow:
 
 @dataclass(frozen=True, slots=True)
 class _Place:
-    """How far a cut begins from an end, an edge or a face, and from which."""
+    """How far a cut begins from an end, an edge or a face, and from which; then what `more` is told of its place."""
 
     at: int
     of: str
+    more: str = ""
 
     def words(self, style: Style) -> str:
-        return f"{_shop(self.at, style)} from {self.of}" if self.at else f"at {self.of}"
+        told = f"{_shop(self.at, style)} from {self.of}" if self.at else f"at {self.of}"
+        return f"{told}; {self.more}" if self.more else told
 
 
 def _shop(ticks: int, style: Style) -> str:
     """A place at the rule's nearest mark, or as a decimal where that is off by more than a shop sets."""
-    text = write_brief(ticks, style)
-    return write_brief(ticks, style, decimal=True) if "(" in text else text
+    return write_brief(ticks, style, decimal=shows_rest(ticks, style))
 
 
 def _together(found: list[tuple[CutRow, _Place]], style: Style) -> CutRow:
@@ -105,8 +106,7 @@ def _together(found: list[tuple[CutRow, _Place]], style: Style) -> CutRow:
     where = row.where
     if len(places) > 1:
         told = ", ".join(_shop(at, style).removesuffix(f" {style.unit}") for at in places)
-        _, more, rest = where.partition("; ")
-        where = f"at {told} {style.unit} from {first.of}{more}{rest}"
+        where = f"at {told} {style.unit} from {first.of}{f'; {first.more}' if first.more else ''}"
     return replace(row, count=len(found), where=where, walls=any(one.walls for one, _ in found))
 
 
@@ -124,10 +124,9 @@ def _sawn(board: Board, cut: BoxCut, style: Style) -> tuple[CutRow, _Place]:
     run = next((k for k in rest if k in full), max(rest, key=lambda k: sizes[k]))
     wide = next(k for k in rest if k != run)
     place = _place(board, cut, wide)
-    words = place.words(style)
     if run not in full:
-        words += f"; {said(sizes[run], style)} long, {_place(board, cut, run).words(style)}"
-    return CutRow(board.name, cut.kind, 1, sizes[wide], sizes[deep], wide in closed, False, words), place
+        place = replace(place, more=f"{said(sizes[run], style)} long, {_place(board, cut, run).words(style)}")
+    return CutRow(board.name, cut.kind, 1, sizes[wide], sizes[deep], wide in closed, False, place.words(style)), place
 
 
 def _place(board: Board, cut: BoxCut, k: int) -> _Place:
@@ -150,10 +149,11 @@ def _bored(board: Board, hole: Hole, style: Style) -> tuple[CutRow, _Place]:
             axis, sign = directions(board.placement.axes)[k]
             at = hole.centre[k] if sign > 0 else board.size[k] - hole.centre[k]
             places.append(_Place(at, f"the {_LOW[axis]} {_EDGE[k]}"))
-    words = "; ".join(place.words(style) for place in places)
+    first, *others = places
+    place = replace(first, more="; ".join(other.words(style) for other in others))
     kind = hole.kind if "hole" in hole.kind else f"{hole.kind} hole"
     through = hole.depth >= board.size["uvw".index(hole.along)]
-    return CutRow(board.name, kind, 1, hole.diameter, hole.depth, False, True, words, through), places[0]
+    return CutRow(board.name, kind, 1, hole.diameter, hole.depth, False, True, place.words(style), through), place
 
 
 _CHANNELS = ("dado", "groove", "notch", "socket", "slot")

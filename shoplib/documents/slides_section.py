@@ -4,6 +4,7 @@ from shoplib.building.datum import datum
 from shoplib.building.riding import riding
 from shoplib.documents.page_section import Section
 from shoplib.lists.writing import Writing
+from shoplib.model.board import BOX_PARTS
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet
 from shoplib.words.naming import and_list, in_short
@@ -60,5 +61,5 @@ def _above(ticks: int, page: Writing) -> str:
 
 def _moving(cabinet: Cabinet, group: str) -> Box | None:
     """The box of a drawer, or the panel of a pull-out, without its front."""
-    boards = [b.box for b in cabinet.groups.get(group, ()) if b.role.startswith("box ") or b.role == "panel"]
+    boards = [b.box for b in cabinet.groups.get(group, ()) if b.role in (*BOX_PARTS, "panel")]
     return around(boards) if boards else None

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 from shoplib.draw.scene import Chain, Rect
 from shoplib.lists.writing import Writing
-from shoplib.measure import Style, to_step
+from shoplib.measure import Style, shows_rest, to_step
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 
@@ -34,10 +34,9 @@ def bare(ticks: int, style: Style) -> str:
     ['1/2', '1/2 (+0.003)', '0.505']
     """
     page = Writing(style, units=False)
-    text = page.length(ticks)
-    if "(" in text and 4 * abs(ticks - to_step(ticks, style.step)) > style.step:
+    if shows_rest(ticks, style) and 4 * abs(ticks - to_step(ticks, style.step)) > style.step:
         return page.measured(ticks)
-    return text
+    return page.length(ticks)
 
 
 def stacked(text: str) -> str:

@@ -14,7 +14,7 @@ from shoplib.draw.chains import (
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, Look, cut_through, is_cut, visible
 from shoplib.draw.scene import Item, Label, Leader, Scene
 from shoplib.measure import Style, to_step, write_brief
-from shoplib.model.board import Board
+from shoplib.model.board import BOX_PARTS, Board
 from shoplib.model.box import Box, around
 from shoplib.model.solved import Cabinet
 from shoplib.model.uprights import UPRIGHTS, bays, uprights
@@ -145,7 +145,7 @@ def _listed(cut: list[Board]) -> str:
 
 def _group_labels(cut: list[Board], look: Look) -> list[Item]:
     """The name of each drawer in the middle of its box; a pull-out is named by a leader."""
-    drawers = {board.group for board in cut if board.role.startswith("box ")}
+    drawers = {board.group for board in cut if board.role in BOX_PARTS}
     items: list[Item] = []
     for group, box in _boxes(cut).items():
         left, bottom, right, top = look.flat(box)

@@ -6,7 +6,7 @@ Those that are alike are cut together: two notches that take one toe board must 
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from shoplib.lists.cut_words import cut_words
+from shoplib.lists.cut_words import cut_told
 from shoplib.lists.sides import datum_side, side_name
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board, BoxCut, Hole
@@ -58,15 +58,13 @@ def alike_cut_words(cut: AlikeCuts) -> str:
 def _laid_out(cabinet: Cabinet) -> Iterator[AlikeCuts]:
     """Notches and holes by the words of the cut list, which are the same for places that must match."""
     writing = Writing(cabinet.style)
-    alike: dict[tuple[int, str, str], list[Board]] = {}
+    alike: dict[tuple[int, str, str, str], list[Board]] = {}
     for board in cabinet.boards:
         for cut in board.cuts:
-            kind = _kind(cut, board)
-            if kind:
-                [told] = cut_words(board, cabinet, writing, [cut])
-                alike.setdefault((board.stage, kind, told.removeprefix(kind).strip()), []).append(board)
-    for (stage, kind, told), boards in alike.items():
-        size, _, place = told.partition(", ")
+            if kind := _kind(cut, board):
+                _, size, place = cut_told(board, cabinet, writing, cut)
+                alike.setdefault((board.stage, kind, size, place), []).append(board)
+    for (stage, kind, size, place), boards in alike.items():
         yield AlikeCuts(stage, kind, _once(boards), len(boards), size, place)
 
 

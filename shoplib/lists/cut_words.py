@@ -6,6 +6,7 @@ cut (holes: to the centre). Equal cuts at several places are told once.
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from shoplib.lists.sides import datum_side, outline_of, side_name
 from shoplib.lists.slanting import slant_of
@@ -19,7 +20,7 @@ from shoplib.words.naming import and_list, plural
 
 @dataclass(frozen=True, slots=True)
 class _Phrase:
-    """What a cut is (`noun`, `size`), at which `place` and from where, and its `tail`.
+    """What a cut is (`noun`, `size`, and `how` it goes into which side), at which `place` and from where, its `tail`.
 
     Holes have a second place, across the first.
     """
@@ -31,6 +32,30 @@ class _Phrase:
     tail: str = ""
     across: str = ""
     across_reference: str = ""
+    how: str = ""
+
+
+class CutTold(NamedTuple):
+    """One cut in words: what it is, its size, and all about its place."""
+
+    noun: str
+    size: str
+    place: str
+
+
+def cut_told(board: Board, cabinet: Cabinet, writing: Writing, cut: Cut) -> CutTold:
+    """The parts that `cut_words` puts together for one cut.
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> from shoplib.model.placement import Placement
+    >>> notch = BoxCut("notch", (0, 0, 0), (90 * MM, 50 * MM, 18 * MM))
+    >>> side = Board("left side", "case", 1, "s", 900 * MM, 400 * MM, 18 * MM, Placement((0, 0, 0), ("+z", "+y", "-x")),
+    ...              (notch,))
+    >>> cut_told(side, Cabinet("case", (side,), {}), Writing(MM_STYLE), notch)[:2]
+    ('notch', '90 mm along the length x 50 mm across')
+    """
+    phrase = _Teller(board, cabinet, writing, outline_of(board, cabinet)).phrase(cut)
+    return CutTold(phrase.noun, phrase.size, ", ".join(_where(phrase, (phrase.place,), [phrase.across])))
 
 
 def cut_words(
@@ -57,11 +82,15 @@ def _merged(phrases: list[_Phrase]) -> tuple[str, ...]:
 def _told(phrase: _Phrase, places: tuple[str, ...], across: list[str]) -> str:
     count = len(places) * len(across)
     head = f"{phrase.noun} {phrase.size}" if count == 1 else f"{count} {plural(phrase.noun)} {phrase.size}"
+    return ", ".join([head, *_where(phrase, places, across)])
+
+
+def _where(phrase: _Phrase, places: tuple[str, ...], across: list[str]) -> list[str]:
     where = f"{and_list(places)} {phrase.reference}".strip() if places[0] else phrase.reference
     second = f"{and_list(across)} {phrase.across_reference}".strip()
     if len(places) > 1 and len(across) > 1:
         where, second = f"in a grid: {where}", f"each {second}"
-    return ", ".join(part for part in (head, where, second, phrase.tail) if part)
+    return [part for part in (phrase.how, where, second, phrase.tail) if part]
 
 
 def _span(cut: BoxCut, board: Board, own: int) -> str:
@@ -118,7 +147,7 @@ class _Teller:
         extent = [high - low for low, high in zip(cut.low, cut.high, strict=True)]
         across = (self.writing.measured if cut.for_board else self.writing.setting)(extent[wide])
         sunk = f"{self.writing.setting(extent[deep])} deep{self._receives(cut)}"
-        size = f"{across} wide, {sunk}, in the {self._side(deep, -1 if spans[deep] == 'low' else 1)}"
+        how = f"{sunk}, in the {self._side(deep, -1 if spans[deep] == 'low' else 1)}"
         if spans[wide] in ("low", "high"):
             place, reference = "", f"along the {self._side(wide, -1 if spans[wide] == 'low' else 1)}"
         else:
@@ -128,7 +157,8 @@ class _Teller:
             for side, rest in ((-1, cut.low[run]), (1, self.board.size[run] - cut.high[run]))
             if rest > 0
         ]
-        return _Phrase(cut.kind, size, place, reference, ", ".join([*stops, *self._leaves(cut)]))
+        tail = ", ".join([*stops, *self._leaves(cut)])
+        return _Phrase(cut.kind, f"{across} wide", place, reference, tail, how=how)
 
     def _leaves(self, cut: BoxCut) -> list[str]:
         """The tongue that this rabbet leaves: it is what the dado takes, and so what the cut is set up by.
@@ -147,11 +177,12 @@ class _Teller:
         """A pocket, or the hole before it: what the jig is set by, and where across the board."""
         found = slant_of(cut, self.board)
         centre = tuple(share(low + high, 2, 1)[0] for low, high in zip(cut.low, cut.high, strict=True))
-        size = (
-            f"{self.writing.setting(cut.end - cut.start)} across, {found.angle} degrees, web "
-            f"{self.writing.setting(found.web)}{self._receives(cut)}, in the {self._side(2, found.face)}"
+        size = f"{self.writing.setting(cut.end - cut.start)} across"
+        how = (
+            f"{found.angle} degrees, web {self.writing.setting(found.web)}{self._receives(cut)}, in the "
+            f"{self._side(2, found.face)}"
         )
-        return _Phrase(cut.kind, size, *self._place(centre, centre, 1), f"at the {self._side(0, found.end)}")
+        return _Phrase(cut.kind, size, *self._place(centre, centre, 1), f"at the {self._side(0, found.end)}", how=how)
 
     def _notch(self, cut: BoxCut, spans: list[str]) -> _Phrase:
         """Wood taken out through the whole thickness: at a corner, out of one side, or inside."""
@@ -171,11 +202,11 @@ class _Teller:
         side = -1 if hole.centre[deep] <= 0 else 1
         through = hole.depth >= self.board.size[deep]
         depth = "right through" if through else f"{self.writing.setting(hole.depth)} deep"
-        size = f"{self.writing.setting(hole.diameter)} across, {depth}{self._receives(hole)}"
+        how = f"{depth}{self._receives(hole)}, from the {self._side(deep, side)}"
         across, along = [own for own in (1, 0, 2) if own != deep][:2]
         noun = hole.kind if hole.kind.endswith("hole") else f"{hole.kind} hole"
         first, second = (self._place(hole.centre, hole.centre, own) for own in (along, across))
-        return _Phrase(noun, f"{size}, from the {self._side(deep, side)}", *first, "", *second)
+        return _Phrase(noun, f"{self.writing.setting(hole.diameter)} across", *first, "", *second, how)
 
     def _place(self, low: Point, high: Point, own: int) -> tuple[str, str]:
         """How far the near wall is from the datum side, and the words for that side."""

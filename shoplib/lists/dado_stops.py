@@ -23,16 +23,16 @@ KINDS = ("dado", "groove", "rabbet")
 class DadoStop:
     """Dadoes, grooves or rabbets of one set-up, in ticks.
 
-    `wall` is how far the near wall is from the `reference` (such as "bottom end") of the finished board; 0 for
-    rabbets, which run along theirs ("bottom end and top end"). Where one cut lies as far from one end as its like from
-    the other, one stop serves both, and the reference names both ("front end and back end"). `cuts` are the boards with
-    what is cut in each; a board with a dado in either face stands there twice. `fitted`: a board enters, so that the
-    width is one that was measured.
+    `wall` is how far the near wall is from the one of `references` (such as "bottom end") of the finished board; 0 for
+    rabbets, which run along theirs ("bottom end" and "top end"). Where one cut lies as far from one end as its like
+    from the other, one stop serves both, and the references are both ("front end" and "back end"). `cuts` are the
+    boards with what is cut in each; a board with a dado in either face stands there twice. `fitted`: a board enters,
+    so that the width is one that was measured.
     """
 
     stage: int
     kind: str
-    reference: str
+    references: tuple[str, ...]
     wall: int
     width: int
     depth: int
@@ -40,10 +40,18 @@ class DadoStop:
     cuts: tuple[tuple[Board, BoxCut], ...]
 
     @property
+    def reference(self) -> str:
+        """What it is set by, in words."""
+        return and_list(self.references)
+
+    @property
     def boards(self) -> tuple[Board, ...]:
         """Each board once."""
         return tuple({board.name: board for board, _ in self.cuts}.values())
 
+
+_SIDES = ("end", "edge", "face")
+"""What a rabbet runs along, by the own axis that it is wide along."""
 
 _SetUp = tuple[int, str, str, int, int, int, bool]
 """Stage, kind, which side it is set by, near wall, width, depth, and whether a board enters."""
@@ -59,7 +67,7 @@ def dado_stops(cabinet: Cabinet) -> tuple[DadoStop, ...]:
     for board, cut in channels(cabinet.boards):
         reference, wall = _set_by(board, cut)
         # A rabbet is set by whichever end or edge it runs along: all of them lie against the fence in turn.
-        side = reference if wall else reference.split()[-1]
+        side = reference if wall else _SIDES[channel_ways(cut, board)[1]]
         setup = (board.stage, cut.kind, side, wall, *_sizes(board, cut), bool(cut.for_board))
         mine = found.setdefault(setup, [])
         # One rabbet may take two boards, such as both stretchers.
@@ -68,7 +76,7 @@ def dado_stops(cabinet: Cabinet) -> tuple[DadoStop, ...]:
         named.setdefault(setup, {})[reference] = None
     _turned_end_for_end(found, named)
     stops = [
-        DadoStop(stage, kind, and_list(sorted(named[setup])), wall, width, depth, fitted, tuple(found[setup]))
+        DadoStop(stage, kind, tuple(sorted(named[setup])), wall, width, depth, fitted, tuple(found[setup]))
         for setup in found
         for stage, kind, _, wall, width, depth, fitted in [setup]
         if len(found[setup]) > 1
@@ -188,7 +196,8 @@ def stop_words(stop: DadoStop, writing: Writing) -> str:
     >>> cut = BoxCut("dado", (12 * INCH, 0, 0), (12 * INCH + INCH // 2, 9 * INCH, INCH // 4), "shelf")
     >>> sides = [Board(f"{way} side", "case", 1, "s", 30 * INCH, 9 * INCH, INCH // 2,
     ...                Placement((0, 0, 0), ("+z", "+y", "-x")), (cut,)) for way in ("left", "right")]
-    >>> stop = DadoStop(1, "dado", "bottom end", 12 * INCH, INCH // 2, INCH // 4, True, tuple((s, cut) for s in sides))
+    >>> stop = DadoStop(1, "dado", ("bottom end",), 12 * INCH, INCH // 2, INCH // 4, True,
+    ...                 tuple((side, cut) for side in sides))
     >>> stop_words(stop, Writing(INCH_STYLE))
     '2 dadoes, 0.5 in wide, 1/4 in deep, the near wall 12 in from the bottom end: left side and right side'
     """
@@ -206,8 +215,8 @@ def place_words(stop: DadoStop, writing: Writing) -> str:
     """Where the stop stands, and that the board is turned where it serves both of its ends or edges."""
     if not stop.wall:
         return f"along the {stop.reference}"
-    one, _, other = stop.reference.partition(" and ")
-    from_both = f" and, turned end for end at the same stop, from the {other}" if other else ""
+    one, *others = stop.references
+    from_both = "".join(f" and, turned end for end at the same stop, from the {other}" for other in others)
     return f"the near wall {writing.length(stop.wall)} from the {one}{from_both}"
 
 

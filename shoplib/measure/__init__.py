@@ -6,7 +6,15 @@ Inside, a length is a whole number of ticks of 1/80 000 mm; outside, text with a
 from shoplib.measure.choose import largest_fitting, mean, narrowest, share, thickest, to_step
 from shoplib.measure.read import read_length, unit_written
 from shoplib.measure.ticks import FOOT, INCH, MM, LengthError, to_mm, write_mm
-from shoplib.measure.write import INCH_STYLE, MM_STYLE, Style, write_brief, write_length, write_measured
+from shoplib.measure.write import (
+    INCH_STYLE,
+    MM_STYLE,
+    Style,
+    shows_rest,
+    write_brief,
+    write_length,
+    write_measured,
+)
 
 __all__ = [
     "FOOT",
@@ -22,6 +30,7 @@ __all__ = [
     "narrowest",
     "read_length",
     "share",
+    "shows_rest",
     "thickest",
     "to_mm",
     "to_quantity",

@@ -116,9 +116,19 @@ def write_brief(ticks: int, style: Style, decimal: bool = False) -> str:
         return stated(_measured(to_step(plain, _FINEST[style.unit]) or plain, style), ticks)
     printed = to_step(plain, style.step)
     text, rest = f"{_number(printed, style)} {style.unit}", plain - printed
-    if abs(rest) >= _LEAST_REST[style.unit]:
+    if shows_rest(plain, style):
         text = f"{text} ({_rest(to_step(rest, _FINEST[style.unit]), style.unit)} {style.unit})"
     return stated(text, ticks)
+
+
+def shows_rest(ticks: int, style: Style) -> bool:
+    """Whether `write_brief` puts a rest behind the nearest step: the rule has no mark for the length.
+
+    >>> [shows_rest(INCH // 2 + more, INCH_STYLE) for more in (0, 508, 8 * 2032)], shows_rest(1_120, MM_STYLE)
+    ([False, False, True], False)
+    """
+    plain = index(ticks)
+    return abs(plain) >= style.step and abs(plain - to_step(plain, style.step)) >= _LEAST_REST[style.unit]
 
 
 def _measured(ticks: int, style: Style) -> str:

@@ -13,6 +13,12 @@ from shoplib.model.prism import Prism, turned
 CASE, BOXES, FRONTS = 1, 2, 3
 """Stages: what is cut first, what waits for the opening as built, what waits for the boxes."""
 
+BOX_WALLS = ("box side", "box front", "box back")
+"""The roles of the boards round a drawer box."""
+
+BOX_PARTS = (*BOX_WALLS, "box bottom")
+"""The roles of all its boards; its front is none of them."""
+
 LEAST_WOOD = 3 * MM
 """Less wood than this does not hold under a cut or beside one. Common practice, no source."""
 

@@ -11,6 +11,7 @@ from shoplib.documents.standing import standing_words
 from shoplib.documents.to_measure import to_measure_text
 from shoplib.lists.writing import Writing
 from shoplib.measure import narrowest
+from shoplib.model.board import BOX_WALLS
 from shoplib.model.box import Point, around
 from shoplib.model.part_of import bay_name
 from shoplib.model.solved import Cabinet
@@ -26,7 +27,6 @@ SIZE_HEAD = ("size", "wide", "deep", "high")
 SHEET_HEAD = ("sheet, by name", "mean", "thickest")
 """The columns of the two tables."""
 
-_WALLS = ("box side", "box front", "box back")
 
 _ROW = 5.4
 """Height of a row of a table in mm, one line high."""
@@ -100,7 +100,7 @@ def key_sizes(cabinet: Cabinet) -> Iterator[tuple[str, str, str, str]]:
     yield from ((f"{and_list(in_short(names))}, inside", write(ticks), "", "") for ticks, names in alike.items())
     boxes: dict[Point, list[str]] = {}
     for group, boards in cabinet.groups.items():
-        if walls := [board.box for board in boards if board.role in _WALLS]:
+        if walls := [board.box for board in boards if board.role in BOX_WALLS]:
             boxes.setdefault(around(walls).size, []).append(group)
     yield from ((f"box of {and_list(in_short(groups))}", *map(write, size)) for size, groups in boxes.items())
 

@@ -21,7 +21,7 @@ from shoplib.draw.scene import Scene
 from shoplib.draw.section import section_plan, section_side
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
-from shoplib.measure import read_length, to_step
+from shoplib.measure import read_length, shows_rest, to_step
 from shoplib.model.board import BOXES
 from shoplib.model.box import Point
 from shoplib.model.drawer_fit import limits
@@ -118,8 +118,7 @@ def plain(ticks: int, page: Writing) -> str:
     >>> [plain(INCH // 2 + more, Writing(INCH_STYLE)) for more in (508, 8 * 2032)]
     ['1/2 in', '0.508 in']
     """
-    text = page.length(ticks)
-    return page.measured(ticks) if "(" in text else text
+    return page.measured(ticks) if shows_rest(ticks, page.style) else page.length(ticks)
 
 
 def _opening(sizes: DrawerSizes, page: Writing) -> str:
