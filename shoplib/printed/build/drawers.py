@@ -109,7 +109,7 @@ def _strips(names: tuple[str, ...], cabinet: Cabinet) -> list[Need]:
     return [need for need in estimated(cabinet) if need.passed.name in names]
 
 
-_CUT_SPACERS = f"{CUT_OFF} There is one for each height of the table: left and right then come out alike."
+_CUT_SPACERS = f"{CUT_OFF} Set by one spacer, left and right come out alike."
 
 
 def _laid(by_spacers: bool, cabinet: Cabinet) -> list[str]:

@@ -6,8 +6,8 @@ from shoplib.building.spacers import Spacer
 from shoplib.lists.writing import Writing
 
 CUT_OFF = (
-    "Cut each spacer in one piece off a long straight strip, for a short one leaves the hand no room at the saw, and "
-    "check it against its line on the story stick, which shows all of them in true size."
+    "Cut a spacer for each size of the table off a long straight strip, for a short piece leaves the hand no room at "
+    "the saw. Check each against its line on the story stick, which shows them in true size."
 )
 """How spacers for slides are cut, the same wherever they are listed (common practice, no source)."""
 
