@@ -153,10 +153,11 @@ def _cut_pair(
         rects = [rect for rect in (within(rect, frame) for rect in rects) if rect]
         rooms[shape.name] = rects
         items.append(Shape(tuple(rects), shape.fill, shape.name, shape.hatch))
-    return [*items, *(_name(name, rects) for name, rects in rooms.items())]
+    named = {board.name: board for board in boards}
+    return [*items, *(_name(named[name], rects) for name, rects in rooms.items())]
 
 
-def _name(name: str, rects: list[Rect]) -> Label:
-    largest, *others = largest_rooms(rects)
-    short = name.split(" ", 2)[-1] if name.startswith("bay ") else name
+def _name(board: Board, rects: list[Rect]) -> Label:
+    name, (largest, *others) = board.name, largest_rooms(rects)
+    short = name.removeprefix(f"{board.part_of.bay_name} ") if board.part_of else name
     return Label(largest, (name, short, short.replace(" ", "\n")), plate=True, rooms=tuple(others))

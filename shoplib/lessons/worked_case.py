@@ -46,8 +46,8 @@ def bays_worked(unit: str) -> Worked:
     """How wide each of three equal bays is, in the clear."""
     case, say = lesson_case(unit, bays=3), Say(unit)
     chain = next(chain for chain in case.sums if any(name == "bay 1" for name, _ in chain.terms))
-    bays = [ticks for name, ticks in chain.terms if name.startswith("bay ")]
-    uprights = [ticks for name, ticks in chain.terms if not name.startswith("bay ")]
+    bays = [ticks for name, ticks in chain.terms if name not in chain.measured]
+    uprights = [ticks for name, ticks in chain.terms if name in chain.measured]
     whole, wood, air = say.length(chain.total[1]), say.exact(sum(uprights)), say.exact(sum(bays))
     return Worked(
         f"{len(bays)} equal bays in a case {whole} wide",

@@ -8,6 +8,7 @@ from shoplib.checks import check
 from shoplib.checks.shims import find_shims
 from shoplib.measure import INCH, MM, Style, narrowest, share, write_brief
 from shoplib.model.drawer_fit import beside, front_by_offcut, offcut_over
+from shoplib.model.part_of import PartOf
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.tables.slides import Slide
 from shoplib.words.amounts import setting, true_amount
@@ -19,9 +20,13 @@ STOCK, DEPTH = "Box stock and corners", "Depth"
 """Groups of controls that open more to say."""
 
 
+def _is_drawer(part: PartOf | None) -> bool:
+    return part is not None and part.what == "drawer"
+
+
 def short(text: str, cabinet: Cabinet) -> str:
     """Names without their bay, and without their drawer where there is but one."""
-    one = sum(group.startswith("bay 1 drawer") for group in cabinet.groups) == 1
+    one = sum(_is_drawer(part) for part in map(cabinet.part_of, cabinet.groups)) == 1
     text = text.replace(f"{LOWER} ", "") if one else text
     return text.replace(f"{LOWER}: ", "").replace("bay 1 ", "") if one else text.replace("bay 1 ", "")
 
@@ -95,7 +100,7 @@ def findings(cabinet: Cabinet, row: Slide, opened: Sequence[str]) -> tuple[Findi
     """What the dry-fit says of the boxes, then tapers, and what one offcut would do."""
     found: dict[tuple, Finding] = {}
     for each in check(cabinet):
-        if each.check in _OTHERS or not any(name.startswith("bay 1 drawer") for name in each.boards):
+        if each.check in _OTHERS or not any(_is_drawer(cabinet.by_name[name].part_of) for name in each.boards):
             continue
         # Left and right, front and back say the same.
         found.setdefault((each.check, each.level, each.amount), replace(each, text=_told(each.text, cabinet)))
