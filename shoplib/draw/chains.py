@@ -113,6 +113,7 @@ def levels(cabinet: Cabinet, low: int, high: int) -> list[Board]:
     Lying boards count, and the boards of the base that face the front; rails at the back do not.
 
     >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.model.uprights import bays
     >>> cabinet = cabinet_from("under_bench_case")
     >>> [board.name for board in levels(cabinet, *bays(cabinet)[0])]
     ['bottom', 'top', 'toe board']
@@ -129,6 +130,7 @@ def ends(boards: Iterable[Board], axis: int) -> list[int]:
 
     >>> from shoplib.documents.examples import cabinet_from
     >>> from shoplib.measure import MM
+    >>> from shoplib.model.uprights import uprights
     >>> cabinet = cabinet_from("rolling_stand")
     >>> [place / MM for place in ends(uprights(cabinet)[:2], 0)]
     [10.0, 27.9, 340.05, 357.95]

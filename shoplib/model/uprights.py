@@ -75,6 +75,10 @@ def uprights(cabinet: Cabinet) -> list[Board]:
 
 
 def bays(cabinet: Cabinet) -> list[tuple[int, int]]:
-    """The space between each upright and the next, left to right, as (left, right), in ticks."""
+    """The space between each upright and the next, left to right, as (left, right), in ticks.
+
+    >>> bays(Cabinet("no boards", (), {}))
+    []
+    """
     standing = uprights(cabinet)
     return [(a.box.high[0], b.box.low[0]) for a, b in pairwise(standing) if a.box.high[0] < b.box.low[0]]
