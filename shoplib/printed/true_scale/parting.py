@@ -110,6 +110,9 @@ def parted(drawing: TrueDrawing, window: Point) -> Parting:
                    tuple(-y for y in _seams_along(-d, -b, window[1], up)))
 
 
+_InTheWay = tuple[int, ...]
+"""Of some seams: how many run through what they should not, how much they lack to be free of it, and of words, and how
+far they are from their even shares."""
 _Shy = tuple[int, int, bool]
 """From where to where a seam should not run, and whether words alone are there."""
 
@@ -125,19 +128,39 @@ def _shy(item: Item, along: int) -> list[_Shy]:
 
 
 def _seams_along(low: int, high: int, most: int, shy: list[_Shy]) -> tuple[int, ...]:
-    """Seams from `low` to `high`, so that no page shows more than `most`."""
+    """Seams from `low` to `high`, so that no page shows more than `most`: on as few pages as will do, or on one more
+    where a seam would have to run through words or a hole."""
     over = WASTE + LAP
-    count = 1 if high - low <= most else -((over - (high - low)) // (most - over))
-    seams: list[int] = []
+    fewest = 1 if high - low <= most else -((over - (high - low)) // (most - over))
+    best = _least_in_the_way(low, high, most, shy, fewest)
+    if best[0][0]:
+        best = min(best, _least_in_the_way(low, high, most, shy, fewest + 1), key=lambda way: way[0][0])
+    return best[1]
+
+
+def _least_in_the_way(low: int, high: int, most: int, shy: list[_Shy], count: int) -> tuple[_InTheWay, tuple[int, ...]]:
+    """Of all seams of so many pages those with the least in their way together: one that goes where it likes best can
+    leave the next no choice. Each keeps within a third of a page of its even share."""
+    hard = [(near, far) for near, far, words in shy if not words]
+    soft = [(near, far) for near, far, words in shy if words]
+    step, third = most - WASTE - LAP, (high - low) // (3 * count)
+    ways: list[tuple[_InTheWay, tuple[int, ...]]] = [((0, 0, 0, 0), (low + WASTE,))]
     for number in range(1, count):
-        last = seams[-1] + most - over if seams else low + most - LAP
-        first = high - most + WASTE - (count - 1 - number) * (most - over)
         even = low + (high - low) * number // count
-        tried = [min(max(even, first), last), *range(first, last + 1, MM)]
-        seams.append(max(tried, key=lambda seam: (
-            min(_clear(seam, [(a, b) for a, b, words in shy if not words]), _FREE),
-            min(_clear(seam, [(a, b) for a, b, words in shy if words]), _BESIDE), -abs(seam - even))))
-    return tuple(seams)
+        first = max(high - most + WASTE - (count - 1 - number) * step, even - third)
+        last = min(low + WASTE + number * step, even + third)
+        reached, before, best = [], sorted(ways, key=lambda way: way[1][-1]), None
+        for seam in sorted({min(max(even, first), last), last, *range(first, last + 1, MM)}, reverse=True):
+            while before and seam - before[-1][1][-1] <= step:
+                way = before.pop()
+                best = min(best, way) if best else way
+            if best:
+                clear, beside = min(_clear(seam, hard), _FREE), min(_clear(seam, soft), _BESIDE)
+                more = not clear, (_FREE - clear) ** 2, (_BESIDE - beside) ** 2, abs(seam - even)
+                reached.append((tuple(one + other for one, other in zip(best[0], more, strict=True)), (*best[1], seam)))
+        ways = reached
+    cost, seams = min(ways)
+    return cost, seams[1:]
 
 
 def _clear(seam: int, shy: list[tuple[int, int]]) -> int:
