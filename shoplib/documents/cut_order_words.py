@@ -57,12 +57,16 @@ def minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str], side
     >>> from shoplib.layout.order import Piece
     >>> from shoplib.layout.pieces import Rect
     >>> step = Step(5, 3, "rip", 20, 0, Piece("sheet 1", Rect(0, 0, 9, 40)), (None,), (), None, edge=9, short=True,
-    ...             again=True, gauge=(0,), to_size=(1,))
+    ...             again=True, gauge=(0, 1), to_size=(1,))
     >>> for sentence in minded(step, ("A", "B"), str, ("9", "40")).split("; "):
     ...     print(sentence)
-    set again to 20: use a finished A as the gauge
+    set again to 20: use a finished A or B as the gauge
     short, 9 along the cut: use a sled and push blocks, or cut by hand or with a guided saw
     B is left to size: measure it
+    >>> strip = Piece("sheet 1, piece 2", Rect(0, 0, 90, 40))
+    >>> stop = Step(6, 4, "crosscut", 20, 0, strip, (None,), (), None, set_by="stop", again=True, like="piece 3")
+    >>> minded(stop, (), str, ("90", "40"))
+    'set again to 20: piece 3 has this size'
     >>> panel = Piece("panel", Rect(0, 0, 20, 61))
     >>> minded(Step(6, 4, "rip", 5, 0, panel, (None,), (), None, edge=20), (), str, ("20", "60"))
     '60 wide and only 20 along the fence: it pivots, so support both sides, or be two'
@@ -76,8 +80,9 @@ def _minded(
     at = step.piece.at
     along = sides[step.edge != at.w]
     if step.again:
-        gauge = and_list([letters[part] for part in step.gauge])
-        yield f"set again to {say(step.fence)}" + (f": use a finished {gauge} as the gauge" if gauge else "")
+        gauge = " or ".join(letters[part] for part in step.gauge)
+        by = f": use a finished {gauge} as the gauge" if gauge else f": {step.like} has this size" if step.like else ""
+        yield f"set again to {say(step.fence)}{by}"
     if step.short:
         yield f"short, {along} along the cut: use a sled and push blocks, or cut by hand or with a guided saw"
     if _pivots(step):

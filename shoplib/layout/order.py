@@ -6,7 +6,7 @@ cut in several turns, all that no part of the first one needs waits, even if a s
 """
 
 from collections import Counter
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from shoplib.layout.pieces import Job, Laid, Rect
@@ -42,9 +42,10 @@ class Step:
     short for the fence. `skim` is what the last one takes off where that is less than the blade is thick, else 0.
     `again`, of the first step of its setting alone, for the stop stays for the others: the same was set before, or
     equal parts were cut to it, and cuts in between made one of these pieces; `gauge` are parts, counted in the job,
-    that were cut to this size then and are finished, so that one of them lies there. `to_size` are those whose size is
-    only what remains, so that it is measured. `turn`: the turn at the saw (`Part.turn`); `too_early` are parts of a
-    later one that get a size in it all the same.
+    that were cut to this size then and are finished, so that one of them lies there; where none is, `like` is the mark
+    of a piece that has the size and waits to be cut further. `to_size` are those whose size is only what remains, so
+    that it is measured. `turn`: the turn at the saw (`Part.turn`); `too_early` are parts of a later one that get a
+    size in it all the same.
     """
 
     number: int
@@ -63,6 +64,7 @@ class Step:
     skim: int = 0
     again: bool = False
     gauge: tuple[int, ...] = ()
+    like: str = ""
     to_size: tuple[int, ...] = ()
     turn: int = 0
     too_early: tuple[int, ...] = ()
@@ -186,13 +188,13 @@ class _Saw:
         number = 0
         settings = [(turn, chosen) for turn in sorted(set(self.turns.values())) for chosen in self._settings(turn)]
         for setting, (turn, chosen) in enumerate(settings, start=1):
-            made: list[Step] = []
+            there, made = list(self.ready), list[Step]()
             while mine := [key for key, cut in self.ready.items()
                            if self.turns[key] == turn and self._setting(cut) == chosen]:
                 for sheet, at in sorted(mine):
                     number += 1
                     made.append(self._step(number, setting, sheet, at))
-            yield from self._set(chosen, made)
+            yield from self._set(chosen, made, there)
 
     def _turn(self, key: _Key) -> int:
         """The turn in which a cut is made: the first one of all parts that lie in its piece."""
@@ -244,20 +246,35 @@ class _Saw:
             skims(self.job, cut), to_size=to_size, turn=turn, too_early=too_early,
         )  # fmt: skip
 
-    def _set(self, chosen: _Setting, made: Sequence[Step]) -> Iterator[Step]:
-        """All steps of one setting: the first one tells whether it, or another for equal parts, was set before."""
+    def _set(self, chosen: _Setting, made: Sequence[Step], there: Sequence[_Key]) -> Iterator[Step]:
+        """All steps of one setting: the first one tells whether it, or another for equal parts, was set before.
+
+        `there`: the pieces that lay there before it, to be cut.
+        """
         first, *others = made
         if first.kind != "trim":
             sized = dict.fromkeys(part for step in made for part in self._sized(step.sheet, step.cuts))
             before = self.sized.setdefault(first.fence, {})
             if chosen in self.seen or any(part in before for part in sized):
-                whole = [part for part in before if part in self.finished]  # a strip to be cut further is no gauge
-                first = replace(first, again=True, gauge=tuple(part for part in sized if part in whole) or tuple(whole))
+                whole = [part for part in before if part in self.finished]
+                gauge = tuple(part for part in sized if part in whole) or tuple(whole)
+                like = "" if gauge else self._like(first.fence, there, {(step.sheet, step.piece.at) for step in made})
+                first = replace(first, again=True, gauge=gauge, like=like)
             before.update(sized)
         self.seen.add(chosen)
         for step in made:
             self.finished.update(set(step.done) - set(step.to_size))
         yield from (first, *others)
+
+    def _like(self, size: int, there: Sequence[_Key], cut_now: Collection[_Key]) -> str:
+        """The smallest piece that was cut to a size for a part in it, and stays as it is for now; "" where none is."""
+        found = [
+            (at.area, self.marks[sheet, at]) for sheet, at in there
+            if (sheet, at) not in cut_now and not self._heavy(at)
+            and any(span(one.at, axis) == span(at, axis) and one.at[2 + axis] == size
+                    for one in self.placed[sheet] if at.holds(one.at) for axis in (0, 1))
+        ]
+        return min(found, default=(0, ""))[1]
 
     def _sized(self, sheet: int, cuts: Sequence[SawCut]) -> tuple[int, ...]:
         """The kinds of parts that get their size from these cuts, at once or when what comes off is cut further."""

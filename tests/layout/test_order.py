@@ -12,7 +12,9 @@ from shoplib.layout.cut_tree import sawn, tidied
 from shoplib.layout.offcuts import Least
 from shoplib.layout.order import cut_order, set_ups, told
 from shoplib.layout.pieces import Job, Laid, Layout, Part, Placed, Rect, Stock
+from shoplib.layout.sawn import SawCut, Sawn
 from shoplib.layout.shop_cost import WISHES
+from shoplib.measure import INCH
 from tests.layout.cut_up import cut_up
 
 ANY = Least(1, 1)
@@ -180,6 +182,31 @@ def test_a_setting_that_comes_again_is_set_once_for_all_its_rows():
         (20, 0, False, ()), (20, 1, False, ()), (40, 0, True, (1,)), (40, 1, False, ()),
     ]  # fmt: skip
     assert steps[2].setting == steps[3].setting
+
+
+def test_where_no_finished_part_is_the_gauge_a_piece_of_the_size_is():
+    """Two sides of 30 x 23 in out of a sheet of 98 x 49: the strip of one is ripped, the other is cut along a line.
+
+    When a stop is set for the first one, the other waits to be ripped, and is as long: common practice, no source.
+    """
+    kerf, side = INCH // 8, Part("side", 30 * INCH, 23 * INCH, 2)
+    job = Job((side,), (Stock("sheet", 98 * INCH, 49 * INCH),), kerf)
+    at = [Rect(0, 0, side.length, side.width), Rect(0, side.width + kerf, side.length, side.width)]
+    strip, rest = Rect(0, 0, 98 * INCH, 23 * INCH), Rect(0, at[1].y, 98 * INCH, 49 * INCH - at[1].y)
+    other = Rect(0, rest.y, 30 * INCH, rest.h)
+    strip_left = Rect(30 * INCH + kerf, 0, 68 * INCH - kerf, strip.h)
+    other_left = Rect(0, at[1].y + 23 * INCH + kerf, 30 * INCH, rest.h - 23 * INCH - kerf)
+    cuts = (
+        SawCut("rip", 1, Rect(0, 0, 98 * INCH, 49 * INCH), 23 * INCH, strip, rest),
+        SawCut("crosscut", 2, rest, 30 * INCH, other, Rect(30 * INCH + kerf, rest.y, 68 * INCH - kerf, rest.h)),
+        SawCut("crosscut", 2, strip, 30 * INCH, at[0], strip_left),
+        SawCut("rip", 3, other, 23 * INCH, at[1], other_left),
+    )
+    steps = cut_order(job, [Laid(0, tuple(Placed(0, one) for one in at))], [Sawn(cuts, (), 0, 0)])
+    assert [(step.set_by, step.fence // INCH, step.again, step.gauge, step.like) for step in steps] == [
+        ("fence", 23, False, (), ""), ("line", 30, False, (), ""),
+        ("stop", 30, True, (), "sheet 1, piece 2"), ("fence", 23, True, (0,), ""),
+    ]  # fmt: skip
 
 
 def test_what_must_be_cut_too_early_is_told():
