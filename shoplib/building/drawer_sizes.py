@@ -19,7 +19,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from shoplib.building.datum import datum
-from shoplib.building.in_opening import box_of, rails_behind, read_of
+from shoplib.building.in_opening import box_of, cut_to, rails_behind, read_of
 from shoplib.measure import narrowest, share
 from shoplib.model.board import Board
 from shoplib.model.box import Point
@@ -56,6 +56,7 @@ class DrawerSizes:
 class WidthSum:
     """How a box comes from its opening: `least` of the readings (or its share of it) less twice `taken`, and where the
     slide holds the inside, twice the `stock` more. `exact` is what comes out, `width` that down to a whole step.
+    `read_since` where the opening was read again with the box in, and is another by now.
     """
 
     least: int
@@ -63,6 +64,7 @@ class WidthSum:
     stock: int
     exact: int
     width: int
+    read_since: bool = False
 
 
 def sizes_of(cabinet: Cabinet, group: str) -> DrawerSizes:
@@ -77,7 +79,7 @@ def sizes_of(cabinet: Cabinet, group: str) -> DrawerSizes:
     across = rule_of(cabinet.project, drawer.bay).across
     own = share(narrowest([read.front, read.back]), across, 2)[0] if across > 1 else narrowest([read.front, read.back])
     return DrawerSizes(
-        group, read, drawer.opening in cabinet.project.measured.openings, box.size, inside, share(own - wide, 2, 1)[0],
+        group, read, drawer.opening in cabinet.project.measured.latest, box.size, inside, share(own - wide, 2, 1)[0],
         box.low[2] - datum(cabinet).height, wide - _across(front), wide - _across(back), wide - _across(bottom),
         part["left box side"].thickness,
     )
@@ -91,14 +93,15 @@ def _across(board: Board) -> int:
 def width_sum(cabinet: Cabinet, group: str) -> WidthSum | None:
     """The sum of the box's width; None where finished parts that were measured decide it instead."""
     rule, slide = rule_and_slide(cabinet, group)
-    sizes = sizes_of(cabinet, group)
-    least = narrowest([sizes.opening.front, sizes.opening.back])
+    sizes, first = sizes_of(cabinet, group), cut_to(cabinet, group)
+    least = narrowest([first.front, first.back])
     if rule.across > 1:
         least = share(least, rule.across, 2)[0]
     more = sizes.stock if slide.holds == "inside" else 0
     if sizes.outside[0] != box_width(least, slide, sizes.stock, cabinet.project.step):
         return None
-    return WidthSum(least, slide.side, more, least - 2 * slide.side + 2 * more, sizes.outside[0])
+    return WidthSum(least, slide.side, more, least - 2 * slide.side + 2 * more, sizes.outside[0],
+                    sizes.opening != first)
 
 
 def rule_and_slide(cabinet: Cabinet, group: str) -> tuple[Drawers, Slide]:

@@ -105,7 +105,7 @@ def _in_opening(cabinet: Cabinet, bay: int, row: list[Board]) -> ClosingSum:
     """Between two uprights: the gaps as the plan has them, against the opening as measured where it was."""
     size = {(gap.between, gap.along): gap.size for gap in cabinet.gaps}
     left, right = uprights(cabinet)[bay - 1:bay + 1]
-    read = cabinet.project.measured.openings.get(row[0].part_of.opening)
+    read = cabinet.project.measured.latest.get(row[0].part_of.opening)
     names = (left.name, *(front.name for front in row), right.name)
     terms = []
     for number, front in enumerate(row):

@@ -81,10 +81,19 @@ def depth_of(cabinet: Cabinet, group: str) -> int:
 
 
 def read_of(cabinet: Cabinet, group: str) -> Opening:
-    """The opening of a drawer as measured, or as planned where it was not; boxes side by side share that of a row."""
-    part = cabinet.part_of(group)
-    measured = cabinet.project.measured.openings.get(part.opening) if cabinet.project else None
-    if measured is not None:
-        return measured
-    left, right = bays(cabinet)[part.bay - 1]
+    """The opening of a drawer as it was read last, or as planned where it was not; boxes side by side share that of a
+    row.
+    """
+    read = cabinet.project.measured.latest.get(cabinet.part_of(group).opening) if cabinet.project else None
+    return read or _as_planned(cabinet, group)
+
+
+def cut_to(cabinet: Cabinet, group: str) -> Opening:
+    """The opening that a box is cut to: its first reading, for by the second one it is cut, or as planned."""
+    read = cabinet.project.measured.openings.get(cabinet.part_of(group).opening) if cabinet.project else None
+    return read or _as_planned(cabinet, group)
+
+
+def _as_planned(cabinet: Cabinet, group: str) -> Opening:
+    left, right = bays(cabinet)[cabinet.part_of(group).bay - 1]
     return Opening(right - left, right - left)

@@ -27,7 +27,7 @@ class AsBuilt:
         """Each measured opening: what was read, where its planned faces are, and its uprights."""
         project, found = self.cabinet.project, {}
         bays = {board.part_of.opening: board.part_of.bay for board in self.cabinet.boards if board.part_of}
-        for name, read in project.measured.openings.items() if project else ():
+        for name, read in project.measured.latest.items() if project else ():
             pair = self._uprights(bays[name], len(project.bays)) if name in bays else None
             if pair is not None:
                 found[name] = (read, (pair[0].box.high[0], pair[1].box.low[0]), pair)

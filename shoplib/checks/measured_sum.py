@@ -15,14 +15,14 @@ def find_openings_that_do_not_add_up(cabinet: Cabinet) -> tuple[Finding, ...]:
     it is too much.
     """
     project = cabinet.project
-    if project is None or not project.measured.openings or not cabinet.sums:
+    if project is None or not project.measured.latest or not cabinet.sums:
         return ()
     across, bays = cabinet.sums[0], len(project.bays)
     of_bay = {board.part_of.opening: board.part_of.bay for board in cabinet.boards if board.part_of}
     found = []
     for end in ("front", "back"):
         readings: dict[int, list[int]] = {}
-        for name, read in project.measured.openings.items():
+        for name, read in project.measured.latest.items():
             readings.setdefault(of_bay[name], []).append(getattr(read, end))
         if len(readings) < bays:
             return ()

@@ -2,7 +2,7 @@
 
 from shoplib.checks.as_built import AsBuilt
 from shoplib.measure import thickest, write_brief
-from shoplib.model.board import BOX_WALLS
+from shoplib.model.board import BOX_WALLS, BOXES
 from shoplib.model.box import Box, around
 from shoplib.model.drawer_fit import limits
 from shoplib.model.solved import Cabinet, Finding
@@ -116,6 +116,8 @@ def _judge(cabinet: Cabinet, group: str, row: Slide, opening: int, box: Box) -> 
     else:
         level = "stop"
         text = f"{group}: the box is {true_amount(-over, cabinet.style)} too wide, {asks}. "
-        mend = "Make the box that much narrower; nothing forgives a box that is too wide."
+        cut = cabinet.first_stage > BOXES  # what is glued up can only be planed
+        how = "Plane it off both box sides, half off each, or make the box again" if cut else "Make the box"
+        mend = f"{how} that much narrower; nothing forgives a box that is too wide."
     names = tuple(board.name for board in cabinet.groups[group] if board.role == "box side")
     return [Finding("slide room", level, names, text + mend, abs(over))]

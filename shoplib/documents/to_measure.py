@@ -2,8 +2,8 @@
 
 from collections.abc import Iterator
 
-from shoplib.measure import narrowest, to_step, write_brief, write_length
-from shoplib.model.project import NOTHING_MEASURED, Measured
+from shoplib.measure import Style, narrowest, to_step, write_brief, write_length
+from shoplib.model.project import NOTHING_MEASURED, Measured, Opening
 from shoplib.model.shell import shell_of
 from shoplib.model.solved import Cabinet
 
@@ -24,6 +24,10 @@ _OPENINGS = """\
 # Opening: the clear width between the two uprights, at the front edge and at
 # the back, at the height of its slides or runners; where a drawer rides on a
 # shelf, at half the height of its box; of a strip, at its own height."""
+_AGAIN = """\
+# The same openings read again, with the boxes in: fronts and strips follow
+# these. What stands above stays as it is, for the boxes are cut to it; behind
+# each # it stands once more."""
 
 
 def to_measure_text(cabinet: Cabinet) -> str:
@@ -40,6 +44,8 @@ def to_measure_text(cabinet: Cabinet) -> str:
         lines += [_DEPTHS, "[measured.depths]", *depths, ""]
     if openings:
         lines += [_OPENINGS, "[measured.openings]", *openings, ""]
+    if again := list(_again(cabinet)):
+        lines += [_AGAIN, "[measured.openings_again]", *again, ""]
     return "\n".join(lines + list(_parts(cabinet)))
 
 
@@ -71,9 +77,22 @@ def planned_depths(cabinet: Cabinet) -> dict[str, int]:
 def _openings(cabinet: Cabinet) -> Iterator[str]:
     have, style = _measured(cabinet).openings, cabinet.style
     for name, planned in planned_openings(cabinet).items():
-        read = have.get(name)
-        front, back = (write_length(read.front, style), write_length(read.back, style)) if read else ("", "")
-        yield f'"{name}" = {{ front = "{front}", back = "{back}" }} # planned {write_brief(planned, style)}'
+        yield f"{_opening(name, have.get(name), style)} # planned {write_brief(planned, style)}"
+
+
+def _again(cabinet: Cabinet) -> Iterator[str]:
+    """The openings that fronts and strips wait for once more, and those that were read so."""
+    measured, style = _measured(cabinet), cabinet.style
+    asked = {one.of for one in cabinet.again} | set(measured.openings_again)
+    for name in (name for name in planned_openings(cabinet) if name in asked):
+        first = measured.openings.get(name)
+        was = f" # {write_brief(first.front, style)}, {write_brief(first.back, style)}" if first else ""
+        yield f"{_opening(name, measured.openings_again.get(name), style)}{was}"
+
+
+def _opening(name: str, read: Opening | None, style: Style) -> str:
+    front, back = (write_length(read.front, style), write_length(read.back, style)) if read else ("", "")
+    return f'"{name}" = {{ front = "{front}", back = "{back}" }}'
 
 
 def _depths(cabinet: Cabinet) -> Iterator[str]:

@@ -108,7 +108,7 @@ def _as_read(cabinet: Cabinet, lowest: list[Board]) -> dict[tuple[int, int], int
     """
     if cabinet.project is None:
         return {}
-    openings, gaps = cabinet.project.measured.openings, {gap.between: gap.size for gap in cabinet.gaps}
+    openings, gaps = cabinet.project.measured.latest, {gap.between: gap.size for gap in cabinet.gaps}
     found: dict[tuple[int, int], int] = {}
     for front in lowest:
         if (read := openings.get(front.part_of.opening)) is None:

@@ -32,12 +32,15 @@ class Built:
     """An opening as built, as far as it was measured.
 
     `at_slides` is what a box or strip goes into, by the smaller reading; `at_front` is what a front covers or
-    stands in, by the reading at the front.
+    stands in, by the reading at the front. Both are as it was read last. A box is cut `for_box`, to the first reading:
+    by the second one it is cut already.
     """
 
     at_slides: Opening
     at_front: Opening
+    for_box: Opening
     measured: bool = False
+    again: bool = False
 
 
 def grown(span: Span, by: int, sides: tuple[bool, bool] = (False, False)) -> Span:
@@ -79,14 +82,23 @@ def opening_as_built(project: Project, bay: Opening, name: str, gathered: Gather
     A reading far off the plan gets a finding: it is a slip, or the plan is no longer the case as built.
     """
     gathered.openings.append(name)
-    read = project.measured.openings.get(name)
+    read, first = project.measured.latest.get(name), project.measured.openings.get(name)
     if read is None:
-        return Built(bay, bay)
+        return Built(bay, bay, bay)
     _judge_opening(project, bay, name, read, gathered)
+    at_slides, at_front = _as_read(bay, read)
+    for_box = bay if first is None else _as_read(bay, first)[0]
+    return Built(at_slides, at_front, for_box, True, name in project.measured.openings_again)
+
+
+def _as_read(bay: Opening, read: Reading) -> tuple[Opening, Opening]:
+    """The opening between its uprights as measured: at its slides, and at its front."""
     sides = (bay.left_upright.role == "side", bay.right_upright.role == "side")
-    spans = spans_as_built(read, (bay.left, bay.right), sides)
-    at_slides, at_front = (Opening(bay.number, *span, bay.left_upright, bay.right_upright) for span in spans)
-    return Built(at_slides, at_front, True)
+    at_slides, at_front = (
+        Opening(bay.number, *span, bay.left_upright, bay.right_upright)
+        for span in spans_as_built(read, (bay.left, bay.right), sides)
+    )
+    return at_slides, at_front
 
 
 def _judge_opening(project: Project, bay: Opening, name: str, read: Reading, gathered: Gathered) -> None:
@@ -106,7 +118,7 @@ def _go_on(bay: Opening, strange: bool) -> str:
     """Never to plan the case again: its boards are cut."""
     if strange:
         return f"bring {_movable(bay)} to where the plan has it, and leave the plan of the case as it is"
-    return "go on: what goes in follows the reading, and no board of the case changes"
+    return "go on: what is not cut yet follows the reading, and no board of the case changes"
 
 
 def _level(strange: bool) -> str:
@@ -129,8 +141,8 @@ _AT = {
 def wait_for(built: Built, name: str, slide: Slide, fronts: bool, gathered: Gathered) -> None:
     """Say what must be measured before the box, and before the front, is cut.
 
-    A project holds one reading of an opening. The first one, for the box, does not free the front: slides draw an
-    upright in, so that the opening is read again with its box hung (common practice, no source).
+    The first reading of an opening, for the box, does not free the front: slides draw an upright in, so that the
+    opening is read again with its box hung (common practice, no source).
     """
     if not built.measured:
         gathered.waiting.append(Awaited(BOXES, "opening", name, f"front and back {_AT[slide.carries]}"))
@@ -140,8 +152,9 @@ def wait_for(built: Built, name: str, slide: Slide, fronts: bool, gathered: Gath
 
 def before_fronts(built: Built, name: str, how: str, gathered: Gathered) -> None:
     """What a front or a strip waits for: a first reading of the opening it stands in, or the second one."""
-    found = gathered.again if built.measured else gathered.waiting
-    found.append(Awaited(FRONTS, "opening", name, how))
+    if not built.again:
+        found = gathered.again if built.measured else gathered.waiting
+        found.append(Awaited(FRONTS, "opening", name, how))
 
 
 def depth_as_built(project: Project, bay: Opening, planned: int, gathered: Gathered) -> int:
@@ -185,7 +198,7 @@ def _why_depth(shallower: bool, strange: bool) -> str:
 
 def judge_taper(project: Project, bay: Opening, name: str, slide: Slide, gathered: Gathered) -> None:
     """Shim where the opening is wider at one end than the slide forgives; straighten where a shim will not do."""
-    read = project.measured.openings.get(name)
+    read = project.measured.latest.get(name)
     if read is None or far_off([read.front, read.back], bay.right - bay.left) > STRANGE:
         return
     (spread, wide), style = taper(read), project.style

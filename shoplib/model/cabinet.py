@@ -173,6 +173,7 @@ def _check_measured_names(
         "openings": gathered.openings,
         "depths": [opening.name for opening, bay in zip(openings, project.bays, strict=True) if bay.kind in _DEEP],
         "parts": list(assembly.blanks),
+        "openings_again": gathered.openings,
     }
     for table, names in known.items():
         for name in getattr(measured, table):

@@ -72,14 +72,15 @@ class BoxPlace:
 
 
 def place_box(
-    project: Project, rule: Drawers, slide: Slide, opening: Span, cell: Span, y: Span, group: str, key: str
+    project: Project, rule: Drawers, slide: Slide, wide: int, room: tuple[Span, Span, Span], group: str, key: str
 ) -> BoxPlace:
-    """Size the box from its opening and put it in the middle of it.
+    """Size the box from the width of the opening that it is cut to, and put it in the middle of its opening.
 
-    `opening` is the x span as built (or as planned until it is measured), `cell` the height span that
-    the box may use, `y` the depth span between front and back. Finished parts of the box that were
-    measured decide its size instead.
+    `room` is the x span of that opening as built (or as planned until it is measured), the depth span between front
+    and back, and the height span that the box may use. Read again with the box in, an opening need not be as `wide` as
+    the one that it was cut to. Finished parts of the box that were measured decide its size instead.
     """
+    opening, y, cell = room
     stock = sheet_of(project, rule.box_sheet, f"{key}.box_sheet").thickness
     if slide.largest_side is not None and stock > slide.largest_side:
         raise ImpossibleProject(
@@ -87,7 +88,7 @@ def place_box(
             f'"{slide.name}" takes sides up to {write_brief(slide.largest_side, project.style)}; choose thinner stock',
         )
     made = _as_made(project, group, rule, sheet_of(project, rule.box_sheet, f"{key}.box_sheet"))
-    width = named(made[0] or box_width(opening[1] - opening[0], slide, stock, project.step), f"box width, {group}")
+    width = named(made[0] or box_width(wide, slide, stock, project.step), f"box width, {group}")
     left = opening[0] + share(opening[1] - opening[0] - width, 2, 1)[0]
     room = y[1] - y[0]
     depth = made[1] or box_depth(room, slide, project.step, f"{key}.slide", write_length(room, project.style))

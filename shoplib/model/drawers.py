@@ -84,7 +84,8 @@ def add_drawers(
         for place in range(1, rule.across + 1):
             drawer = PartOf(bay.number, "drawer", number, place if rule.across > 1 else 0)
             part = _share_of_opening(built.at_slides, place, rule.across)
-            room = ((part.left, part.right), (front_y, depth))
+            cut_to = _share_of_opening(built.for_box, place, rule.across)
+            room = (cut_to.right - cut_to.left, (front_y, depth))
             box = _add_drawer(assembly, project, shell, part, room, row, rule, slide, drawer, key, gathered)
             if row.front is not None:
                 part = _share_of_opening(built.at_front, place, rule.across)
@@ -192,7 +193,7 @@ def _add_drawer(
     project: Project,
     shell: Shell,
     bay: Opening,
-    room: tuple[Span, Span],
+    room: tuple[int, Span],
     row: Row,
     rule: Drawers,
     slide: Slide,
@@ -200,9 +201,10 @@ def _add_drawer(
     key: str,
     gathered: Gathered,
 ) -> dict[str, Blank]:
-    """The box of a drawer and what it runs on; `room` is its x span as built, and its y span."""
-    (x, y), group = room, drawer.name
-    place = place_box(project, rule, slide, x, _cell(row, slide, shell.floor, project.step, group), y, group, key)
+    """The box of a drawer and what it runs on; `room` is how wide the opening is that it is cut to, and its y span."""
+    (wide, y), group, x = room, drawer.name, (bay.left, bay.right)
+    cell = _cell(row, slide, shell.floor, project.step, group)
+    place = place_box(project, rule, slide, wide, (x, y, cell), group, key)
     box = add_box(assembly, project, rule, slide, place, drawer, key)
     if slide.carries == "hardware":
         pair = slide_pair(bay, box, place, slide, group, project.step, project.style.unit)

@@ -325,12 +325,23 @@ class Measured(WholeTicks):
 
     `openings` by the name of the drawer, pull-out or strip that goes in ("bay 1 drawer 2"; boxes side
     by side share that of their row), `depths` by bay, from the front edge to what stands behind the
-    boxes, `parts` by the name of the finished board.
+    boxes, `parts` by the name of the finished board. `openings_again` are openings as they were read once more, with
+    the boxes in: fronts and strips are cut to these, and the boxes, which were cut before, are held against them.
     """
 
     openings: dict[str, Opening] = field(default_factory=dict)
     depths: dict[str, Length] = field(default_factory=dict)
     parts: dict[str, PartSize] = field(default_factory=dict)
+    openings_again: dict[str, Opening] = field(default_factory=dict)
+
+    @property
+    def latest(self) -> dict[str, Opening]:
+        """The openings as they were read last.
+
+        >>> Measured({"bay 1 drawer 1": Opening(9, 9)}, openings_again={"bay 1 drawer 1": Opening(8, 9)}).latest
+        {'bay 1 drawer 1': Opening(front=8, back=9)}
+        """
+        return self.openings | self.openings_again
 
 
 NOTHING_MEASURED = Measured()

@@ -44,6 +44,7 @@ PLACES = {
     "cutting": "the cutting",
     "measured.openings": "{0}",
     "measured.parts": "{0}",
+    "measured.openings_again": "{0}",
     "slides": "{0}",
 }
 """What each record of a project is about, by its key; {0} is the number or name on the way to it."""
@@ -85,6 +86,8 @@ NAMES = {
     "sheets.width": "width of the sheet {0}",
     "measured.openings.front": "opening of {0} measured at the front",
     "measured.openings.back": "opening of {0} measured at the back",
+    "measured.openings_again.front": "opening of {0} measured again at the front",
+    "measured.openings_again.back": "opening of {0} measured again at the back",
     "measured.depths": "depth of {0} as measured",
     "measured.parts.length": "length of {0} as measured",
     "measured.parts.width": "width of {0} as measured",

@@ -2,7 +2,7 @@
 
 from shoplib.measure import INCH, Style, narrowest, write_brief
 from shoplib.model.as_measured import STRANGE, far_off
-from shoplib.model.board import Board
+from shoplib.model.board import FRONTS, Board
 from shoplib.model.project import Opening as Reading
 from shoplib.model.project import Project
 from shoplib.model.solved import Cabinet, Finding
@@ -114,8 +114,9 @@ def _because(project: Project, before: Board, after: Board) -> str:
         return "because it was measured so"
     changed = [old != new for old, new in zip(before.box.size, after.box.size, strict=True)]
     part, causes = after.part_of, []
-    if changed[0] and part and part.opening in measured.openings:
-        read = measured.openings[part.opening]
+    openings = measured.latest if after.stage == FRONTS else measured.openings
+    if changed[0] and part and part.opening in openings:
+        read = openings[part.opening]
         causes.append(f"the opening of {part.opening} measures {_governing(read, after, style)}")
     if changed[1] and part and part.bay_name in measured.depths:
         causes.append(f"the depth of {part.bay_name} measures {write_brief(measured.depths[part.bay_name], style)}")

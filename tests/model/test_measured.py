@@ -8,7 +8,9 @@ import pytest
 from shoplib.checks import check
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.project_file import read_project
+from shoplib.documents.to_measure import planned_openings
 from shoplib.measure import INCH, read_length
+from shoplib.model.board import FRONTS
 from shoplib.model.cabinet import solve
 from shoplib.model.drawer_fit import mend
 from shoplib.model.project import ImpossibleProject, Measured, Opening, PartSize, Project
@@ -86,6 +88,44 @@ def test_the_smaller_reading_governs_the_box(plan: Project, planned: Cabinet, of
     assert 0 <= width + less - INCH - spread(built, group) < plan.step
     assert spread(built, "bay 1 drawer 3") == spread(planned, "bay 1 drawer 3")
     assert any(text.startswith(f"{group} box front") and "because" in text for text in told(built))
+
+
+def test_read_again_with_the_box_in_the_box_keeps_what_it_was_cut_to_and_is_held_against_it(
+    plan: Project, planned: Cabinet,
+) -> None:
+    """By hand: cut to 22 9/16 in less 1 in, a box is 21 9/16 in wide, and 1/8 in too wide for 22 7/16 in."""
+    group, first = "bay 1 drawer 2", Opening(read_length("22 19/32 in"), read_length("22 9/16 in"))
+    again = Opening(read_length("22 7/16 in"), read_length("22 9/16 in"))
+    once = measured(plan, openings={group: first})
+    twice = solve(replace(plan, measured=Measured({group: first}, openings_again={group: again}),
+                          cutting=replace(plan.cutting, already_cut="case and boxes")))
+    assert {board.name for board in once.boards if board.size != twice.by_name[board.name].size} == {f"{group} front"}
+    assert spread(twice, group) == read_length("21 9/16 in")
+    # Inset, with 1/8 in about it.
+    assert twice.by_name[f"{group} front"].length == again.front - INCH // 4
+    (stop,) = [finding for finding in check(twice) if finding.level == "stop"]
+    assert "the box is 1/8 in too wide" in stop.text and "Plane it off both box sides" in stop.text
+    assert not [finding for finding in check(once) if finding.level == "stop"]
+    assert group in {one.of for one in once.again} and group not in {one.of for one in twice.again}
+
+
+@pytest.mark.parametrize("path", PROJECTS, ids=lambda path: path.stem)
+def test_the_second_readings_change_the_fronts_and_strips_alone(path: Path) -> None:
+    plan = read_project(path)
+    step = plan.step
+    openings = {name: Opening(wide // step * step - step, wide // step * step)
+                for name, wide in planned_openings(solve(plan)).items()}
+    again = {name: Opening(read.front - step, read.back + step) for name, read in openings.items()}
+    once, twice, new = (
+        measured(plan, openings=first, openings_again=second)
+        for first, second in ((openings, {}), (openings, again), (again, {}))
+    )
+    changed = [board for board in once.boards if board.size != twice.by_name[board.name].size]
+    assert {board.stage for board in changed} <= {FRONTS}
+    assert [board.size for board in new.boards if board.stage == FRONTS] == [
+        board.size for board in twice.boards if board.stage == FRONTS]
+    assert changed and once.again and not twice.again
+    assert once.spacers == twice.spacers
 
 
 def test_a_taper_beyond_the_slide_is_shimmed_and_a_large_one_straightened(plan: Project, planned: Cabinet) -> None:

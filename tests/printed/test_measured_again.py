@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from shoplib.building.drawer_sizes import sizes_of
 from shoplib.building.front_chains import chains_upward, fronts_of
 from shoplib.building.riding import riding
 from shoplib.buying.laid_out import laid_out
@@ -25,10 +26,14 @@ from shoplib.draw.slide_lines import slide_lines, worked_faces
 from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
+from shoplib.measure import INCH
 from shoplib.model.board import BOXES, CASE, FRONTS
+from shoplib.model.cabinet import solve
+from shoplib.model.project import Opening
 from shoplib.printed.build.pages import build_pages
 from shoplib.printed.everything import ABOUT, planned, print_files, stamp_of
 from shoplib.printed.plan.cover import reading_pages
+from shoplib.printed.plan.drawer_page import CUT_BEFORE, drawer_pages
 from shoplib.printed.plan.front_pages import front_pages
 from shoplib.printed.plan.notes import note_blocks
 from shoplib.printed.plan.plan_set import plan_set
@@ -75,6 +80,20 @@ def test_fronts_stay_stopped_until_they_are_measured_for(name):
     assert "before measuring again the opening" in told(front_pages(cabinet, (), PAPER))
     assert "Before cutting, measure again" in " ".join(order_of_work(cabinet, "").split())
     assert "Do not cut these before measuring again" in cut_list_text(cabinet)
+
+
+def test_the_sum_of_a_box_stays_that_of_the_reading_it_was_cut_to():
+    """By hand: 1/2 in less in the second reading, the box keeps its width and has 1/4 in of room less at each side."""
+    cabinet, group = measured("under_bench_case"), "bay 1 drawer 2"
+    readings = cabinet.project.measured
+    first, less = readings.openings[group], INCH // 2
+    again = solve(replace(cabinet.project, measured=replace(
+        readings, openings_again={group: Opening(first.front - less, first.back - less)})))
+    before, after = sizes_of(cabinet, group), sizes_of(again, group)
+    assert before.outside == after.outside and before.room - after.room == less // 2
+    told_now, width = told(drawer_pages(again, (), PAPER)), Writing(cabinet.style).length(before.outside[0])
+    assert f"= {width}{CUT_BEFORE}." in told_now and told_now.count(CUT_BEFORE) == 1
+    assert CUT_BEFORE not in told(drawer_pages(cabinet, (), PAPER))
 
 
 @pytest.mark.parametrize("name", SHIPPED)

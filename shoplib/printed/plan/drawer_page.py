@@ -42,6 +42,9 @@ _SIZES_SAID = "Boxes are width × depth × height. An opening is as planned wher
 _ROUND = 52.0
 """What the headings and the words of two drawings on a page take, in mm."""
 
+CUT_BEFORE = ", by the first reading, to which it was cut"
+"""Of a box whose opening was read again when it was in."""
+
 Bays = list[tuple[int, list[str]]]
 """Bays whose drawers are alike, each with its drawers from the bottom up."""
 
@@ -185,7 +188,7 @@ def _numbers(cabinet: Cabinet, groups: Sequence[str], page: Writing) -> list[str
             wide = plain(sizes_of(cabinet, group).outside[0], page)
             told.setdefault(f"the box is {wide} wide, as its finished parts were measured", []).append(group)
             continue
-        text = _sum(found, page)
+        text = _sum(found, page) + (CUT_BEFORE if found.read_since else "")
         told.setdefault(text, []).append(group)
     return [f"{capital(and_list(in_short(several)))}: {text}." for text, several in told.items()]
 

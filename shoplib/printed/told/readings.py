@@ -76,16 +76,17 @@ def _again(cabinet: Cabinet) -> str:
 
 
 def differs(cabinet: Cabinet) -> str:
-    """What is done with a second reading: a project holds one, and paper is where they are compared.
+    """What is done with a second reading: fronts and strips are cut to it, and the boxes are held against it.
 
     >>> differs(Cabinet("case", (), {}))[:56]
     'Where a reading differs by more than 1/64 in from the fi'
     """
     step = Writing(cabinet.style).length(cabinet.style.step)
     return (
-        f"Where a reading differs by more than {step} from the first one, write it over that one in the project, with "
-        'already_cut = "case and boxes" and, under on_hand, all stock that is left by now, untouched pieces included; '
-        "then plan, and print stage 3 again; boxes that are cut stay as they are."
+        f"Where a reading differs by more than {step} from the first one, write the new ones into the project under "
+        "[measured.openings_again] (to_measure.toml has a line for each), with already_cut = "
+        '"case and boxes" and, under on_hand, all stock that is left by now, untouched pieces included; then plan, and '
+        "print stage 3 again. The first readings stay in the project, for the boxes are cut to them."
     )
 
 
