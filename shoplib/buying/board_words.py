@@ -6,8 +6,7 @@ from shoplib.buying.board_measure import Wood, write_volume
 from shoplib.buying.front_order import fronts_in_order
 from shoplib.buying.jobs import Ask
 from shoplib.buying.laid import LaidOut
-from shoplib.buying.rough import STRIPS, second_rip
-from shoplib.buying.strip_runs import shortest_rip
+from shoplib.buying.rough import STRIPS, second_rip, shortest_rip
 from shoplib.buying.wood_used import wood_used
 from shoplib.measure import Style, write_brief
 from shoplib.model.board import Board
@@ -31,10 +30,16 @@ def rough_sizes(cutting: Cutting, style: Style) -> str:
 
     >>> from shoplib.measure import INCH_STYLE
     >>> rough_sizes(Cutting(), INCH_STYLE)
-    'Parts are cut rough, 1/2 in longer and 1/4 in wider than finished, from boards 1/4 in thicker.'
+    'Parts are cut rough, 1/2 in longer and 1/4 in wider than finished, from boards 1/4 in thicker. What is then under \
+12 in long is ripped to its finished width while it is part of a longer piece, and is only longer.'
     """
     more = [write_brief(size, style) for size in (cutting.rough_length, cutting.rough_width, cutting.rough_thickness)]
-    return f"Parts are cut rough, {more[0]} longer and {more[1]} wider than finished, from boards {more[2]} thicker."
+    short = write_brief(shortest_rip(style), style)
+    return (
+        f"Parts are cut rough, {more[0]} longer and {more[1]} wider than finished, from boards {more[2]} thicker. What "
+        f"is then under {short} long is ripped to its finished width while it is part of a longer piece, and is only "
+        "longer."
+    )
 
 
 def glue_ups(ask: Ask, jointing: int, style: Style) -> list[str]:

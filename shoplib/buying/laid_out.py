@@ -14,10 +14,10 @@ from shoplib.buying.kept import left_after
 from shoplib.buying.laid import LaidJob, LaidOut, LaidSheet, Piece
 from shoplib.buying.leftovers import cheapest_of, later_cost, left_by, spare_rank, together
 from shoplib.buying.lifts import one_lifts
-from shoplib.buying.rough import as_it_comes
+from shoplib.buying.rough import as_it_comes, shortest_rip
 from shoplib.buying.searched import FOR_CHOICE, searched
 from shoplib.buying.staves import from_boards
-from shoplib.buying.strip_runs import shortest_rip, strip_runs
+from shoplib.buying.strip_runs import strip_runs
 from shoplib.layout.choose import Wanted, best_for
 from shoplib.layout.cut_tree import sawn
 from shoplib.layout.grain_run import apart, joined

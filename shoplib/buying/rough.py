@@ -83,8 +83,38 @@ def edging_strips(cabinet: Cabinet) -> tuple[Board, ...]:
     return tuple(found)
 
 
+def shortest_rip(style: Style) -> int:
+    """A piece shorter than this is not guided well along the fence: 12 in or 300 mm.
+
+    Common practice, no source; the manual of the saw goes before it.
+
+    >>> from shoplib.measure import MM_STYLE
+    >>> shortest_rip(MM_STYLE) // MM
+    300
+    """
+    return 12 * INCH if style.unit == "in" else 300 * MM
+
+
+def ripped_whole(board: Board, sheet: Sheet, length: int, style: Style) -> bool:
+    """Whether a part this long at rough size is too short for jointer and fence, and so ripped to its finished width
+    while it is one piece with others; not where it takes the whole width of a board, or must be glued up.
+
+    >>> from shoplib.measure import MM, MM_STYLE
+    >>> from shoplib.model.placement import Placement
+    >>> place = Placement((0, 0, 0), ("+x", "+y", "+z"))
+    >>> end = Board("end", "case", 1, "ash", 200 * MM, 180 * MM, 20 * MM, place, role="side")
+    >>> [ripped_whole(end, Sheet("ash", "solid", 20 * MM, (), 2000 * MM, wide * MM), length * MM, MM_STYLE)
+    ...  for wide, length in ((220, 212), (220, 312), (180, 212), (120, 212))]
+    [True, False, False, False]
+    """
+    wide = board.cut_size[1]
+    widths = {sheet.width or 0, *(size.width for size in sheet.sizes), *(one.width for one in sheet.on_hand)}
+    narrow = wide < max(widths) and wide not in widths
+    return sheet.kind == "solid" and board.role not in STRIPS and length < shortest_rip(style) and narrow
+
+
 def rough_size(board: Board, sheet: Sheet, cutting: Cutting, style: Style) -> tuple[int, int]:
-    """Length and width that this board is cut to from a board of solid wood.
+    """Length and width that this board is cut to from a board of solid wood; one that is short has its width at once.
 
     A strip is ripped on edge where the sheet is as thick as the strip is wide: each rip is as wide as the strip is
     thick (`second_rip` brings it to its width). From a thinner board it is ripped flat, as wide as it is, and planed to
@@ -104,7 +134,8 @@ def rough_size(board: Board, sheet: Sheet, cutting: Cutting, style: Style) -> tu
     """
     length, width, thickness = board.cut_size
     if board.role not in STRIPS:
-        return length + cutting.rough_length, width + cutting.rough_width
+        long = length + cutting.rough_length
+        return long, width if ripped_whole(board, sheet, long, style) else width + cutting.rough_width
     wide, thin = max(width, thickness), min(width, thickness)
     if sheet.thickness < thin:
         raise LayoutError(

@@ -1,35 +1,23 @@
-"""Short strips are ripped as one long strip and cut to length afterwards: a short piece is not ripped."""
+"""Short strips and parts are ripped as one long piece and cut to length afterwards: a short piece is not ripped."""
 
 from itertools import pairwise
 
 from shoplib.buying.jobs import Ask
-from shoplib.buying.rough import STRIPS
+from shoplib.buying.rough import STRIPS, ripped_whole, shortest_rip
 from shoplib.layout.grain_run import Run, comes_out
 from shoplib.layout.pieces import Job
-from shoplib.measure import INCH, MM, Style
+from shoplib.measure import Style
 from shoplib.model.board import Board
 
 
-def shortest_rip(style: Style) -> int:
-    """A piece shorter than this is not guided well along the fence: 12 in or 300 mm.
-
-    Common practice, no source; the manual of the saw goes before it.
-
-    >>> from shoplib.measure import MM_STYLE
-    >>> shortest_rip(MM_STYLE) // MM
-    300
-    """
-    return 12 * INCH if style.unit == "in" else 300 * MM
-
-
 def strip_runs(ask: Ask, job: Job, style: Style) -> list[tuple[Run, tuple[Board, ...]]]:
-    """Equal strips that are too short to be ripped singly, in runs that are just long enough, with their boards.
+    """Equal strips and parts too short to be ripped singly, in runs that are just long enough, with their boards.
 
     Where all of them together are still too short, they are one run. Where a run comes out of no board of the job,
-    the strips stay single.
+    they stay single, and so do fronts: those may keep an order of their own (`front_order`).
 
     >>> from shoplib.layout.pieces import Part, Stock
-    >>> from shoplib.measure import MM_STYLE
+    >>> from shoplib.measure import MM, MM_STYLE
     >>> from shoplib.model.placement import Placement
     >>> from shoplib.model.sheet import Sheet
     >>> place = Placement((0, 0, 0), ("+x", "+y", "+z"))
@@ -41,7 +29,9 @@ def strip_runs(ask: Ask, job: Job, style: Style) -> list[tuple[Run, tuple[Board,
     """
     found = []
     for index, (part, boards) in enumerate(zip(ask.parts, ask.boards, strict=True)):
-        if boards[0].role in STRIPS and part.length < shortest_rip(style) and len(boards) > 1:
+        strip = boards[0].role in STRIPS and part.length < shortest_rip(style)
+        part_ripped = boards[0].role != "front" and ripped_whole(boards[0], ask.sheet, part.length, style)
+        if (strip or part_ripped) and len(boards) > 1:
             each = -(-(shortest_rip(style) + ask.kerf) // (part.length + ask.kerf))
             count = max(1, len(boards) // each)
             bounds = [len(boards) * number // count for number in range(count + 1)]

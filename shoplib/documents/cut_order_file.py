@@ -221,14 +221,19 @@ def _jointed(step: Step, on: LaidSheet) -> str:
 
 
 def _finished(made: tuple[Piece, ...], on: LaidSheet, writing: Writing) -> dict[str, None]:
-    """Parts of solid wood are rough: the size that each is trimmed to, of a stave that of its board."""
+    """Parts of solid wood are rough: the size that each is trimmed to, of a stave that of its board.
+
+    What is too short for jointer and fence has its width already, from the longer piece that it was part of.
+    """
     told: dict[str, None] = {}
     for piece in made:
         lies = next((one for one in on.pieces if one.placed.at == piece.at), None) if piece.part is not None else None
         if on.sheet.kind == "solid" and lies and lies.board.role not in STRIPS:
-            size = " x ".join(writing.length(ticks) for ticks in lies.board.cut_size[:2])
+            length, width = (writing.length(ticks) for ticks in lies.board.cut_size[:2])
             first = "glued up, then " if lies.stave else ""
-            told[f"{lies.letter} is rough: {first}trimmed to {size}"] = None
+            wide = not lies.stave and lies.placed.at.h == lies.board.cut_size[1]
+            told[f"{lies.letter} has its width, {width}, and is only longer: trimmed to {length}" if wide
+                 else f"{lies.letter} is rough: {first}trimmed to {length} x {width}"] = None
     return told
 
 

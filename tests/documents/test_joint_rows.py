@@ -140,11 +140,12 @@ def test_a_stopped_dado_says_where_it_stops():
 
 
 def test_a_rough_part_says_its_finished_size():
-    """By hand: the sides of the ash case are 7 1/2 in high and 9 1/4 in deep before the back, cut 1/2 and 1/4 over."""
+    """By hand: the sides of the ash case are 7 1/2 in high and 9 1/4 in deep before the back, and cut 1/2 in longer."""
     _, rows = rows_of(read_project(project_path("wheel_wall_drawers")))
     sides = [row for row in rows if "left side" in row["finishes"]]
-    assert sides and all("is rough: trimmed to 7 1/2 in x 9 1/4 in" in row["then"] for row in sides)
-    assert any("8 in x 9 1/2 in" in row["comes_off"] for row in sides)
+    trimmed = "has its width, 9 1/4 in, and is only longer: trimmed to 7 1/2 in"
+    assert sides and all(trimmed in row["then"] for row in sides)
+    assert any("8 in x 9 1/4 in" in row["comes_off"] for row in sides)
     staves = [row for row in rows if "bottom, stave 1" in row["finishes"]]
     assert staves and all("glued up, then trimmed to 24 1/4 in x 9 1/4 in" in row["then"] for row in staves)
     first = [row for row in rows if row["sheet"] == "ash" and row["set_by"] == "fence" and row["cut"] == "rip"]

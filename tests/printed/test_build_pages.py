@@ -235,7 +235,10 @@ def test_rough_boards_become_finished_ones_before_their_joints():
 
 
 def test_each_size_to_trim_is_a_line_to_tick():
-    """Every rough board once, at the size of the cut list; runners are ripped to theirs."""
+    """Every rough board once, at the size of the cut list; runners are ripped to theirs.
+
+    What is under 12 in long at rough size, the upright boards of the case, has its width by then.
+    """
     cabinet = shipped("wheel_wall_drawers")
     told = zip(build_order(cabinet), steps_of(pages_of(cabinet)), strict=True)
     by_kind = {step.kind: blocks for step, blocks in told}
@@ -244,7 +247,9 @@ def test_each_size_to_trim_is_a_line_to_tick():
         wanted = {}
         for board in cabinet.boards:
             if board.stage == stage and board.sheet == "ash":
-                size = " x ".join(write_brief(ticks, cabinet.style) for ticks in board.cut_size[:2])
+                length, width = (write_brief(ticks, cabinet.style) for ticks in board.cut_size[:2])
+                upright = board.role in ("side", "divider")  # under 12 in long at rough size: wide enough by then
+                size = f"{length} long, {width} wide by now" if upright else f"{length} x {width}"
                 wanted.setdefault(size, []).append(board)
         for size, boards in wanted.items():
             names = boards_in_short(boards)

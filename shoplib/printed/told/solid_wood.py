@@ -3,11 +3,11 @@
 All of it is common practice, no source; the manuals of jointer and planer decide what they take.
 """
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Iterator
 
 from shoplib.buying.board_words import BEFORE_CUTTING, glue_ups, rough_sizes
 from shoplib.buying.laid import LaidJob
-from shoplib.buying.rough import is_rough
+from shoplib.buying.rough import is_rough, ripped_whole
 from shoplib.documents.cut_order_words import rough_cautions
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
@@ -102,18 +102,35 @@ def _staves(rough: list[Board], cabinet: Cabinet, jobs: tuple[LaidJob, ...]) -> 
 
 
 def _trimmed(rough: list[Board], cabinet: Cabinet) -> tuple[str, ...]:
-    """How they are trimmed, and then a line for each size."""
-    write = Writing(cabinet.style).length
-    sizes: dict[str, list[Board]] = {}
-    for board in rough:
-        length, width, _ = board.cut_size
-        sizes.setdefault(f"{write(length)} x {write(width)}", []).append(board)
+    """How they are trimmed, and then a line for each size; what is short got its width while it was part of more."""
+    write, short = Writing(cabinet.style).length, [board for board in rough if _has_width(board, cabinet)]
+    long = [board for board in rough if board not in short]
     return (
-        "They are rough still. Trim them to the finished sizes of the cut list, length x width: joint one edge, rip to "
-        "width with that edge along the fence, crosscut one end square, then the other with the first against a stop. "
-        "All that are equally wide, or equally long, at one setting. Short pieces on a sled, never along the fence.",
-        *(f"{_begun(boards_in_short(some))}: to {size}." for size, some in sizes.items()),
+        *((
+            "They are rough still. Trim them to the finished sizes of the cut list, length x width: joint one edge, "
+            "rip to width with that edge along the fence, crosscut one end square, then the other with the first "
+            "against a stop. All that are equally wide, or equally long, at one setting.",
+            *_to_sizes(long, lambda board: f"{write(board.cut_size[0])} x {write(board.cut_size[1])}"),
+        ) if long else ()),
+        *((
+            "Too short for jointer and fence: these have their width from the longer piece that they were ripped in, "
+            "and are only crosscut, on a sled or a mitre gauge with a stop, never along the fence. Where one is still "
+            "wider, or its edge is not true, plane it by hand to a line.",
+            *_to_sizes(short, lambda board: f"{write(board.cut_size[0])} long, {write(board.cut_size[1])} wide by now"),
+        ) if short else ()),
     )
+
+
+def _has_width(board: Board, cabinet: Cabinet) -> bool:
+    length = board.cut_size[0] + cabinet.project.cutting.rough_length
+    return ripped_whole(board, cabinet.sheets[board.sheet], length, cabinet.style)
+
+
+def _to_sizes(boards: list[Board], told: Callable[[Board], str]) -> Iterator[str]:
+    sizes: dict[str, list[Board]] = {}
+    for board in boards:
+        sizes.setdefault(told(board), []).append(board)
+    return (f"{_begun(boards_in_short(some))}: to {size}." for size, some in sizes.items())
 
 
 def _begun(told: str) -> str:
