@@ -24,6 +24,7 @@ from shoplib.printed.everything import planned, stamp_of
 from shoplib.printed.plan.buying_pages import buying_pages
 from shoplib.printed.plan.cut_list_pages import cut_list_pages
 from shoplib.printed.plan.plan_set import plan_set
+from shoplib.printed.told.readings import WHAT_IT_LEFT
 from shoplib.printed.typeset.blocks import told
 from tests.building.cases import SHIPPED, measured
 
@@ -76,6 +77,15 @@ def test_nothing_is_bought_twice():
         assert "Already cut: the case." in " ".join(text.split()) and "ow, for the case\n" not in text
     assert not_laid_out(found.cabinet, stocked(found.sheets)) == ()
     assert not whole.left_out
+
+
+def test_a_piece_that_is_not_written_is_bought_again_and_so_all_are_asked_for():
+    """A piece in the shop that holds the pull-out: left out of the project, a sheet is paid for."""
+    sheets = cut().project.sheets
+    none = {**sheets, "case sheet": replace(sheets["case sheet"], on_hand=())}
+    found = laid_out(solve(replace(cut().project, sheets=none)), 0)
+    assert any(line.item.startswith("case sheet") for line in wanted(found).lines)
+    assert "all stock that is left, untouched pieces included," in WHAT_IT_LEFT
 
 
 def test_with_the_boxes_cut_only_fronts_are_laid_out():
