@@ -64,10 +64,7 @@ def board_drawing(board: Board, cabinet: Cabinet, style: Style, face: str | None
         legend += slide_lines([board, *(cabinet.by_name[name] for name in alike)], cabinet, page)
     else:
         legend += slide_lines([board], cabinet, page, seen)
-    if slide_rects(seen, cabinet):
-        legend.append("Dash and dot: where slides and runners lie against this face.")
-    if any(_bored_behind(seen, cut) for cut in seen.board.cuts):
-        legend.append("Crosses: holes that are bored from the other face.")
+    legend += _line_words(seen, cabinet)
     if len(drawn) > 1 and any(_comes_through(seen, cut) for cut in seen.board.cuts):
         legend.append("Without a letter: holes bored right through from the other face; its drawing tells them.")
     title = boards_called(board, cabinet, alike)
@@ -155,6 +152,21 @@ def _reach(board: Board, cuts: list[Cut], page: Writing) -> str:
     return f", {page.length(long)} long{square}" if long < board.size[run] else square
 
 
+def _line_words(face: Face, cabinet: Cabinet) -> Iterable[str]:
+    """What each kind of line and mark means that this drawing has."""
+    cuts = face.board.cuts
+    if slide_rects(face, cabinet):
+        yield "Dash and dot: where slides and runners lie against this face."
+    if any(_behind(face, cut) for cut in cuts):
+        yield "Dashed: cut in the other face, not in this one."
+    if any(_on_edge(face, cut) for cut in cuts):
+        yield "Dashed: inside the board, from an end or an edge."
+    if any(face.through(cut) and not isinstance(cut, Hole) for cut in cuts):
+        yield "Dashed round white: wood taken away, right through."
+    if any(_bored_behind(face, cut) for cut in cuts):
+        yield "Crosses: holes that are bored from the other face."
+
+
 def _toward(name: str) -> str:
     return {"left": "left", "right": "right", "front": "to the front", "back": "to the back", "top": "up",
             "bottom": "down"}[name]
@@ -210,6 +222,11 @@ def _cuts(face: Face, tags: list[tuple[str, list[Cut]]]) -> Iterable[Item]:
             yield Disc(centre, cut.diameter, "air", cut.kind)
     for tag, cuts in tags:
         yield _tag(face, tag, cuts)
+
+
+def _behind(face: Face, cut: Cut) -> bool:
+    """Whether the cut opens on the other face alone and is no hole."""
+    return not isinstance(cut, Hole) and not face.opens_here(cut) and not _on_edge(face, cut)
 
 
 def _bored_behind(face: Face, cut: Cut) -> bool:

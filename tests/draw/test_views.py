@@ -257,6 +257,26 @@ def test_a_hole_bored_from_the_other_face_is_a_cross_and_no_square():
         assert any(line.startswith("Without a letter") for line in scene.legend) != told
 
 
+def test_every_kind_of_dashed_line_on_a_board_is_explained_there(cabinet):
+    """A dado dashed between dashed and dotted slides is cut in the wrong face by whoever takes it for one of this."""
+    for board in cabinet.boards:
+        for name in worked_faces(board, cabinet):
+            face, scene = Face(board, name), board_drawing(board, cabinet, cabinet.style, name)
+            hidden = any(isinstance(line, Line) and line.kind == "hidden" for line in scene.items)
+            level = [cut for cut in board.cuts if isinstance(cut, BoxCut)]
+            within = [cut for cut in board.cuts if (cut.along != "w" if isinstance(cut, Hole) else
+                                                    cut.low[2] > 0 and cut.high[2] < board.thickness)]
+            open_on = [(cut.low[2] <= 0, cut.high[2] >= board.thickness) for cut in level]
+            far = [one for one in open_on if one == (face.upper, not face.upper)]
+            through = [one for one in open_on if all(one)]
+            said = {"other face, not in this": bool(far), "from an end or an edge": bool(within),
+                    "Dashed round white": bool(through)}
+            for words, wanted in said.items():
+                assert any(words in line for line in scene.legend) == wanted, (board.name, name, words)
+            assert hidden == bool(far or within)
+            assert any(isinstance(item, Shape) and item.fill == "air" for item in scene.items) == bool(through)
+
+
 def test_cuts_lie_on_the_page_where_they_lie_in_the_cabinet(cabinet):
     """Distances from the named edges, against the world boxes of the same cuts."""
     for board in cabinet.boards:
