@@ -109,10 +109,14 @@ def then_ripped(wide: int, style: Style) -> str:
 
     >>> from shoplib.measure import MM, MM_STYLE
     >>> then_ripped(12 * MM, MM_STYLE)
-    'ripped once more, lying on its jointed face, to 12 mm, with a push stick, before it is cut to length'
+    'ripped once more, lying on its jointed face, to 12 mm, before it is cut to length: along a low fence that the \
+guard passes over, with featherboards and a thin push block that may be cut, or it is planed to that'
     """
     much = setting(wide, style)
-    return f"ripped once more, lying on its jointed face, to {much}, with a push stick, before it is cut to length"
+    return (
+        f"ripped once more, lying on its jointed face, to {much}, before it is cut to length: along a low fence that "
+        "the guard passes over, with featherboards and a thin push block that may be cut, or it is planed to that"
+    )
 
 
 def in_grain_order(runs: Iterable[tuple[Board, ...]], down: bool, glued: Container[str] = ()) -> list[str]:

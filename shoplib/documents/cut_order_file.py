@@ -34,13 +34,13 @@ COLUMNS = (
     "cuts", "comes_off", "is_left", "mind", "not_before", "then", "finishes", "weighs", "lift",
     "piece_length_mm", "piece_width_mm", "fence_mm",
 )  # fmt: skip
-"""The columns of cut_order.csv, in order. `set_by` is the fence, a stop on a sled or mitre gauge, or a line that a
-guided saw follows; `fence` is the size of what comes off between that and the blade, of a joint cut the side that it is
-set from, and how far. Rows with the same `setting` follow one another, and what is set stays. `mind` says what asks for
-care, and the cautions stand there too, in rows of their own before all others. `not_before` says what must have been
-done first, `then` what must be done to a strip before its next cut, and to what finished size a rough part is trimmed.
-Lengths run along the grain of the sheet, widths across it; they are written as a shop sets them, what is left rounded
-down, and in the columns in mm exactly."""
+"""The columns of cut_order.csv, in order. `set_by` is the fence, a stop on a sled or mitre gauge, a thin-strip stop
+beside the blade, on its outer side, or a line that a guided saw follows; `fence` is the size of what comes off between
+that and the blade, of a joint cut the side that it is set from, and how far. Rows with the same `setting` follow one
+another, and what is set stays. `mind` says what asks for care, and the cautions stand there too, in rows of their own
+before all others. `not_before` says what must have been done first, `then` what must be done to a strip before its next
+cut, and to what finished size a rough part is trimmed. Lengths run along the grain of the sheet, widths across it; they
+are written as a shop sets them, what is left rounded down, and in the columns in mm exactly."""
 
 TWO, ONE = "two people", "one person"
 
@@ -214,6 +214,8 @@ def _jointed(step: Step, on: LaidSheet) -> str:
 
     Of what a stage before has left, the jointed edge may have gone with what was ripped off.
     """
+    if on.sheet.kind == "solid" and step.set_by == "thin-strip stop":
+        return "joint both its edges first: one along the fence, the other to the stop"
     if on.sheet.kind != "solid" or step.set_by != "fence" or step.piece.at.h != on.stock.width:
         return ""
     left = on.held and on.held.left_of

@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterator
 
 from shoplib.buying.laid import LaidOut
 from shoplib.layout.order import Step
+from shoplib.layout.set_by import NARROW
 from shoplib.lists.on_end import ON_END, stood_on_end
 from shoplib.model.solved import Cabinet
 from shoplib.tables.setups import cautions
@@ -15,6 +16,9 @@ AT_THE_SAW = "sheet at the saw"
 AT_THE_PLANER = ("jointer", "planer", "rough board")
 """What those for rough boards stand under there."""
 
+
+BESIDE_THE_FENCE = "a low fence that the guard passes over, featherboards, and a thin push block that may be cut"
+"""What leads and moves a narrow piece that has to lie between fence and blade (common practice, no source)."""
 
 _PIVOTS = 2
 """A piece more times as wide as its edge on the fence is long turns on it (common practice, no source)."""
@@ -57,7 +61,7 @@ def minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str], side
     >>> from shoplib.layout.order import Piece
     >>> from shoplib.layout.pieces import Rect
     >>> step = Step(5, 3, "rip", 20, 0, Piece("sheet 1", Rect(0, 0, 9, 40)), (None,), (), None, edge=9, short=True,
-    ...             again=True, gauge=(0, 1), to_size=(1,))
+    ...             set_by="stop", again=True, gauge=(0, 1), to_size=(1,))
     >>> for sentence in minded(step, ("A", "B"), str, ("9", "40")).split("; "):
     ...     print(sentence)
     set again to 20: use a finished A or B as the gauge
@@ -83,6 +87,10 @@ def _minded(
         gauge = " or ".join(letters[part] for part in step.gauge)
         by = f": use a finished {gauge} as the gauge" if gauge else f": {step.like} has this size" if step.like else ""
         yield f"set again to {say(step.fence)}{by}"
+    if step.set_by == "thin-strip stop":
+        yield "narrow: it comes off on the outer side of the blade, and for each the fence brings the board to the stop"
+    elif step.set_by == "fence" and step.fence < NARROW:
+        yield f"narrow between fence and blade: {BESIDE_THE_FENCE}"
     if step.short:
         yield f"short, {along} along the cut: use a sled and push blocks, or cut by hand or with a guided saw"
     if _pivots(step):

@@ -42,6 +42,7 @@ TOOL_WORDS = {
     "spreader": "a fixed plate behind the blade that keeps the cut open, and often carries the guard",
     "stop block": "a block clamped where the end of each piece comes to lie, so that all come out equally long",
     "tear-out": "splinters that a cutter breaks out of the wood where it leaves it",
+    "thin-strip stop": "a stop on the side of the blade away from the fence, which the board touches before each strip",
 }
 """Words of the cautions and set-ups that keep fingers on, which no lesson teaches: common practice, no source."""
 

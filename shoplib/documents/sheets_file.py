@@ -26,11 +26,11 @@ def sheets_dict(found: LaidOut) -> dict:
     corner; `w` is a size along x, `h` one along y. A `turned` part lies across the grain. `trim` comes off each end
     and each long edge before all else. A solid board is as thick as it comes, rough; `planed` is what it is planed
     to, null for a sheet. `fence` of a cut is the size of what comes `off`, from the blade to what the cut is
-    `set_by`: fence, stop, or a line that a guided saw follows; `left` is the rest of the `piece`, null where the
-    blade takes it. Of a `trim` cut, `off` is what is kept. Cuts with the same `setting` follow one another; a `short`
-    one runs along the grain of a piece too short for the fence, one that comes `again` was set before, a `skim` takes
-    less than the blade off. `left_to_size` has the letters of parts whose size is only what remains. `left_of` names
-    the sheet whose offcut this is, where an earlier stage leaves it.
+    `set_by`: fence, stop, thin-strip stop, or a line that a guided saw follows; `left` is the rest of the `piece`, null
+    where the blade takes it. Of a `trim` cut, `off` is what is kept. Cuts with the same `setting` follow one another; a
+    `short` one runs along the grain of a piece too short for the fence, one that comes `again` was set before, a `skim`
+    takes less than the blade off. `left_to_size` has the letters of parts whose size is only what remains. `left_of`
+    names the sheet whose offcut this is, where an earlier stage leaves it.
 
     `areas` are whole square units of `area_unit`; parts, kerf, trim and offcuts together are the sheet. `jobs` tell
     what was laid out together, what its stock costs, and the least that any layout can cost. `wood` tells of each solid

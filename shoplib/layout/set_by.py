@@ -1,4 +1,4 @@
-"""What a saw cut is set by: the fence, a stop, or a line; and which cuts are awkward.
+"""What a saw cut is set by: the fence, a stop, a thin-strip stop, or a line; and which cuts are awkward.
 
 A fence guides a piece only along an edge that is long enough: a short edge turns between fence and blade, and is thrown
 back. All limits here are common practice, no source; the manual of the saw goes before them.
@@ -13,7 +13,10 @@ from shoplib.layout.sawn import SawCut, Sawn
 from shoplib.layout.slabs import span
 from shoplib.measure import INCH
 
-SetBy = Literal["fence", "stop", "line"]
+SetBy = Literal["fence", "stop", "thin-strip stop", "line"]
+
+NARROW = 3 * INCH // 2
+"""What is narrower does not lie between fence and blade: no guard passes there, and no hand or push block."""
 
 FENCE_REACH = 50 * INCH
 """No fence stands farther from the blade."""
@@ -35,7 +38,9 @@ def edge(cut: SawCut) -> int:
 def set_by(job: Job, cut: SawCut) -> SetBy:
     """The fence for what runs along the grain, with an edge on it no shorter than it is away; else a stop or a line.
 
-    Where nothing has a grain, a cut of either direction may run along the fence.
+    Where nothing has a grain, a cut of either direction may run along the fence. What is narrow comes off on the outer
+    side of the blade, where the rest is wide enough to lie between blade and fence: the fence brings it to a thin-strip
+    stop.
 
     >>> from shoplib.layout.pieces import Part
     >>> job, board = Job((Part("side", 60, 20),), ()), Rect(0, 0, 90 * INCH, 40 * INCH)
@@ -46,12 +51,21 @@ def set_by(job: Job, cut: SawCut) -> SetBy:
     >>> strip = Rect(0, 0, 90 * INCH, 20 * INCH)
     >>> set_by(job, SawCut("crosscut", 2, strip, 30 * INCH, Rect(0, 0, 30 * INCH, 20 * INCH), None))
     'stop'
+    >>> set_by(job, SawCut("rip", 2, strip, INCH, Rect(0, 0, 90 * INCH, INCH), Rect(0, 0, 90 * INCH, 18 * INCH)))
+    'thin-strip stop'
     """
     long, away = edge(cut), cut.fence
     along = cut.off.w == cut.piece.w or not job.grained
     if along and long >= max(away, job.shortest) and away <= FENCE_REACH:
-        return "fence"
+        return "thin-strip stop" if cut.kind != "trim" and away < NARROW <= _rest(cut) else "fence"
     return "stop" if long <= SLED_DEPTH and away <= STOP_REACH else "line"
+
+
+def _rest(cut: SawCut) -> int:
+    """How wide the other piece is that the cut makes; 0 where it makes none."""
+    if cut.left is None:
+        return 0
+    return cut.left.h if cut.off.w == cut.piece.w else cut.left.w
 
 
 def short(job: Job, cut: SawCut) -> bool:

@@ -22,10 +22,14 @@ from shoplib.buying.staves import from_boards, glued_up
 from shoplib.buying.strip_runs import strip_runs
 from shoplib.buying.wood_used import wood_used
 from shoplib.documents.cut_order_file import COLUMNS, order_rows
+from shoplib.documents.cut_order_words import minded
 from shoplib.documents.examples import cabinet_from, example
 from shoplib.documents.project_file import project_from_text, read_project
 from shoplib.documents.sheets_file import sheets_dict
-from shoplib.layout.pieces import Job, LayoutError, Part, Stock
+from shoplib.layout.order import Piece, Step
+from shoplib.layout.pieces import Job, LayoutError, Part, Rect, Stock
+from shoplib.layout.sawn import SawCut
+from shoplib.layout.set_by import set_by
 from shoplib.measure import INCH, INCH_STYLE, MM, MM_STYLE
 from shoplib.model.board import Board
 from shoplib.model.cabinet import solve
@@ -33,6 +37,7 @@ from shoplib.model.cutting import OnHand
 from shoplib.model.placement import Placement
 from shoplib.model.project import Edging, ImpossibleProject
 from shoplib.model.sheet import Sheet
+from shoplib.tables.setups import cautions
 from tests.layout.judged import judged
 
 HOME = Placement((0, 0, 0), ("+x", "+y", "+z"))
@@ -42,6 +47,11 @@ JOINTING = INCH // 8
 @pytest.fixture(scope="module")
 def project():
     return read_project(example("wheel_wall_drawers"))
+
+
+@pytest.fixture(scope="module")
+def laid(project):
+    return laid_out(solve(project), 0)
 
 
 def stand(**changed):
@@ -169,12 +179,42 @@ def test_wood_runners_come_from_the_boards_that_the_project_names(project):
     assert not any(one.name.endswith("runner") for boards in boards_by_sheet(without).values() for one in boards)
 
 
-def test_a_strip_from_a_thicker_board_is_ripped_once_more_before_it_is_cut_to_length(project):
+SAFELY = ("a low fence that the guard passes over, with featherboards and a thin push block that may be cut, or it is "
+          "planed to that")
+
+
+def test_a_narrow_strip_falls_off_on_the_outer_side_of_the_blade(laid):
+    """No guard passes between blade and fence at 3/8 in (common practice, no source): a thin-strip stop there instead.
+
+    What is over 1 1/2 in is ripped along the fence.
+    """
+    rows = [dict(zip(COLUMNS, row, strict=True)) for row in order_rows(laid)]
+    narrow = [row for row in rows if row["cut"] == "rip" and 0 < float(row["fence_mm"]) < 38.1]
+    assert [row["fence"] for row in narrow] == ["3/8 in"]
+    for row in narrow:
+        assert row["set_by"] == "thin-strip stop"
+        assert "joint both its edges first" in row["mind"] and "outer side of the blade" in row["mind"]
+    assert all(row["set_by"] != "thin-strip stop" for row in rows if row not in narrow)
+    said = [one.claim.say for one in cautions().only(["sheet at the saw"]) if "thin-strip stop" in one.claim.say]
+    assert len(said) == 1 and "outer side of the blade" in said[0] and "guard" in said[0]
+
+
+def test_what_is_narrow_on_both_sides_of_the_blade_has_a_low_fence():
+    """A strip of 20 mm ripped to 13: 4 mm would lie against the fence, and the strip has to."""
+    at, off = Rect(0, 0, 900 * MM, 20 * MM), Rect(0, 0, 900 * MM, 13 * MM)
+    cut = SawCut("rip", 1, at, 13 * MM, off, Rect(0, 16 * MM, 900 * MM, 4 * MM))
+    job = Job((Part("strip", 900 * MM, 13 * MM),), ())
+    assert set_by(job, cut) == "fence"
+    step = Step(1, 1, "rip", 13 * MM, 0, Piece("strip", at), (cut,), (Piece("A", off, 0),), None, edge=900 * MM)
+    assert "a low fence that the guard passes over" in minded(step, ("A",), str, ("900", "20"))
+
+
+def test_a_strip_from_a_thicker_board_is_ripped_once_more_before_it_is_cut_to_length(laid):
     """Runners 1/2 by 3/8 in from ash 3/4 in thick: what comes off the board is 3/8 by 3/4 in and enters no groove."""
-    found = laid_out(solve(project), 1)
+    found = laid
     runner = found.cabinet.by_name["bay 1 drawer 1 left runner"]
     assert sorted(runner.cut_size[1:]) == [3 * INCH // 8, INCH // 2]
-    again = "ripped once more, lying on its jointed face, to 1/2 in, with a push stick, before it is cut to length"
+    again = f"ripped once more, lying on its jointed face, to 1/2 in, before it is cut to length: along {SAFELY}"
     assert f"and as soon as it is off the board, {again}" in " ".join(boards_told(found))
     then = f"each strip is {again}"
     rows = [dict(zip(COLUMNS, row, strict=True)) for row in order_rows(found)]
@@ -191,7 +231,7 @@ def test_edging_is_planed_flush_or_ripped_to_the_thickness_of_its_board(thick, f
     one = stand(more=boards_of("maple", thick * MM or 1_432_000), strips_from="maple")
     told = " ".join(boards_told(laid_out(solve(one), 1)))
     assert ("what stands over the edge of its board is planed flush" in told) == flush
-    assert ("on its jointed face, to 17.9 mm, with a push stick" in told) == (thick == 30)
+    assert ("on its jointed face, to 17.9 mm, before it is cut to length" in told) == (thick == 30)
 
 
 def test_edging_strips_are_as_long_as_their_edges_and_as_wide_as_the_sheet_is_thick():
