@@ -72,7 +72,7 @@ def minded(step: Step, letters: tuple[str, ...], say: Callable[[int], str], side
     >>> minded(stop, (), str, ("90", "40"))
     'set again to 20: piece 3 has this size'
     >>> panel = Piece("panel", Rect(0, 0, 20, 61))
-    >>> minded(Step(6, 4, "rip", 5, 0, panel, (None,), (), None, edge=20), (), str, ("20", "60"))
+    >>> minded(Step(6, 4, "rip", NARROW, 0, panel, (None,), (), None, edge=20), (), str, ("20", "60"))
     '60 wide and only 20 along the fence: it pivots, so support both sides, or be two'
     """
     return "; ".join(_minded(step, letters, say, sides))

@@ -1,5 +1,6 @@
 """What the steps from the finish inside to the last glue-up say: in which order, for how long, with which screws."""
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -7,10 +8,15 @@ import pytest
 from shoplib.building.glue_time import USUAL
 from shoplib.building.glue_ups import GlueUp
 from shoplib.building.order import build_order
+from shoplib.buying.screws import estimated, planned
+from shoplib.lists.writing import Writing
 from shoplib.model.board import CASE
+from shoplib.model.cabinet import solve
+from shoplib.model.project import Base, Carcass, JointChoice
 from shoplib.printed.build.glue import glue_up
 from shoplib.printed.typeset.blocks import ToTick, Words
 from tests.building.cases import SHIPPED, shipped
+from tests.lists.projects import stand
 from tests.printed.test_build_pages import flat, pages_of, steps_of
 
 EVERY = pytest.mark.parametrize("name", SHIPPED)
@@ -63,6 +69,31 @@ def test_what_is_butted_gets_its_screws_in_its_own_glue_up():
     [[pockets]] = [[line for line in lines if "pocket screws" in line]
                    for lines in steps("finger_jointed_drawers", "glue")]
     assert pockets.startswith("Rail 1: with pocket screws")
+
+
+def test_each_butted_board_has_its_own_screws_and_not_those_of_pockets():
+    """By hand: a divider and a toe board are butted among corners and shelves in pockets; each has two ends or more.
+
+    The screws of the pockets are shorter, and go into the boards round them.
+    """
+    carcass = Carcass("birch 18", corner=JointChoice("pocket screws"), divider=JointChoice("butt"),
+                      shelf=JointChoice("pocket screws"))
+    cabinet = solve(stand(carcass=carcass, base=Base()))
+    pockets = {length_of(need, cabinet) for need in planned(cabinet) if need.head == "pocket"}
+    lines = [line for step in build_order(cabinet) if step.go
+             for line in said(glue_up(step.go, False, cabinet)) if "glue alone does not hold" in line]
+    assert pockets and lines
+    for board in ("divider 1", "toe board"):
+        own = [need for need in estimated(cabinet) if need.passed and board in (need.passed.name, need.into.name)
+               and cabinet.by_name[need.into.name].role == cabinet.by_name[board].role]
+        [line] = [line for line in lines if line.startswith(board.capitalize())]
+        assert own and not any(size in line for size in pockets)
+        assert sum(need.count for need in own) == sum(
+            int(count) for count in re.findall(r"(\d+) of [\d.]+ mm", line.partition("buying list")[2]))
+
+
+def length_of(need, cabinet):
+    return f"{need.gauge} × {Writing(cabinet.style).length(need.length)}"
 
 
 @EVERY

@@ -91,7 +91,8 @@ def _screwed(go: GlueUp, cabinet: Cabinet) -> list[str]:
     return [
         f"{butted}: butted, so glue alone does not hold {it}. In the clamps, bore a clearance hole where the "
         "drawing has none, and a pilot hole into the end behind it; drive the screws of the buying list, "
-        f"{_driven(go.joints, cabinet)}. Keep fingers away from where a screw may come out."
+        f"{_driven([joint for joint in later if joint.kind == 'butt'], cabinet)}. Keep fingers away from where a screw "
+        "may come out."
     ]
 
 
@@ -157,12 +158,20 @@ def _screwed_later(joints: Iterable[Joint], cabinet: Cabinet) -> list[Joint]:
     return [joint for joint in joints if joint in every]
 
 
-def _driven(joints: Iterable[Joint], cabinet: Cabinet) -> str:
-    """How many screws, and which, hold the butted boards of these joints."""
-    pairs = {frozenset((joint.enters, joint.receives)) for joint in joints}
-    return screws_told(
-        [n for n in (*planned(cabinet), *estimated(cabinet)) if {n.passed.name, n.into.name} in pairs], cabinet
-    )
+def _driven(butted: Iterable[Joint], cabinet: Cabinet) -> str:
+    """How many screws, and which, hold each board that is butted by these joints, equal ones together."""
+    pairs: dict[str, set[frozenset[str]]] = {}
+    for joint in butted:
+        pairs.setdefault(joint.enters, set()).add(frozenset((joint.enters, joint.receives)))
+    every = (*planned(cabinet), *estimated(cabinet))
+    alike: dict[str, list[str]] = {}
+    for name, mine in pairs.items():
+        told = screws_told([need for need in every if {need.passed.name, need.into.name} in mine], cabinet)
+        alike.setdefault(told, []).append(name)
+    if len(pairs) == 1:
+        return "".join(alike)
+    return "; ".join(f"{'each ' if len(names) > 1 else ''}for {names_in_short(names, cabinet)}: {told}"
+                     for told, names in alike.items())
 
 
 def _diagonals(cabinet: Cabinet) -> ToFillIn | None:
