@@ -31,27 +31,29 @@ def before_cutting(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = (
     ('STOP, do not cut: It is in the way.', \
 'Do not cut before measuring the opening of bay 1 drawer 1, front and back.')
     """
-    lines = [*found_on(kind, findings)]
+    lines = [*found_on(kind.names, cabinet, findings)]
     for begins, readings in ((MEASURE, cabinet.waiting), (f"{MEASURE} again", cabinet.again)):
         if waits := [one for one in readings if one.stage == kind.stage and _is_about(one, kind.boards)]:
             lines.append(f"{begins} {told(waits)}.")
     return tuple(lines)
 
 
-def found_on(kind: Kind, findings: Iterable[Finding]) -> tuple[str, ...]:
-    """What a check stopped of a kind of board, then what is to be looked at before it is cut.
+def found_on(names: Iterable[str], cabinet: Cabinet, findings: Iterable[Finding]) -> tuple[str, ...]:
+    """What a check stopped of these boards, then what is to be looked at, before they are cut or though they are cut.
 
     >>> from shoplib.model.placement import Placement
     >>> side = Board("side", "case", 1, "s", 9, 9, 9, Placement((0, 0, 0), ("+x", "+y", "+z")))
     >>> found = [Finding("overlap", level, ("side",), "It is in the way.") for level in ("warn", "note")]
-    >>> found_on(Kind((side,)), found)
+    >>> found_on(["side"], Cabinet("case", (side,), {}), found)
     ('Look before cutting: It is in the way.',)
     """
-    findings, names = tuple(findings), set(kind.names)
-    lines = []
-    for level, begins in (("stop", STOP), ("warn", LOOK)):
-        about = [f.text for f in findings if f.level == level and names.intersection(f.boards)]
-        lines += [f"{begins}: {text}" for text in told_once(about)]
+    findings, names, lines = tuple(findings), set(names), []
+    cut = {board.name for board in cabinet.boards if board.stage < cabinet.first_stage}
+    for level, begins, though_cut in (("stop", STOP, "STOP"), ("warn", LOOK, "Look")):
+        about = [f for f in findings if f.level == level and names.intersection(f.boards)]
+        done = [f for f in about if names.intersection(f.boards) <= cut]
+        lines += [f"{begins}: {text}" for text in told_once([f.text for f in about if f not in done])]
+        lines += [f"{though_cut}: {text}" for text in told_once([f.text for f in done])]
     return tuple(lines)
 
 

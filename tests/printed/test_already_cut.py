@@ -1,13 +1,16 @@
 """Once stage 1 is cut: only later stages are laid out, from the pieces that it left as they were measured."""
 
+import re
 from dataclasses import replace
 from functools import cache
 
 import pytest
 
+from shoplib.building.order import build_order
 from shoplib.buying.laid_out import laid_out
 from shoplib.buying.list import buying_list
 from shoplib.buying.stock_lines import not_laid_out, stocked
+from shoplib.checks import check
 from shoplib.documents.buying_file import buying_text
 from shoplib.documents.cut_list_file import cut_list_csv, cut_list_text
 from shoplib.documents.cut_order_file import order_rows
@@ -23,6 +26,7 @@ from shoplib.printed.build.pages import build_pages
 from shoplib.printed.everything import planned, stamp_of
 from shoplib.printed.plan.buying_pages import buying_pages
 from shoplib.printed.plan.cut_list_pages import cut_list_pages
+from shoplib.printed.plan.drawer_page import drawer_pages
 from shoplib.printed.plan.plan_set import plan_set
 from shoplib.printed.told.readings import WHAT_IT_LEFT
 from shoplib.printed.typeset.blocks import told
@@ -109,6 +113,22 @@ def test_all_boards_stay_in_the_cut_list_and_the_build_order_is_the_same(name):
     assert told(build_pages(after, (), ())) == told(build_pages(before, (), ()))
     laid = laid_out(after, 0)
     assert not any(piece.board.stage == CASE for sheet in laid.sheets for piece in sheet.pieces)
+
+
+def test_no_step_cuts_boxes_that_are_cut_again_and_what_is_wrong_with_one_is_said_of_a_cut_one():
+    """By hand: 1/8 in less than read for the boxes, each slide pair has 1/8 in too little room."""
+    after = cut(already_cut="case and boxes")
+    steps = told(build_pages(after, (), ()))
+    again = re.compile("Cut from the new sizes: (?!front of)")
+    assert again.search(told(build_pages(cut(), (), ()))) and not again.search(steps)
+    assert steps.count("Already cut: ") == sum(step.kind in ("box", "pull-outs") for step in build_order(after))
+    read = after.project.measured
+    again = {of: replace(one, front=one.front - INCH // 8) for of, one in read.openings.items()}
+    tight = solve(replace(after.project, measured=replace(read, openings_again=again)))
+    findings = check(tight)
+    pages = told((*cut_list_pages(tight, findings), *drawer_pages(tight, findings, PAPERS["letter"])))
+    assert "STOP: bay 1 drawer 1: the box is 1/8 in too wide" in pages
+    assert not any(words in pages for words in ("STOP, do not cut", "Look before cutting"))
 
 
 def test_printed_twice_without_time_to_search_it_is_the_same():

@@ -8,17 +8,24 @@ from shoplib.building.glue_time import USUAL
 from shoplib.buying.screws import Need, estimated
 from shoplib.lists.butted import under_back
 from shoplib.lists.dado_stops import channels
+from shoplib.model.board import BOXES
 from shoplib.model.solved import Cabinet
 from shoplib.printed.build.fingers import FINGER, fingers
-from shoplib.printed.build.words import SAW_AGAIN, clamp_table, diagonals_expected, entry_table, screws_told
+from shoplib.printed.build.words import (
+    SAW_AGAIN,
+    clamp_table,
+    cut_to_size,
+    diagonals_expected,
+    entry_table,
+    screws_told,
+)
 from shoplib.printed.told.on_end import on_end_caution, on_end_ways
 from shoplib.printed.told.stopped_cuts import SQUARED, stopped_cautions
 from shoplib.printed.typeset.blocks import Beside, Block, Framed, ToFillIn, Together, ToTick, Words
-from shoplib.words.naming import boards_in_short
 
 
 def box(alike: AlikeBoxes, cabinet: Cabinet, laid: bool = True) -> list[Block]:
-    """Drawer boxes that are made alike, from their cuts to their diagonals.
+    """Drawer boxes that are made alike, from their cuts to their diagonals; no cuts of those that are cut already.
 
     `laid`: whether the plan set has the table of joint cuts, which stands behind the sheet layouts.
 
@@ -27,16 +34,18 @@ def box(alike: AlikeBoxes, cabinet: Cabinet, laid: bool = True) -> list[Block]:
     ['Framed', 'ToTick']
     """
     boards = [cabinet.by_name[name] for name in alike.boards]
+    then = (*_dry(cabinet), *_corners(alike), *_bottoms(alike, cabinet), *_to_the_end(len(alike.groups)))
+    made = [*_together(alike, cabinet), *_diagonals(alike, cabinet)]
+    if cabinet.first_stage > BOXES:
+        return [ToTick((cut_to_size(alike.boards, cabinet), *then)), *made]
     cut = [*on_end_ways(boards, cabinet, but=FINGER), *fingers(boards, cabinet)]
     where = " The joint cuts of their stage stand behind the sheet layouts." if laid else ""
     stopped = stopped_cautions(channels(boards))
-    first = (f"Cut from the new sizes: {boards_in_short(boards)}. All cuts of one setting on all boxes before the "
-             f"next.{where}", *((SQUARED,) if stopped else ()))
-    then = (*_dry(cabinet), *_corners(alike), *_bottoms(alike, cabinet), *_to_the_end(len(alike.groups)))
+    first = (f"{cut_to_size(alike.boards, cabinet)} All cuts of one setting on all boxes before the next.{where}",
+             *((SQUARED,) if stopped else ()))
     return [
         Framed((Words(SAW_AGAIN, grave=True), *stopped)), *on_end_caution(boards, cabinet, but=FINGER),
-        *([ToTick(first), *cut, ToTick(then)] if cut else [ToTick((*first, *then))]),
-        *_together(alike, cabinet), *_diagonals(alike, cabinet),
+        *([ToTick(first), *cut, ToTick(then)] if cut else [ToTick((*first, *then))]), *made,
     ]
 
 

@@ -13,7 +13,7 @@ from shoplib.model.solved import Cabinet
 from shoplib.printed.build.called_for import template_numbers, templates_called
 from shoplib.printed.build.words import (
     SAW_AGAIN,
-    names_in_short,
+    cut_to_size,
     screws_told,
 )
 from shoplib.printed.told.readings import NEW_PAGES, OLD_PAGES, WHAT_IT_LEFT, boxes_to_fill_in, differs
@@ -87,7 +87,7 @@ def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     """
     head, rows = spacer_table(slide_spacers(cabinet), Writing(cabinet.style))
     strips = [
-        f"Cut to the case as measured: {names_in_short(names, cabinet)}.",
+        cut_to_size(names, cabinet, "to the case as measured"),
         f"Bore them for their screws, {screws_told(_strips(names, cabinet), cabinet)}. On solid wood, whose grain they "
         "cross, make the front hole round and tight, the others slots.",
     ] if names else []

@@ -8,7 +8,7 @@ from shoplib.model.hardware_places import pegs_by_size
 from shoplib.model.solved import Cabinet
 from shoplib.printed.build.called_for import template_numbers, templates_called
 from shoplib.printed.build.cutting import alike_table
-from shoplib.printed.build.words import SAW_AGAIN, names_in_short, screws_told
+from shoplib.printed.build.words import SAW_AGAIN, cut_to_size, names_in_short, screws_told
 from shoplib.printed.true_scale.template import PEGS
 from shoplib.printed.typeset.blocks import Block, Framed, ToTick, Words
 from shoplib.words.naming import and_list
@@ -31,7 +31,7 @@ def pull_outs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
     )
     return [
         Framed((Words(SAW_AGAIN, grave=True), Words(PULL_OUT))),
-        ToTick((f"Cut from the new sizes: {names_in_short(names, cabinet)}.",)),
+        ToTick((cut_to_size(names, cabinet),)),
         *alike_table(_screw_holes(names, cabinet)), ToTick(lines),
     ]
 

@@ -35,6 +35,18 @@ def names_in_short(names: Iterable[str], cabinet: Cabinet) -> str:
     return boards_in_short(cabinet.by_name[name] for name in names)
 
 
+def cut_to_size(names: Iterable[str], cabinet: Cabinet, how: str = "from the new sizes") -> str:
+    """The line that has boards cut after the case stands; of a stage that the project says is cut, that they are.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cut_to_size(["divider 1"], cabinet_from("under_bench_case"))
+    'Cut from the new sizes: divider 1.'
+    """
+    boards = [cabinet.by_name[name] for name in names]
+    cut = any(board.stage < cabinet.first_stage for board in boards)
+    return f"{'Already cut' if cut else f'Cut {how}'}: {boards_in_short(boards)}."
+
+
 def screws_told(needs: Iterable[Need], cabinet: Cabinet) -> str:
     """Screws by number and size, such as "4 of No. 8 × 2 in".
 

@@ -76,7 +76,7 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]
                  else Table(HEAD[:-1], tuple(line[:-1] for line in lines), (3,)))
         cut = (Words(ALREADY_CUT, grave=True),) if stage < cabinet.first_stage else ()
         begins = (Heading(f"Stage {stage}: {STAGES[stage]}", 2), *cut, *to_measure_first(stage, cabinet))
-        alarms = _alarms(of_stage, findings)
+        alarms = _alarms(of_stage, cabinet, findings)
         blocks += [Together((*begins, table))] if not alarms and len(lines) <= _SHORT else [*begins, *alarms, table]
     blocks += _which(rows)
     if cabinet.sums:
@@ -114,10 +114,10 @@ def _which(rows: Iterable[tuple[int, Kind]]) -> list[Block]:
     return [Heading("Which boards are meant", 2), Table(("no.", "boards"), several, (1,))]
 
 
-def _alarms(rows: Iterable[tuple[int, Kind]], findings: tuple[Finding, ...]) -> list[Block]:
+def _alarms(rows: Iterable[tuple[int, Kind]], cabinet: Cabinet, findings: tuple[Finding, ...]) -> list[Block]:
     """What a check stopped, or asks to look at, by the number of the row."""
     told = tuple(
         in_quotes(f"No. {number}, {boards_in_short(kind.boards)}. {line}")
-        for number, kind in rows for line in found_on(kind, findings)
+        for number, kind in rows for line in found_on(kind.names, cabinet, findings)
     )
     return [Framed((Bullets(told),))] if told else []

@@ -26,7 +26,7 @@ from shoplib.model.board import BOXES
 from shoplib.model.box import Point
 from shoplib.model.drawer_fit import limits
 from shoplib.model.solved import Cabinet, Finding
-from shoplib.printed.told.framed_findings import found_on
+from shoplib.printed.told.framed_findings import framed_on
 from shoplib.printed.told.readings import measuring_step, readings
 from shoplib.printed.typeset.blocks import Block, Heading, Table, Together, Words, wide_by
 from shoplib.printed.typeset.pictures import picture
@@ -64,7 +64,7 @@ def drawer_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) ->
 def _entry(cabinet: Cabinet, bays: Bays, findings: tuple[Finding, ...], room: Room) -> Iterator[Block]:
     groups = [group for _, column in bays for group in column]
     yield Heading(capital(and_list(in_short(groups))), 2)
-    yield from found_on((board.name for group in groups for board in cabinet.groups[group]), findings)
+    yield from framed_on((board.name for group in groups for board in cabinet.groups[group]), cabinet, findings)
     yield from _pictures(_scenes(cabinet, *bays[0]), room, cabinet.style.unit)
     yield _sizes(cabinet, bays)
     yield _runs_on(cabinet, groups[0])

@@ -19,7 +19,7 @@ from shoplib.model.board import FRONTS, Board
 from shoplib.model.solved import Cabinet, ClosingSum, Finding, Gap
 from shoplib.printed.plan.cut_list_pages import rests_left_out
 from shoplib.printed.plan.hardware_pages import in_blocks
-from shoplib.printed.told.framed_findings import found_on
+from shoplib.printed.told.framed_findings import framed_on
 from shoplib.printed.told.front_spacers import spacers_set
 from shoplib.printed.told.spacer_table import spacer_table
 from shoplib.printed.typeset.blocks import Block, Bullets, Framed, Heading, Table, Together, Words
@@ -49,7 +49,7 @@ def front_pages(cabinet: Cabinet, findings: Iterable[Finding], paper: Paper) -> 
         Together((
             Heading(HEADING),
             *([Framed(tuple(Words(line, True) for line in waits))] if waits else []),
-            *found_on((front.name for front in fronts), findings),
+            *framed_on((front.name for front in fronts), cabinet, findings),
             picture(scene, (room[0], _DRAWN), cabinet.style.unit, "From the front"),
         )),
         _sizes(cabinet),
