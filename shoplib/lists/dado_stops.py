@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from shoplib.lists.cut_words import channel_ways
-from shoplib.lists.sides import datum_side, side_name
+from shoplib.lists.sides import datum_side, outline_of, side_name
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board, BoxCut
 from shoplib.model.solved import Cabinet
@@ -65,7 +65,7 @@ def dado_stops(cabinet: Cabinet) -> tuple[DadoStop, ...]:
     found: dict[_SetUp, list[tuple[Board, BoxCut]]] = {}
     named: dict[_SetUp, dict[str, None]] = {}
     for board, cut in channels(cabinet.boards):
-        reference, wall = _set_by(board, cut)
+        reference, wall = _set_by(board, cut, cabinet)
         # A rabbet is set by whichever end or edge it runs along: all of them lie against the fence in turn.
         side = reference if wall else _SIDES[channel_ways(cut, board)[1]]
         setup = (board.stage, cut.kind, side, wall, *_sizes(board, cut), bool(cut.for_board))
@@ -74,7 +74,7 @@ def dado_stops(cabinet: Cabinet) -> tuple[DadoStop, ...]:
         if not any(board is other and _same_place(board, cut, made) for other, made in mine):
             mine.append((board, cut))
         named.setdefault(setup, {})[reference] = None
-    _turned_end_for_end(found, named)
+    _turned_end_for_end(found, named, cabinet)
     stops = [
         DadoStop(stage, kind, tuple(sorted(named[setup])), wall, width, depth, fitted, tuple(found[setup]))
         for setup in found
@@ -85,7 +85,7 @@ def dado_stops(cabinet: Cabinet) -> tuple[DadoStop, ...]:
 
 
 def _turned_end_for_end(
-    found: dict[_SetUp, list[tuple[Board, BoxCut]]], named: dict[_SetUp, dict[str, None]]
+    found: dict[_SetUp, list[tuple[Board, BoxCut]]], named: dict[_SetUp, dict[str, None]], cabinet: Cabinet
 ) -> None:
     """Take set-ups together where one is the other with the board turned end for end, or edge for edge.
 
@@ -97,7 +97,7 @@ def _turned_end_for_end(
             mates.setdefault(cut.for_board, set()).add(setup)
     for setup in sorted(found, key=lambda setup: -setup[3]):  # what is far from its own side may be near to the other
         stage, kind, side, wall, *sizes = setup
-        others = {_from_the_other_side(board, cut) for board, cut in found[setup]}
+        others = {_from_the_other_side(board, cut, cabinet) for board, cut in found[setup]}
         boards = {board.name for board, _ in found[setup]}
         if not wall or len(others) > 1:
             continue
@@ -111,11 +111,12 @@ def _turned_end_for_end(
             named[like][name] = None
 
 
-def _from_the_other_side(board: Board, cut: BoxCut) -> tuple[str, int]:
+def _from_the_other_side(board: Board, cut: BoxCut, cabinet: Cabinet) -> tuple[str, int]:
     """The side opposite to the one that a cut is set by, and how far the wall nearer to it is from there."""
     wide = channel_ways(cut, board)[1]
     side = -datum_side(board, wide)
-    return side_name(board, wide, side), cut.low[wide] if side < 0 else board.size[wide] - cut.high[wide]
+    name = side_name(board, wide, side, outline_of(board, cabinet))
+    return name, cut.low[wide] if side < 0 else board.size[wide] - cut.high[wide]
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,7 +137,7 @@ def two_stops(cabinet: Cabinet) -> tuple[TwoStops, ...]:
     """Where mating dadoes cannot be made at one stop: there the two settings must differ by just so much."""
     walls: dict[tuple[str, str, str], dict[int, list[tuple[Board, BoxCut]]]] = {}
     for board, cut in channels(cabinet.boards):
-        reference, wall = _set_by(board, cut)
+        reference, wall = _set_by(board, cut, cabinet)
         if cut.kind == "dado" and cut.for_board in cabinet.by_name and wall:
             walls.setdefault((cut.for_board, cut.kind, reference), {}).setdefault(wall, []).append((board, cut))
     alike: dict[tuple[str, tuple[int, ...]], list[str]] = {}
@@ -170,14 +171,17 @@ def _sizes(board: Board, cut: BoxCut) -> tuple[int, int]:
     return cut.high[wide] - cut.low[wide], cut.high[deep] - cut.low[deep]
 
 
-def _set_by(board: Board, cut: BoxCut) -> tuple[str, int]:
-    """The end or edge that a cut is set by, and how far its near wall is from there; 0 for a rabbet."""
+def _set_by(board: Board, cut: BoxCut, cabinet: Cabinet) -> tuple[str, int]:
+    """The end or edge that a cut is set by, and how far its near wall is from there; 0 for a rabbet.
+
+    A slot in an end is set by a face, which has the name that the drawing of the board gives it.
+    """
     wide = channel_ways(cut, board)[1]
     side = datum_side(board, wide)
     low, high = cut.low[wide], board.size[wide] - cut.high[wide]
     if low <= 0 or high <= 0:
         return side_name(board, wide, -1 if low <= 0 else 1), 0
-    return side_name(board, wide, side), low if side < 0 else high
+    return side_name(board, wide, side, outline_of(board, cabinet)), low if side < 0 else high
 
 
 def _same_place(board: Board, cut: BoxCut, made: BoxCut) -> bool:

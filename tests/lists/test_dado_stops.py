@@ -5,12 +5,13 @@ from dataclasses import replace
 import pytest
 
 from shoplib.lists.cut_words import cut_words
-from shoplib.lists.dado_stops import KINDS, dado_stops, stop_words, two_stops, two_stops_words
+from shoplib.lists.dado_stops import KINDS, dado_stops, place_words, stop_words, two_stops, two_stops_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, MM, MM_STYLE
 from shoplib.model.board import Board, BoxCut
 from shoplib.model.cabinet import solve
 from shoplib.model.placement import Placement
+from shoplib.model.project import JointChoice
 from shoplib.model.solved import Cabinet
 from tests.lists.projects import chest, stand
 
@@ -133,3 +134,19 @@ def test_words_say_what_to_set():
         "2 dadoes, 18.2 mm wide, 6 mm deep, the near wall 431.8 mm from the left end: bottom and top"
     )
     assert set(KINDS) == {"dado", "groove", "rabbet"}
+
+
+def test_a_slot_in_an_end_is_set_by_the_face_that_the_drawing_names():
+    """A lock joint slots the ends of a box front and of its back: the front lies outside in front, the back behind."""
+    [bay] = chest().bays
+    locked = solve(chest(bays=(replace(bay, drawers=replace(bay.drawers, corner=JointChoice("drawer lock"))),)))
+    slots = [stop for stop in dado_stops(locked) if stop.kind == "groove" and "face" in stop.reference]
+    assert {board.role: stop.reference for stop in slots for board in stop.boards} == {
+        "box front": "outside face", "box back": "inside face",
+    }
+    writing = Writing(locked.style)
+    for stop in slots:
+        said = place_words(stop, writing)
+        for board, cut in stop.cuts:
+            [drawn] = cut_words(board, locked, writing, [cut])
+            assert said.removeprefix("the near wall ") in drawn
