@@ -40,6 +40,7 @@ from shoplib.printed.plan.plan_set import plan_set
 from shoplib.printed.told.readings import NEW_PAGES, OLD_PAGES, WHAT_IT_LEFT, to_measure_first
 from shoplib.printed.true_scale.reference import reference_words
 from shoplib.printed.true_scale.slide_templates import slide_templates
+from shoplib.printed.true_scale.sticks import across_stick
 from shoplib.printed.typeset.blocks import Heading, ToFillIn, told
 from shoplib.words.quoted import in_quotes
 from tests.building.cases import SHIPPED, measured, measured_unevenly, shipped
@@ -147,6 +148,15 @@ def test_what_is_marked_out_on_boards_of_the_case_stays_as_it_was_once_it_is_mea
     one, other = ([(paper.serves, paper.lines, paper.drawing) for paper in slide_templates(cabinet)]
                   for cabinet in (before, after))
     assert one == other and bool(one) == bool(riding(before))
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_the_stick_across_keeps_its_uprights_and_drops_the_fronts_of_bays_that_are_read(name):
+    """So no name stands at two places; how far a front stands from an upright, front pages and spacers tell."""
+    before, after = (across_stick(of(name)).marks for of in (shipped, measured_unevenly))
+    planned = {(mark.at, what) for mark in before for what in mark.what.split("; ")}
+    built = {(mark.at, what) for mark in after for what in mark.what.split("; ")}
+    assert built == {(at, what) for at, what in planned if " front, " not in what} != planned
 
 
 @pytest.mark.parametrize("of", [shipped, measured])

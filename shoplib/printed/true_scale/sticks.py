@@ -101,7 +101,10 @@ def crossed(cabinet: Cabinet) -> list[Board]:
 
 def across_stick(cabinet: Cabinet) -> Stick:
     """One stick across the front, from the outside of the left side: uprights, the ends of what the dividers stand in,
-    by which the stick is laid on it while it is loose, and the ends of the fronts.
+    by which the stick is laid on it while it is loose, and the ends of the fronts as planned.
+
+    Once an opening of a bay is read, its fronts are set from the uprights as they stand, each drawer's as its own
+    opening was read; marks among uprights that are drawn as planned would stand at no gap that the plan has.
 
     >>> from shoplib.documents.examples import cabinet_from
     >>> [mark.what for mark in across_stick(cabinet_from("finger_jointed_drawers")).marks][:2]
@@ -116,11 +119,12 @@ def across_stick(cabinet: Cabinet) -> Stick:
     for board in crossed(cabinet):
         low, high = board.box.low[0], board.box.high[0]
         found += [(low, f"{board.name}, left end"), (high, f"{board.name}, right end")]
-    for number, span in enumerate(bays(cabinet), 1):
-        for board in cabinet.boards:
-            if board.role == "front" and _is_in(board.box, span):
-                low, high = board.box.low[0], board.box.high[0]
-                found += [(low, f"bay {number} front, left end"), (high, f"bay {number} front, right end")]
+    fronts = [board for board in cabinet.boards if board.role == "front"]
+    openings = cabinet.project.measured.latest if cabinet.project else {}
+    read = {board.part_of.bay for board in fronts if board.part_of.opening in openings}
+    for board in (board for board in fronts if board.part_of.bay not in read):
+        low, high, name = board.box.low[0], board.box.high[0], f"{board.part_of.bay_name} front"
+        found += [(low, f"{name}, left end"), (high, f"{name}, right end")]
     return Stick("across", f"left face of {standing[0].name}", "left of it", _marks((at - zero, w) for at, w in found))
 
 

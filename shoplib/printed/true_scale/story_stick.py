@@ -22,8 +22,9 @@ HOW = (
     "sticks apart and glue each to a straight strip of wood, or prick its marks over.",
     "Hold a stick to the case with its line 0 on the face that it names, and mark each height from it, left and right "
     "alike: what is carried over is not measured twice.",
-    "The stick shows the case as planned. Hold it against the case as built before you mark from it: where the two "
-    "differ, measure, write it into the project, and print anew.",
+    "The stick shows the case as planned. Hold it against the case as built before you mark from it. Where an upright "
+    "stands a little elsewhere it stays there: what goes in follows the openings as you read them, and once these are "
+    "read, fronts have no marks across, but are set from the uprights.",
     "Lay the tape along each stick once it is glued: the ticks at its right edge are for that. " + DAMP,
 )
 """Common practice, no source."""
