@@ -3,6 +3,7 @@
 from shoplib.checks.as_built import AsBuilt, opening_of
 from shoplib.checks.bring_in import find_trouble_on_the_way
 from shoplib.checks.diagonals import give_diagonals
+from shoplib.checks.driver_between import find_bays_too_narrow_for_a_driver
 from shoplib.checks.driver_room import find_pockets_out_of_reach
 from shoplib.checks.fit_space import find_space_conflicts
 from shoplib.checks.fittings import find_slides_in_wood, tell_what_the_sheet_says
@@ -56,6 +57,7 @@ CHECKS = (
     find_meeting_pocket_screws,
     find_meeting_runner_screws,
     find_pockets_out_of_reach,
+    find_bays_too_narrow_for_a_driver,
     find_screws_in_cuts,
     find_screws_through,
     find_too_big_for_sheet,

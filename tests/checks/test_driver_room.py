@@ -2,14 +2,18 @@
 
 from dataclasses import replace
 
+import pytest
+
 import shoplib.model.assembly
 from shoplib.building.order import build_order
 from shoplib.checks import check
+from shoplib.checks.driver_between import find_bays_too_narrow_for_a_driver
 from shoplib.checks.driver_room import find_pockets_out_of_reach, pocket_face
 from shoplib.documents.cautions import hangs
+from shoplib.measure import INCH, MM
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Back
-from tests.building.cases import shipped
+from tests.building.cases import SHIPPED, shipped
 
 
 def test_before_a_back_in_grooves_the_pockets_of_a_rail_open_to_the_front():
@@ -64,3 +68,35 @@ def test_a_rail_that_only_stiffens_does_not_hang_a_case():
     cabinet = shipped("finger_jointed_drawers")
     assert not hangs(cabinet)
     assert hangs(shipped("wheel_wall_drawers"))
+
+
+@pytest.mark.parametrize(("width", "told"), [(130, True), (199, True), (201, False)])
+def test_a_driver_does_not_stand_between_the_uprights_of_a_narrow_bay(width, told):
+    """A drill driver with a bit is some 200 mm long (from memory); screws of slides go straight into the uprights."""
+    drawn = shipped("rolling_stand").project
+    narrow = replace(drawn, bays=(replace(drawn.bays[0], width=width * MM), *drawn.bays[1:]))
+    found = find_bays_too_narrow_for_a_driver(solve(narrow))
+    assert [(one.level, one.boards, one.amount) for one in found] == (
+        [("warn", ("left side", "divider 1"), (200 - width) * MM)] if told else [])
+    for one in found:
+        assert one.text.startswith(f"bay 1: {width} mm lie between") and "right-angle driver" in one.text
+        assert "before the case is glued" in one.text and one in check(solve(narrow))
+    glued = solve(replace(narrow, cutting=replace(narrow.cutting, already_cut="case")))
+    assert all("before the case is glued" not in one.text for one in find_bays_too_narrow_for_a_driver(glued))
+
+
+def test_runners_of_wood_are_screwed_from_inside_the_bay_too():
+    """By hand: 14 in outside less three uprights of 3/4 in (0.750) leave two bays of 5 7/8 in."""
+    drawn = shipped("wheel_wall_drawers").project
+    found = find_bays_too_narrow_for_a_driver(solve(replace(drawn, size=replace(drawn.size, width=14 * INCH))))
+    assert [(one.boards, one.text.partition(",")[0]) for one in found] == [
+        (("left side", "divider 1"), "bay 1: 5 7/8 in lie between its uprights"),
+        (("divider 1", "right side"), "bay 2: 5 7/8 in lie between its uprights"),
+    ]
+    assert all("screws of the runners" in one.text for one in found)
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_the_bays_of_the_projects_are_wide_enough_for_a_driver(name):
+    """By hand: the narrowest with slides or runners is the pull-out of 12 in; boxes on shelves have neither."""
+    assert find_bays_too_narrow_for_a_driver(shipped(name)) == ()
