@@ -4,13 +4,15 @@ from dataclasses import replace
 
 from shoplib.building.in_opening import back_seat, box_of, depth_of, parts_of, rails_behind, read_of, runs_of
 from shoplib.draw.beside import ENLARGED, Beside, beside
-from shoplib.draw.chains import bare, unit_note
+from shoplib.draw.chains import bare, stacked, unit_note
 from shoplib.draw.look import FROM_ABOVE, cut_through
 from shoplib.draw.scene import Chain, Item, Label, Leader, Scene, Shape, Slanted
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, narrowest, share, write_brief
+from shoplib.model.box import Box
 from shoplib.model.drawer_fit import beside as room_beside
 from shoplib.model.drawer_fit import mend, taper
+from shoplib.model.project import Opening
 from shoplib.model.solved import Cabinet
 from shoplib.tables.slides import Slide
 from shoplib.words.amounts import how_much, true_amount
@@ -60,7 +62,7 @@ def drawer_plan(cabinet: Cabinet, style: Style, group: str, slide: Slide) -> Sce
     items += _names(drawn, slide, low, high, shimmed and wide)
     front = next((board.box for board in boards if board.role == "front"), None)
     runs = runs_of(cabinet, group)
-    items += _sizes(drawn, box, runs, read, int(reach), reach, style)
+    items += [*_across(drawn, box.size[0], read, style), *_along(box, runs, reach, style)]
     foot = min(0, int(front.low[1])) if front else 0
     text = _said(read, box, reach - runs[1], slide, style, spread, wide)
     note = f"Seen from above, front of the case at the foot. {ENLARGED if drawn.enlarged else ''}".strip()
@@ -106,14 +108,12 @@ def _names(drawn: Beside, slide: Slide, low: int, high: int, wide: str | bool) -
     return items
 
 
-def _sizes(
-    drawn: Beside, box, runs: tuple[int, int], read, rear: int, reach: int, style: Style
-) -> list[Chain]:
-    """Dimension lines: across, and in depth what the drawer runs on, from `runs[0]` to `runs[1]`."""
-    wide, room = box.size[0], room_beside(read.front, box.size[0])
+def _across(drawn: Beside, wide: int, read: Opening, style: Style) -> list[Chain]:
+    """Dimension lines across: the box and the room beside it, and the opening in front and at the back."""
+    room = room_beside(read.front, wide)
     x0, x1 = drawn.left, drawn.right
     rest, page = read.front - wide - room, Writing(style, units=False)
-    across = [
+    return [
         Chain("below", 0, (x0 - drawn.front, x0, x1, x1 + drawn.front),
               (page.setting(room), bare(wide, style), page.setting(rest)), sizes=(room, wide, rest)),
         Chain("below", 1, (x0 - drawn.front, x1 + drawn.front), (f"front {bare(read.front, style)}",),
@@ -121,17 +121,25 @@ def _sizes(
         Chain("above", 0, (x0 - drawn.back, x1 + drawn.back), (f"back {bare(read.back, style)}",),
               sizes=(read.back,)),
     ]
-    y0, y1 = runs
-    at, sizes = [int(y0), int(y1)], [y1 - y0]
-    if y0 > 0:
-        at, sizes = [0, *at], [y0, *sizes]
-    if rear > y1:
-        at, sizes = [*at, rear], [*sizes, reach - y1]
-    along = [
-        Chain("left", 0, tuple(at), tuple(bare(size, style) for size in sizes), sizes=tuple(sizes)),
-        Chain("left", 1, (0, rear), (bare(reach, style),), sizes=(reach,)),
-    ]
-    return across + along
+
+
+def _along(box: Box, runs: tuple[int, int], reach: int, style: Style) -> list[Chain]:
+    """Dimension lines in depth: the slide, where one is bought, since it begins and ends elsewhere than the box; the
+    box; and the whole depth. Slide and box are as long as each other, so each has its name."""
+    spans = {"box": (box.low[1], box.high[1])}
+    if runs != spans["box"]:
+        spans = {"slide": runs, **spans}
+    found: list[Chain] = []
+    for name, (low, high) in spans.items():
+        at, sizes, texts = [low, high], [high - low], [f"{name} {bare(high - low, style)}"]
+        if low > 0:
+            at, sizes, texts = [0, *at], [low, *sizes], [stacked(bare(low, style)), *texts]
+        if reach > high:
+            behind = reach - high
+            at, sizes, texts = [*at, reach], [*sizes, behind], [*texts, stacked(bare(behind, style))]
+        found.append(Chain("left", len(found), tuple(map(int, at)), tuple(texts), sizes=tuple(sizes)))
+    deep = stacked(f"depth {bare(reach, style)}")
+    return [*found, Chain("left", len(found), (0, int(reach)), (deep,), sizes=(reach,))]
 
 
 def _said(read, box, behind: int, slide: Slide, style: Style, spread: int, wide: str) -> str:

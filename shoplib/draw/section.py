@@ -1,6 +1,8 @@
 """The cabinet cut open: a side section through one bay, and a plan section seen from above."""
 
 from collections.abc import Iterable
+from dataclasses import replace
+from itertools import pairwise
 
 from shoplib.building.in_opening import back_seat
 from shoplib.draw.chains import (
@@ -12,7 +14,7 @@ from shoplib.draw.chains import (
     unit_note,
 )
 from shoplib.draw.look import FROM_ABOVE, FROM_RIGHT, Look, cut_through, is_cut, visible
-from shoplib.draw.scene import Item, Label, Leader, Scene
+from shoplib.draw.scene import Chain, Item, Label, Leader, Scene
 from shoplib.measure import Style, to_step, write_brief
 from shoplib.model.board import BOX_PARTS, Board
 from shoplib.model.box import Box, around
@@ -52,7 +54,8 @@ def section_side(cabinet: Cabinet, style: Style, bay: int = 1, x: int | None = N
     depths = _both([boxes[lowest]], 1) if lowest else []
     depths += ends([b for b in fronts if b.group == lowest], 1) + _ends_with_back(backs, cabinet)
     sides = [b for b in uprights(cabinet) if b.box.high[0] <= x]
-    items += rows("below", [depths, ends(sides[-1:], 1), (whole.low[1], whole.high[1])], style, thick)
+    below = rows("below", [depths, ends(sides[-1:], 1), (whole.low[1], whole.high[1])], style, thick)
+    items += _with_box(below, boxes.get(lowest))
     total = [whole.low[2], whole.high[2]]
     lying = ends(levels(cabinet, x, x + 1), 2) + total
     covered = [(b.box.low[2], b.box.high[2]) for b in fronts]
@@ -93,7 +96,8 @@ def section_plan(cabinet: Cabinet, style: Style, z: int | None = None) -> Scene:
     depths = _both([boxes[first]], 1) if first else []
     depths += ends([b for b in cut if b.role == "front" and b.group == first], 1)
     depths += _ends_with_back([b for b in cut if b.role == "back"], cabinet)
-    items += rows("left", [depths, ends(standing[:1], 1), (whole.low[1], whole.high[1])], style, thick)
+    left = rows("left", [depths, ends(standing[:1], 1), (whole.low[1], whole.high[1])], style, thick)
+    items += _with_box(left, boxes.get(first))
     alt = (f"{cabinet.name} cut level {write_brief(z, style)} above its foot, seen from above, front at the "
            f"foot of the drawing. Cut and hatched: {_listed(cut)}.")
     return Scene(
@@ -131,6 +135,16 @@ def _boxes(cut: list[Board]) -> dict[str, Box]:
 def _ends_with_back(backs: list[Board], cabinet: Cabinet) -> list[int]:
     """Where the clear depth ends, and the rear: of a back in a rabbet the rabbet is told, which it lies on."""
     return [end for back in backs for end in (back_seat(cabinet), back.box.high[1])]
+
+
+def _with_box(chains: list[Chain], box: Box | None) -> list[Chain]:
+    """The dimension lines in depth, with the name of the box at its span: a slide is as long, and lies elsewhere."""
+    def named(chain: Chain) -> Chain:
+        texts = (f"box {text}" if box and span == (box.low[1], box.high[1]) else text
+                 for text, span in zip(chain.texts, pairwise(chain.at), strict=True))
+        return replace(chain, texts=tuple(texts))
+
+    return [named(chain) for chain in chains]
 
 
 def _both(boxes: Iterable[Box], axis: int) -> list[int]:

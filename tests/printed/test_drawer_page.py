@@ -6,6 +6,7 @@ import re
 import tomllib
 from dataclasses import replace
 from fractions import Fraction
+from itertools import pairwise
 
 import pytest
 
@@ -19,6 +20,7 @@ from shoplib.draw.drawer_plan import drawer_plan
 from shoplib.draw.scene import Chain
 from shoplib.draw.section import section_plan, section_side
 from shoplib.measure import MM, read_length
+from shoplib.model.board import BOX_WALLS
 from shoplib.model.cabinet import solve
 from shoplib.model.project import JointChoice, Measured, Opening
 from shoplib.model.shell import shell_of
@@ -133,6 +135,34 @@ def _slide(project):
     return sum(Fraction(part) for part in number.split()) * UNIT[unit]
 
 
+def in_depth(scene):
+    """The dimension lines in depth, from the drawing outward."""
+    chains = [item for item in scene.items if isinstance(item, Chain) and item.side == "left"]
+    return sorted(chains, key=lambda chain: chain.row)
+
+
+@pytest.mark.parametrize("project", PROJECTS)
+def test_from_above_box_and_slide_each_have_a_line_in_depth_with_their_name(project):
+    """Both are as long; who takes the one for the other sets the box back by as much as the slide (geometry)."""
+    cabinet = cabinet_of(project)
+    for bays in bays_alike(cabinet):
+        group, boxes = bays[0][1][0], [board.box for board in cabinet.groups[bays[0][1][0]] if board.role in BOX_WALLS]
+        box = min(one.low[1] for one in boxes), max(one.high[1] for one in boxes)
+        slides = {(item.box.low[1], item.box.high[1]) for item in cabinet.hardware
+                  if item.what == "slide" and item.group == group}
+        _, slide = rule_and_slide(cabinet, group)
+        scene = drawer_plan(cabinet, cabinet.style, group, slide)
+        assert spans_named(scene, "box") == {box} and spans_named(scene, "slide") == slides
+        assert len(spans_named(scene, "depth")) == 1
+    for scene in (section_plan(cabinet, cabinet.style), section_side(cabinet, cabinet.style)):
+        assert len(spans_named(scene, "box")) == 1 and not spans_named(scene, "slide")
+
+
+def spans_named(scene, name):
+    return {span for item in scene.items if isinstance(item, Chain)
+            for text, span in zip(item.texts, pairwise(item.at), strict=True) if text.startswith(f"{name} ")}
+
+
 @pytest.mark.parametrize("project", PROJECTS)
 def test_the_drawing_from_above_is_as_deep_as_what_is_measured_before_the_boxes_are_cut(project):
     """Geometry: a back lies on the floor of its rabbet, which is cut for its thickest reading."""
@@ -143,8 +173,7 @@ def test_the_drawing_from_above_is_as_deep_as_what_is_measured_before_the_boxes_
     for bays in bays_alike(cabinet):
         group = bays[0][1][0]
         _, slide = rule_and_slide(cabinet, group)
-        ends = [item for item in drawer_plan(cabinet, cabinet.style, group, slide).items
-                if isinstance(item, Chain) and (item.side, item.row) == ("left", 1)]
+        ends = in_depth(drawer_plan(cabinet, cabinet.style, group, slide))[-1:]
         free = any(board.role == "rail" for board in cabinet.boards) and not rails_behind(cabinet, group)
         deep = shell_of(cabinet.project).behind if free else planned[" ".join(group.split()[:2])]
         assert [chain.sizes for chain in ends] == [(deep,)]
@@ -155,8 +184,7 @@ def test_once_the_depth_is_read_the_drawing_from_above_has_what_was_read(project
     cabinet, seen = measured_unevenly(project), 0
     for group in (group for bays in bays_alike(cabinet) for _, groups in bays for group in groups):
         _, slide = rule_and_slide(cabinet, group)
-        [deep] = [item.sizes for item in drawer_plan(cabinet, cabinet.style, group, slide).items
-                  if isinstance(item, Chain) and (item.side, item.row) == ("left", 1)]
+        deep = in_depth(drawer_plan(cabinet, cabinet.style, group, slide))[-1].sizes
         if rails_behind(cabinet, group) or not any(board.role == "rail" for board in cabinet.boards):
             seen += 1
             assert deep == (cabinet.project.measured.depths[" ".join(group.split()[:2])],)
