@@ -42,7 +42,7 @@ class LastPrint:
             if name in files and _is_file(folder / name) and not self.unchanged(folder, name):
                 content = (folder / name).read_bytes()
                 if content != files[name]:
-                    changed[_kept_as(folder, name)] = content
+                    changed[kept_as(folder, name)] = content
         return changed
 
 
@@ -70,8 +70,12 @@ def record(plan: str, files: Mapping[str, bytes]) -> bytes:
     return (json.dumps({"plan": plan, "files": digests}, indent=1) + "\n").encode()
 
 
-def _kept_as(folder: Path, name: str) -> str:
-    """A free name beside the file: `to_measure-as-you-left-it.toml`, then with a number."""
+def kept_as(folder: Path, name: str) -> str:
+    """A free name beside the file: `to_measure-as-you-left-it.toml`, then with a number.
+
+    >>> kept_as(Path("no_such_folder"), "to_measure.toml")
+    'to_measure-as-you-left-it.toml'
+    """
     path, number = PurePosixPath(name), 1
     kept = path.with_stem(path.stem + YOURS)
     while (folder / kept).exists():

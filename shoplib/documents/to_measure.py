@@ -7,6 +7,9 @@ from shoplib.model.project import NOTHING_MEASURED, Measured, Opening
 from shoplib.model.shell import shell_of
 from shoplib.model.solved import Cabinet
 
+TO_MEASURE = "to_measure.toml"
+"""What the file is called, wherever it is written."""
+
 _HEAD = """\
 # To measure on the case as built, before the boards of stages 2 and 3 are cut.
 #

@@ -41,6 +41,7 @@ class PrintPanel:
 
     def __init__(self, folder: Path | None = None, seconds: float = SECONDS, large: bool = False):
         self._folder, self._seconds = folder or Path.cwd(), seconds
+        self._into: dict[str, Path] = {}  # of each project in the list the folder it is printed into
         self.project = ipywidgets.Dropdown(description="Project", options=self._projects())
         self.paper = ipywidgets.Dropdown(
             description="Paper",
@@ -82,7 +83,8 @@ class PrintPanel:
         """Print the chosen project, and say what came of it; a fault is one sentence, and then nothing is written."""
         self.links.outputs = ()
         file = Path(self.project.value)
-        to = self._into(file)
+        to = self._into[self.project.value]
+        stopped = "Stopped; nothing is written."
         self.button.disabled = True
         try:
             date = date_printed(self.date.value)
@@ -91,12 +93,13 @@ class PrintPanel:
             paper = PAPERS[self.paper.value] if self.paper.value else None
             printed = print_project(file, paper, date, lambda cabinet: laid_out(cabinet, self._seconds))
             called = f"the folder {to.as_posix()}, in the list of files on the left,"
+            stopped = f"Stopped while the files were put into {to.as_posix()}: press the button again, to be sure."
             told = put_into(self._folder / to, printed, called)
         except (ProjectFileError, ImpossibleProject, NotUnderstood, WriteError) as fault:
             self._tell(str(fault))
             return
         except KeyboardInterrupt:
-            self._tell("Stopped.")
+            self._tell(stopped)
             return
         finally:
             self.button.disabled = False
@@ -106,10 +109,12 @@ class PrintPanel:
     def _projects(self) -> list[tuple[str, str]]:
         """Each with the place where it lies, for two of one name may lie in two places."""
         found: dict[Path, str] = {}
-        for place, (begins, _) in self._places().items():
+        for place, (begins, into) in self._places().items():
             for path in project_files(place):
                 name = path.stem.replace("_", " ") if place == PROJECTS else path.stem
-                found.setdefault(path.resolve(), f"{begins}{name}")
+                if path.resolve() not in found:
+                    found[path.resolve()] = f"{begins}{name}"
+                    self._into[str(path.resolve())] = Path(INTO) / into / path.stem
         return [(name, str(path)) for path, name in found.items()]
 
     def _places(self) -> dict[Path, tuple[str, str]]:
@@ -120,11 +125,6 @@ class PrintPanel:
             self._folder: ("beside this page: ", "beside_the_page"),
             PROJECTS: ("example: ", "examples"),
         }
-
-    def _into(self, file: Path) -> Path:
-        """A folder of its own for each project, whatever else has the same name."""
-        of = {place.resolve(): folder for place, (_, folder) in reversed(self._places().items())}
-        return Path(INTO) / of[file.parent.resolve()] / file.stem
 
     def _tell(self, *lines: str) -> None:
         self.says.value = f'<div role="status">{"".join(f"<p>{escape(line)}</p>" for line in lines)}</div>'

@@ -17,7 +17,7 @@ from shoplib.documents.plan_words import verdict
 from shoplib.documents.project_file import read_project
 from shoplib.documents.project_text import project_text
 from shoplib.documents.sheets_file import sheets_text
-from shoplib.documents.to_measure import to_measure_text
+from shoplib.documents.to_measure import TO_MEASURE, to_measure_text
 from shoplib.draw.pen import draw
 from shoplib.draw.whole_view import whole_scenes
 from shoplib.layout.pieces import LayoutError
@@ -42,7 +42,7 @@ ABOUT = {
     "cut_list.csv": "the cut list, for a spreadsheet that writes 12.5",
     "cut_list_comma.csv": "the same for one that writes 12,5",
     "cut_order.csv": "all cuts in their order, for a spreadsheet",
-    "to_measure.toml": "what to measure on the case as built, to fill in",
+    TO_MEASURE: "what to measure on the case as built, to fill in",
 }
 """What is in the files, in one line each."""
 
@@ -173,5 +173,5 @@ def print_files(plan: Planned, stamp: Stamp, paper: Paper) -> dict[str, bytes]:
         "cut_list.csv": with_decimal_point(table),
         "cut_list_comma.csv": with_decimal_comma(table),
         **({"cut_order.csv": with_decimal_point(cut_order_csv(found))} if found else {}),
-        **({"to_measure.toml": to_measure.encode()} if to_measure else {}),
+        **({TO_MEASURE: to_measure.encode()} if to_measure else {}),
     }

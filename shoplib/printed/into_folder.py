@@ -6,12 +6,13 @@ from pathlib import Path
 
 from shoplib.documents.asked import paper_name
 from shoplib.documents.atomic import try_folder, write_files
+from shoplib.documents.filled_in import filled_in_by_hand
 from shoplib.documents.last_print import RECORD, LastPrint, last_print, record
 from shoplib.documents.paper import AT_FULL_SIZE, LAY_A_RULE
 from shoplib.documents.typeset import has_sign
 from shoplib.printed.everything import ABOUT, TEMPLATES, Printed
 from shoplib.printed.told.readings import OLD_PAGES
-from shoplib.words.naming import and_list
+from shoplib.words.naming import some_of
 
 HOW_TO_PRINT = (
     f"Print {AT_FULL_SIZE}, and {LAY_A_RULE}. Read the cautions, the first pages of the plan set, before you cut."
@@ -65,10 +66,10 @@ def put_into(folder: Path, printed: Printed, called: str) -> Told:
     """
     before = last_print(folder)
     gone = before.no_longer_made(folder, printed.files) if before else []
-    yours = before.changed_by_hand(folder, printed.files) if before else {}
+    yours = before.changed_by_hand(folder, printed.files) if before else filled_in_by_hand(folder, printed.files)
     plan = printed.stamp.fingerprint
     left = [name for name in not_of_this(folder, printed.files) if name not in gone]
-    write_files(folder, {**printed.files, **yours, RECORD: record(plan, printed.files)}, gone)
+    write_files(folder, {**yours, **printed.files, RECORD: record(plan, printed.files)}, gone)
     return Told(
         (printed.stamp.name, printed.verdict),
         f"Printed into {called} on {paper_name(printed.paper.name)} paper, plan {plan}",
@@ -112,11 +113,11 @@ def _about_the_print_before(
     if before and before.plan != plan:
         told.append(f"Before, plan {before.plan} lay there. {OLD_PAGES}")
     if gone:
-        told.append(f"Taken away, for this print does not have it: {_some(gone)}.")
+        told.append(f"Taken away, for this print does not have it: {some_of(gone)}.")
     if yours:
-        told.append(f"What you had changed there is kept: {_some(list(yours))}.")
+        told.append(f"What you had changed there is kept: {some_of(list(yours))}.")
     if left:
-        told.append(f"Not of this print, and best taken out of the folder if you do not know it: {_some(left)}.")
+        told.append(f"Not of this print, and best taken out of the folder if you do not know it: {some_of(left)}.")
     return told
 
 
@@ -128,7 +129,3 @@ def _warnings(printed: Printed) -> list[str]:
     told += [f"No sheets are in it: {printed.not_laid_out}"] if printed.not_laid_out else []
     told += [f"STOP: {text}" for text in printed.stops]
     return [*told, NOT_YET] if printed.stops else told
-
-
-def _some(names: list[str]) -> str:
-    return and_list([*names[:3], *([f"{len(names) - 3} more"] if len(names) > 3 else [])])

@@ -23,6 +23,15 @@ def and_list(words: Sequence[str]) -> str:
     return f"{', '.join(words[:-1])}{comma} and {words[-1]}"
 
 
+def some_of(words: Sequence[str]) -> str:
+    """The first three of the words, and how many more there are.
+
+    >>> some_of(["a.svg", "b.svg"]), some_of(["a.svg", "b.svg", "c.svg", "d.svg", "e.svg"])
+    ('a.svg and b.svg', 'a.svg, b.svg, c.svg and 2 more')
+    """
+    return and_list([*words[:3], *([f"{len(words) - 3} more"] if len(words) > 3 else [])])
+
+
 def plural(noun: str) -> str:
     """More than one of it.
 

@@ -7,7 +7,6 @@ import shutil
 import signal
 import subprocess
 import sys
-import time
 from functools import cache
 from pathlib import Path
 from xml.etree import ElementTree
@@ -15,6 +14,7 @@ from xml.etree import ElementTree
 import pypdf
 import pytest
 
+from shoplib.commands import plan
 from shoplib.commands import print as command
 from shoplib.documents.atomic import HALFWAY
 from shoplib.documents.before_cutting import STOPPED
@@ -121,6 +121,40 @@ def test_the_next_print_takes_away_what_the_last_one_wrote_and_nothing_else(tmp_
     assert "best taken out of the folder if you do not know it: templates/my-own.svg." in said
     assert f"Before, plan {plan} lay there. {OLD_PAGES}" in said
     assert "What you had changed there is kept: to_measure-as-you-left-it.toml." in said
+
+
+@pytest.mark.parametrize("first", ["plan", "print without its record", "print that was killed"])
+def test_readings_written_into_the_folder_are_kept_whatever_is_known_of_the_print_before(tmp_path, capsys, first):
+    project, to = str(project_path("wheel_wall_drawers")), tmp_path / "out"
+    if first == "plan":
+        plan.run(project, str(to))
+    else:
+        command.run(project, str(to), "", "", "0")
+        if "record" in first:
+            (to / ".last_print.json").unlink()
+        else:
+            (to / HALFWAY).write_bytes(b"")
+    listed = (to / "to_measure.toml").read_text(encoding="utf-8")
+    filled = re.sub('front = ""', 'front = "7 in"', listed, count=1)
+    assert filled != listed
+    (to / "to_measure.toml").write_text(filled, encoding="utf-8")
+    capsys.readouterr()
+    command.run(project, str(to), "", "", "0")
+    assert (to / "to_measure-as-you-left-it.toml").read_text(encoding="utf-8") == filled
+    assert "What you had changed there is kept: to_measure-as-you-left-it.toml." in " ".join(
+        capsys.readouterr().out.split()
+    )
+    plan.run(project, str(to))
+    assert not (to / "to_measure-as-you-left-it-2.toml").exists(), "there was nothing in it that could be lost"
+
+
+def test_planning_again_keeps_readings_too(tmp_path, capsys):
+    project, listed = str(project_path("wheel_wall_drawers")), tmp_path / "to_measure.toml"
+    for written in ('[measured.openings]\n"bay 1 drawer 1" = { front = "7 in", back = "7 in" }', "front = 7 in"):
+        listed.write_text(written, encoding="utf-8")
+        plan.run(project, str(tmp_path))
+        assert "What you had filled in there is kept: to_measure-as-you-left-it" in capsys.readouterr().out
+    assert (tmp_path / "to_measure-as-you-left-it-2.toml").read_text(encoding="utf-8") == "front = 7 in"
 
 
 def test_what_was_changed_by_hand_is_not_taken_away(tmp_path):
@@ -233,15 +267,16 @@ def test_a_killed_run_leaves_no_half_written_file(printed, tmp_path, count):
     whole = {path.relative_to(printed): path.read_bytes() for path in printed.rglob("*") if path.is_file()}
     words = [sys.executable, "-c", SLOW, "print", str(project_path("wheel_wall_drawers")), "TO", "a4", "29 May", "0"]
     seen = set()
-    for number in range(count(2, 20)):
+    for number in range(count(3, 20)):
         to = tmp_path / f"{number}"
         shutil.copytree(printed, to)
         for path in to.rglob("*.*"):
             path.write_bytes(b"old")
         words[5] = str(to)
         running = subprocess.Popen(words, cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True)
-        running.stdout.readline()
-        time.sleep(0.1 * number)
+        placed = 0  # first the note that a run is under way, then the list that was changed by hand
+        while placed <= number and (line := running.stdout.readline()):
+            placed += line.startswith(str(to))
         running.send_signal(signal.SIGKILL)
         running.communicate(timeout=60)
         there = {path.relative_to(to): path.read_bytes() for path in to.rglob("*") if path.is_file()}

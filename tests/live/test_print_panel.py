@@ -135,7 +135,35 @@ def test_an_interrupted_kernel_leaves_a_button_that_can_be_pressed(panel, tmp_pa
 
     monkeypatch.setattr("shoplib.live.print_panel.print_project", stopped)
     panel.button.click()
-    assert "Stopped." in panel.says.value and not panel.button.disabled and list(tmp_path.iterdir()) == []
+    assert "Stopped; nothing is written." in panel.says.value and not panel.button.disabled
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_a_print_that_is_stopped_while_files_are_put_in_place_is_not_called_unwritten(panel, tmp_path, monkeypatch):
+    def written_then_stopped(folder, printed, called):
+        folder.mkdir(parents=True)
+        raise KeyboardInterrupt
+
+    monkeypatch.setattr("shoplib.live.print_panel.put_into", written_then_stopped)
+    panel.button.click()
+    assert "put into my_prints/examples/wheel_wall_drawers: press the button again" in panel.says.value
+    assert not panel.button.disabled
+
+
+def test_a_project_that_is_a_link_is_printed_under_the_name_of_the_link(tmp_path):
+    """Two links to projects of one name, kept elsewhere, are two projects."""
+    page = tmp_path / "page"
+    page.mkdir()
+    for name in ("first", "second"):
+        kept = tmp_path / name / "case.toml"
+        kept.parent.mkdir()
+        kept.write_text(PROJECT.read_text(encoding="utf-8"), encoding="utf-8")
+        (page / f"{name}.toml").symlink_to(kept)
+    panel = PrintPanel(page, 0.0)
+    for name in ("first", "second"):
+        panel.project.value = dict(panel.project.options)[f"beside this page: {name}"]
+        panel.button.click()
+        assert f"Printed into the folder my_prints/beside_the_page/{name}," in unescape(panel.says.value)
 
 
 def test_a_project_saved_since_is_found_and_the_chosen_one_stays(panel, tmp_path):
