@@ -147,7 +147,7 @@ def _key(path: Path) -> tuple[str, list[str]]:
     return ".".join(fields), marks
 
 
-_TABLES = {"sheets", "openings", "depths", "parts", "slides"}
+_TABLES = {"sheets", "openings", "openings_again", "depths", "parts", "slides"}
 
 
 def _record(record: Any, path: Path) -> Any:
