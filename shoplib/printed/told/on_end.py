@@ -52,7 +52,8 @@ def on_end_ways(boards: Iterable[Board], cabinet: Cabinet, but: str = "") -> lis
     for one in _joints(boards, cabinet, but):
         if one.always:
             head, *rest = [block for way in one.ways for block in set_up(way, before=True)]
-            blocks += [Together((Words(f"{one.joint.capitalize()}: one of these ways."), head)), *rest]
+            lead = f"{one.joint.capitalize()}: one of these ways. The drawing of each board says from which face."
+            blocks += [Together((Words(lead), head)), *rest]
     return blocks
 
 
