@@ -11,7 +11,7 @@ from types import MappingProxyType
 from shoplib.measure import INCH_STYLE, Style, share
 from shoplib.model.blank import Blank, Span, finished, resize
 from shoplib.model.board import Board, Edge
-from shoplib.model.fingered import cut_fingers, not_at_the_end
+from shoplib.model.fingered import cut_fingers, not_at_the_end, run_out
 from shoplib.model.joinery import Fitting, axis_of, cut_both, face_met, flush_edge, lengthen, refuse
 from shoplib.model.locked import cut_lock, lock_of
 from shoplib.model.locked_front import lock_cuts, thin_of
@@ -74,10 +74,10 @@ class Assembly:
     ) -> None:
         """`enters` goes into `receives` along `axis`; the choice says how.
 
-        A dado that would run out of the edge of the receiving board is a rabbet, and a rabbet away
-        from any edge is a dado. `stopped_run` cuts no longer than what enters with its end gap; otherwise the cut
-        runs through, or keeps to its stop where the receiving board reaches the front. `kind` names the
-        cut where the trade does so ("groove").
+        A dado that would run out of the edge of the receiving board is a rabbet, and a rabbet away from any edge is a
+        dado. `stopped_run` cuts no longer than what enters with its end gap, but on to an end before which only a
+        socket lies; otherwise the cut runs through, or keeps to its stop where the receiving board reaches the front.
+        `kind` names the cut where the trade does so ("groove").
         """
         self._fittings.append(Fitting(self._joint(enters, receives, axis, choice, key, kind), choice, stopped_run, key))
 
@@ -149,5 +149,8 @@ class Assembly:
                 cut_lock(fitting, enters, receives)
             elif fitting.joint.depth:
                 cut_both(fitting, enters, receives, face)
+        for fitting, (enters, receives) in zip(self._fittings, pairs, strict=True):
+            if fitting.stopped_run:
+                run_out(fitting, enters, receives)
         joints = tuple(fitting.joint for fitting in self._fittings)
         return tuple(finished(blank) for blank in self.blanks.values()), joints

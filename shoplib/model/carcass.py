@@ -187,7 +187,7 @@ def _back(
     kind = "rabbet" if back.kind == "rabbet" else "groove"
     for receives, axis in ((left, "-x"), (right, "+x"), *full):
         across = receives.role in ("top", "bottom") and receives.low[0] <= left.low[0]
-        stopped = across or project.carcass.corner.kind == "finger"  # else it comes out between the fingers
+        stopped = across or project.carcass.corner.kind == "finger"  # else it comes out in the fingers
         assembly.join(blank, receives, axis, choice, key="carcass.back", kind=kind, stopped_run=stopped)
 
 

@@ -190,7 +190,7 @@ def add_box(
                 assembly.lock(side, end, (way, axis), choice, key=f"{key}.{name}")
             else:
                 assembly.join(end, side, axis, choice, key=f"{key}.{name}")
-    stopped = any(choice.kind == "finger" for choice in corners)  # else the grooves come out between the fingers
+    stopped = any(choice.kind == "finger" for choice in corners)  # else the grooves come out in the fingers
     groove = JointChoice("dado", rule.bottom_depth, rule.bottom_fit, slack)
     holders = [(left, "-x"), (right, "+x"), (front, "-y")]
     if rule.bottom == "groove":

@@ -42,3 +42,29 @@ def cut_fingers(fitting: Fitting, enters: Blank, receives: Blank, face: int, sty
             room = spans | {run: (low + near, low + far)}
             corners = tuple(room[k][0] for k in range(3)), tuple(room[k][1] for k in range(3))
             board.cuts.append(("socket", Box(*corners), other.name))
+
+
+def run_out(fitting: Fitting, enters: Blank, receives: Blank) -> None:
+    """Take a stopped cut on to the end of the board where only a socket lies before it: there is nothing to stop at.
+
+    At an end where a finger lies before it, the cut stays stopped, for it would come out in that finger.
+    """
+    axis, _ = axis_of(fitting.joint.axis)
+    run = 3 - axis - enters.thin_axis
+    sockets = [box for kind, box, _ in receives.cuts if kind == "socket"]
+    for number, (kind, box, for_board) in enumerate(receives.cuts):
+        if kind == "socket" or for_board != enters.name:
+            continue
+        low, high = list(box.low), list(box.high)
+        for side, end in ((low, receives.low[run]), (high, receives.high[run])):
+            rest = _between(box, run, side[run], end)
+            if any(not rest.without(socket) for socket in sockets):
+                side[run] = end
+        receives.cuts[number] = (kind, Box(tuple(low), tuple(high)), for_board)
+
+
+def _between(box: Box, run: int, one: int, other: int) -> Box:
+    """What the box would take if along `run` it went from the one place to the other."""
+    low, high = list(box.low), list(box.high)
+    low[run], high[run] = narrowest([one, other]), thickest([one, other])
+    return Box(tuple(low), tuple(high))

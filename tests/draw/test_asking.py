@@ -33,8 +33,8 @@ def test_every_dimension_can_be_asked_and_is_what_is_written(case, view):
     for ask, text in asked:
         ticks = dimension(scene, ask)
         assert isinstance(ticks, Traced)
-        whole = {page.length(ticks), page.measured(ticks)}
-        assert text.removeprefix("box ") in whole | {part for one in whole for part in one.replace(" (", "\n(").split("\n")}
+        whole, text = {page.length(ticks), page.measured(ticks)}, text.removeprefix("box ")
+        assert text in whole | {part for one in whole for part in one.replace(" (", "\n(").split("\n")}
 
 
 def test_paper_carries_no_names_of_dimensions(case):

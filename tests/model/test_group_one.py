@@ -128,6 +128,21 @@ def test_sockets_of_both_boards_are_a_finger_and_half_the_fit(width, finger, fit
             assert end - high == (0 if high == width else fit // 2)
 
 
+@pytest.mark.parametrize(("up", "through"), [
+    (10, {"box front", "box back"}), (2, {"left box side", "right box side"}), (6, set()),
+])
+def test_a_groove_stops_short_only_where_it_would_come_out_in_a_finger(up, through):
+    """By hand: fingers of 10 mm, the front's at 0 and 20, the sides' at 10 and 30; the groove is 6 mm wide."""
+    drawers = f'corner = {{ kind = "finger", finger = "10 mm", fit = "0.1 mm" }}\nbottom_up = "{up} mm"'
+    parts, found = box(solve(project_of(drawers))), set()
+    for name, board in parts.items():
+        for groove in (cut for cut in board.cuts if cut.kind == "groove"):
+            ends = {groove.low[0], board.length - groove.high[0]}
+            assert len(ends) == 1
+            found |= {name} if ends == {0} else set()
+    assert found == through
+
+
 def test_pockets_open_where_they_are_not_seen():
     """Of what lies level below, of a rail behind, of a box front before it, where the false front covers them."""
     rail = 'corner = { kind = "pocket screws" }, rails = [{ width = "80 mm", joint = { kind = "pocket screws" } }]'
