@@ -64,11 +64,15 @@ def box_depth(room: int, slide: Slide, step: int, key: str, style_text: str) -> 
 
 @dataclass(frozen=True, slots=True)
 class BoxPlace:
-    """Where a box goes: the three spans of its outside."""
+    """Where a box goes: the three spans of its outside, and how `high` it was planned.
+
+    What it runs on is screwed to the case by that height before the box is made, and stays there.
+    """
 
     x: Span
     y: Span
     z: Span
+    high: int
 
 
 def place_box(
@@ -94,15 +98,16 @@ def place_box(
     depth = made[1] or box_depth(room, slide, project.step, f"{key}.slide", write_length(room, project.style))
     low = cell[0] + slide.below
     above = slide.above if slide.carries == "shelf" else thickest([rule.room_above, slide.above])
-    height = made[2] or _box_height(rule, cell[1] - above - low, project.step)
+    planned = named(_box_height(rule, cell[1] - above - low, project.step), f"box height, {group}")
+    height = named(made[2], f"box height, {group}") if made[2] else planned
     thin = sheet_of(project, rule.bottom_sheet, f"{key}.bottom_sheet")
     least = thickest([rule.bottom_up, slide.bottom_recess]) + thin.thickest + rule.bottom_fit
     if height <= least:
         raise ImpossibleProject(
             f"{key}.count", "the boxes would have no height over their bottoms; take fewer or lower the room above"
         )
-    depth, height = named(depth, f"box depth, {group}"), named(height, f"box height, {group}")
-    return BoxPlace((left, left + width), (y[0], y[0] + depth), (low, low + height))
+    depth = named(depth, f"box depth, {group}")
+    return BoxPlace((left, left + width), (y[0], y[0] + depth), (low, low + height), planned)
 
 
 def _box_height(rule: Drawers, room: int, step: int) -> int:

@@ -37,7 +37,7 @@ def slide_pair(
     Beside it they lie in the middle of its height, down to whole steps above its lower edge. Under it no screw
     goes into a box side: the box lies on them, and their sheet says how it is held.
     """
-    beneath = share(place.z[1] - place.z[0] - slide.height, 2, step)[0]
+    beneath = share(place.high - slide.height, 2, step)[0]
     middle = place.z[0] + named(beneath, f"lower edge of the slide of {group} above that of its box")
     low = middle if slide.holds == "outside" else place.z[0] - slide.height
     high = low + slide.height
@@ -72,8 +72,8 @@ def side_runners(
     thick = slide.side + slide.groove_depth - slide.play
     stock = runner_stock(slide, thick)
     tall = slide.height + slide.play
-    low = place.z[0] + share(place.z[1] - place.z[0] - tall, 2, step)[0]
-    if low <= place.z[0] or slide.groove_depth >= box["left"].sheet.thickness:
+    low = place.z[0] + share(place.high - tall, 2, step)[0]
+    if low <= place.z[0] or low + tall >= place.z[1] or slide.groove_depth >= box["left"].sheet.thickness:
         raise ImpossibleProject(f"{key}.slide", f'the box sides are too small for the groove of a "{slide.name}"')
     z = (low + slide.play, low + tall)
     y = (place.y[0] + slide.setback, place.y[1])
@@ -109,7 +109,8 @@ def runners_below(
     stock = runner_stock(slide, slide.height)
     y = (place.y[0] + slide.setback, rear)
     below = (place.z[0] - slide.height, place.z[0])
-    above = (place.z[1] + slide.play, place.z[1] + slide.play + slide.height)
+    over = place.z[0] + place.high + slide.play
+    above = (over, over + slide.height)
     for name, upright, axis, x in (
         ("left", bay.left_upright, "-x", (bay.left, bay.left + slide.strip_width)),
         ("right", bay.right_upright, "+x", (bay.right - slide.strip_width, bay.right)),

@@ -128,6 +128,22 @@ def test_the_second_readings_change_the_fronts_and_strips_alone(path: Path) -> N
     assert once.spacers == twice.spacers
 
 
+@pytest.mark.parametrize("path", PROJECTS, ids=lambda path: path.stem)
+def test_what_boxes_run_on_stays_where_it_is_though_they_came_out_less_high(path: Path) -> None:
+    """It is screwed to the case before they are made."""
+    plan = read_project(path)
+    planned = solve(plan)
+    sides = [board for board in planned.boards if board.role == "box side"]
+    less = next(bay.drawers.corner.finger for bay in plan.bays if bay.drawers) or 3 * plan.step
+    built = measured(plan, parts={side.name: PartSize(width=side.width - less) for side in sides})
+    assert all(built.by_name[side.name].width == side.width - less for side in sides)
+    assert built.spacers == planned.spacers
+    assert [piece.box for piece in built.hardware if piece.what == "slide"] == [
+        piece.box for piece in planned.hardware if piece.what == "slide"]
+    assert all(built.by_name[board.name].box == board.box for board in planned.boards
+               if board.role in ("runner", "kicker"))
+
+
 def test_a_taper_beyond_the_slide_is_shimmed_and_a_large_one_straightened(plan: Project, planned: Cabinet) -> None:
     width = opening_of(planned, 1)
     for more, word in (("3/32 in", "shim"), ("1/4 in", "straighten")):
