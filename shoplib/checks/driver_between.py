@@ -6,6 +6,7 @@ from shoplib.checks.as_built import AsBuilt
 from shoplib.measure import INCH, MM, narrowest, write_brief
 from shoplib.model.board import BOXES
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.model.uprights import UPRIGHTS
 from shoplib.words.naming import and_list
 
 DRIVER = {"in": 8 * INCH, "mm": 200 * MM}
@@ -57,9 +58,10 @@ def _held(group: str, cabinet: Cabinet) -> Iterator[tuple[str, str]]:
             yield from ((screw.into, "slides") for screw in fitting.screws if _upright(screw.into, cabinet))
     for joint in cabinet.joints:
         strip = cabinet.by_name.get(joint.enters)
-        if strip and strip.role in _STRIPS and strip.name.startswith(f"{group} ") and _upright(joint.receives, cabinet):
+        of_it = strip and strip.role in _STRIPS and strip.part_of and strip.part_of.name == group
+        if of_it and _upright(joint.receives, cabinet):
             yield joint.receives, f"{strip.role}s"
 
 
 def _upright(name: str, cabinet: Cabinet) -> bool:
-    return name in cabinet.by_name and cabinet.by_name[name].role in ("side", "divider")
+    return name in cabinet.by_name and cabinet.by_name[name].role in UPRIGHTS
