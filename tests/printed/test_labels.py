@@ -6,11 +6,13 @@ from itertools import pairwise
 import pytest
 from pypdf import PdfReader
 
+from shoplib.documents.before_cutting import STOPPED
 from shoplib.documents.paper import PAPERS
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.writing import Writing
 from shoplib.printed.true_scale.labels import label_pages
 from shoplib.printed.typeset.blocks import Labels
+from shoplib.printed.typeset.stamp import Stamp
 from tests.documents.pdf_paths import POINT, paths
 from tests.printed.cases import NAMES, printed, solved
 
@@ -64,6 +66,19 @@ def test_every_board_has_one_label_in_the_pdf_that_tells_its_size(name, paper):
         assert f"Stage {board.stage}, cut list no. {numbers[title]}, from {board.sheet}" in body
         assert f"{page.length(length)} × {page.length(width)} × {page.measured(thickness)}" in body
         assert f"Goes to: {board.group}" in body
+
+
+@pytest.mark.parametrize(("name", "paper"), [("small_parts_wall_case", "letter"), ("under_bench_case", "a4")])
+def test_each_label_of_a_stopped_plan_says_so_and_still_has_its_room(name, paper):
+    """Cut apart, a label has nothing of what stands across the page."""
+    stamp = Stamp("Trial", "2222-3333", "", STOPPED)
+    cells = cells_of(printed("Labels", label_pages(solved(name), stamp), paper))
+    assert len(cells) == len(solved(name).boards)
+    for top, bottom, words in cells:
+        assert STOPPED in " ".join(text for _, _, size, text in words if size == BODY)
+        assert top - words[0][1] > 3 and words[-1][1] - bottom > 1.5, words[0]
+    [plain] = [block for block in label_pages(solved(name), Stamp("Trial", "2222-3333")) if isinstance(block, Labels)]
+    assert not any(label.alarm for label in plain.cells)
 
 
 def test_the_name_on_a_label_is_read_at_arms_length():

@@ -18,8 +18,8 @@ HOW = (
 )
 """Common practice, no source."""
 
-_COLUMNS, _HIGH = 2, 49.5
-"""Five rows on a page of either paper."""
+_COLUMNS, _HIGH, _HIGHER = 2, 49.5, 61.8
+"""Five rows on a page of either paper, or four where each label bears an alarm."""
 _LOOKS = {"left": "looks left", "right": "looks right", "front": "looks to the front", "back": "looks to the back",
           "top": "looks up", "bottom": "looks down"}
 
@@ -27,17 +27,20 @@ _LOOKS = {"left": "looks left", "right": "looks right", "front": "looks to the f
 def label_pages(cabinet: Cabinet, stamp: Stamp | None = None) -> list[printed.Block]:
     """Every board, in the order of the cut list, with the number of its row there; with a `stamp`, of which plan.
 
+    Where the plan is stopped each label says so: cut apart, most have nothing of what stands across the page.
+
     >>> [block.text for block in label_pages(Cabinet("Trial", (), {})) if isinstance(block, printed.Heading)]
     ['Labels']
     """
     cells = tuple(
-        _label(board, number, kind, cabinet, plan_mark(stamp))
+        _label(board, number, kind, cabinet, stamp)
         for number, kind in enumerate(kinds(cabinet), start=1) for board in kind.boards
     )
-    return [printed.Heading("Labels"), printed.Words(HOW), printed.Labels(cells, _COLUMNS, _HIGH)]
+    high = _HIGHER if stamp and stamp.stopped else _HIGH
+    return [printed.Heading("Labels"), printed.Words(HOW), printed.Labels(cells, _COLUMNS, high)]
 
 
-def _label(board: Board, number: int, kind: Kind, cabinet: Cabinet, mark: str) -> printed.Label:
+def _label(board: Board, number: int, kind: Kind, cabinet: Cabinet, stamp: Stamp | None) -> printed.Label:
     page = Writing(cabinet.style)
     length, width, thickness = board.cut_size
     looking = reference_face(board, kind, cabinet)
@@ -53,4 +56,5 @@ def _label(board: Board, number: int, kind: Kind, cabinet: Cabinet, mark: str) -
         f"Lies on: {told}",
         f"Measure from: {edges[0]} and {edges[1]}",
     )
-    return printed.Label(board.name, lines, *picture(face, called, edges, mark))
+    alarm = stamp.stopped if stamp else ""
+    return printed.Label(board.name, lines, *picture(face, called, edges, plan_mark(stamp)), alarm)

@@ -152,12 +152,14 @@ class WholePage:
 
 @dataclass(frozen=True, slots=True)
 class Label:
-    """One label: the name of a board, lines about it, and a small picture with its alternative text."""
+    """One label: the name of a board, lines about it, and a small picture with its alternative text; before the lines,
+    framed, an `alarm` where there is one."""
 
     title: str
     lines: tuple[str, ...]
     svg: str
     alt: str
+    alarm: str = ""
 
 
 @dataclass(frozen=True, slots=True)
