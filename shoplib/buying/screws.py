@@ -6,11 +6,11 @@ from decimal import Decimal
 
 from shoplib.buying.brads import GAUGE, back_brads, brads_into
 from shoplib.buying.line import Line
-from shoplib.lists.butted import screwed_and_open, under_back
+from shoplib.lists.butted import screwed_and_open
 from shoplib.lists.writing import Writing
-from shoplib.measure import largest_fitting
 from shoplib.model.board import BOXES, Board
-from shoplib.model.screw_room import face_screw
+from shoplib.model.screw_room import end_screw, face_screw
+from shoplib.model.screwed import BOTTOM_SCREWS, TOE_SCREWS
 from shoplib.model.solved import Cabinet, Joint
 from shoplib.tables.coverage import butt_screws
 from shoplib.tables.screws import screws
@@ -22,6 +22,8 @@ _PLAN = {
     "rail screws": ("flat-head", "rails"),
     "cleat screws": ("flat-head", "cleats"),
     "pocket screws": ("pocket", "pockets"),
+    TOE_SCREWS: ("flat-head", "toe boards"),
+    BOTTOM_SCREWS: ("pan-head", "box bottoms"),
 }
 """The head of the screws of each fitting (common practice, no source), and what they hold."""
 
@@ -73,7 +75,7 @@ class Meeting:
 
 
 def meetings(cabinet: Cabinet) -> Iterator[Meeting]:
-    """Boards butted with no screws in the plan, solid backs in rabbets, and bottoms under the backs of their boxes."""
+    """Boards butted with no screws in the plan, and solid backs in rabbets."""
     nailed = brads_into(cabinet)
     for enters, receives, joint in _left_open(cabinet):
         found = _butted(joint, enters, receives, cabinet)
@@ -84,8 +86,6 @@ def meetings(cabinet: Cabinet) -> Iterator[Meeting]:
         if enters and receives and joint.kind == "rabbet" and enters.role == "back" and enters.name not in nailed:
             axis = "xyz".index(joint.axis[1])
             yield Meeting(enters, receives, _thin(enters, cabinet), _along(enters, receives, 3 - axis - 1), True)
-    for bottom, back in under_back(cabinet):
-        yield Meeting(bottom, back, _thin(bottom, cabinet), _along(bottom, back, 0), True)
 
 
 def _left_open(cabinet: Cabinet) -> Iterator[tuple[Board, Board, Joint]]:
@@ -191,14 +191,9 @@ def unfitted(cabinet: Cabinet) -> tuple[Meeting, ...]:
 
 def _screw_for(meeting: Meeting, cabinet: Cabinet) -> tuple[str, int | None]:
     """The row of the table and the longest of its screws that fits."""
-    rows = screws(cabinet.style.unit)
     if not meeting.end:
         return face_screw(meeting.thick, _thin(meeting.into, cabinet), cabinet.style.unit)
-    for row in ("end", "slide"):
-        length = largest_fitting(rows[row].lengths, 3 * meeting.thick)
-        if length is not None and length > meeting.thick:
-            return row, length
-    return "", None
+    return end_screw(meeting.thick, cabinet.style.unit)
 
 
 def screw_lines(cabinet: Cabinet, spare: int) -> Iterator[Line]:

@@ -6,12 +6,13 @@ from itertools import combinations
 from shoplib.measure import share, thickest, write_brief
 from shoplib.measure.traced import leaf
 from shoplib.model.screw_room import shank
+from shoplib.model.screwed import BOTTOM_SCREWS, TOE_SCREWS
 from shoplib.model.solved import Cabinet, Finding, Hardware
 from shoplib.tables.screws import screws
 from shoplib.words.naming import and_list, in_short
 
 _BOARDS = {"slide": ("slide", 2), "front screws": ("front", 1), "rail screws": ("end", 1), "cleat screws": ("end", 1),
-           "pocket screws": ("pocket", 1)}
+           "pocket screws": ("pocket", 1), TOE_SCREWS: ("end", 1), BOTTOM_SCREWS: ("end", 1)}
 """For each fitting: its row of the screw table, and how many boards it is screwed into; one for a slide under a box."""
 
 _CALLED = {"slide": "slides"}

@@ -10,6 +10,7 @@ from shoplib.documents.page_section import Section
 from shoplib.lists.butted import screwed_and_open, under_back
 from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
+from shoplib.model.screwed import BOTTOM_SCREWS
 from shoplib.model.solved import Cabinet, Joint
 from shoplib.words.naming import and_list, plural
 
@@ -34,11 +35,12 @@ def fixings(cabinet: Cabinet) -> Section:
     listed, open_ = screwed_and_open(cabinet)
     nailed = {*brads_into(cabinet)} & {joint.enters for joint in cabinet.joints if joint.kind == "rabbet"}
     lines = []
+    without = [plural(role) for role in _UNGLUED if any(board.role == role for board in cabinet.boards)]
+    glued = f"glue, but none under {and_list(without)};" if without else "glue,"
     if listed:
-        lines.append(f"With the screws of the table: {against(cabinet, listed)}.")
+        but = f", but none under {and_list(without)}" if without else ""
+        lines.append(f"With the screws of the table: {against(cabinet, listed)}. Glue them too{but}.")
     if open_:
-        without = [plural(role) for role in _UNGLUED if any(board.role == role for board in cabinet.boards)]
-        glued = f"glue, but none under {and_list(without)};" if without else "glue,"
         lines.append(f"Butted ({glued} {YOURS}): {against(cabinet, open_)}.")
     if any(joint.depth for joint in cabinet.joints):
         fingers = ", or goes between fingers" if any(joint.kind == "finger" for joint in cabinet.joints) else ""
@@ -50,8 +52,10 @@ def fixings(cabinet: Cabinet) -> Section:
         lines.append(f"No screw of the table will do for {and_list(named)}: nails, glue blocks or dowels of your "
                      "choice; not worked out.")
     if under_back(cabinet):
-        lines.append("The box bottom lies under the box back: fix it up into the lower edge of the back with the "
-                     "screws of the table, without glue.")
+        by = "the screws of the table" if any(h.what == BOTTOM_SCREWS and h.screws for h in cabinet.hardware) \
+            else "nails of your choice"
+        lines.append(f"The box bottom lies under the box back: fix it up into the lower edge of the back with {by}, "
+                     "without glue.")
     standing = sorted({plural(h.what) if h.what != "foot" else "feet"
                        for h in cabinet.hardware if h.what in ("caster", "foot")})
     if standing:

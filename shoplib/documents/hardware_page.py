@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from shoplib.buying.screws import BRAD, estimated
+from shoplib.buying.screws import BRAD, estimated, planned
 from shoplib.checks.runner_points import driven_at_each_other
 from shoplib.documents.cautions import cautions
 from shoplib.documents.fixings import fixings, hanging
@@ -16,13 +16,17 @@ from shoplib.measure import INCH, MM, to_step, write_length
 from shoplib.model.board import Board, Hole
 from shoplib.model.box import Box, around
 from shoplib.model.hardware_places import pull_holes, wood_passed
+from shoplib.model.screwed import BOTTOM_SCREWS, TOE_SCREWS
 from shoplib.model.solved import Cabinet, Finding
+from shoplib.tables.screw_sizes import size_of
 from shoplib.words.naming import and_list, boards_in_short, in_short, plural
 
 _USES = {
     "front screws": "fronts, from inside the box",
     "rail screws": "rails, through the sides",
     "cleat screws": "cleats, through the panel",
+    TOE_SCREWS: "toe boards, through the sides",
+    BOTTOM_SCREWS: "box bottoms, up into the back",
     "pocket screws": "butted ends, from pockets",
 }
 
@@ -40,6 +44,7 @@ def hardware_page(cabinet: Cabinet, findings: Iterable[Finding] = ()) -> list[Se
         Section("Mirrored pairs", _mirrored(cabinet)),
         slides_section(cabinet, page),
         screws_section(cabinet),
+        drills_section(cabinet, page),
         fixings(cabinet),
         hanging(cabinet),
         pulls_section(cabinet, page),
@@ -117,7 +122,9 @@ def screws_section(cabinet: Cabinet) -> Section:
          str(row.count))
         for row in screw_rows(cabinet)
     )
-    lines = ["Lengths are the longest that do not come through. Drill pilot holes."] if rows else []
+    lines = [
+        "Lengths are the longest that do not come through. The table of drills says how to bore for each."
+    ] if rows else []
     if guessed:
         lines.append("Estimated numbers go by how far two boards meet; they are those of the buying list, which adds "
                      "some spare ones.")
@@ -126,6 +133,36 @@ def screws_section(cabinet: Cabinet) -> Section:
         (*lines, *apart_words(cabinet)),
         ("screw", "length", "for", "into", "count"),
         rows,
+    )
+
+
+_DRILLS = (
+    "Where a screw goes through a board, bore that board with the clearance hole, so that the screw slips through and "
+    "its head draws both together; then, through it, the pilot hole for the thread in the second board, 4/9 of the "
+    "screw deep, and never deeper than it reaches. A slide has its own holes: there only the pilot hole is bored.",
+    "Tables of drills differ from one another: bore for one screw and drive it in an offcut of the same sheet first. "
+    "Where the wood splits or the screw turns hard, take the next larger drill for the pilot hole. Sources: {}.",
+)
+
+
+def drills_section(cabinet: Cabinet, page: Writing) -> Section:
+    """The drill for each gauge of screw, from the table that the holes of the drawings come from; none for brads.
+
+    Pocket screws have the bit of their guide. In plywood the pilot hole is that for hardwood (common practice, no
+    source).
+    """
+    every = [*planned(cabinet), *estimated(cabinet)]
+    gauges = sorted({need.gauge for need in every if need.head not in (BRAD, "pocket")})
+    sizes = [size_of(gauge) for gauge in gauges]
+    rows = tuple(
+        (size.gauge, *(page.bored(hole) for hole in (size.clearance, size.pilot_hardwood, size.pilot_softwood)))
+        for size in sizes
+    )
+    told = "; ".join(dict.fromkeys(size.source for size in sizes))
+    lines = (_DRILLS[0], _DRILLS[1].format(told)) if rows else ()
+    return Section(
+        "Drills for these screws", lines,
+        ("gauge", "clearance hole", "pilot hole, plywood and hardwood", "pilot hole, softwood"), rows,
     )
 
 
@@ -161,7 +198,7 @@ def pulls_section(cabinet: Cabinet, page: Writing) -> Section:
             continue
         low = board.box.low
         row = (
-            page.setting(next(iter(at.values()))),
+            page.bored(next(iter(at.values()))),
             and_list(list(dict.fromkeys(page.length(x - low[0]) for x, _ in at))),
             and_list(list(dict.fromkeys(page.length(z - low[2]) for _, z in at))),
             and_list(list(dict.fromkeys(page.measured(wood_passed(board, place, cabinet)) for place in at))),
@@ -189,7 +226,7 @@ def pegs_section(cabinet: Cabinet, page: Writing) -> Section:
         rows.append((
             board.name,
             str(len(holes)),
-            f"{page.setting(holes[0].diameter)} across, {page.setting(holes[0].depth)} deep",
+            f"{page.bored(holes[0].diameter)} across, {page.setting(holes[0].depth)} deep",
             and_list(_places([y - low[1] for _, y, _ in at], page)),
             and_list(_places([z - low[2] for _, _, z in at], page)),
         ))

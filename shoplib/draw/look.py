@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from shoplib.draw.scene import Rect, Shape
 from shoplib.model.board import Board
 from shoplib.model.box import Box
+from shoplib.model.screwed import BOTTOM_SCREWS, TOE_SCREWS
 from shoplib.model.solved import Cabinet, Hardware
 
 _FILL = {
@@ -18,7 +19,7 @@ _FILL = {
 }
 """By the role of a board; every other role is part of the case."""
 
-_IN_THE_WOOD = ("front screws", "rail screws", "cleat screws", "pocket screws")
+_IN_THE_WOOD = ("front screws", "rail screws", "cleat screws", "pocket screws", TOE_SCREWS, BOTTOM_SCREWS)
 
 _CUT = {"case": "cut case", "box": "cut box", "front": "cut front", "back": "cut back"}
 

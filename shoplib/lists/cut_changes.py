@@ -153,7 +153,7 @@ def _hole_parts(planned: Hole, typed: Hole, board: Board, cabinet: Cabinet) -> I
         return
     deep = "uvw".index(planned.along)
     if abs(typed.diameter - planned.diameter) > exact:
-        now, then = writing.setting(typed.diameter), writing.setting(planned.diameter)
+        now, then = writing.bored(typed.diameter), writing.bored(planned.diameter)
         yield f"is {now} across, planned {then}", f"{now} across"
     through = board.size[deep]
     now, then = (min(hole.depth, through) for hole in (typed, planned))

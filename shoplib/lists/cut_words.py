@@ -206,7 +206,7 @@ class _Teller:
         across, along = [own for own in (1, 0, 2) if own != deep][:2]
         noun = hole.kind if hole.kind.endswith("hole") else f"{hole.kind} hole"
         first, second = (self._place(hole.centre, hole.centre, own) for own in (along, across))
-        return _Phrase(noun, f"{self.writing.setting(hole.diameter)} across", *first, "", *second, how)
+        return _Phrase(noun, f"{self.writing.bored(hole.diameter)} across", *first, "", *second, how)
 
     def _place(self, low: Point, high: Point, own: int) -> tuple[str, str]:
         """How far the near wall is from the datum side, and the words for that side."""

@@ -1,8 +1,11 @@
 """How the lengths of a list are written: exactly where the list is read back, in brief where people read it."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from shoplib.measure import Style, write_brief, write_length, write_measured
+from shoplib.measure import INCH, MM, Style, write_brief, write_length, write_measured
+
+_DRILLS = {"in": INCH // 64, "mm": MM // 2}
+"""The steps that drills are sold in (common practice, no source)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +35,15 @@ class Writing:
     def setting(self, ticks: int) -> str:
         """A depth or a diameter: as the shop says it where it is a whole number of steps, else a decimal."""
         return self.length(ticks) if ticks % self.style.step == 0 else self.measured(ticks)
+
+    def bored(self, ticks: int) -> str:
+        """The diameter of a hole, as its drill is sold: by 1/64 in or half a millimetre, else a decimal.
+
+        >>> from shoplib.measure import INCH, INCH_STYLE
+        >>> Writing(replace(INCH_STYLE, step=INCH // 32)).bored(11 * INCH // 64)
+        '11/64 in'
+        """
+        return replace(self, style=replace(self.style, step=_DRILLS[self.style.unit])).setting(ticks)
 
     def _bare(self, text: str) -> str:
         return text if self.units else text.replace(f" {self.style.unit}", "")

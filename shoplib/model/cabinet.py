@@ -15,6 +15,7 @@ from shoplib.model.project import NOTHING_MEASURED, ImpossibleProject, PartSize,
 from shoplib.model.pull_out import add_pull_out
 from shoplib.model.rear import rails
 from shoplib.model.room import note_on_blocks
+from shoplib.model.screwed import TOE_SCREWS, screw_both_ends
 from shoplib.model.shell import Shell, sheet_of, shell_of
 from shoplib.model.shelves import shelves
 from shoplib.model.solved import Cabinet, ClosingSum, Hardware
@@ -62,6 +63,9 @@ def _solved(project: Project) -> Cabinet:
     if project.size.by == "space" and project.space.blocks:
         gathered.findings.extend(note_on_blocks(project.space, project.style))
     openings = carcass(assembly, project, shell, widths)
+    if toe := assembly.blanks.get("toe board"):
+        uprights = openings[0].left_upright, openings[-1].right_upright
+        screw_both_ends(TOE_SCREWS, toe, *uprights, project, gathered)
     rear = rails(assembly, project, shell, openings, gathered)
     for bay, opening in zip(project.bays, openings, strict=True):
         if bay.kind == "drawers":

@@ -205,6 +205,15 @@ def add_box(
     return {"left": left, "right": right, "front": front, "back": back, "bottom": bottom}
 
 
+def into_grooves(rule: Drawers) -> int:
+    """How far the bottom reaches into the groove of each side.
+
+    >>> into_grooves(Drawers(bottom_depth=12, bottom_slack=4))
+    10
+    """
+    return rule.bottom_depth - share(rule.bottom_slack, 2, 1)[0]
+
+
 def _check_behind(choice: JointChoice, room: int, key: str) -> None:
     """Refuse a back before the ends of the sides where its joint stands at these ends, or where it has no room."""
     if choice.kind in ("drawer lock", "finger", "rabbet"):

@@ -15,7 +15,7 @@ from shoplib.model.assembly import Assembly
 from shoplib.model.blank import LEVEL, Blank
 from shoplib.model.board import FRONTS
 from shoplib.model.carcass import BUTT, Opening
-from shoplib.model.drawer_box import BoxPlace, add_box, place_box, slide_row
+from shoplib.model.drawer_box import BoxPlace, add_box, into_grooves, place_box, slide_row
 from shoplib.model.front_screws import front_screw_count
 from shoplib.model.fronts import add_front, front_depth, front_width
 from shoplib.model.gathered import Gathered
@@ -25,6 +25,7 @@ from shoplib.model.project import Drawers, ImpossibleProject, JointChoice, Proje
 from shoplib.model.rear import Rear
 from shoplib.model.rows import Row, Span, column
 from shoplib.model.runners import runners_below, screw_into, side_runners, slide_pair
+from shoplib.model.screwed import screw_up
 from shoplib.model.sheet import Sheet
 from shoplib.model.shell import Shell, sheet_of
 from shoplib.model.shelves import fixed_shelf
@@ -206,6 +207,8 @@ def _add_drawer(
     cell = _cell(row, slide, shell.floor, project.step, group)
     place = place_box(project, rule, slide, wide, (x, y, cell), group, key)
     box = add_box(assembly, project, rule, slide, place, drawer, key)
+    if rule.bottom == "under back":
+        screw_up(box["bottom"], box["back"], into_grooves(rule), project, gathered)
     if slide.carries == "hardware":
         pair = slide_pair(bay, box, place, slide, group, project.step, project.style.unit)
         _judge_slide_height(project, place, slide, group, gathered)

@@ -2,14 +2,14 @@
 
 from dataclasses import dataclass
 
-from shoplib.measure import narrowest, share, to_step
+from shoplib.measure import narrowest
 from shoplib.model.assembly import Assembly
-from shoplib.model.blank import FACING, Blank
+from shoplib.model.blank import FACING
 from shoplib.model.box import Box
 from shoplib.model.carcass import Opening
 from shoplib.model.gathered import Gathered
 from shoplib.model.project import ImpossibleProject, Project
-from shoplib.model.screwed import end_screws, screw_through
+from shoplib.model.screwed import screw_both_ends
 from shoplib.model.shell import Shell, foot_of_sides, sheet_of
 
 
@@ -65,18 +65,6 @@ def rails(
             divider = bay.right_upright
             divider.notch(Box((divider.low[0], notch, low), (divider.high[0], shell.behind, upper)))
         if rail.joint.kind == "butt":
-            _screw_ends(board, left, right, project, gathered)
+            screw_both_ends("rail screws", board, left, right, project, gathered)
         found.append((low, high, face))
     return Rear(shell.behind, tuple(found))
-
-
-def _screw_ends(rail: Blank, left: Blank, right: Blank, project: Project, gathered: Gathered) -> None:
-    """Two screws through each side, a quarter of the rail's width from its edges, to the nearest step."""
-    (_, y0, z0), (_, y1, z1) = rail.low, rail.high
-    middle = to_step(y0 + share(y1 - y0, 2, 1)[0], project.step)
-    edge = share(z1 - z0, 4, project.step)[0]
-    for side, x in ((left, left.low[0]), (right, right.high[0])):
-        foot = side.low[2]
-        places = [(x, middle, foot + to_step(z - foot, project.step)) for z in (z0 + edge, z1 - edge)]
-        screw_through(side, rail, "x", places, project.style)
-        gathered.hardware.append(end_screws("rail screws", side, rail, "case", len(places), project.style.unit))

@@ -1,5 +1,7 @@
 """The room that a screw has: how long it may be before its point comes through, and the wood that it fills."""
 
+from collections.abc import Sequence
+
 from shoplib.measure import INCH, largest_fitting, read_length, share
 from shoplib.model.box import Box
 from shoplib.model.solved import Hardware, Screw
@@ -31,6 +33,23 @@ def face_screw(before: int, into: int, unit: str) -> tuple[str, int | None]:
     for row in ("front", "slide"):
         table = screws(unit)[row]
         length = largest_fitting(table.lengths, room_for_screw(before, into, table.spare))
+        if length is not None and length > before:
+            return row, length
+    return "", None
+
+
+def end_screw(before: int, unit: str, rows: Sequence[str] = ("end", "slide")) -> tuple[str, int | None]:
+    """The screw through one board into the end or edge of the next: its row, its length.
+
+    At most three times as long as what it passes is thick, so that a third of it at most is there (common practice, no
+    source), of the first row that has one. None and "" where no length of any reaches the second board. In ticks.
+
+    >>> row, length = end_screw(7 * INCH // 10, "in")
+    >>> row, length == 2 * INCH
+    ('end', True)
+    """
+    for row in rows:
+        length = largest_fitting(screws(unit)[row].lengths, 3 * before)
         if length is not None and length > before:
             return row, length
     return "", None

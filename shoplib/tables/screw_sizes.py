@@ -1,4 +1,4 @@
-"""Diameters of wood screws by gauge, and the holes that open tables give for them (`data/screw_sizes.csv`)."""
+"""Diameters of wood screws by gauge, and the holes for them (`data/screw_sizes.csv`; metric: `screw_sizes_mm.csv`)."""
 
 import csv
 from dataclasses import dataclass
@@ -13,7 +13,8 @@ class ScrewSize:
     """One gauge, lengths in ticks.
 
     `diameter` is that of the shank (ASME B18.6.1). `root`, `clearance` and the pilot holes for soft and hard wood are
-    from open tables, which differ: none of them is a standard. None where no figure was read.
+    from open tables, which differ: none of them is a standard. None where no figure was read. Those of metric gauges
+    are worked out from the inch row as thick.
     """
 
     gauge: str
@@ -33,12 +34,36 @@ def screw_sizes() -> dict[str, ScrewSize]:
     >>> screw_sizes()["No. 8"].diameter == read_length("0.164 in")
     True
     """
-    with (DATA / "screw_sizes.csv").open(newline="", encoding="utf-8") as file:
-        rows = [_row(row) for row in csv.DictReader(file)]
+    return _read("screw_sizes.csv", "in", "No. {}")
+
+
+@cache
+def metric_screw_sizes() -> dict[str, ScrewSize]:
+    """The rows of metric gauges.
+
+    >>> metric_screw_sizes()["4.0 mm"].clearance == read_length("4.5 mm")
+    True
+    """
+    return _read("screw_sizes_mm.csv", "mm", "{} mm")
+
+
+def size_of(gauge: str) -> ScrewSize:
+    """The row of an inch or a metric gauge. KeyError where none was read.
+
+    >>> [size_of(gauge).gauge for gauge in ("No. 8", "3.5 mm")]
+    ['No. 8', '3.5 mm']
+    """
+    return (metric_screw_sizes() if gauge.endswith(" mm") else screw_sizes())[gauge]
+
+
+def _read(name: str, unit: str, called: str) -> dict[str, ScrewSize]:
+    with (DATA / name).open(newline="", encoding="utf-8") as file:
+        rows = [_row(row, unit, called) for row in csv.DictReader(file)]
     return {row.gauge: row for row in rows}
 
 
-def _row(row: dict[str, str]) -> ScrewSize:
-    columns = ("diameter_in", "root_in", "clearance_hole_in", "pilot_softwood_in", "pilot_hardwood_in")
-    sizes = [read_length(f"{row[column]} in") if row[column] else None for column in columns]
-    return ScrewSize(f"No. {row['gauge']}", *sizes, row["confidence"], row["source"])
+def _row(row: dict[str, str], unit: str, called: str) -> ScrewSize:
+    columns = ("diameter", "root", "clearance_hole", "pilot_softwood", "pilot_hardwood")
+    given = [row[f"{column}_{unit}"] for column in columns]
+    sizes = [read_length(f"{size} {unit}") if size else None for size in given]
+    return ScrewSize(called.format(row["gauge"]), *sizes, row["confidence"], row["source"])

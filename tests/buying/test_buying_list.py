@@ -142,15 +142,21 @@ def test_the_case_under_the_bench_by_hand():
 
 
 def test_screws_and_brads_that_the_plan_leaves_open_are_estimated_by_the_rule_and_told():
-    """Applied back and box bottoms under their backs, against plan.json; the rules: common practice, no source."""
+    """An applied back and runners, against plan.json; the rules: common practice, no source. Box bottoms under their
+    backs have holes on their drawings, so that their screws are counted.
+    """
     cabinet = shipped("rolling_stand")
     wanted, plan = both(cabinet)
     board = {one["name"]: one for one in plan["boards"]}
     boxes = [one["size"][0] for one in plan["boards"] if one["role"] == "box back"]
     expected = sum(one_for_every(length, 150) for length in boxes)
     line = items(wanted, "screw")["pan-head screw 3.5 mm x 16 mm"]
-    assert line.estimate == f"{expected} of {expected + 18} estimated"
-    assert any("one for every 150 mm" in text for text in wanted.assumed)
+    assert (line.estimate, line.needed) == ("", expected + 18)
+    runners = [one["size"][0] for one in both(shipped("wheel_wall_drawers"))[1]["boards"] if one["role"] == "runner"]
+    wheel = buying_list(shipped("wheel_wall_drawers"))
+    [guessed] = [each.estimate for each in wheel.lines if each.estimate]
+    assert guessed.startswith(f"{sum(one_for_every(length, 152.4) for length in runners)} of ")
+    assert any("one for every 6 in" in text for text in wheel.assumed)
     back, bottom = board["back"]["size"], board["bottom"]["size"]
     tall, wide = max(back[:2]), min(back[:2])
     thick = cabinet.sheets["case sheet"].thickness / MM

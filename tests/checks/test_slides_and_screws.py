@@ -100,7 +100,8 @@ def test_the_thinnest_reading_decides_how_long_a_screw_may_be() -> None:
 
     def longest(*readings: str) -> int:
         sheet = replace(plan.sheets["case sheet"], readings=tuple(map(read_length, readings)))
-        slide = next(h for h in solve(replace(plan, sheets=plan.sheets | {sheet.name: sheet})).hardware)
+        solved = solve(replace(plan, sheets=plan.sheets | {sheet.name: sheet}))
+        slide = next(h for h in solved.hardware if h.what == "slide")
         return next(screw.length for screw in slide.screws if screw.into == slide.on)
 
     # 5/8 in and 1/16 in to spare need 0.6875 in; the mean of the second pair has it, its thin corner has not.

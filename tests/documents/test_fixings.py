@@ -58,7 +58,7 @@ def test_every_butted_pair_is_screwed_or_left_to_the_maker(seed):
 
 
 def test_what_is_not_glued_is_named_for_what_the_project_has():
-    assert "glue, but none under fronts; and" in " ".join(fixings(shipped("under_bench_case")).lines)
+    assert "Glue them too, but none under fronts." in " ".join(fixings(shipped("under_bench_case")).lines)
     assert "none under runners and fronts; and" in " ".join(fixings(shipped("wheel_wall_drawers")).lines)
 
 

@@ -79,7 +79,7 @@ def _drawer(bay, number, low, high, bottom, top, parts, fittings, travel):
         "front", (("top", Edge("band", INCH // 64)),)))
     for x in (low, high - S):
         place = Box((x, T + INCH // 16, z0 + INCH), (x + S, 21 * INCH, z0 + 3 * INCH))
-        screws = (Screw("6", INCH // 2, "left side", 3),)
+        screws = (Screw("No. 6", INCH // 2, "left side", 3),)
         fittings.append(Hardware("slide", "left side", name, place, "side mount 20", screws))
     fittings.append(Hardware("pull", f"{name} front", name,
                              Box((pull - 2 * INCH, -INCH, middle - INCH // 4),

@@ -427,8 +427,10 @@ def test_forgotten_screw_holes_are_told_with_what_no_screw_goes_into():
 
     found = {found.lines[0][1].partition(":")[0]: found for found in told(cabinet, typed(cabinet, forget))}
     panel, cleat = found.pop("bay 2 pull-out panel"), found.pop("bay 2 pull-out cleat")
-    assert not found
-    assert "cuts leave out 3 screw holes 3/16 in across" in panel.lines[0][1]
+    assert {name: one.would for name, one in found.items()} == {
+        side: (f"no screw goes through {side} into toe board",) for side in ("left side", "right side")
+    }
+    assert "cuts leave out 3 screw holes 11/64 in across" in panel.lines[0][1]
     assert panel.would == ("no screw goes through bay 2 pull-out panel into bay 2 pull-out cleat",)
-    assert "no cuts, planned 4 screw holes 3/16 in across" in cleat.lines[0][1]
+    assert "no cuts, planned 4 screw holes 11/64 in across" in cleat.lines[0][1]
     assert cleat.would == ("no screw goes through bay 2 pull-out cleat into bay 2 pull-out front",)

@@ -268,7 +268,7 @@ def test_notches_and_stopped_dadoes_stand_in_the_step_that_cuts_them():
     # The cleat is held through the panel by three, the front through the cleat by four: each place once.
     holes = step_words("under_bench_case", "pull-outs")
     for board, count in (("panel", 3), ("cleat", 4)):
-        assert holes.count(f'"screw hole", "1", "bay 2 pull-out {board}", "3/16 in across"') == count
+        assert holes.count(f'"screw hole", "1", "bay 2 pull-out {board}", "11/64 in across"') == count
 
 
 def test_fingers_have_their_jig_their_trial_and_their_caution():

@@ -10,12 +10,12 @@ from shoplib.model.screw_room import shank
 from shoplib.model.species import moves_as
 from shoplib.tables.loads import loads
 from shoplib.tables.properties import sheet_properties, wood_properties
-from shoplib.tables.screw_sizes import screw_sizes
+from shoplib.tables.screw_sizes import metric_screw_sizes, screw_sizes, size_of
 from shoplib.tables.slide_ratings import slide_ratings
 from shoplib.tables.slides import DATA
 from shoplib.tables.wood import woods
 
-FILES = ("wood_properties.csv", "sheet_stiffness.csv", "screw_sizes.csv", "slide_ratings.csv")
+FILES = ("wood_properties.csv", "sheet_stiffness.csv", "screw_sizes.csv", "screw_sizes_mm.csv", "slide_ratings.csv")
 
 
 @pytest.mark.parametrize("name", FILES)
@@ -73,6 +73,17 @@ def test_screw_diameters_follow_the_standard():
         number = int(gauge.removeprefix("No. "))
         assert row.diameter == (60 + 13 * number) * INCH // 1000 == shank(gauge)
         assert row.root is None or row.root < row.diameter
+
+
+@pytest.mark.parametrize(("gauge", "inch"), [("3.5 mm", "No. 6"), ("4.0 mm", "No. 8")])
+def test_drills_of_metric_gauges_are_those_of_the_inch_gauge_as_thick(gauge, inch):
+    """By hand: No. 6 is 3.51 mm thick, No. 8 4.17 mm; 5/64 in is 1.98 mm, 3/32 in 2.38 mm, 11/64 in 4.37 mm."""
+    ours, theirs, half = metric_screw_sizes()[gauge], size_of(inch), read_length("0.5 mm")
+    assert ours.diameter == shank(gauge) <= theirs.diameter <= ours.diameter + half
+    for name in ("pilot_softwood", "pilot_hardwood"):
+        assert abs(getattr(ours, name) - getattr(theirs, name)) <= half // 2
+    assert 0 <= ours.clearance - theirs.clearance < half
+    assert ours.pilot_softwood < ours.pilot_hardwood < ours.diameter < ours.clearance
 
 
 def test_slide_classes_stand_in_order():

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from shoplib.building.boxes import AlikeBoxes
 from shoplib.building.clamps import clamps_for
 from shoplib.building.glue_time import USUAL
-from shoplib.buying.screws import Need, estimated
+from shoplib.buying.screws import planned
 from shoplib.lists.butted import under_back
 from shoplib.lists.dado_stops import channels
 from shoplib.model.board import BOXES
@@ -19,9 +19,11 @@ from shoplib.printed.build.words import (
     entry_table,
     screws_told,
 )
+from shoplib.printed.told.drills import pilot_told
 from shoplib.printed.told.on_end import on_end_caution, on_end_ways
 from shoplib.printed.told.stopped_cuts import SQUARED, stopped_cautions
 from shoplib.printed.typeset.blocks import Beside, Block, Framed, ToFillIn, Together, ToTick, Words
+from shoplib.words.naming import and_list, in_short
 
 
 def box(alike: AlikeBoxes, cabinet: Cabinet, laid: bool = True) -> list[Block]:
@@ -83,17 +85,33 @@ def _bottoms(alike: AlikeBoxes, cabinet: Cabinet) -> list[str]:
     if any(cabinet.by_name[entry.board].role == "box bottom" for entry in alike.entries):
         lines.append("The bottom goes into its grooves without glue and may move in them.")
     if any(bottom.name in alike.boards for bottom, _ in under_back(cabinet)):
-        lines.append(
-            "Where the bottom runs under the back, fix it up into the back's lower edge when the corners are dry, with "
-            f"{screws_told(_under_backs(alike, cabinet), cabinet)} in slots; they go in straight, your other hand "
-            "well away from the face."
-        )
+        lines.append(f"Where the bottom runs under the back, fix it up into the back's lower edge when the corners are "
+                     f"dry, {_up_into_back(alike, cabinet)}.")
     return lines
 
 
-def _under_backs(alike: AlikeBoxes, cabinet: Cabinet) -> list[Need]:
-    """The screws up into the backs of these boxes, of all together."""
-    return [n for n in estimated(cabinet) if n.passed.role == "box bottom" and n.passed.name in alike.boards]
+def _up_into_back(alike: AlikeBoxes, cabinet: Cabinet) -> str:
+    """With which screws of each box, through which holes; a solid bottom moves, and wants slots (common practice, no
+    source).
+    """
+    needs = [need for need in planned(cabinet) if need.use == "box bottoms" and need.passed.name in alike.boards]
+    if not needs:
+        return "with nails of your choice"
+    counts: dict[int, list[str]] = {}
+    for need in needs:
+        counts.setdefault(need.count, []).append(need.passed.group)
+    one = {need.into.group: need for need in needs}
+    told = "; ".join(
+        f"{screws_told([one[groups[0]]], cabinet)} in {'each box' if len(counts) == 1 else and_list(in_short(groups))}"
+        for groups in counts.values()
+    )
+    solid = any(cabinet.sheets[need.passed.sheet].kind == "solid" for need in needs)
+    slots = " First file each hole of the bottom to a slot three times as long from front to back: the bottom is " \
+        "solid and grows that way." if solid else ""
+    return (
+        f"with {told}, through the holes that the drawing of the bottom gives, the pilot holes "
+        f"{pilot_told(needs, cabinet)}. They go in straight, your other hand well away from the face.{slots}"
+    ).removesuffix(".")
 
 
 def _to_the_end(count: int) -> tuple[str, ...]:

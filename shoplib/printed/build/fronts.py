@@ -12,6 +12,7 @@ from shoplib.model.hardware_places import pull_holes
 from shoplib.model.solved import Cabinet, Hardware
 from shoplib.printed.build.called_for import template_numbers, templates_called
 from shoplib.printed.build.words import SAW_AGAIN, names_in_short
+from shoplib.printed.told.drills import clearance_told
 from shoplib.printed.told.front_spacers import spacers_set
 from shoplib.printed.told.solid_wood import to_size
 from shoplib.printed.told.spacer_table import spacer_table
@@ -75,8 +76,9 @@ def _holes(held: list[Hardware], cabinet: Cabinet) -> tuple[str, ...]:
         ways.setdefault(_spread(fitting, cabinet), []).append(fitting.group)
     told = "; ".join(f"{and_list(in_short(groups))}: {way}" for way, groups in ways.items())
     return (
-        f"Screws of each front (common practice, no source): {told}. In the box front bore holes as wide as the screw "
-        "is thick, so that it draws the front up; keep clear of the pull.",
+        f"Screws of each front (common practice, no source): {told}. In the box front bore clearance holes "
+        f"{clearance_told([screw.gauge for fitting in held for screw in fitting.screws], cabinet)} across, so that the "
+        "screw draws the front up; keep clear of the pull.",
     )
 
 

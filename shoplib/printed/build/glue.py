@@ -6,7 +6,7 @@ from shoplib.building.clamps import clamps_for
 from shoplib.building.glue_time import USUAL
 from shoplib.building.glue_ups import GlueUp
 from shoplib.buying.brads import TIMES, Brad, back_brads, brads_into
-from shoplib.buying.screws import estimated, planned
+from shoplib.buying.screws import Need, estimated, planned
 from shoplib.checks.diagonals import OUT_OF_SQUARE, diagonals
 from shoplib.checks.driver_room import closes, pocket_face
 from shoplib.checks.driver_way import driven
@@ -16,6 +16,7 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import Style, to_step
 from shoplib.model.solved import Cabinet, Joint
 from shoplib.printed.build.words import clamp_table, diagonals_expected, entry_table, names_in_short, screws_told
+from shoplib.printed.told.drills import clearance_told, pilot_told
 from shoplib.printed.typeset.blocks import Block, Framed, ToFillIn, Together, ToTick, Words
 from shoplib.words.naming import and_list, boards_in_short
 
@@ -87,12 +88,18 @@ def _screwed(go: GlueUp, cabinet: Cabinet) -> list[str]:
     butted = _of_kind(later, "butt", cabinet)
     if not butted:
         return []
-    it = "them" if len({joint.enters for joint in later if joint.kind == "butt"}) > 1 else "it"
+    ends = [joint for joint in later if joint.kind == "butt"]
+    it, needs = "them" if len({joint.enters for joint in ends}) > 1 else "it", _needs(ends, cabinet)
+    if not needs:
+        return [f"{butted}: butted, so glue alone does not hold {it}, and no screw of the table will do: the hardware "
+                "page says what may."]
+    clearance = clearance_told([need.gauge for need in needs], cabinet)
+    holes = f"bore clearance holes {clearance} across where the drawings have none, and" \
+        if any(not need.counted for need in needs) else "bore"
     return [
-        f"{butted}: butted, so glue alone does not hold {it}. In the clamps, bore a clearance hole where the "
-        "drawing has none, and a pilot hole into the end behind it; drive the screws of the buying list, "
-        f"{_driven([joint for joint in later if joint.kind == 'butt'], cabinet)}. Keep fingers away from where a screw "
-        "may come out."
+        f"{butted}: butted, so glue alone does not hold {it}. In the clamps, {holes} through each clearance hole a "
+        f"pilot hole into the end behind it, {pilot_told(needs, cabinet)}; drive the screws of the buying list, "
+        f"{_driven(ends, cabinet)}. Keep fingers away from where a screw may come out."
     ]
 
 
@@ -158,17 +165,21 @@ def _screwed_later(joints: Iterable[Joint], cabinet: Cabinet) -> list[Joint]:
     return [joint for joint in joints if joint in every]
 
 
+def _needs(butted: Iterable[Joint], cabinet: Cabinet) -> list[Need]:
+    """The screws that hold the boards that are butted by these joints."""
+    pairs = {frozenset((joint.enters, joint.receives)) for joint in butted}
+    return [need for need in (*planned(cabinet), *estimated(cabinet)) if {need.passed.name, need.into.name} in pairs]
+
+
 def _driven(butted: Iterable[Joint], cabinet: Cabinet) -> str:
     """How many screws, and which, hold each board that is butted by these joints, equal ones together."""
-    pairs: dict[str, set[frozenset[str]]] = {}
+    mine: dict[str, list[Joint]] = {}
     for joint in butted:
-        pairs.setdefault(joint.enters, set()).add(frozenset((joint.enters, joint.receives)))
-    every = (*planned(cabinet), *estimated(cabinet))
+        mine.setdefault(joint.enters, []).append(joint)
     alike: dict[str, list[str]] = {}
-    for name, mine in pairs.items():
-        told = screws_told([need for need in every if {need.passed.name, need.into.name} in mine], cabinet)
-        alike.setdefault(told, []).append(name)
-    if len(pairs) == 1:
+    for name, joints in mine.items():
+        alike.setdefault(screws_told(_needs(joints, cabinet), cabinet), []).append(name)
+    if len(mine) == 1:
         return "".join(alike)
     return "; ".join(f"{'each ' if len(names) > 1 else ''}for {names_in_short(names, cabinet)}: {told}"
                      for told, names in alike.items())

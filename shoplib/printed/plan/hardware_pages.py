@@ -3,7 +3,7 @@
 from shoplib.building.riding import riding
 from shoplib.building.spacers import Spacer, slide_spacers
 from shoplib.documents.fixings import fixings, hanging
-from shoplib.documents.hardware_page import pegs_section, pulls_section, screws_section, under_section
+from shoplib.documents.hardware_page import drills_section, pegs_section, pulls_section, screws_section, under_section
 from shoplib.documents.page_section import Section
 from shoplib.documents.slides_section import slides_section
 from shoplib.lists.sides import datum_side
@@ -40,6 +40,7 @@ def hardware_pages(cabinet: Cabinet) -> list[Block]:
         upright_section(cabinet, page),
         Section("Spacers to cut for the slides", *_spacer_rows(slide_spacers(cabinet), page)),
         _screws(cabinet),
+        drills_section(cabinet, page),
         fixings(cabinet),
         pulls_section(cabinet, page),
         pegs_section(cabinet, page),
