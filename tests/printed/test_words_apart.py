@@ -84,6 +84,6 @@ def test_the_faults_are_seen():
     assert any("on one another" in fault for fault in faults(page))
 
 
-def set_pages(blocks):
-    pdf = set_in_type("Trial", blocks, Stamp("Case", "2222-3333"), PAPERS["a4"], "Measure.")
+def set_pages(blocks, paper="a4"):
+    pdf = set_in_type("Trial", blocks, Stamp("Case", "2222-3333"), PAPERS[paper], "Measure.")
     return PdfReader(io.BytesIO(pdf)).pages

@@ -34,14 +34,9 @@ def finish_inside(cabinet: Cabinet) -> list[Block]:
     if floats:
         lines.append(f"Nothing is masked for {and_list(floats)}: it floats in its grooves. Keep finish out of them.")
     table = _masks(faces, cabinet)
-    masked: tuple[Block, ...] = (Words("Leave bare for the glue:"), table)
     if not table.rows:
         return [ToTick(tuple(lines))]
-    return [ToTick(tuple(lines)), *([Together(masked)] if len(table.rows) <= _SHORT else masked)]
-
-
-_SHORT = 16
-"""A table of so many rows is not parted by the end of a page."""
+    return [ToTick(tuple(lines)), Together((Words("Leave bare for the glue:"), table))]
 
 
 def _inside(cabinet: Cabinet) -> str:

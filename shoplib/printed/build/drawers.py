@@ -30,16 +30,12 @@ def measure(stage: int, cabinet: Cabinet) -> list[Block]:
     ['Together', 'ToTick']
     """
     first = stage == BOXES
-    boxes = boxes_to_fill_in(stage, cabinet)
-    asked: tuple[Block, ...] = (
-        Framed((Words(
-            f"Measure before you cut: no board of stage {stage}, {STAGES[stage]}, is cut before this is filled in.",
-            grave=True,
-        ), Words(_TAPE if first else _AGAIN))),
-        *boxes,
-    )
+    asked = Framed((Words(
+        f"Measure before you cut: no board of stage {stage}, {STAGES[stage]}, is cut before this is filled in.",
+        grave=True,
+    ), Words(_TAPE if first else _AGAIN)))
     return [
-        *([Together(asked)] if len(boxes) <= _TOGETHER else asked),
+        Together((asked, *boxes_to_fill_in(stage, cabinet))),
         ToTick((
             "Write each reading into to_measure.toml, between its quotes, and copy the lines with their headings to "
             "the end of your project file.",
@@ -58,10 +54,6 @@ _PRINT = (
     "shoplib print my_case.toml --to my_prints\u201d, with the names of your own project file and folders. It says "
     "what changed."
 )
-
-
-_TOGETHER = 3
-"""So many rows of boxes are not parted from what they ask for by the end of a page."""
 
 
 def _unread_strips(cabinet: Cabinet) -> str:

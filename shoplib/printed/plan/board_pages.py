@@ -142,11 +142,15 @@ def _ways(head: Head, scene: Scene, room: Room, unit: str) -> Iterator[tuple[Way
         if left - round_it > _LOWEST:
             drawn = fitted(scene, (room[0], left - round_it), unit)
             blocks = *head, untitled(scene, drawn, BRACKETS)
-            yield Way(above + round_it + drawn.height + _SPARE, (Together(blocks),)), drawn
+            yield _way(above + round_it + drawn.height + _SPARE, blocks), drawn
         if left >= words and left - note > _LOWEST:
             drawn = fitted(alone, (column, left - note), unit)
             beside = Beside(((untitled(alone, drawn, BRACKETS),), _words(scene)), _COLUMNS)
-            yield Way(above + max(note + drawn.height, words) + _SPARE, (Together((*head, beside)),)), drawn
+            yield _way(above + max(note + drawn.height, words) + _SPARE, (*head, beside)), drawn
+
+
+def _way(high: float, blocks: tuple[Block, ...]) -> Way:
+    return Way(high, (Together(blocks, high),))
 
 
 def _bare(scene: Scene) -> Picture:

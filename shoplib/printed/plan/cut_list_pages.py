@@ -33,9 +33,6 @@ TITLE = "Cut list"
 HEAD = ("cut", "no.", "count", "part", "length", "width", "thickness", "sheet", "edging and pairs")
 """The columns, the last one where it has anything; length, width and thickness are the size at the saw."""
 
-_SHORT = 14
-"""A stage with so few rows is not parted by the end of a page: they stay well within the height of a lying page."""
-
 _SIZES = "Sizes are at the saw, before edging: length is along the grain. Drawings of the boards show their cuts."
 _SUMS = "Each chain of sizes must come out at its total, whatever single sizes were rounded to."
 _DIAGONALS = "Measure both diagonals before the glue sets."
@@ -72,12 +69,11 @@ def cut_list_pages(cabinet: Cabinet, findings: Iterable[Finding]) -> list[Block]
         of_stage = [(number, kind) for number, kind in rows if kind.stage == stage]
         lines = tuple(_row(number, kind, cabinet) for number, kind in of_stage)
         edged = any(line[-1] for line in lines)
-        table = (Table(HEAD, lines, wide_by(lines, (3, 8))) if edged
-                 else Table(HEAD[:-1], tuple(line[:-1] for line in lines), (3,)))
+        table = (Table(HEAD, lines, wide_by(lines, (3, 7, 8))) if edged
+                 else Table(HEAD[:-1], tuple(line[:-1] for line in lines), wide_by(lines, (3, 7))))
         cut = (Words(ALREADY_CUT, grave=True),) if stage < cabinet.first_stage else ()
         begins = (Heading(f"Stage {stage}: {STAGES[stage]}", 2), *cut, *to_measure_first(stage, cabinet))
-        alarms = _alarms(of_stage, cabinet, findings)
-        blocks += [Together((*begins, table))] if not alarms and len(lines) <= _SHORT else [*begins, *alarms, table]
+        blocks.append(Together((*begins, *_alarms(of_stage, cabinet, findings), table)))
     blocks += _which(rows)
     if cabinet.sums:
         blocks += [Heading("Closing sums", 2), Words(f"{_SUMS} {rests_left_out(cabinet.style)}"),

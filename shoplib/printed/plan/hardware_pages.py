@@ -24,8 +24,6 @@ _SPACERS = (
     f"{CUT_OFF} Stand it on the bottom of the case. The same ones serve the next drawer of that height (common "
     "practice, no source)."
 )
-_UNBROKEN = 14
-"""A table of up to so many rows is not parted by the end of a page."""
 
 
 def hardware_pages(cabinet: Cabinet) -> list[Block]:
@@ -69,8 +67,7 @@ def in_blocks(section: Section) -> list[Block]:
     head = (Heading(section.title, 2), *(words if section.lines else ()))
     if not section.rows:
         return [Together(head)]
-    table = Table(section.head, section.rows)
-    return [Together((*head, table))] if len(section.rows) <= _UNBROKEN else [*head, table]
+    return [Together((*head, Table(section.head, section.rows)))]
 
 
 def upright_section(cabinet: Cabinet, page: Writing) -> Section:

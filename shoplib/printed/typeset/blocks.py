@@ -118,9 +118,11 @@ class Beside:
 
 @dataclass(frozen=True, slots=True)
 class Together:
-    """Blocks that no page end parts."""
+    """Blocks that no page end parts, but where they are higher than a page; `high` in mm is how high at most, 0 where
+    that is left to the template to measure."""
 
     blocks: tuple["Block", ...]
+    high: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
