@@ -55,7 +55,9 @@ BENCH_WORDS = {
     "pare": "to take off thin shavings with a sharp chisel, pushed by hand",
     "pilot hole": "a hole thinner than the screw, for its thread, so that the wood does not split",
     "plumb": "straight up and down, as a weight hangs on a string",
+    "pocket": "a slanting hole in the face of a board that takes the head of a screw out of sight",
     "story stick": "a strip with the places of a case marked on it in true size, to lay on the work instead of a tape",
+    "web": "the wood that stays before the head of a pocket screw: what it pulls on",
 }
 """Words of the plan set about work at the bench, with the meaning that a lesson gives which teaches one: common
 practice, no source."""

@@ -1,7 +1,7 @@
 """Many boards or drawers told in a few words: "left and right box side of drawers 1 to 4 in bays 1 and 3"."""
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 
 from shoplib.model.board import Board
 
@@ -41,8 +41,23 @@ def plural(noun: str) -> str:
     return _PLURALS.get(noun, "shelves".join(noun.rsplit("shelf", 1)) if noun.endswith("shelf") else f"{noun}s")
 
 
-def in_short(names: Iterable[str]) -> list[str]:
-    """Names that differ only in their numbers, told together, each once.
+def _sheets(stock: str) -> str:
+    """More than one sheet of a stock; of what is called by its wood, as "ash", there is no more than one."""
+    sheet, on_hand, _ = stock.partition(" on hand")
+    return f"{f'{sheet}s' if sheet.endswith('sheet') else sheet}{on_hand}"
+
+
+def stock_in_short(names: Iterable[str]) -> list[str]:
+    """Sheets and rough boards by the names that they are laid out under, told together.
+
+    >>> stock_in_short(["box sheet on hand 1", "box sheet on hand 2", "ash 1", "ash on hand 1", "ash on hand 2"])
+    ['box sheets on hand 1 and 2', 'ash 1', 'ash on hand 1 and 2']
+    """
+    return in_short(names, _sheets)
+
+
+def in_short(names: Iterable[str], many: Callable[[str], str] = plural) -> list[str]:
+    """Names that differ only in their numbers, told together, each once; `many` gives the noun of several.
 
     >>> in_short(["case", "bay 1 drawer 1", "bay 1 drawer 2", "bay 1 drawer 3", "bay 2 pull-out"])
     ['case', 'bay 1 drawers 1 to 3', 'bay 2 pull-out']
@@ -59,11 +74,12 @@ def in_short(names: Iterable[str]) -> list[str]:
         for place, numbers in places.items():
             alike.setdefault(tuple(numbers), []).append(place)
         for numbers, where in alike.items():
-            what = inner if numbers == (None,) else _counted(inner, numbers)
+            what = inner if numbers == (None,) else _counted(inner, numbers, many)
             if outer is None:
                 told.append(what)
             else:
-                told.append(f"{outer} {where[0]} {what}" if len(where) == 1 else f"{what} in {_counted(outer, where)}")
+                several = len(where) > 1
+                told.append(f"{what} in {_counted(outer, where, many)}" if several else f"{outer} {where[0]} {what}")
     return told
 
 
@@ -93,7 +109,7 @@ def boards_in_short(boards: Iterable[Board]) -> str:
     return and_list(told)
 
 
-def _counted(noun: str, numbers: Sequence[str]) -> str:
+def _counted(noun: str, numbers: Sequence[str], many: Callable[[str], str]) -> str:
     """The noun with its numbers, runs of three and more as a range: "drawers 1 to 3 and 5"."""
     if len(numbers) == 1:
         return f"{noun} {numbers[0]}"
@@ -106,7 +122,7 @@ def _counted(noun: str, numbers: Sequence[str]) -> str:
     told = []
     for run in runs:
         told += [f"{run[0]} to {run[-1]}"] if len(run) > 2 else run
-    return f"{plural(noun)} {and_list(told)}"
+    return f"{many(noun)} {and_list(told)}"
 
 
 def _without_repeating(parts: Sequence[str]) -> str:

@@ -23,6 +23,7 @@ from shoplib.model.cabinet import solve
 from shoplib.model.placement import Placement
 from shoplib.printed.build.drawers import runs
 from shoplib.printed.build.pages import build_pages
+from shoplib.printed.plan.board_pages import board_pages
 from shoplib.printed.plan.cover import reading_pages
 from shoplib.printed.plan.sheet_pages import sheet_pages
 from shoplib.printed.typeset.blocks import Beside, Framed, Heading, Table, ToFillIn, Together, ToTick, as_data, told
@@ -477,6 +478,23 @@ def test_words_of_the_bench_are_explained(name):
     there = {word for word in asked if re.search(rf"\b{word}s?\b", text)}
     [table] = [block for block in reading_pages(cabinet, text) if isinstance(block, Table)]
     assert {"pilot hole", "caul"} <= there and there <= {word for word, _ in table.rows}
+
+
+def test_words_of_the_drawings_of_a_pocket_are_explained():
+    """As they stand at the rail of the shipped case that has one."""
+    cabinet = shipped("finger_jointed_drawers")
+    text = told(board_pages(cabinet, (), PAPERS["a4"]))
+    [table] = [block for block in reading_pages(cabinet, text) if isinstance(block, Table)]
+    assert {"pockets", "web"} <= set(re.findall(r"[a-z]+", text))
+    assert {"pocket", "web"} <= {word for word, _ in table.rows}
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_several_sheets_of_one_kind_are_told_in_words(name):
+    """\u201cbox sheets on hand 1 and 2\u201d, whichever are laid out: there is more than one sheet, and one hand."""
+    text = told(sheet_pages(laid_out(shipped(name), 0), PAPERS["a4"]))
+    heads = re.findall(r"The cuts of (.+?) in their order", text)
+    assert heads and not any(re.search(r"hands|ashs|sheet on hand \d+ (?:and|to) \d", head) for head in heads)
 
 
 def test_a_pull_out_has_its_glue_its_pegs_and_its_slides_before_it_is_hung():

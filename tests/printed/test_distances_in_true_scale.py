@@ -355,7 +355,8 @@ def up(what, bay, boards, plan, floor):
                 and (box(boards[other(one, board)])[0][2] < low[2]) == (gap[2] == "below")]
         assert len(gaps) == 1 and near(gap[1], gaps[0], "in" if "in" in gap[1] else "mm"), what
         assert (gap[2] == "below") == (side == "lower edge")
-    assert side in (("lower edge", "upper edge") if board["role"] == "front" else ("lower face", "upper face"))
+    on_edge = board["role"] in ("front", "toe board", "plinth")
+    assert side in (("lower edge", "upper edge") if on_edge else ("lower face", "upper face"))
     return [(low if side.startswith("lower") else high)[2] - floor]
 
 

@@ -29,7 +29,7 @@ from shoplib.printed.typeset.blocks import (
 )
 from shoplib.printed.typeset.height_taken import how_high
 from shoplib.printed.typeset.pictures import picture
-from shoplib.words.naming import and_list, in_short
+from shoplib.words.naming import and_list, in_short, stock_in_short
 from shoplib.words.stages import STAGES
 
 TITLE = "Sheets and saw cuts"
@@ -152,7 +152,7 @@ def _order(turn: Turn, found: LaidOut, rows: Iterator[list[str]]) -> Iterator[Bl
     joints = tuple(_joint_row(_named(cells)) for cells in islice(rows, turn.joints))
     if saw:
         first = cells[0]["not_before"]
-        of = and_list(in_short(turn.job.sheets[step.sheet].name for step in turn.cuts))
+        of = and_list(stock_in_short(turn.job.sheets[step.sheet].name for step in turn.cuts))
         yield Heading(f"The cuts of {of} in their order{f', not before {first}' if first else ''}", 3)
         yield _table(HEAD, saw, (3, 8, 9))
     if joints:

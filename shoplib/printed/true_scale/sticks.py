@@ -56,7 +56,8 @@ def _of_bay(cabinet: Cabinet, number: int, span: tuple[int, int], zero: int) -> 
     for board in levels(cabinet, *span):
         name = board.name.removeprefix(own)
         low, high = board.box.low[2], board.box.high[2]
-        found += [(low, f"{name}, lower face"), (high, f"{name}, upper face")]
+        side = "face" if board.placement.own_axis(2) == 2 else "edge"  # a toe board stands on edge
+        found += [(low, f"{name}, lower {side}"), (high, f"{name}, upper {side}")]
     for board in cabinet.boards:
         if board.role == "front" and _is_in(board.box, span):
             name, (below, above) = board.name.removeprefix(own), _gaps(board, cabinet)
