@@ -11,6 +11,12 @@ from shoplib.words.stages import STAGES
 LEVELS = {"stop": "Stop", "warn": "Look", "note": "Note"}
 """The word for each level, the gravest first; the pages use the same."""
 
+READ_AGAIN = (
+    "What you read again goes under [measured.openings_again], for which to_measure.toml has the lines. Leave the "
+    "first readings as they are: the boxes are cut to them."
+)
+"""Where second readings are written; without the first ones nobody could tell how large a box was cut."""
+
 MOST = 6
 """So many notes of one group are read on a screen; the rest stands in the file."""
 
@@ -62,6 +68,8 @@ def order_of_work(cabinet: Cabinet, example: str, width: int = 79) -> str:
         lines += _wrapped(how, "  ", width)
         lines += ["", "    [measured.openings]", f"    {example}", ""] if example else []
         lines += ["  and plan again: the sizes of stages 2 and 3 follow what you measured."]
+    elif cabinet.again:
+        lines += _wrapped(READ_AGAIN, "  ", width)
     return "\n".join([*lines, ""])
 
 

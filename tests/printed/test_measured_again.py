@@ -20,7 +20,7 @@ from shoplib.documents.buying_file import yard_cautions
 from shoplib.documents.cut_list_file import cut_list_text
 from shoplib.documents.cut_order_file import cut_order_csv
 from shoplib.documents.paper import PAPERS
-from shoplib.documents.plan_words import order_of_work
+from shoplib.documents.plan_words import READ_AGAIN, order_of_work
 from shoplib.documents.to_measure import planned_openings, to_measure_text
 from shoplib.draw.slide_lines import slide_lines, worked_faces
 from shoplib.lists.alike import told_once
@@ -79,7 +79,9 @@ def test_fronts_stay_stopped_until_they_are_measured_for(name):
     assert f"by more than {write(cabinet.project.step)} from the first one" in again
     assert all(line in again for line in lines)
     assert "before measuring again the opening" in told(front_pages(cabinet, (), PAPER))
-    assert "Before cutting, measure again" in " ".join(order_of_work(cabinet, "").split())
+    order = " ".join(order_of_work(cabinet, "").split())
+    assert "Before cutting, measure again" in order and READ_AGAIN in order
+    assert READ_AGAIN not in " ".join(order_of_work(shipped(name), "").split())
     assert "Do not cut these before measuring again" in cut_list_text(cabinet)
 
 
