@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from shoplib.building.boxes import AlikeBoxes, alike_boxes
 from shoplib.building.glue_time import USUAL, GlueTime
 from shoplib.building.glue_ups import GlueUp, glue_ups
+from shoplib.buying.brads import backs_from_behind
 from shoplib.buying.rough import is_rough
-from shoplib.buying.surfaces import is_glued
 from shoplib.checks.driver_way import driven
 from shoplib.checks.parting import Captured, Entry, put_together
 from shoplib.model.board import BOXES, CASE, FRONTS, Board
@@ -92,7 +92,7 @@ _APART = ("plinth", "loose shelf")
 
 def _case(cabinet: Cabinet, time: GlueTime) -> Iterator[Step]:
     boards = [b for b in cabinet.groups.get("case", ()) if b.stage == CASE and b.role not in _APART]
-    backs = nailed_backs(cabinet)
+    backs = tuple(backs_from_behind(cabinet))
     try:
         entries = put_together(boards, cabinet.joints, driven(cabinet))
     except Captured:
@@ -102,17 +102,6 @@ def _case(cabinet: Cabinet, time: GlueTime) -> Iterator[Step]:
         yield Step("glue", go.boards, go.entries, go=go)
     if backs:
         yield Step("back", backs, tuple(entry for entry in entries if entry.board in backs))
-
-
-def nailed_backs(cabinet: Cabinet) -> tuple[str, ...]:
-    """The backs that go on from behind when all else stands: those in rabbets, and those laid on; not in grooves.
-
-    >>> nailed_backs(Cabinet("no boards", (), {}))
-    ()
-    """
-    glued = {joint.enters for joint in cabinet.joints
-             if joint.enters in cabinet.by_name and is_glued(joint, cabinet)}
-    return tuple(board.name for board in _of_case(cabinet, "back") if board.name in glued)
 
 
 def _runs(cabinet: Cabinet) -> Iterator[Step]:

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Iterator
 
-from shoplib.buying.brads import HAND, brads_into
+from shoplib.buying.brads import HAND, brads_into, dry_backs
 from shoplib.buying.line import Line
 from shoplib.buying.maker_named import maker_named
 from shoplib.buying.rough import boards_by_sheet
@@ -118,6 +118,7 @@ def _assumed(cabinet: Cabinet, lines: tuple[Line, ...]) -> Iterator[str]:
             f"A litre of glue goes over {coverage('glue').square_metres} m2 of one face ({coverage('glue').mark}). "
             "What stands in a groove floats without glue; what is let into a dado or rabbet is glued, "
             "without nails but for a back."
+            f"{' A back of solid wood is screwed, without glue.' if dry_backs(cabinet) else ''}"
         )
     if "finish" in kinds:
         finish = coverage("finish")

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from shoplib.measure import INCH, MM
 from shoplib.model.board import Board
+from shoplib.model.solid_back import fixed_dry
 from shoplib.model.solved import Cabinet, Joint
 
 SOLD = {
@@ -58,9 +59,9 @@ def brads_into(cabinet: Cabinet) -> dict[str, dict[str, int]]:
     """
     every = HAND[cabinet.style.unit]
     found: dict[str, dict[str, int]] = {}
-    for name, joints in _backs(cabinet).items():
+    for name, joints in backs_from_behind(cabinet).items():
         back = cabinet.by_name[name]
-        if cabinet.sheets[back.sheet].kind == "solid":
+        if name in dry_backs(cabinet):
             continue
         behind = [joint.receives for joint in joints]
         behind += [b.name for b in cabinet.boards if b.name not in behind and _lies_on(back, b)]
@@ -83,23 +84,36 @@ def _runs(back: Board, board: Board) -> int:
 def back_brads(cabinet: Cabinet) -> dict[str, Brad]:
     """By the name of each back nailed from behind, none of solid wood: the brad, by the narrowest strip behind it."""
     found: dict[str, Brad] = {}
-    for name, joints in _backs(cabinet).items():
+    for name, joints in backs_from_behind(cabinet).items():
         back = cabinet.by_name[name]
-        if cabinet.sheets[back.sheet].kind == "solid":
+        if name in dry_backs(cabinet):
             continue
         strips = [_strip(joint, cabinet) for joint in joints]
         found[name] = brad_for(back.thickness, min(strips), cabinet.style.unit)
     return found
 
 
-def _backs(cabinet: Cabinet) -> dict[str, list[Joint]]:
-    """The joints of each back that does not lie in grooves."""
+def backs_from_behind(cabinet: Cabinet) -> dict[str, list[Joint]]:
+    """The joints of each back that goes on from behind when all else stands: in a rabbet or laid on, not in grooves.
+
+    >>> backs_from_behind(Cabinet("no boards", (), {}))
+    {}
+    """
     found: dict[str, list[Joint]] = {}
     for joint in cabinet.joints:
         board = cabinet.by_name.get(joint.enters)
         if board is not None and board.role == "back" and joint.kind != "groove" and joint.receives in cabinet.by_name:
             found.setdefault(board.name, []).append(joint)
     return found
+
+
+def dry_backs(cabinet: Cabinet) -> tuple[str, ...]:
+    """The backs that go on from behind with screws and no glue: those of solid wood.
+
+    >>> dry_backs(Cabinet("no boards", (), {}))
+    ()
+    """
+    return tuple(name for name in backs_from_behind(cabinet) if fixed_dry(cabinet.by_name[name], cabinet))
 
 
 def _strip(joint: Joint, cabinet: Cabinet) -> int:

@@ -6,6 +6,7 @@ from itertools import combinations
 from shoplib.measure import MM
 from shoplib.model.board import Board
 from shoplib.model.box import Box
+from shoplib.model.solid_back import fixed_dry
 from shoplib.model.solved import Cabinet, Joint
 
 EASE = MM // 10
@@ -52,11 +53,13 @@ def joint_area(joint: Joint, cabinet: Cabinet) -> int:
 
 
 def is_glued(joint: Joint, cabinet: Cabinet) -> bool:
-    """Whether glue is counted for a joint: what stands in a groove floats, fronts and runners are screwed.
+    """Whether glue is counted for a joint: what stands in a groove floats, fronts, runners and backs of solid wood
+    are screwed.
 
     Common practice, no source.
     """
-    return joint.kind != "groove" and cabinet.by_name[joint.enters].role not in _DRY
+    enters = cabinet.by_name[joint.enters]
+    return joint.kind != "groove" and enters.role not in _DRY and not fixed_dry(enters, cabinet)
 
 
 def glue_area(cabinet: Cabinet) -> int:

@@ -9,6 +9,7 @@ from shoplib.measure import Style, narrowest, write_brief
 from shoplib.measure.traced import chosen
 from shoplib.model.board import BOX_WALLS, Board
 from shoplib.model.box import Box, around
+from shoplib.model.solid_back import fixed_dry
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.words.naming import and_list, in_short
 
@@ -74,7 +75,7 @@ def diagonals(cabinet: Cabinet) -> Iterator[Diagonals]:
                         OUT_OF_SQUARE)
     for board in case:
         if board.role == "back":
-            loose = any(joint.enters == board.name and joint.end_gap for joint in cabinet.joints)
+            loose = fixed_dry(board, cabinet) or any(j.enters == board.name and j.end_gap for j in cabinet.joints)
             trim = "where they differ, it is not square: trim it before it goes in" + (
                 "; it has play, so the diagonals of the case tell whether that is square" if loose
                 else ", for it squares the case")

@@ -51,12 +51,16 @@ def _of_gap(cabinet: Cabinet, least: int, gap: Gap) -> Finding:
 
 @dataclass(frozen=True, slots=True)
 class _Loose:
-    """A board in two grooves: the room of both together at their floors, and how deep the shallower one is (ticks)."""
+    """A board in two grooves: the room of both together at their floors, and how deep the shallower one is (ticks).
+
+    A back may lie in two rabbets as well: `cuts` names them.
+    """
 
     board: Board
     room: int
     shallower: int
     moves: YearRound
+    cuts: str
 
     @property
     def short(self) -> int:
@@ -87,11 +91,13 @@ def find_bottoms_without_room(cabinet: Cabinet) -> tuple[Finding, ...]:
 
 def _presses(cabinet: Cabinet, worst: _Loose, alike: list[Board]) -> Finding:
     style = cabinet.style
+    back = worst.board.role == "back"
+    other_way = "use quartersawn wood, which moves less" if back else "let it run out under a low back"
     text = (
         f"{boards_in_short(alike)}: solid, it grows {write_brief(worst.moves.grows, style, decimal=True)} across "
-        f"its grain in air of {cabinet.project.in_use.dampest} %, and its grooves leave "
+        f"its grain in air of {cabinet.project.in_use.dampest} %, and its {worst.cuts} leave "
         f"{write_brief(worst.room, style, decimal=True)}. Give it "
-        f"{true_amount(worst.short, style)} more room, or let it run out under a low back."
+        f"{true_amount(worst.short, style)} more room, or {other_way}."
     )
     return Finding("movement", "warn", _names(alike), text, worst.short)
 
@@ -162,7 +168,8 @@ def _loose(cabinet: Cabinet, board: Board) -> _Loose | None:
     if moves is None or {joint.axis[0] for joint in held} != {"+", "-"}:
         return None
     room, depths = sum(joint.end_gap for joint in held), [joint.depth for joint in held]
-    return _Loose(board, room, narrowest(depths), moves)
+    cuts = "rabbets" if all(joint.kind == "rabbet" for joint in held) else "grooves"
+    return _Loose(board, room, narrowest(depths), moves, cuts)
 
 
 def _names(boards) -> tuple[str, ...]:

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from shoplib.buying.brads import brads_into
+from shoplib.buying.brads import brads_into, dry_backs
 from shoplib.buying.maker_named import rails_of, through_rail
 from shoplib.buying.screws import unfitted, unscrewed
 from shoplib.documents.cautions import hangs, on_casters
@@ -34,8 +34,11 @@ def fixings(cabinet: Cabinet) -> Section:
     """For every way that two boards meet: with the screws of the table, or left to the maker."""
     listed, open_ = screwed_and_open(cabinet)
     nailed = {*brads_into(cabinet)} & {joint.enters for joint in cabinet.joints if joint.kind == "rabbet"}
+    dry = dry_backs(cabinet)
+    housed = any(joint.enters in dry and joint.depth for joint in cabinet.joints)
     lines = []
     without = [plural(role) for role in _UNGLUED if any(board.role == role for board in cabinet.boards)]
+    without += ["backs of solid wood"] if dry and not housed else []
     glued = f"glue, but none under {and_list(without)};" if without else "glue,"
     if listed:
         but = f", but none under {and_list(without)}" if without else ""
@@ -45,7 +48,8 @@ def fixings(cabinet: Cabinet) -> Section:
     if any(joint.depth for joint in cabinet.joints):
         fingers = ", or goes between fingers" if any(joint.kind == "finger" for joint in cabinet.joints) else ""
         lines.append(f"What is let into a dado, rabbet or groove{fingers}: glue, no screws or nails; in a groove not "
-                     f"even glue.{' A back in a rabbet: glue, and the brads of the table.' if nailed else ''}")
+                     f"even glue.{' A back in a rabbet: glue, and the brads of the table.' if nailed else ''}"
+                     f"{' A back of solid wood in a rabbet: the screws of the table, no glue.' if housed else ''}")
     named = [f"{pair.passed.name} to {pair.into.name}" for pair in unfitted(cabinet)]
     named += [f"{one.name} to {other.name}" for one, other in unscrewed(cabinet)]
     if named:

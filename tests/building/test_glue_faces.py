@@ -3,8 +3,7 @@
 from dataclasses import replace
 
 from shoplib.building.glue_faces import GlueFace, glue_faces
-from shoplib.building.order import nailed_backs
-from shoplib.buying.brads import SOLD, TIMES, back_brads, brad_for
+from shoplib.buying.brads import SOLD, TIMES, back_brads, backs_from_behind, brad_for
 from shoplib.buying.surfaces import is_glued
 from shoplib.lists.sides import EDGES
 from shoplib.measure import INCH, MM
@@ -68,7 +67,7 @@ def test_a_brad_holds_in_what_lies_behind():
 
 def test_only_backs_that_are_nailed_have_brads():
     for name in SHIPPED:
-        assert set(back_brads(shipped(name))) == set(nailed_backs(shipped(name)))
+        assert set(back_brads(shipped(name))) == set(backs_from_behind(shipped(name)))
 
 
 def test_the_edge_that_meets_the_other_board_is_masked_and_not_the_one_across():

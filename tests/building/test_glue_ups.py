@@ -5,7 +5,8 @@ from dataclasses import replace
 
 from shoplib.building.glue_time import USUAL, GlueTime
 from shoplib.building.glue_ups import glue_ups
-from shoplib.building.order import build_order, nailed_backs
+from shoplib.building.order import build_order
+from shoplib.buying.brads import backs_from_behind
 from shoplib.buying.surfaces import is_glued
 from shoplib.checks.parting import HELD_AT_ENDS, put_together
 from shoplib.model.board import CASE
@@ -30,7 +31,7 @@ def test_the_time_that_the_glue_stays_open():
     """By hand: (10 - 2) / 1 = 8 joints; 12 minutes give 10, all of this case in one go; 4 give 2."""
     cabinet = shipped("under_bench_case")
     assert USUAL.joints == 8 and GlueTime(12).joints == 10 and GlueTime(4).joints == 2 and GlueTime(1).joints == 1
-    backs = nailed_backs(cabinet)
+    backs = backs_from_behind(cabinet)
     boards = [board for board in cabinet.groups["case"] if board.stage == CASE]
     entries = [e for e in put_together(boards, cabinet.joints) if e.board not in backs]
     assert [len(go.joints) for go in glue_ups(entries, cabinet, GlueTime(12))] == [10]
@@ -48,7 +49,7 @@ def test_boxes_are_glued_corner_by_corner():
 def test_each_joint_is_glued_once_and_none_hangs_free(count):
     for seed in range(count(20, 400)):
         cabinet = solve(project(seed))
-        goes, backs = goes_of(cabinet), nailed_backs(cabinet)
+        goes, backs = goes_of(cabinet), backs_from_behind(cabinet)
         glued = Counter(joint for go in goes for joint in go.joints)
         apart = {b.name for b in cabinet.groups["case"] if b.stage != CASE or b.role in ("plinth", "loose shelf")}
         expected = [

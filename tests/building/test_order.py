@@ -5,7 +5,8 @@ from dataclasses import replace
 
 import pytest
 
-from shoplib.building.order import build_order, nailed_backs
+from shoplib.building.order import build_order
+from shoplib.buying.brads import backs_from_behind
 from shoplib.model.board import BOXES, CASE, FRONTS
 from shoplib.model.cabinet import solve
 from shoplib.model.project import Base
@@ -27,7 +28,7 @@ def check_order(cabinet):
         stages = {cabinet.by_name[name].stage for name in step.boards}
         assert (stages & waits) <= measured, step.kind
     assert {step.measures for step in steps} - {0} == waits
-    backs = nailed_backs(cabinet)
+    backs = backs_from_behind(cabinet)
     if backs:
         place = next(n for n, step in enumerate(steps) if step.kind == "back")
         before = [name for step in steps[:place] for name in step.boards]

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from shoplib.building.clamps import Clamps
 from shoplib.building.glue_faces import GlueFace, glue_faces
 from shoplib.building.glue_time import USUAL
+from shoplib.buying.brads import dry_backs
 from shoplib.documents.cautions import LIFTING
 from shoplib.lists.sides import EDGES
 from shoplib.lists.writing import Writing
@@ -24,7 +25,9 @@ def finish_inside(cabinet: Cabinet) -> list[Block]:
     ['ToTick', 'Together']
     """
     faces = glue_faces(cabinet)
-    floats = [b.name for b in cabinet.boards if b.role == "back" and b.name not in {face.board for face in faces}]
+    bare = [b.name for b in cabinet.boards if b.role == "back" and b.name not in {face.board for face in faces}]
+    dry = dry_backs(cabinet)
+    floats = [name for name in bare if name not in dry]
     lines = [
         f"These look inside: {_inside(cabinet)}. Their finish is easy now and hard later.",
         "Mask the glue faces of the table with tape: glue does not hold on finish. Press the tape down along the line, "
@@ -33,6 +36,8 @@ def finish_inside(cabinet: Cabinet) -> list[Block]:
     ]
     if floats:
         lines.append(f"Nothing is masked for {and_list(floats)}: it floats in its grooves. Keep finish out of them.")
+    if dry:
+        lines.append(f"Nothing is masked for {and_list(dry)}: it is screwed on without glue. Finish its edges too.")
     table = _masks(faces, cabinet)
     if not table.rows:
         return [ToTick(tuple(lines))]

@@ -3,9 +3,10 @@
 from collections.abc import Iterable
 
 from shoplib.building.clamps import clamps_for
+from shoplib.building.glue_faces import ENDS
 from shoplib.building.glue_time import USUAL
 from shoplib.building.glue_ups import GlueUp
-from shoplib.buying.brads import TIMES, Brad, back_brads, brads_into
+from shoplib.buying.brads import TIMES, Brad, back_brads, brads_into, dry_backs
 from shoplib.buying.screws import Need, estimated, planned
 from shoplib.checks.diagonals import OUT_OF_SQUARE, diagonals
 from shoplib.checks.driver_room import closes, pocket_face
@@ -14,6 +15,7 @@ from shoplib.lists.butted import screwed_and_open
 from shoplib.lists.lies import held_by_no_cut, lies_words
 from shoplib.lists.writing import Writing
 from shoplib.measure import Style, to_step
+from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet, Joint
 from shoplib.printed.build.words import clamp_table, diagonals_expected, entry_table, names_in_short, screws_told
 from shoplib.printed.told.drills import clearance_told, pilot_told
@@ -42,7 +44,7 @@ def glue_up(go: GlueUp, last: bool, cabinet: Cabinet) -> list[Block]:
         *_screwed(go, cabinet),
         *((_FINGERS,) if any(joint.kind == "finger" for joint in go.joints) else ()),
         *_boards_of_their_own(go, cabinet),
-        *((_NO_BACK,) if last and not any(board.role == "back" for board in cabinet.boards) else ()),
+        *((_NOT_SQUARED.format(_what_squares_not(cabinet)),) if last and _what_squares_not(cabinet) else ()),
         _WIPE,
     )
     box = _diagonals(cabinet) if last else _SO_FAR
@@ -70,9 +72,15 @@ def _places(go: GlueUp, cabinet: Cabinet) -> list[str]:
 _NEXT = "Set on dry the boards that come next, without glue, so that what is glued now lies in line."
 _TIGHTEN = "Cauls under the jaws, over the joints; tighten from the middle out, by turns, until glue beads."
 _FINGERS = "Fingers: glue between all of them; press with cauls that bear beside the fingers, not on them."
-_NO_BACK = ("There is no back to square this case: leave it in the clamps, its diagonals equal, until the glue is "
-            "hard.")
+_NOT_SQUARED = "{}: leave it in the clamps, its diagonals equal, until the glue is hard."
 _WIPE = "Wipe off squeezed-out glue with a damp rag inside, now, and let it set as long as its label says."
+
+
+def _what_squares_not(cabinet: Cabinet) -> str:
+    """Why no back squares the case while its glue sets; empty where one does."""
+    if not any(board.role == "back" for board in cabinet.boards):
+        return "There is no back to square this case"
+    return "The back of solid wood goes on later, dry, and squares nothing" if dry_backs(cabinet) else ""
 
 
 def _pocketed(go: GlueUp, cabinet: Cabinet) -> list[str]:
@@ -192,34 +200,60 @@ def _diagonals(cabinet: Cabinet) -> ToFillIn | None:
 
 
 def back(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
-    """The back, last of the case: it holds it square from then on.
+    """The back, last of the case: glued and nailed it holds the case square; of solid wood it is screwed on dry.
 
     >>> from shoplib.documents.examples import cabinet_from
     >>> [type(block).__name__ for block in back(("back",), cabinet_from("rolling_stand"))]
     ['Framed', 'ToTick', 'ToFillIn']
     """
+    dry = [cabinet.by_name[name] for name in names if name in dry_backs(cabinet)]
     trimmed = [f"{one.expected(cabinet.style)}; {one.mend}." for one in diagonals(cabinet) if {*one.boards} <= {*names}]
-    solid = any(cabinet.sheets[cabinet.by_name[name].sheet].kind == "solid" for name in names)
     blocks: list[Block] = [_brads(name, brad, cabinet.style) for name, brad in back_brads(cabinet).items()]
-    fixed = (
-        "The back is solid: no glue. Fix it in the middle of each edge, and elsewhere in slots, so that it can move."
-        if solid else "A thin line of glue all round; lay the back in from behind; first a brad in each corner."
-    )
     blocks.append(ToTick((
         *trimmed,
         "Lay the case on its front edges, on a flat floor with paper under it.",
-        fixed,
+        *([line for board in dry for line in _screwed_dry(board, cabinet)] if dry else _nailed(names, cabinet)),
+        f"Check from the front that {boards_in_short(cabinet.by_name[n] for n in names)} touches the edges of dividers "
+        f"and shelves{'' if dry else ', and let it set'}.",
+    )))
+    box = None if dry else _diagonals(cabinet)
+    return [*blocks, box] if box else blocks
+
+
+def _nailed(names: tuple[str, ...], cabinet: Cabinet) -> list[str]:
+    return [
+        "A thin line of glue all round; lay the back in from behind; first a brad in each corner.",
         "Measure the diagonals of the case again before the glue sets and before the other brads: equalise them, then "
         "drive the rest from the corners on, one each hand's width.",
         *(f"{name.capitalize()}: {sum(counts.values())} brads in all: "
           f"{and_list([f'{count} into {on}' for on, count in counts.items()])}. Draw the middle of each divider and "
           "shelf on the back first, so that no brad misses its edge."
           for name, counts in brads_into(cabinet).items() if name in names),
-        f"Check from the front that {boards_in_short(cabinet.by_name[n] for n in names)} touches the edges of dividers "
-        "and shelves, and let it set.",
-    )))
-    box = _diagonals(cabinet)
-    return [*blocks, box] if box else blocks
+    ]
+
+
+def _screwed_dry(board: Board, cabinet: Cabinet) -> list[str]:
+    """How a back of solid wood is held at the middle of its width, and free to move on both sides of it.
+
+    Common practice, no source. Its width moves, not its length: the screw in the middle of each end holds it there.
+    """
+    along = board.placement.axes[0][1]
+    into: dict[str, list[Need]] = {}
+    for need in estimated(cabinet):
+        if need.passed == board:
+            into.setdefault(screws_told([need], cabinet), []).append(need)
+    told = and_list([
+        f"{screws} into {'each of ' if len(needs) > 1 else ''}{names_in_short([n.into.name for n in needs], cabinet)}"
+        for screws, needs in into.items()
+    ])
+    ends = f"{ENDS[f'-{along}']} and {ENDS[f'+{along}']} end"
+    return [
+        f"{board.name.capitalize()} is of solid wood and moves with the season: no glue, or it splits. Lay it in from "
+        "behind, dry, when the glue of the case is hard.",
+        *([f"Screws: {told}. At its {ends} one goes through a round hole in the middle of its width, which stays "
+           "there; all others through slots across the grain, with room for the head along the whole slot, driven "
+           "until they just touch."] if told else []),
+    ]
 
 
 def _brads(name: str, brad: Brad, style: Style) -> Framed:
