@@ -20,7 +20,7 @@ LAST = 1_000_000
 @dataclass(frozen=True, slots=True)
 class Turn:
     """The `cuts` of one job that are made in one go, and the joint cuts that come after them: `stops`, then the mates
-    that no one stop serves, then `alike`: notches, holes for screws and finger sockets.
+    that no one stop serves, then `alike`: notches, holes for screws, pockets and finger sockets.
 
     `number` is that of the stage with which it is cut. `steps` and `settings` are what is added to the numbers that the
     cuts have in the job; `done` is how many steps and settings there are before them.

@@ -2,7 +2,8 @@
 
 First stand the cautions. After the saw cuts of a stage stand its joint cuts that must match, stop by stop: dadoes,
 grooves and rabbets that more than one board, or more than one place of a board, has at the same distance from the same
-side; the mates that no one stop serves; and all notches, holes for screws and finger sockets, alike ones together.
+side; the mates that no one stop serves; and all notches, holes for screws, pockets and finger sockets, alike ones
+together.
 """
 
 import csv
@@ -75,7 +76,7 @@ def order_rows(found: LaidOut) -> Iterator[list[str]]:
 
     Steps and settings are numbered on from job to job. A joint cut that must match others is one setting, for all its
     boards. After them come the mates that no one stop serves; they are settings of rows before, or of cuts that nothing
-    must match. Last come notches, holes for screws and finger sockets.
+    must match. Last come notches, holes for screws, pockets and finger sockets.
     """
     writing = Writing(found.cabinet.style)
     for turn in turns(found):

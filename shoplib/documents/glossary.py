@@ -50,6 +50,7 @@ BENCH_WORDS = {
     "brad": "a thin nail with a small head",
     "caul": "a straight stiff batten between clamps and wood that spreads their pressure",
     "clearance hole": "a hole so wide that a screw slips through: its head can pull the boards together",
+    "collar": "a ring that is fixed on a drill bit, so that it goes in no deeper",
     "dado set": "two outer blades with cutters between them, side by side on one arbor, that cut a slot in one pass",
     "nailer": "a tool that shoots nails or brads with air or a battery, at one pull of its trigger",
     "pare": "to take off thin shavings with a sharp chisel, pushed by hand",

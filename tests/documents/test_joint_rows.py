@@ -108,14 +108,25 @@ def test_notches_and_holes_for_screws_are_in_the_order(name, cut, boards):
     assert boards in [row["piece"] for row in joint_rows(name) if row["cut"] == cut]
 
 
-def test_every_notch_and_socket_of_the_shipped_projects_is_counted_once():
+def test_pockets_are_one_setting_of_guide_and_collar():
+    """By hand: a rail 60 mm wide has two pockets at either end, a sixth of its width from its edges, in the face that a
+    driver reaches before a back in grooves; their web is half of 17.8 mm, rounded to the step of 0.5 mm."""
+    [row] = [row for row in joint_rows("finger_jointed_drawers") if row["cut"] == "pocket"]
+    assert (row["piece"], row["cuts"], row["stage"], bool(row["setting"])) == ("rail 1", "4", "1", True)
+    assert row["comes_off"] == "9.5 mm across, the hole before it 4 mm, 15 degrees, web 9 mm"
+    assert row["fence"] == "rail 1: in the front face, middles 10 mm and 50 mm from the bottom edge, at either end"
+    assert "set the collar" in row["mind"] and "9 mm before the end" in row["mind"]
+
+
+def test_every_notch_pocket_and_socket_of_the_shipped_projects_is_counted_once():
     for name in ("finger_jointed_drawers", "rolling_stand", "small_parts_wall_case", "under_bench_case"):
         cabinet = cabinet_from(name)
-        cut = Counter(cut.kind for board in cabinet.boards for cut in board.cuts if cut.kind in ("notch", "socket"))
+        counted = ("notch", "pocket", "socket")
+        cut = Counter(cut.kind for board in cabinet.boards for cut in board.cuts if cut.kind in counted)
         told = Counter()
         for one in alike_cuts(cabinet):
             told[one.kind] += one.count
-        assert (told["notch"], told["finger sockets"]) == (cut["notch"], cut["socket"]), name
+        assert [told[kind] for kind in ("notch", "pocket", "finger sockets")] == [cut[kind] for kind in counted], name
 
 
 def test_fingers_say_which_boards_begin_with_a_socket():

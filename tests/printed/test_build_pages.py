@@ -301,7 +301,7 @@ def test_a_kerf_as_wide_as_the_socket_cuts_the_fingers():
     drawn = shipped("finger_jointed_drawers").project
     [bay] = drawn.bays
     corner = replace(bay.drawers.corner, finger=4 * MM)
-    small = (replace(bay, drawers=replace(bay.drawers, corner=corner)),)
+    small = (replace(bay, drawers=replace(bay.drawers, corner=corner, box_sheet="case sheet")),)
     cutting = replace(drawn.cutting, kerf=405 * MM // 100)
     told = step_words("", "box", None, solve(replace(drawn, bays=small, cutting=cutting)))
     assert "The fingers are cut with the blade alone: its kerf in your project, 4.05 mm, is the socket." in told
@@ -337,6 +337,22 @@ def test_pocket_screws_are_not_clamped_for_long():
     pocketed = solve(replace(drawn, carcass=replace(drawn.carcass, corner=pocket, divider=pocket)))
     told = words(pages_of(pocketed))
     assert "Clamp only while you drive them; the clamps come off at once." in told
+
+
+def test_the_step_that_cuts_joints_has_pockets_to_tick():
+    """In the case and in boxes: every pocket is in a line of its stage, and "pocket" and "web" are explained."""
+    drawn = shipped("finger_jointed_drawers").project
+    bay = drawn.bays[0]
+    corner = replace(bay.drawers.corner, kind="pocket screws", fit=None, finger=None)
+    drawers = replace(bay.drawers, corner=corner, box_sheet="case sheet")
+    cabinet = solve(replace(drawn, bays=(replace(bay, drawers=drawers),)))
+    steps = zip(build_order(cabinet), steps_of(pages_of(cabinet)), strict=True)
+    told = {step.kind: words(of_step) for step, of_step in steps if step.kind in ("cut the case", "box")}
+    assert "Drill the pockets of rail 1, 4 in all, with the guide" in told["cut the case"]
+    per_box = sum(cut.kind == "pocket" for board in cabinet.boards if board.stage == 2 for cut in board.cuts)
+    assert per_box and f", {per_box} in all, with the guide" in told["box"]
+    explained = dict(reading_pages(cabinet, told["cut the case"])[3].rows)
+    assert {"pocket", "web", "collar"} <= {*explained}
 
 
 def test_what_cannot_go_together_is_stopped():

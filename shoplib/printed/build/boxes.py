@@ -10,6 +10,7 @@ from shoplib.lists.butted import under_back
 from shoplib.lists.dado_stops import channels
 from shoplib.model.board import BOXES
 from shoplib.model.solved import Cabinet
+from shoplib.printed.build.cutting import pocket_lines
 from shoplib.printed.build.fingers import FINGER, fingers
 from shoplib.printed.build.words import (
     SAW_AGAIN,
@@ -44,7 +45,7 @@ def box(alike: AlikeBoxes, cabinet: Cabinet, laid: bool = True) -> list[Block]:
     where = " The joint cuts of their stage stand behind the sheet layouts." if laid else ""
     stopped = stopped_cautions(channels(boards))
     first = (f"{cut_to_size(alike.boards, cabinet)} All cuts of one setting on all boxes before the next.{where}",
-             *((SQUARED,) if stopped else ()))
+             *((SQUARED,) if stopped else ()), *pocket_lines(boards, cabinet))
     return [
         Framed((Words(SAW_AGAIN, grave=True), *stopped)), *on_end_caution(boards, cabinet, but=FINGER),
         *([ToTick(first), *cut, ToTick(then)] if cut else [ToTick((*first, *then))]), *made,

@@ -6,7 +6,7 @@ from shoplib.buying.laid import LaidJob
 from shoplib.buying.rough import is_rough
 from shoplib.documents.cautions import SLOTS, TOOLS
 from shoplib.documents.hardware_page import waste_behind
-from shoplib.lists.alike_cuts import NOTCH, SCREW_HOLE, AlikeCuts, alike_cuts
+from shoplib.lists.alike_cuts import NOTCH, POCKET, SCREW_HOLE, AlikeCuts, alike_cuts
 from shoplib.lists.cut_list import kinds
 from shoplib.lists.dado_stops import channels, stopped_at
 from shoplib.lists.writing import Writing
@@ -99,14 +99,15 @@ def _joint_blocks(cabinet: Cabinet, laid: bool, lines: tuple[str, ...]) -> list[
     boards = _of_case(cabinet)
     table = _settings(boards, cabinet)
     stopped = stopped_cautions(channels(boards))
+    alike = [cut for cut in alike_cuts(cabinet) if cut.stage == CASE]
     told = (
         *lines,
         *_sides(boards, _pairs(cabinet)),
         *across_words(cabinet),
         *_before_joints(boards, cabinet),
         *(_set_up(cabinet, laid, bool(stopped)) if table.rows else ()),
+        *pocket_lines(boards, cabinet),
     )
-    alike = [cut for cut in alike_cuts(cabinet) if cut.stage == CASE]
     return [
         _careful(bool(table.rows), stopped), *on_end_caution(boards, cabinet), ToTick(told),
         *([table] if table.rows else []), *on_end_ways(boards, cabinet), *alike_table(alike),
@@ -171,11 +172,30 @@ def _marks(board: Board) -> list[tuple[str, tuple[int, ...]]]:
     return sorted((cut.kind, tuple(sorted(cut.box.size))) for cut in board.cuts if isinstance(cut, BoxCut))
 
 
+def pocket_lines(boards: Iterable[Board], cabinet: Cabinet) -> list[str]:
+    """A line to tick for the pockets in these boards that are drilled with one collar; their drawings say where.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> cabinet = cabinet_from("finger_jointed_drawers")
+    >>> pocket_lines(cabinet.boards, cabinet)[0].partition(":")[0]
+    'Drill the pockets of rail 1, 4 in all, with the guide, where its drawing shows them'
+    """
+    names, lines = {board.name for board in boards}, []
+    for cut in alike_cuts(cabinet):
+        mine = [board for board in cut.boards if board.name in names]
+        if cut.kind == POCKET and mine:
+            count = sum(one.kind == "pocket" for board in mine for one in board.cuts)
+            whose = "their drawings show" if len(mine) > 1 else "its drawing shows"
+            lines.append(f"Drill the pockets of {boards_in_short(mine)}, {count} in all, with the guide, where {whose} "
+                         f"them: {cut.mind}.")
+    return lines
+
+
 _BORED = f"Before you bore a board, {waste_behind('it')}."
 
 
 def alike_table(cuts: Iterable[AlikeCuts]) -> list[Block]:
-    """Notches and screw holes, in the order in which they are cut; nothing where there are none.
+    """Notches, screw holes and pockets, in the order in which they are cut; nothing where there are none.
 
     >>> alike_table([])
     []

@@ -53,7 +53,7 @@ _SETTINGS = (
     "What is set stays for all rows with the same setting. \u201cAt\u201d is the size between fence, stop block or "
     "line and the blade. Letters are those of the drawing; parts have the sizes of the cut list. After the saw cuts "
     "of a stage come its joint cuts: first those that must match, one setting for each row, the same side against it; "
-    "then notches, holes for screws and finger sockets."
+    "then notches, holes for screws, pockets and finger sockets."
 )
 _ROUGH = (
     "Solid wood: parts are rough here, larger than in the cut list, whose sizes are the finished ones; "
