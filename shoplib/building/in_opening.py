@@ -17,6 +17,7 @@ from shoplib.model.project import Opening
 from shoplib.model.shell import shell_of
 from shoplib.model.solved import Cabinet, Hardware
 from shoplib.model.uprights import bays
+from shoplib.tables.slides import Slide
 
 
 def parts_of(cabinet: Cabinet, group: str) -> tuple[tuple[Board, ...], tuple[Hardware, ...]]:
@@ -28,6 +29,19 @@ def parts_of(cabinet: Cabinet, group: str) -> tuple[tuple[Board, ...], tuple[Har
 def box_of(cabinet: Cabinet, group: str) -> Box:
     """The outside of a drawer box, its front left out. Raises KeyError where there is no such drawer."""
     return around([board.box for board in cabinet.groups[group] if board.role in BOX_PARTS])
+
+
+def held_width(cabinet: Cabinet, group: str, row: Slide) -> int:
+    """The width that the slides of a drawer hold: the box outside, or between its sides.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> from shoplib.measure import MM
+    >>> case = cabinet_from("rolling_stand")
+    >>> held_width(case, "bay 1 drawer 1", next(iter(case.slides.values()))) == box_of(case, "bay 1 drawer 1").size[0]
+    True
+    """
+    side = next(board.thickness for board in cabinet.groups[group] if board.role == "box side")
+    return box_of(cabinet, group).size[0] - (2 * side if row.holds == "inside" else 0)
 
 
 def runs_of(cabinet: Cabinet, group: str) -> tuple[int, int]:

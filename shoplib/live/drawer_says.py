@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from shoplib.building.in_opening import box_of, parts_of, read_of, runs_of
+from shoplib.building.in_opening import box_of, held_width, parts_of, read_of, runs_of
 from shoplib.checks import check
 from shoplib.checks.shims import find_shims
 from shoplib.measure import INCH, MM, Style, narrowest, share, write_brief
@@ -106,7 +106,7 @@ def findings(cabinet: Cabinet, row: Slide, opened: Sequence[str]) -> tuple[Findi
         found.setdefault((each.check, each.level, each.amount), replace(each, text=_told(each.text, cabinet)))
     read = cabinet.project.measured.openings
     for group, one in read.items():
-        for each in find_shims(group, one, _held(cabinet, group, row), row, cabinet.style):
+        for each in find_shims(group, one, held_width(cabinet, group, row), row, cabinet.style):
             found[each.check, group] = replace(each, text=_told(each.text, cabinet))
     if STOCK in opened and (row.holds, row.carries) in _BESIDE_THE_BOX:
         found["offcut",] = _offcut(cabinet, row)
@@ -114,12 +114,6 @@ def findings(cabinet: Cabinet, row: Slide, opened: Sequence[str]) -> tuple[Findi
     if len(set(least)) > 1:
         found["heights",] = _heights(*least, cabinet.style)
     return tuple(found.values())
-
-
-def _held(cabinet: Cabinet, group: str, row: Slide) -> int:
-    """The width that the slides hold: the box outside, or between its sides."""
-    side = next(board.thickness for board in cabinet.groups[group] if board.role == "box side")
-    return box_of(cabinet, group).size[0] - (2 * side if row.holds == "inside" else 0)
 
 
 def _told(text: str, cabinet: Cabinet) -> str:

@@ -215,7 +215,8 @@ def judge_taper(project: Project, bay: Opening, name: str, slide: Slide, gathere
         f"{name}: the opening is {write_brief(spread, style)} wider at the {wide} than at the other end, "
         f"and the {runs} allows {write_brief(slide.narrow, style)}; {advice}."
     )
-    uprights = (bay.left_upright.name, bay.right_upright.name)
+    # A shim changes no board, so that none is to be looked at before it is cut.
+    uprights = (bay.left_upright.name, bay.right_upright.name) if what == "straighten" else ()
     gathered.findings.append(Finding("as measured", "warn", uprights, text, spread))
 
 

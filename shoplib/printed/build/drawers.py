@@ -17,6 +17,7 @@ from shoplib.printed.build.words import (
     screws_told,
 )
 from shoplib.printed.told.readings import NEW_PAGES, OLD_PAGES, WHAT_IT_LEFT, boxes_to_fill_in, differs
+from shoplib.printed.told.shims import shims_told
 from shoplib.printed.told.spacer_table import CUT_OFF, spacer_table
 from shoplib.printed.true_scale.template import SLIDES
 from shoplib.printed.typeset.blocks import Block, Framed, Table, Together, ToTick, Words
@@ -89,6 +90,7 @@ def runs(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
         *apart_words(cabinet),
         *([_CUT_SPACERS] if rows else []),
         *_laid(bool(rows), cabinet),
+        *shims_told(cabinet),
         *_driven(bool(names), cabinet),
     ))]
     if rows:
