@@ -70,6 +70,31 @@ def _steps(cabinet: Cabinet, time: GlueTime) -> Iterator[Step]:
     yield Step("load")
 
 
+_SAWN = ("solid wood", "cut the case", "trim", "joints")
+_STANDS = (*_SAWN, "finish inside", "dry run", "glue", "back", "plinth", "finish outside", "place")
+"""Steps that are behind a shop once stage 1 is cut, and once the case was measured where it stands."""
+
+
+def is_done(step: Step, cabinet: Cabinet) -> bool:
+    """Whether the project, by what it says is cut and was read, says that a step is done.
+
+    The case stands once something of it was read, or boxes are cut. Solid wood is ready only where nothing is left to
+    be cut of any.
+
+    >>> is_done(Step("cut the case"), Cabinet("no boards", (), {}))
+    False
+    """
+    if cabinet.project is None or cabinet.first_stage == CASE:
+        return False
+    read = cabinet.project.measured
+    stands = cabinet.first_stage > BOXES or bool(read.openings or read.depths)
+    if step.kind == "solid wood" and any(
+        cabinet.sheets[board.sheet].kind == "solid" for board in cabinet.boards if board.stage >= cabinet.first_stage
+    ):
+        return False
+    return step.kind in (_STANDS if stands else _SAWN)
+
+
 def _trimmed(cabinet: Cabinet) -> tuple[str, ...]:
     """Rough boards of solid wood are trimmed before any joint is cut; without them joints follow in the same step."""
     rough = any(is_rough(board, cabinet) for board in cabinet.boards if board.stage == CASE)

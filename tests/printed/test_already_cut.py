@@ -6,7 +6,7 @@ from functools import cache
 
 import pytest
 
-from shoplib.building.order import build_order
+from shoplib.building.order import build_order, is_done
 from shoplib.buying.laid_out import laid_out
 from shoplib.buying.list import buying_list
 from shoplib.buying.stock_lines import not_laid_out, stocked
@@ -110,7 +110,7 @@ def test_all_boards_stay_in_the_cut_list_and_the_build_order_is_the_same(name):
     assert len(rows) == len(cut_list_csv(before).splitlines())
     assert all(row.endswith(",Already cut.") == row.startswith("1,") for row in rows)
     assert "boards. Already cut." in " ".join(order_of_work(after, "").split())
-    assert told(build_pages(after, (), ())) == told(build_pages(before, (), ()))
+    assert [step.kind for step in build_order(after)] == [step.kind for step in build_order(before)]
     laid = laid_out(after, 0)
     assert not any(piece.board.stage == CASE for sheet in laid.sheets for piece in sheet.pieces)
 
@@ -147,3 +147,28 @@ def test_where_nothing_is_left_to_lay_out_one_sentence_says_so():
     with pytest.raises(ImpossibleProject) as said:
         laid_out(bare, 0)
     assert str(said.value).startswith('cutting.already_cut: with "case" no board is left to lay out; ')
+
+
+@pytest.mark.parametrize("name", SHIPPED)
+def test_steps_of_a_stage_that_is_cut_are_told_as_done_and_not_as_work(name):
+    """All up to the case in its place: it was measured there. What comes after is told as before."""
+    before, after = cut(name, "nothing"), cut(name)
+    old, new = (told(build_pages(case, (), ())).split("\nStep ")[1:] for case in (before, after))
+    kinds = [step.kind for step in build_order(after)]
+    last = kinds.index("place")
+    later = {board.sheet for board in after.boards if board.stage > CASE}
+    waits = any(after.sheets[sheet].kind == "solid" for sheet in later)
+    for at, (one, other) in enumerate(zip(old, new, strict=True)):
+        if at > last or (kinds[at] == "solid wood" and waits):
+            assert other == one
+        else:
+            assert other == f"{one.splitlines()[0]}: done"
+    assert "What is marked done" in told(build_pages(after, (), ()))
+    assert "What is marked done" not in told(build_pages(before, (), ()))
+
+
+def test_a_case_that_is_cut_and_not_yet_read_is_sawn_and_no_more():
+    case = cut()
+    bare = solve(replace(case.project, measured=Measured()))
+    done = [step.kind for step in build_order(bare) if is_done(step, bare)]
+    assert done == ["cut the case"]

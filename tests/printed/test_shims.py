@@ -14,8 +14,8 @@ from tests.building.cases import shipped
 
 
 def test_shims_are_told_with_their_thickness_where_the_slides_go_on():
-    """By hand: slides take 1/2 in a side, so the box is 22 19/32 - 1 in wide, and 3/32 in more at the back is 3/64 in (0.047 in)
-    behind each slide.
+    """By hand: slides take 1/2 in a side, so the box is 22 19/32 - 1 in wide; 3/32 in more at the back is 3/64 in, that
+    is 0.047 in, behind each slide.
     """
     front, back = read_length("22 19/32 in"), read_length("22 11/16 in")
     read = {f"bay 1 drawer {n}": Opening(front, back) for n in (2, 3)} | {"bay 1 drawer 1": Opening(front, front)}

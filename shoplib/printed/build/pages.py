@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from shoplib.building.clamps import Clamps, clamps_for
 from shoplib.building.glue_ups import GlueUp
-from shoplib.building.order import Step, build_order
+from shoplib.building.order import Step, build_order, is_done
 from shoplib.building.spacers import slide_spacers
 from shoplib.buying.laid import LaidJob, LaidOut
 from shoplib.model.board import BOXES, CASE
@@ -21,6 +21,10 @@ _LEAD = (
     "Work from the top to the bottom: each step needs what stands above it. Tick off each line. The order, clamps, "
     "times, brads and ways of working are common practice, no source; the label of your glue, the manuals of your "
     "tools and the sheets that come with slides and fittings go before them."
+)
+_BEHIND = (
+    "What is marked done is done as the project says: stage 1 is cut, and where its openings were read, it stands. "
+    "These steps, with your ticks and what you wrote, stand in the set from which stage 1 was cut: keep their pages."
 )
 
 
@@ -40,11 +44,15 @@ def build_pages(
     every = [_At(step, steps, cabinet, findings, in_use, tuple(jobs)) for step in steps]
     glance = Table(
         ("step", "what is done", "boards mounted in it"),
-        tuple((str(n), _title(at), names_in_short(at.step.boards, cabinet)) for n, at in enumerate(every, start=1)),
+        tuple((str(n), _marked(at), names_in_short(at.step.boards, cabinet)) for n, at in enumerate(every, start=1)),
         (1, 2),
     )
-    blocks: list[Block] = [Heading(TITLE), Words(_LEAD), glance]
+    behind = [Words(_BEHIND)] if any(at.is_done for at in every) else []
+    blocks: list[Block] = [Heading(TITLE), Words(_LEAD), *behind, glance]
     for number, at in enumerate(every, start=1):
+        if at.is_done:
+            blocks.append(Heading(f"Step {number}. {_marked(at)}", 2))
+            continue
         done = _done(at)
         # A caution stays with what it is about.
         head = 2 if isinstance(done[0], Framed) else 1
@@ -62,6 +70,10 @@ class _At:
     findings: tuple[Finding, ...]
     in_use: tuple[Finding, ...]
     jobs: tuple[LaidJob, ...]
+
+    @property
+    def is_done(self) -> bool:
+        return is_done(self.step, self.cabinet)
 
     @property
     def goes(self) -> tuple[GlueUp, ...]:
@@ -145,6 +157,10 @@ _KINDS: dict[str, tuple[_Title, Callable[[_At], list[Block]]]] = {
 def _title(at: _At) -> str:
     title, _ = _KINDS[at.step.kind]
     return title if isinstance(title, str) else title(at)
+
+
+def _marked(at: _At) -> str:
+    return f"{_title(at)}: done" if at.is_done else _title(at)
 
 
 def _done(at: _At) -> list[Block]:
