@@ -1,4 +1,4 @@
-"""Where a board lies that no cut holds to its place, such as a butted rail or toe board between uprights."""
+"""Where a board lies that no cut holds to its place: a butted rail between uprights, a butted divider on the bottom."""
 
 from collections.abc import Iterator
 
@@ -11,7 +11,8 @@ from shoplib.words.naming import and_list, in_short
 
 
 def held_by_no_cut(cabinet: Cabinet) -> dict[str, tuple[str, ...]]:
-    """The boards of the case that meet uprights alone and enter no cut, each with these uprights.
+    """The boards of the case that meet uprights alone, or as dividers bottom and top alone, and enter no cut, each with
+    the boards that it meets.
 
     >>> held_by_no_cut(Cabinet("no boards", (), {}))
     {}
@@ -19,13 +20,15 @@ def held_by_no_cut(cabinet: Cabinet) -> dict[str, tuple[str, ...]]:
     butts, found = set(butt_joints(cabinet)), {}
     for board in cabinet.groups.get("case", ()):
         joints = [joint for joint in cabinet.joints if joint.enters == board.name]
-        if board.stage == CASE and joints and all(joint in butts and joint.axis[1] == "x" for joint in joints):
+        way = "z" if board.role == "divider" else "x"
+        if board.stage == CASE and joints and all(joint in butts and joint.axis[1] == way for joint in joints):
             found[board.name] = tuple(joint.receives for joint in joints)
     return found
 
 
 def lies_words(name: str, cabinet: Cabinet, page: Writing) -> str:
-    """How high and how far back it lies on its uprights, and what it touches there.
+    """How high and how far back it lies on its uprights, a divider how far from the left on its bottom, and what it
+    touches there.
 
     >>> from shoplib.documents.examples import cabinet_from
     >>> cabinet = cabinet_from("under_bench_case")
@@ -35,24 +38,27 @@ behind the front edge, where the notch ends; its top edge against bottom.'
     """
     board = cabinet.by_name[name]
     alike: dict[str, list[str]] = {}
-    for upright in held_by_no_cut(cabinet)[name]:
-        alike.setdefault(_on(board, cabinet.by_name[upright], page), []).append(upright)
+    for other in held_by_no_cut(cabinet)[name]:
+        alike.setdefault(_on(board, cabinet.by_name[other], page), []).append(other)
     where = "; ".join(f"on {and_list(in_short(names))}: {words}" for words, names in alike.items())
     touched = and_list([f"its {side} against {other}" for side, other in _touched(board, cabinet)])
     return f"Place of {name} {where}{f'; {touched}' if touched else ''}."
 
 
-def _on(board: Board, upright: Board, page: Writing) -> str:
-    """Its lower and its front side, from the sides of one upright that look the same way."""
-    up, back = (board.box.low[axis] - upright.box.low[axis] for axis in (2, 1))
+_BEYOND = {0: ("to the right of", "to the left of"), 1: ("behind", "before"), 2: ("above", "below")}
+"""By world axis: what lies farther from its low end than something else, and what nearer."""
+
+
+def _on(board: Board, other: Board, page: Writing) -> str:
+    """Its left or its lower side, and its front side, from the sides of one board that look the same way."""
     notched = any(
-        cut.kind == "notch" and upright.placement.to_world(cut.box).high[1] == board.box.low[1] for cut in upright.cuts
+        cut.kind == "notch" and other.placement.to_world(cut.box).high[1] == board.box.low[1] for cut in other.cuts
     )
-    return (
-        f"its {_side(board, 2, -1)} {_from(up, 'above', 'below', page)} the {_side(upright, 2, -1)}, "
-        f"its {_side(board, 1, -1)} {_from(back, 'behind', 'before', page)} the {_side(upright, 1, -1)}"
-        f"{', where the notch ends' if notched else ''}"
-    )
+    places = [
+        f"its {_side(board, axis, -1)} {_from(board.box.low[axis] - other.box.low[axis], *_BEYOND[axis], page)} the "
+        f"{_side(other, axis, -1)}" for axis in (0 if board.role == "divider" else 2, 1)
+    ]
+    return f"{', '.join(places)}{', where the notch ends' if notched else ''}"
 
 
 def _from(ticks: int, beyond: str, short: str, page: Writing) -> str:
@@ -67,11 +73,13 @@ def _side(board: Board, axis: int, look: int) -> str:
 
 
 def _touched(board: Board, cabinet: Cabinet) -> Iterator[tuple[str, str]]:
-    """The sides along height and depth that lie against other boards of the case, with these."""
+    """The sides along height and depth, of a divider along depth alone, that lie against other boards of the case, with
+    these."""
+    ways = (1,) if board.role == "divider" else (2, 1)
     for other in cabinet.groups["case"]:
         if other.stage != CASE or other.name == board.name:
             continue
-        for axis in (2, 1):
+        for axis in ways:
             if all(board.box.low[k] < other.box.high[k] and other.box.low[k] < board.box.high[k]
                    for k in range(3) if k != axis):
                 if board.box.high[axis] == other.box.low[axis]:

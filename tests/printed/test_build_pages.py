@@ -17,6 +17,7 @@ from shoplib.checks.in_use import check_in_use
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.to_measure import to_measure_text
+from shoplib.lists.writing import Writing
 from shoplib.measure import MM, write_brief
 from shoplib.model.board import CASE
 from shoplib.model.cabinet import solve
@@ -164,6 +165,20 @@ def test_the_step_that_sets_a_board_with_no_cut_to_hold_it_tells_its_place():
     assert "its front face 3 in behind the front edge, where the notch ends; its top edge against bottom." in goes[1]
     rail = step_words("finger_jointed_drawers", "glue")
     assert "its top edge against top and its back face against back. Draw its lines before you spread glue." in rail
+
+
+def test_a_butted_divider_has_its_place_on_bottom_and_top():
+    """No cut holds it: by plan.json from the left end of each, where it is set out before the glue is on."""
+    drawn = shipped("under_bench_case").project
+    butt = replace(drawn.carcass.divider, kind="butt", depth=None)
+    cabinet = solve(replace(drawn, carcass=replace(drawn.carcass, divider=butt)))
+    divider, bottom, top = (cabinet.by_name[name].box for name in ("divider 1", "bottom", "top"))
+    assert bottom.low[0] == top.low[0]
+    right = Writing(cabinet.style).length(divider.low[0] - bottom.low[0])
+    place = f"Place of divider 1 on bottom and top: its left face {right} to the right of the left end, its front edge"
+    assert f"{place} flush with the front edge" in step_words("", "glue", cabinet=cabinet)
+    drawn_pages = words(board_pages(cabinet, (), PAPERS["letter"]))
+    assert drawn_pages.count("Place of divider 1 on bottom and top: its left face ") >= 2  # at itself and at these
 
 
 @pytest.mark.parametrize("name", SHIPPED)
