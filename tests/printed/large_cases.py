@@ -65,10 +65,10 @@ shelves = { at = ["%s in"] }
 
 
 @cache
-def fifty_drawers() -> Cabinet:
-    """Ten drawers in each of five bays, no two boxes of one size."""
-    bays = [_BAY % (f'width = "{320 + 7 * bay} mm"' if bay < 4 else "",
-                    [25 + (7 * bay + 5 * row) % 31 for row in range(10)]) for bay in range(5)]
+def drawers_in(count: int) -> Cabinet:
+    """Ten drawers in each of so many bays, no two boxes of one size."""
+    bays = [_BAY % (f'width = "{320 + 7 * bay} mm"' if bay < count - 1 else "",
+                    [25 + (7 * bay + 5 * row) % 31 for row in range(10)]) for bay in range(count)]
     return solve(project_from_text("".join((_DRAWERS, *bays))))
 
 

@@ -11,7 +11,7 @@ from shoplib.printed.build.drawers import measure
 from shoplib.printed.plan.cut_list_pages import cut_list_pages
 from shoplib.printed.typeset.blocks import Beside, Framed, Heading, NewPage, Table, ToFillIn, Together, Words
 from tests.documents.pdf_words import words
-from tests.printed.large_cases import fifty_drawers, shelves_of
+from tests.printed.large_cases import drawers_in, shelves_of
 from tests.printed.test_words_apart import faults, set_pages
 
 
@@ -72,7 +72,7 @@ def test_what_fits_a_page_is_not_parted():
 
 
 def test_every_opening_of_fifty_drawers_has_its_room_to_write():
-    count, _ = held(measure(BOXES, fifty_drawers()))
+    count, _ = held(measure(BOXES, drawers_in(5)))
     assert count >= 50
 
 

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from shoplib.buying.thickness import thick_words
 from shoplib.documents.cut_list_file import sizes_words
-from shoplib.documents.fitted import LINE
+from shoplib.documents.fitted import LINE, Room
 from shoplib.documents.glossary import BENCH_WORDS, TOOL_WORDS, WORDS, words_of
 from shoplib.documents.paper import Paper
 from shoplib.documents.standing import standing_words
@@ -16,9 +16,9 @@ from shoplib.model.box import Point, around
 from shoplib.model.part_of import bay_name
 from shoplib.model.solved import Cabinet
 from shoplib.model.uprights import bays
-from shoplib.printed.plan.whole_pages import exploded_picture
+from shoplib.printed.plan.whole_pages import IN_FILES, exploded_picture
 from shoplib.printed.told.readings import NEW_PAGES, OLD_PAGES, WHAT_IT_LEFT
-from shoplib.printed.typeset.blocks import Beside, Block, Bullets, Contents, Heading, Table, Words
+from shoplib.printed.typeset.blocks import Beside, Block, Bullets, Contents, Heading, NewPage, Picture, Table, Words
 from shoplib.words.naming import and_list, in_short, plural
 
 READING = "How to read this plan set"
@@ -31,10 +31,17 @@ SHEET_HEAD = ("sheet, by name", "mean", "thickest")
 _ROW = 5.4
 """Height of a row of a table in mm, one line high."""
 
+_LEAST = 100.0
+"""A picture that would get less of the height of the cover, its words included, goes on a page of its own, in mm."""
+
 _HEADINGS = 32.0
 """What the headings and the heads of the tables take of the cover, in mm."""
 
 _READINGS = "Sums use the mean of the readings; a cut that takes the sheet uses the thickest."
+
+_MOVED = "The boxes are of {} sizes, each in the tables of sizes under Drawers."
+
+_IN_ITS_FILE = f"A page has no room for the exploded view with all its names. {IN_FILES}"
 
 _HOW = (
     "Every page carries the fingerprint of the plan at its top. Two fingerprints are two versions of the plan. Print "
@@ -54,31 +61,49 @@ _HOW = (
 def cover_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
     """One page: the cabinet drawn apart, and under it its key sizes and its sheets as they were measured.
 
+    Sizes of boxes that would take the room of the picture are left to the part about the drawers; where that is not
+    enough, the picture has a page of its own.
+
     >>> from shoplib.documents.examples import cabinet_from
     >>> from shoplib.documents.paper import PAPERS
     >>> cabinet = cabinet_from("finger_jointed_drawers")
     >>> [type(block).__name__ for block in cover_pages(cabinet, PAPERS["a4"])]
     ['Heading', 'Picture', 'Beside']
     """
-    sizes, sheets = tuple(key_sizes(cabinet)), tuple(_sheets(cabinet))
+    boxes, sheets = tuple(box_sizes(cabinet)), tuple(_sheets(cabinet))
+    sizes, moved = (*key_sizes(cabinet), *boxes), ()
     width, height = paper.room()
     stands = standing_words(cabinet)
-    left = height - _HEADINGS - _ROW * max(len(sizes), len(sheets) + 2) - 4 * LINE * len(stands)
-    return [
-        Heading(cabinet.name),
-        exploded_picture(cabinet, (width, left)),
+    free = height - _HEADINGS - 4 * LINE * len(stands)
+    if free - _ROW * len(sizes) < _LEAST and boxes:
+        sizes, moved = tuple(key_sizes(cabinet)), (Words(_MOVED.format(len(boxes))),)
+        free -= 4 * LINE
+    tables = (
         Beside((
-            (Heading("Key sizes", 2), Table(SIZE_HEAD, sizes, (0,))),
+            (Heading("Key sizes", 2), Table(SIZE_HEAD, sizes, (0,)), *moved),
             (Heading("Sheets as measured", 2), Table(SHEET_HEAD, sheets, (0,)), Words(_READINGS)),
         ), (5, 4)),
         *(Words(text) for text in stands),
-    ]
+    )
+    left = free - _ROW * max(len(sizes), len(sheets) + 2)
+    if left >= _LEAST and (shown := _drawn_in(cabinet, (width, left))):
+        return [Heading(cabinet.name), shown, *tables]
+    shown = _drawn_in(cabinet, (width, height))
+    return [Heading(cabinet.name), *tables, *((NewPage(), shown) if shown else (Words(_IN_ITS_FILE),))]
+
+
+def _drawn_in(cabinet: Cabinet, room: Room) -> Picture | None:
+    """The cabinet drawn apart; None where that is too little room."""
+    try:
+        return exploded_picture(cabinet, room)
+    except ValueError:
+        return None
 
 
 def key_sizes(cabinet: Cabinet) -> Iterator[tuple[str, str, str, str]]:
-    """What the cabinet takes outside, the space it is to fit, its bays and its drawer boxes, each told once.
+    """What the cabinet takes outside, the space it is to fit and its bays, each told once.
 
-    A bay is as wide as its clear opening; a drawer box is measured outside, from wall to wall.
+    A bay is as wide as its clear opening.
 
     >>> from shoplib.documents.examples import cabinet_from
     >>> cabinet = cabinet_from("finger_jointed_drawers")
@@ -98,6 +123,16 @@ def key_sizes(cabinet: Cabinet) -> Iterator[tuple[str, str, str, str]]:
     for number, (left, right) in enumerate(bays(cabinet), 1):
         alike.setdefault(right - left, []).append(bay_name(number))
     yield from ((f"{and_list(in_short(names))}, inside", write(ticks), "", "") for ticks, names in alike.items())
+
+
+def box_sizes(cabinet: Cabinet) -> Iterator[tuple[str, str, str, str]]:
+    """The drawer boxes, measured outside from wall to wall, each size told once.
+
+    >>> from shoplib.documents.examples import cabinet_from
+    >>> next(box_sizes(cabinet_from("finger_jointed_drawers")))
+    ('box of bay 1 drawers 1 and 2', '339 mm', '350 mm', '100 mm')
+    """
+    write = Writing(cabinet.style).length
     boxes: dict[Point, list[str]] = {}
     for group, boards in cabinet.groups.items():
         if walls := [board.box for board in boards if board.role in BOX_WALLS]:
