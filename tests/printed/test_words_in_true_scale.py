@@ -302,3 +302,16 @@ def test_no_seam_of_a_stick_runs_through_words(made):
                 assert seams and not [text for rect, text in words for line in seams if meet(rect, line)], page.alt[:40]
 
 
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_no_capital_on_a_stick_a_template_or_a_label_is_lower_than_2_mm(name):
+    """Less is hard to read on a bench (common practice, no source); capitals of DejaVu Sans are 1493/2048 of the size,
+    by its own OS/2 table."""
+    cabinet = solved(name)
+    [labels] = [block for block in label_pages(cabinet, STAMP) if isinstance(block, Labels)]
+    pages = [block for block in (*template_pages(cabinet, PAPERS["letter"], STAMP),
+                                 *story_stick_pages(cabinet, PAPERS["letter"], STAMP)) if isinstance(block, WholePage)]
+    for svg in (one.svg for one in (*labels.cells, *pages)):
+        sizes = [float(node.get("font-size")) for node in ET.fromstring(svg).iter(f"{SVG}text")]
+        assert sizes and min(sizes) * 1493 / 2048 >= 2

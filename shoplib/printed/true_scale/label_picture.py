@@ -1,13 +1,12 @@
 """The small picture on a label: the face that it lies on, the edges to measure from, the grain, which way is up."""
 
 from shoplib.draw.face_on import FaceOn
-from shoplib.draw.true_scale import Area, Item, Layer, Stroke, TextLine, frame, true_svg
+from shoplib.draw.true_scale import LETTERS, Area, Item, Layer, Stroke, TextLine, frame, true_svg
 from shoplib.measure import MM
 
-_ACROSS, _UP = 29 * MM, 29 * MM
+_ACROSS, _UP = 30 * MM, 29 * MM
 """The picture of a board, its arrows included."""
 _LONG, _SHORT, _ROOM = 20 * MM, 5 * MM, 8 * MM
-_LETTER = 2.6
 
 
 def picture(face: FaceOn, called: str, edges: tuple[str, str], mark: str) -> tuple[str, str]:
@@ -28,12 +27,12 @@ def picture(face: FaceOn, called: str, edges: tuple[str, str], mark: str) -> tup
     items.append(Stroke(((datum, rect[1]), (datum, rect[3])), "edge"))
     items.append(Stroke(((rect[0], rect[1]), (rect[2], rect[1])), "edge"))
     items += _arrow((3 * MM, _UP // 2 - 9 * MM), (3 * MM, _UP // 2 + 9 * MM), False)
-    items.append(TextLine((3 * MM + MM * 5 // 2, _UP // 2), up, _LETTER, "middle", turned=True))
+    items.append(TextLine((3 * MM + MM * 5 // 2, _UP // 2), up, LETTERS, "middle", turned=True))
     grain = _grain(face)
     if grain:
         items += _along_grain(rect, grain)
     if mark:
-        items.append(TextLine((_ACROSS, 2 * MM), mark, _LETTER, "end"))
+        items.append(TextLine((_ACROSS, 2 * MM), mark, LETTERS, "end"))
     said = f"The grain runs {grain}." if grain else "The grain may run either way."
     alt = (f"The {called} as it stands in the cabinet, not to scale, with an arrow {up}; the {edges[0]} and the "
            f"{edges[1]} are heavy. {said}")
@@ -59,11 +58,11 @@ def _along_grain(rect: tuple[int, int, int, int], grain: str) -> list[Item]:
     x, y = (a + c) // 2, (b + d) // 2
     if grain == "across":
         half = (c - a) * 2 // 5
-        at = TextLine((x, y + 2 * MM), "grain", _LETTER, "middle") if d - b > 9 * MM else None
+        at = TextLine((x, y + 2 * MM), "grain", LETTERS, "middle") if d - b > 9 * MM else None
         line = _arrow((x - half, y), (x + half, y), True)
     else:
         half = (d - b) * 2 // 5
-        at = TextLine((x - 2 * MM, y), "grain", _LETTER, "middle", turned=True) if c - a > 9 * MM else None
+        at = TextLine((x - 2 * MM, y), "grain", LETTERS, "middle", turned=True) if c - a > 9 * MM else None
         line = _arrow((x, y - half), (x, y + half), True)
     return [*line, at] if at else line
 

@@ -23,13 +23,14 @@ TRUE = f"True scale: print {AT_FULL_SIZE}. Measure both bars before you use it."
 
 GUTTER = 9.0
 """At the left and at the foot of a page, in mm: the bars."""
-BESIDE_BAR = 42 * MM
+BESIDE_BAR = 18 * MM
 """What the words above the upright bar take."""
-_LINE, _TITLE, _LARGE, _MEASURED = 3.8, 6.4, 3.8, 2.4
+_LINE, _TITLE, _LARGE = 3.8, 6.4, 3.8
 _BESIDE_MAP = 34
 """What the map takes beside the words, in mm."""
-MAP = 5.0
-"""How wide a page is on the map, in mm: what the map of a column takes, which may hang lower than the head."""
+MAP, _LOW = 5.0, 3.2
+"""How wide a page is on the map, in mm: what the map of a column takes, which may hang lower than the head; and how
+high at least, so that its name has room."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,16 +91,18 @@ def head_drawn(head: Head, tile: Tile, room: Point) -> list[Item]:
 def _map(here: Tile, room: Point) -> list[Item]:
     """The pages as they are glued together, this one tinted."""
     parting: Parting = here.parting
-    cell = min(round(MAP * MM), 30 * MM // parting.columns, 30 * MM // parting.rows)
+    wide = min(round(MAP * MM), 30 * MM // parting.columns)
+    high = max(min(wide, 30 * MM // parting.rows), round(_LOW * MM))
+    letters = min(LETTERS, wide / MM * LETTERS / MAP)
     items: list[Item] = []
-    left, top = room[0] - parting.columns * cell - MM, room[1] - MM
+    left, top = room[0] - parting.columns * wide - MM, room[1] - MM
     for tile in parting.tiles():
-        x, y = left + tile.column * cell, top - (tile.row + 1) * cell
-        rect = (x, y, x + cell, y + cell)
+        x, y = left + tile.column * wide, top - (tile.row + 1) * high
+        rect = (x, y, x + wide, y + high)
         if tile == here:
             items.append(Area(rect, "#b9bec5"))
         items.append(frame(rect))
-        items.append(TextLine((x + cell // 2, y + cell // 2), tile.name, cell / MM * 0.5, "middle"))
+        items.append(TextLine((x + wide // 2, y + high // 2), tile.name, letters, "middle"))
     return items
 
 
@@ -120,6 +123,6 @@ def bars_drawn(style: Style) -> list[Item]:
     ]
     for at in (gutter, gutter + BAR):
         items += [Stroke(((at, low - end), (at, low + end))), Stroke(((low - end, at), (low + end, at)))]
-    items.append(TextLine((gutter + BAR + 3 * MM, low), f"{text} between the end lines", _MEASURED))
-    items.append(TextLine((low, gutter + BAR + 3 * MM), text, _MEASURED, turned=True))
+    items.append(TextLine((gutter + BAR + 3 * MM, low), f"{text} between the end lines", LETTERS))
+    items.append(TextLine((low, gutter + BAR + 3 * MM), "100 mm", LETTERS, turned=True))
     return items

@@ -4,13 +4,13 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from shoplib.draw.scene import Point
-from shoplib.draw.true_scale import Item, Stroke, cross
+from shoplib.draw.true_scale import LETTERS, Item, Stroke, cross
 from shoplib.measure import MM
 from shoplib.printed.true_scale.clear_place import Run, said_beside
 from shoplib.printed.true_scale.parting import Tile, tile_name
 
 _REGISTER = 5 * MM
-_AWAY, _LETTER = round(4.6 * MM), 2.4
+_AWAY = round(4.6 * MM)
 """How far from a seam its words stand: clear of the register marks."""
 
 
@@ -62,7 +62,7 @@ def seams_drawn(tile: Tile, shown: Sequence[Item]) -> list[Item]:
     """All of a page; the words stand where nothing that is `shown` runs through them.
 
     >>> from shoplib.printed.true_scale.parting import Parting
-    >>> first, _ = Parting((0, 0, 200 * MM, 90 * MM), (100 * MM,)).tiles()
+    >>> first, _ = Parting((0, 0, 200 * MM, 120 * MM), (100 * MM,)).tiles()
     >>> [item.text for item in seams_drawn(first, []) if not isinstance(item, Stroke)]
     ['Glue A2 on here, up to the line.']
     """
@@ -74,7 +74,7 @@ def seams_drawn(tile: Tile, shown: Sequence[Item]) -> list[Item]:
             items += register(seam.spot(seam.low + (seam.high - seam.low) * part // 4))
     for seam in seams:
         run = Run(seam.upright, seam.at + seam.away, seam.low + MM, seam.high - MM)
-        items += said_beside(run, seam.texts, _LETTER, [*shown, *items])
+        items += said_beside(run, seam.texts, LETTERS, [*shown, *items])
     return items
 
 

@@ -12,8 +12,8 @@ from shoplib.printed.true_scale.sticks import Stick, told
 
 NAMED = 3.4
 """The letters of a stick's name, in mm."""
-_LINE, _TAPE = 1.32 * LETTERS, 2.4
-"""From line to line, and the letters of what the tape is held to."""
+_LINE = 1.32 * LETTERS
+"""From line to line."""
 _TICK, _TEXT = 7 * MM, 11 * MM
 _MOST = (41.0, 38.5, 28.0, 26.5)
 """How long a line of words may be, in mm: so that three sticks stand on a page of either paper, or four."""
@@ -168,7 +168,7 @@ def _for_the_tape(laid: DrawnStick, zero: tuple[int, int], page: Writing, words:
     right = zero[0] + laid.wide
     for at in range(step, laid.stick.marks[-1].at, step):
         y = zero[1] + at
-        text = TextLine((right - _TAPE_TICK - MM, y), f"tape: {page.length(at)}", _TAPE, "end")
+        text = TextLine((right - _TAPE_TICK - MM, y), f"tape: {page.length(at)}", LETTERS, "end")
         tick = Stroke(((right - _TAPE_TICK, y), (right, y)), "thin")
         if not clearest([text], words).plate:
             yield from (tick, text)

@@ -104,7 +104,7 @@ def alone(drawing: TrueDrawing, head: Head, style: Style) -> str:
     (True, False)
     """
     wide, tall = drawing.size
-    room_wide = max(wide + _GUTTER, 180 * MM)
+    room_wide = max(wide + _GUTTER, 184 * MM)
     room = (room_wide, max(tall + _GUTTER, _GUTTER + BAR + BESIDE_BAR) + head.height(room_wide))
     [tile] = Parting(drawing.bounds).tiles()
     return _Sheet(drawing, head, style, room).page(tile).svg
