@@ -24,8 +24,8 @@ def datum(cabinet: Cabinet) -> Datum:
     >>> datum(Cabinet("Trial", (bottom,), {}))
     Datum(height=58, name='upper face of the bottom')
     """
-    bottoms = [board.box.high[2] for board in cabinet.boards if board.role == "bottom"]
-    if bottoms:
-        return Datum(max(bottoms), "upper face of the bottom")
+    bottom = next((board for board in cabinet.boards if board.role == "bottom"), None)
+    if bottom:
+        return Datum(bottom.box.high[2], "upper face of the bottom")
     case = [board.box for board in cabinet.boards if board.group == "case"]
     return Datum(around(case).low[2] if case else 0, "lower end of the case")

@@ -3,11 +3,14 @@
 from dataclasses import replace
 
 from shoplib.building.clamps import RULES, clamps_for
+from shoplib.building.glue_ups import GlueUp
 from shoplib.building.order import build_order
 from shoplib.measure import INCH, MM
 from shoplib.model.board import CASE
 from shoplib.model.cabinet import solve
+from shoplib.model.project import Back, Bay, Carcass, JointChoice, Shelves
 from tests.building.cases import SHIPPED, shipped
+from tests.lists.projects import stand
 from tests.random_projects import project
 
 
@@ -90,3 +93,18 @@ def test_pocket_screws_need_no_clamps():
     cabinet = shipped("finger_jointed_drawers")
     assert any(j.kind == "pocket screws" and j.enters == "rail 1" for j in cabinet.joints)
     assert not any("rail 1" in clamps.over for go in goes(cabinet) for clamps in clamps_for(go, cabinet))
+
+
+def test_a_floating_back_is_not_between_the_jaws():
+    """By hand: 900 mm over two sides, 18.1 mm by their readings. Before the second goes on, the bottom ends at 881.9 mm
+    and the back, 9 mm deep in its groove, at 890.9 mm: the clamp bears on the bottom and the top.
+    """
+    sheet = "birch 18"
+    carcass = Carcass(sheet, corner=JointChoice("butt"), back=Back("groove", sheet, 9 * MM))
+    cabinet = solve(stand(carcass=carcass, bays=(Bay("shelves", shelves=Shelves()),), edging=()))
+    [whole] = goes(cabinet)
+    first = GlueUp(tuple(entry for entry in whole.entries if entry.board != "right side"),
+                   tuple(joint for joint in whole.joints if joint.receives != "right side"))
+    assert "back" in first.boards and cabinet.by_name["back"].box.high[0] == 8909 * MM // 10
+    [clamps] = clamps_for(first, cabinet)
+    assert (clamps.axis, clamps.across) == ("x", 8819 * MM // 10)

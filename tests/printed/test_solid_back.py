@@ -57,11 +57,15 @@ def test_nothing_of_it_is_glued_masked_or_counted_as_glued(kind):
 
 @KINDS
 def test_its_step_names_its_screws_and_neither_glue_nor_brads(kind):
-    """By hand, one for every 6 in, two at least: two into each side, five into bottom and top, 24 to 25 in long."""
+    """By hand, one for every 6 in, two at least: two into each side, five into bottom and top, 24 to 25 in long.
+
+    Pilot holes 4/9 of 2 in deep, to the nearest 1/32 in.
+    """
     told = step("back", kind)
     assert "of solid wood and moves with the season: no glue, or it splits" in told
     assert "2 of No. 8 × 2 in into each of left side and right side" in told
     assert "5 of No. 8 × 2 in into each of bottom and top" in told
+    assert "behind each a pilot hole" in told and "7/8 in deep" in told
     assert "At its left and right end one goes through a round hole in the middle of its width" in told
     assert "all others through slots across the grain" in told
     for wrong in ("brad", "before the glue sets", "hand's width", "let it set", "thin line of glue", "for it squares"):

@@ -238,21 +238,21 @@ def _screwed_dry(board: Board, cabinet: Cabinet) -> list[str]:
     Common practice, no source. Its width moves, not its length: the screw in the middle of each end holds it there.
     """
     along = board.placement.axes[0][1]
+    needs = [need for need in estimated(cabinet) if need.passed == board]
     into: dict[str, list[Need]] = {}
-    for need in estimated(cabinet):
-        if need.passed == board:
-            into.setdefault(screws_told([need], cabinet), []).append(need)
+    for need in needs:
+        into.setdefault(screws_told([need], cabinet), []).append(need)
     told = and_list([
-        f"{screws} into {'each of ' if len(needs) > 1 else ''}{names_in_short([n.into.name for n in needs], cabinet)}"
-        for screws, needs in into.items()
+        f"{screws} into {'each of ' if len(some) > 1 else ''}{names_in_short([n.into.name for n in some], cabinet)}"
+        for screws, some in into.items()
     ])
     ends = f"{ENDS[f'-{along}']} and {ENDS[f'+{along}']} end"
     return [
         f"{board.name.capitalize()} is of solid wood and moves with the season: no glue, or it splits. Lay it in from "
         "behind, dry, when the glue of the case is hard.",
-        *([f"Screws: {told}. At its {ends} one goes through a round hole in the middle of its width, which stays "
-           "there; all others through slots across the grain, with room for the head along the whole slot, driven "
-           "until they just touch."] if told else []),
+        *([f"Screws: {told}; behind each a pilot hole {pilot_told(needs, cabinet)}. At its {ends} one goes through a "
+           "round hole in the middle of its width, which stays there; all others through slots across the grain, with "
+           "room for the head along the whole slot, driven until they just touch."] if told else []),
     ]
 
 
