@@ -13,6 +13,7 @@ from shoplib.checks import check
 from shoplib.commands.progress import laid_out_told
 from shoplib.documents.asked import NotUnderstood, folder_called
 from shoplib.documents.atomic import WriteError, write_files
+from shoplib.documents.before_cutting import STOPPED as PLAN_STOPPED
 from shoplib.documents.board_scenes import file_name
 from shoplib.documents.buying_file import UNUSED, buying_csv, buying_text, total_words, unused_words
 from shoplib.documents.cut_order_file import cut_order_csv
@@ -49,7 +50,7 @@ def run(file: str, to: str, seconds: str = "10") -> int:
         stops = [finding for finding in check(cabinet) if finding.level == "stop"]
         found = laid_out_told(cabinet, seconds)
         left = spares(found)
-        files = sheet_files(found, left)
+        files = sheet_files(found, left, bool(stops))
     except (ProjectFileError, ImpossibleProject, LayoutError, NotUnderstood) as fault:
         print(textwrap.fill(str(fault), 79, break_long_words=False, break_on_hyphens=False), file=sys.stderr)
         return NOTHING
@@ -75,13 +76,13 @@ def run(file: str, to: str, seconds: str = "10") -> int:
     return STOPPED if stops else LAID_OUT
 
 
-def sheet_files(found: LaidOut, left: tuple[SheetSpare, ...]) -> dict[str, bytes]:
-    """File name to content: everything that is written."""
+def sheet_files(found: LaidOut, left: tuple[SheetSpare, ...], stopped: bool) -> dict[str, bytes]:
+    """File name to content: everything that is written; where a check has `stopped` the plan, what is read says so."""
     wanted = _wanted(found, left)
     files = {
         "sheets.json": sheets_text(found).encode(),
-        "cut_order.csv": with_decimal_point(cut_order_csv(found)),
-        "buying.txt": buying_text(wanted).encode(),
+        "cut_order.csv": with_decimal_point(cut_order_csv(found, stopped)),
+        "buying.txt": (f"{PLAN_STOPPED}\n\n" * stopped + buying_text(wanted)).encode(),
         "buying.csv": with_decimal_point(buying_csv(wanted)),
     }
     taken: set[str] = set()

@@ -19,6 +19,7 @@ from shoplib.buying.numbering import Turn, turns
 from shoplib.buying.piece_sizes import PieceSizes
 from shoplib.buying.rough import STRIPS, second_rip
 from shoplib.buying.waiting import cut_waits
+from shoplib.documents.before_cutting import STOPPED
 from shoplib.documents.cut_list_file import safe_cell
 from shoplib.documents.cut_order_words import minded, on_end_cautions, rough_cautions, saw_cautions
 from shoplib.layout.order import Piece, Step
@@ -45,21 +46,25 @@ are written as a shop sets them, what is left rounded down, and in the columns i
 
 TWO, ONE = "two people", "one person"
 
-CAUTION, CHECK = "caution", "check"
-"""Stand for a cut in the rows that are cautions, and in those of cuts that were all made in rows before."""
+STOP, CAUTION, CHECK = "stop", "caution", "check"
+"""Stand for a cut in the row of a plan that does not go together, in the rows that are cautions, and in those of cuts
+that were all made in rows before."""
 
 ALL_CUT = "cut already, nothing is cut here: hold the boards together and measure"
 
 
-def cut_order_csv(found: LaidOut) -> str:
+def cut_order_csv(found: LaidOut, stopped: bool = False) -> str:
     """The text of cut_order.csv. Save it as UTF-8.
+
+    Of a plan that a check has `stopped` the first row says so, before all cautions.
 
     Lines end in a line feed on every system, and no cell begins with a sign that a spreadsheet takes for a formula.
     """
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\n")
     writer.writerow(COLUMNS)
-    for cells in (*caution_rows(found.cabinet), *order_rows(found)):
+    stop = [_note(STOP, STOPPED)] if stopped else []
+    for cells in (*stop, *caution_rows(found.cabinet), *order_rows(found)):
         writer.writerow([safe_cell(cell) for cell in cells])
     return out.getvalue()
 
@@ -67,8 +72,12 @@ def cut_order_csv(found: LaidOut) -> str:
 def caution_rows(cabinet: Cabinet) -> Iterator[list[str]]:
     """The cautions, each in a row of its own under `mind`: of rough boards first, for they are planed before a saw."""
     for caution in (*rough_cautions(cabinet), *saw_cautions(), *on_end_cautions(cabinet)):
-        row = dict.fromkeys(COLUMNS, "") | {"cut": CAUTION, "mind": caution}
-        yield [row[column] for column in COLUMNS]
+        yield _note(CAUTION, caution)
+
+
+def _note(cut: str, mind: str) -> list[str]:
+    row = dict.fromkeys(COLUMNS, "") | {"cut": cut, "mind": mind}
+    return [row[column] for column in COLUMNS]
 
 
 def order_rows(found: LaidOut) -> Iterator[list[str]]:

@@ -12,8 +12,8 @@ _FONTS = files("matplotlib") / "mpl-data" / "fonts" / "ttf"
 
 @cache
 def _fonts() -> typst.Fonts:
-    """DejaVu Sans as matplotlib ships it: the same letters on every machine, whatever is installed there."""
-    return typst.Fonts(include_system_fonts=False, include_embedded_fonts=True, font_paths=[str(_FONTS)])
+    """DejaVu Sans as matplotlib ships it, and nothing in its place: the same letters on every machine."""
+    return typst.Fonts(include_system_fonts=False, include_embedded_fonts=False, font_paths=[str(_FONTS)])
 
 
 @cache
@@ -28,6 +28,15 @@ def has_sign(sign: str) -> bool:
     (True, False, False)
     """
     return sign.isprintable() and ord(sign) in _signs()
+
+
+def signs_without_letter(text: str) -> tuple[str, ...]:
+    r"""The signs in a text of several lines that the papers have no letter for, each once.
+
+    >>> signs_without_letter("[sheets]\n名 é 名")
+    ('名',)
+    """
+    return tuple(dict.fromkeys(sign for line in text.splitlines() for sign in line if not has_sign(sign)))
 
 
 def typeset(template: str, data: dict, room: str = "shoplib.documents") -> bytes:

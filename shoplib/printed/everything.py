@@ -18,6 +18,7 @@ from shoplib.documents.project_file import read_project
 from shoplib.documents.project_text import project_text
 from shoplib.documents.sheets_file import sheets_text
 from shoplib.documents.to_measure import TO_MEASURE, to_measure_text
+from shoplib.documents.typeset import signs_without_letter
 from shoplib.draw.pen import draw
 from shoplib.draw.whole_view import whole_scenes
 from shoplib.layout.pieces import LayoutError
@@ -77,7 +78,8 @@ class Planned:
 class Printed:
     """A project as it is printed: its stamp, the verdict of its plan, what stops it by the checks, all files by name.
 
-    `not_laid_out` is empty, or the sentence that says why its boards are on no sheet.
+    `not_laid_out` is empty, or the sentence that says why its boards are on no sheet; `no_letters` are the signs of its
+    names that the papers cannot print.
     """
 
     stamp: Stamp
@@ -86,6 +88,7 @@ class Printed:
     paper: Paper
     files: dict[str, bytes]
     not_laid_out: str = ""
+    no_letters: tuple[str, ...] = ()
 
 
 def print_project(
@@ -105,7 +108,7 @@ def print_project(
     paper, stamp = paper or PAPERS[USUAL[plan.cabinet.style.unit]], stamp_of(plan, date)
     return Printed(
         stamp, verdict(plan.cabinet, plan.findings, plan.in_use), plan.stops, paper, print_files(plan, stamp, paper),
-        plan.refused,
+        plan.refused, signs_without_letter(project_text(plan.cabinet.project)),
     )
 
 
@@ -172,6 +175,6 @@ def print_files(plan: Planned, stamp: Stamp, paper: Paper) -> dict[str, bytes]:
         **{f"{name}.svg": draw(scene).encode() for name, scene in whole_scenes(cabinet)},
         "cut_list.csv": with_decimal_point(table),
         "cut_list_comma.csv": with_decimal_comma(table),
-        **({"cut_order.csv": with_decimal_point(cut_order_csv(found))} if found else {}),
+        **({"cut_order.csv": with_decimal_point(cut_order_csv(found, bool(plan.stops)))} if found else {}),
         **({TO_MEASURE: to_measure.encode()} if to_measure else {}),
     }

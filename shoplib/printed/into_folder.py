@@ -9,10 +9,9 @@ from shoplib.documents.atomic import try_folder, write_files
 from shoplib.documents.filled_in import filled_in_by_hand
 from shoplib.documents.last_print import RECORD, LastPrint, last_print, record
 from shoplib.documents.paper import AT_FULL_SIZE, LAY_A_RULE
-from shoplib.documents.typeset import has_sign
 from shoplib.printed.everything import ABOUT, TEMPLATES, Printed
 from shoplib.printed.told.readings import OLD_PAGES
-from shoplib.words.naming import some_of
+from shoplib.words.naming import and_list, some_of
 
 HOW_TO_PRINT = (
     f"Print {AT_FULL_SIZE}, and {LAY_A_RULE}. Read the cautions, the first pages of the plan set, before you cut."
@@ -122,10 +121,9 @@ def _about_the_print_before(
 
 
 def _warnings(printed: Printed) -> list[str]:
-    told = [
-        f"The papers have no letter for {sign} in the name; an empty box stands for it."
-        for sign in sorted({sign for sign in printed.stamp.name if not has_sign(sign)})[:1]
-    ]
+    told = []
+    if printed.no_letters:
+        told.append(f"The papers have no letter for {and_list(printed.no_letters)}; an empty box stands for each.")
     told += [f"No sheets are in it: {printed.not_laid_out}"] if printed.not_laid_out else []
     told += [f"STOP: {text}" for text in printed.stops]
     return [*told, NOT_YET] if printed.stops else told

@@ -148,6 +148,15 @@ def test_readings_written_into_the_folder_are_kept_whatever_is_known_of_the_prin
     assert not (to / "to_measure-as-you-left-it-2.toml").exists(), "there was nothing in it that could be lost"
 
 
+def test_signs_without_a_letter_are_told_of_every_name(tmp_path, capsys):
+    text = project_path("wheel_wall_drawers").read_text(encoding="utf-8")
+    renamed = tmp_path / "case.toml"
+    renamed.write_text(text.replace("Two drawers", "二 drawers").replace("thin sheet", "薄 sheet"), encoding="utf-8")
+    command.run(str(renamed), str(tmp_path / "out"), "", "", "0")
+    said = " ".join(capsys.readouterr().out.split())
+    assert "The papers have no letter for 二 and 薄; an empty box stands for each." in said
+
+
 def test_planning_again_keeps_readings_too(tmp_path, capsys):
     project, listed = str(project_path("wheel_wall_drawers")), tmp_path / "to_measure.toml"
     for written in ('[measured.openings]\n"bay 1 drawer 1" = { front = "7 in", back = "7 in" }', "front = 7 in"):

@@ -1,6 +1,7 @@
 """`sheets` as it is run: exit status, what is printed, what is written, and Ctrl+C."""
 
 import csv
+import io
 import json
 import os
 import re
@@ -13,6 +14,7 @@ from pathlib import Path
 import pytest
 
 from shoplib.commands import sheets
+from shoplib.documents.before_cutting import STOPPED
 from shoplib.start import cli
 from shoplib.start.place import Place
 from tests.buying.laid import PROJECTS
@@ -70,6 +72,9 @@ def test_a_project_that_a_check_stops_is_laid_out_and_says_so(tmp_path, capsys):
     out = capsys.readouterr().out
     assert "Stop (" in out and "buy and cut" in out
     assert (tmp_path / "out" / "sheets.json").exists()
+    first = next(csv.DictReader(io.StringIO((tmp_path / "out" / "cut_order.csv").read_text(encoding="utf-8-sig"))))
+    assert (first["cut"], first["mind"]) == ("stop", STOPPED)
+    assert (tmp_path / "out" / "buying.txt").read_text(encoding="utf-8").startswith(f"{STOPPED}\n\nBuying list")
 
 
 @pytest.mark.parametrize(
