@@ -113,6 +113,21 @@ def test_the_sum_from_opening_to_box_closes_in_the_numbers_that_are_printed(proj
                    for a, b in _widths(project))
 
 
+def test_the_sum_of_a_box_whose_inside_the_slide_holds_has_its_two_sides_in_it():
+    """By hand: 312.15 mm between the uprights, 21 mm at each side for the slide (slides.toml), sides of 11.9 mm by
+    their readings: 312.15 - 42 + 23.8 = 293.95 mm, in steps of 0.5 mm 293.5 mm.
+    """
+    drawn = cabinet_of("rolling_stand").project
+    first, *others = drawn.bays
+    bay = replace(first, drawers=replace(first.drawers, slide="undermount"))
+    cabinet = solve(replace(drawn, bays=(bay, *others)))
+    [told] = [block.text for block in flat(drawer_pages(cabinet, (), PAPERS["a4"]))
+              if isinstance(block, Words) and SUM.search(block.text)]
+    assert SUM.search(told).groups() == ("312.15 mm", "21 mm", "11.9 mm", "293.95 mm", "293.5 mm")
+    sides = [board.box for board in cabinet.groups["bay 1 drawer 1"] if board.role == "box side"]
+    assert max(box.high[0] for box in sides) - min(box.low[0] for box in sides) == 587 * MM // 2
+
+
 def _bare(text):
     return re.sub(r" (in|mm)\b", "", text)
 

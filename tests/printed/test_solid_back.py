@@ -74,6 +74,12 @@ def test_its_step_names_its_screws_and_neither_glue_nor_brads(kind):
 
 
 @KINDS
+def test_runners_are_bored_for_their_own_screws_and_not_for_those_of_the_back(kind):
+    """By hand: four runners of two screws each; the back has fourteen of its own, which are estimated as well."""
+    assert "Bore them for their screws, 8 of No. 8 × 3/4 in." in step("runs", kind)
+
+
+@KINDS
 def test_it_goes_on_last_and_the_case_is_squared_by_its_clamps(kind):
     kinds = [one.kind for one in build_order(with_back(kind))]
     assert kinds.index("back") == len(kinds) - 1 - kinds[::-1].index("glue") + 1
