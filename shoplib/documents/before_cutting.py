@@ -33,7 +33,7 @@ def before_cutting(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = (
     """
     lines = [*found_on(kind.names, cabinet, findings)]
     for begins, readings in ((MEASURE, cabinet.waiting), (f"{MEASURE} again", cabinet.again)):
-        if waits := [one for one in readings if one.stage == kind.stage and _is_about(one, kind.boards)]:
+        if waits := [one for one in readings if one.stage == kind.stage and _is_about(one, kind.boards, cabinet)]:
             lines.append(f"{begins} {told(waits)}.")
     return tuple(lines)
 
@@ -69,7 +69,11 @@ def measure_first(cabinet: Cabinet, stages: Iterable[int] = (CASE, BOXES, FRONTS
     )
 
 
-def _is_about(reading: Awaited, boards: Iterable[Board]) -> bool:
-    """Whether it is of one of these boards, of its drawer or of its bay."""
+def _is_about(reading: Awaited, boards: Iterable[Board], cabinet: Cabinet) -> bool:
+    """Whether it is of one of these boards, of its drawer or of its bay; an overlay front has one width with all others
+    of its bay, so it waits for the openings of all of these."""
     parts = [board.part_of for board in boards if board.part_of]
-    return any(reading.of in (part.opening, part.bay_name) for part in parts)
+    overlay = cabinet.project is not None and cabinet.project.fronts.kind == "overlay"
+    bays = {board.part_of.bay for board in boards if board.role == "front"} if overlay else set()
+    column = {board.part_of.opening for board in cabinet.boards if board.role == "front" and board.part_of.bay in bays}
+    return reading.of in column or any(reading.of in (part.opening, part.bay_name) for part in parts)

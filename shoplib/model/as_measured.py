@@ -4,6 +4,7 @@ In the model the uprights stay where the plan has them: they are cut and glued. 
 is placed between their faces as measured, and the dry-fit holds it against those.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from shoplib.measure import INCH, narrowest, share, thickest, write_brief
@@ -99,6 +100,41 @@ def _as_read(bay: Opening, read: Reading) -> tuple[Opening, Opening]:
         for span in spans_as_built(read, (bay.left, bay.right), sides)
     )
     return at_slides, at_front
+
+
+def before_the_edges(project: Project, bay: Opening, names: Sequence[str]) -> Opening | None:
+    """The one opening that all overlay fronts of a bay are cut by, those of the drawers `names` from the bottom up.
+
+    They lie before the edges of the uprights, one above another, so they get one width: by the narrowest opening that
+    was read, as nothing may rub (common practice, no source). None where fronts are inset, each in its own opening,
+    and where fewer than two openings were read.
+    """
+    reads = [project.measured.latest[name].front for name in names if name in project.measured.latest]
+    if project.fronts.kind != "overlay" or len(reads) < 2:
+        return None
+    sides = (bay.left_upright.role == "side", bay.right_upright.role == "side")
+    span = grown((bay.left, bay.right), narrowest(reads) - (bay.right - bay.left), sides)
+    return Opening(bay.number, *span, bay.left_upright, bay.right_upright)
+
+
+def judge_column(project: Project, bay: Opening, names: Sequence[str], gathered: Gathered) -> None:
+    """Say where the openings behind a column of overlay fronts differ by more than a step: its uprights are crooked."""
+    one, style = before_the_edges(project, bay, names), project.style
+    if one is None:
+        return
+    read = {name: project.measured.latest[name].front for name in names if name in project.measured.latest}
+    spread = thickest([*read.values()]) - narrowest([*read.values()])
+    if spread <= project.step:
+        return
+    in_bay = len(bay.name) + 1
+    told = ", ".join(f"{write_brief(wide, style)} at {name[in_bay:]}" for name, wide in read.items())
+    text = (
+        f"{bay.name}: its opening is not equally wide at the front: {told}. Its uprights lean or bow. The fronts lie "
+        f"before their edges, so all get one width, by the narrowest, {write_brief(one.right - one.left, style)}: set "
+        "them in one line, one above another, not each by its own opening."
+    )
+    fronts = tuple(front.name for of, front in gathered.fronts if of.number == bay.number)
+    gathered.findings.append(Finding("as measured", "warn", fronts, text, spread))
 
 
 def _judge_opening(project: Project, bay: Opening, name: str, read: Reading, gathered: Gathered) -> None:

@@ -6,7 +6,9 @@ from shoplib.measure import narrowest, share, thickest, to_step, write_brief
 from shoplib.measure.traced import named
 from shoplib.model.as_measured import (
     before_fronts,
+    before_the_edges,
     depth_as_built,
+    judge_column,
     judge_taper,
     opening_as_built,
     wait_for,
@@ -77,8 +79,9 @@ def add_drawers(
         _add_between(assembly, project, bay, rule, index, low, rear, key, gathered)
     front_y = front_depth(project)[1] if project.fronts.kind == "inset" else 0
     depth = depth_as_built(project, bay, rear.nearest, gathered)
-    for number, row in enumerate(rows.rows, 1):
-        name = PartOf(bay.number, "drawer", number).opening
+    names = [PartOf(bay.number, "drawer", number).opening for number in range(1, len(rows.rows) + 1)]
+    one_width = before_the_edges(project, bay, names)
+    for number, (name, row) in enumerate(zip(names, rows.rows, strict=True), 1):
         built = opening_as_built(project, bay, name, gathered)
         wait_for(built, name, slide, row.front is not None, gathered)
         judge_taper(project, bay, name, slide, gathered)
@@ -89,9 +92,11 @@ def add_drawers(
             room = (cut_to.right - cut_to.left, (front_y, depth))
             box = _add_drawer(assembly, project, shell, part, room, row, rule, slide, drawer, key, gathered)
             if row.front is not None:
-                part = _share_of_opening(built.at_front, place, rule.across)
+                before = one_width if one_width is not None and built.measured else built.at_front
+                part = _share_of_opening(before, place, rule.across)
                 x = front_width(project, part, place == 1, place == rule.across)
                 _add_front(assembly, project, part, drawer, (x, row.front), box["front"], key, gathered)
+    judge_column(project, bay, names, gathered)
 
 
 def _settled(rule: Drawers, slide: Slide, stock: Sheet, fronts: Sheet, step: int, key: str) -> Drawers:

@@ -6,10 +6,12 @@ from pathlib import Path
 import pytest
 
 from shoplib.checks import check
+from shoplib.documents.before_cutting import before_cutting
 from shoplib.documents.plan_file import plan_text
 from shoplib.documents.project_file import read_project
 from shoplib.documents.to_measure import planned_openings
-from shoplib.measure import INCH, read_length
+from shoplib.lists.cut_list import kinds
+from shoplib.measure import INCH, MM, read_length
 from shoplib.model.board import FRONTS
 from shoplib.model.cabinet import solve
 from shoplib.model.drawer_fit import mend
@@ -142,6 +144,37 @@ def test_what_boxes_run_on_stays_where_it_is_though_they_came_out_less_high(path
         piece.box for piece in planned.hardware if piece.what == "slide"]
     assert all(built.by_name[board.name].box == board.box for board in planned.boards
                if board.role in ("runner", "kicker"))
+
+
+def rolling_read_in_front(*off: int) -> Cabinet:
+    """The rolling stand, whose three drawers lie one above another behind overlay fronts, read so many mm off."""
+    drawn = read_project(next(path for path in PROJECTS if path.stem == "rolling_stand"))
+    wide = planned_openings(solve(drawn))["bay 1 drawer 1"]
+    reads = {f"bay 1 drawer {row}": Opening(wide + by * MM, wide + by * MM) for row, by in enumerate(off, 1)}
+    return measured(drawn, openings=reads, openings_again=reads)
+
+
+def spans_of_fronts(cabinet: Cabinet) -> list[tuple[int, int]]:
+    return [(b.box.low[0], b.box.high[0]) for b in cabinet.boards if b.role == "front"]
+
+
+def test_overlay_fronts_of_one_bay_have_one_width_by_the_narrowest_opening() -> None:
+    """They lie before the edges, one above another, and nothing may rub: common practice, no source."""
+    uneven, narrow = rolling_read_in_front(0, 1, -1), rolling_read_in_front(-1, -1, -1)
+    assert spans_of_fronts(uneven) == spans_of_fronts(narrow)
+    [look] = [finding for finding in uneven.findings if "one width" in finding.text]
+    assert (look.level, look.amount) == ("warn", 2 * MM)
+    assert look.boards == tuple(f"bay 1 drawer {row} front" for row in (1, 2, 3))
+    assert not [finding for finding in narrow.findings if "one width" in finding.text]
+
+
+def test_an_overlay_front_waits_for_every_opening_of_its_bay() -> None:
+    """Its width hangs on all of them; what is not read yet keeps the plan's."""
+    two = rolling_read_in_front(-1, 0)
+    assert two.by_name["bay 1 drawer 3 front"].length > two.by_name["bay 1 drawer 1 front"].length
+    kind = next(kind for kind in kinds(two) if "bay 1 drawer 1 front" in kind.names)
+    [line] = before_cutting(kind, two)
+    assert line.startswith("Do not cut before measuring the opening of bay 1 drawer 3")
 
 
 def test_a_taper_beyond_the_slide_is_shimmed_and_a_large_one_straightened(plan: Project, planned: Cabinet) -> None:
