@@ -234,7 +234,7 @@ def test_every_hole_says_how_wide_it_is_on_the_face_it_is_bored_from(cabinet):
             said = [
                 name for name, lines in legends.items()
                 if any(f"{hole.kind.removesuffix(' hole')} hole" in line
-                       and f"{page.setting(hole.diameter)} across" in line for line in lines)
+                       and f"{page.bored(hole.diameter)} across" in line for line in lines)
             ]
             from_face = looks(board, 2, -1 if hole.centre[2] == 0 else 1)
             assert said
