@@ -2,11 +2,13 @@
 find room as well."""
 
 from functools import cache
+from pathlib import Path
 
 from shoplib.documents.project_file import project_from_text
 from shoplib.model.cabinet import solve
 from shoplib.model.solved import Cabinet
 
+DATA = Path(__file__).parents[2] / "data"
 _DRAWERS = """
 format = 1
 name = "Wall of small parts"
@@ -77,3 +79,12 @@ def shelves_of(sheet: str, name: str = "Shelves for wheels") -> Cabinet:
     """Four bays of unlike width with a shelf each, of a sheet that is called so."""
     bays = [_SHELF % (f'width = "{12 + bay} in"' if bay < 3 else "", 8 + 2 * bay) for bay in range(4)]
     return solve(project_from_text("".join((_SHELVES % (name, sheet, sheet, sheet), *bays))))
+
+
+@cache
+def long_named() -> Cabinet:
+    """The finger-jointed drawers with names as long as they may be, of the project and of each sheet, in one word."""
+    text = (DATA / "projects" / "finger_jointed_drawers.toml").read_text(encoding="utf-8")
+    for name in ("Finger-jointed drawers", "case sheet", "box sheet", "thin sheet"):
+        text = text.replace(f'"{name}"', f'"{(name.replace(" ", "").replace("-", "") * 8)[:80]}"')
+    return solve(project_from_text(text))

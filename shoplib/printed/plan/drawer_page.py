@@ -153,7 +153,7 @@ def _parts(cabinet: Cabinet, groups: Sequence[str]) -> Block:
         if boards:
             rows.append((str(len(boards)), boards_in_short(boards), size_words(kind.cut, page), kind.sheet))
     return Together((Heading("Parts", 3), Table(
-        ("count", "board", "length × width × thickness at the saw", "sheet"), tuple(rows), (1,),
+        ("count", "board", "length × width × thickness at the saw", "sheet"), tuple(rows), wide_by(rows, (1, 3)),
     )))
 
 

@@ -22,7 +22,7 @@ from shoplib.printed.plan.hardware_pages import in_blocks
 from shoplib.printed.told.framed_findings import framed_on
 from shoplib.printed.told.front_spacers import spacers_set
 from shoplib.printed.told.spacer_table import spacer_table
-from shoplib.printed.typeset.blocks import Block, Bullets, Framed, Heading, Table, Together, Words
+from shoplib.printed.typeset.blocks import Block, Bullets, Framed, Heading, Table, Together, Words, wide_by
 from shoplib.printed.typeset.pictures import picture
 from shoplib.words.naming import and_list, boards_in_short, in_short
 
@@ -71,7 +71,7 @@ def _sizes(cabinet: Cabinet) -> Block:
     )
     head = ("count", "front", "at the saw", "finished", "sheet")
     return Together((Heading("Fronts", 2), Words(unit_note(cabinet.style, "Length × width × thickness.")),
-                     Table(head, rows)))
+                     Table(head, rows, wide_by(rows, (1, 4)))))
 
 
 def _gaps(cabinet: Cabinet, page: Writing) -> Section:

@@ -166,7 +166,7 @@ class Label:
 
 @dataclass(frozen=True, slots=True)
 class Labels:
-    """A grid of labels with dashed lines to cut along, each `height` mm high."""
+    """A grid of labels with dashed lines to cut along, each `height` mm high, all higher where the words of one are."""
 
     cells: tuple[Label, ...]
     columns: int

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Sequence
 from typing import Any
+from unicodedata import combining
 
 from shoplib.documents.paper import ABOVE, ACROSS, BELOW, Paper
 from shoplib.documents.typeset import typeset
@@ -11,6 +12,12 @@ from shoplib.printed.typeset.stamp import Stamp
 
 _SIZE = re.compile(r"(?:\b\d+ )?\d+/\d+(?: (?:in|mm)\b)?|\b[\d.]+ (?:in|mm)\b")
 """A size as it is written: whole inches, a fraction, a decimal, and its unit."""
+
+_LONG = re.compile(r"[^\s-]{17,}")
+"""Longer than the words of the papers: a name that somebody gave, which may be wider than its column."""
+
+MAY_BREAK = "\u200b"
+"""Where a line may end without a sign for it."""
 
 
 def set_in_type(title: str, blocks: Sequence[Block], stamp: Stamp, paper: Paper, caution: str) -> bytes:
@@ -24,7 +31,7 @@ def set_in_type(title: str, blocks: Sequence[Block], stamp: Stamp, paper: Paper,
     b'%PDF-'
     """
     return typeset("papers.typ", {
-        "title": title, "name": stamp.name, "date": stamp.date, "fingerprint": stamp.fingerprint,
+        "title": title, "name": _broken(stamp.name), "date": stamp.date, "fingerprint": stamp.fingerprint,
         "stopped": stamp.stopped, "caution": caution, "paper": paper.typeset,
         "margins": {"x": ACROSS, "top": ABOVE, "bottom": BELOW}, "parts": _parts(blocks),
     }, "shoplib.printed.typeset")
@@ -42,13 +49,23 @@ def _parts(blocks: Sequence[Block]) -> list[dict]:
 
 
 def unbroken(value: Any, key: str = "") -> Any:
-    r"""The data with no-break spaces within sizes, so that no line ends there; pictures keep their words as they are.
+    r"""The data with no-break spaces within sizes, so that no line ends there, and with places within very long words
+    where one may; pictures keep their words as they are.
 
     >>> unbroken([{"text": "go down to the next 1/32 in", "svg": "1 in"}])
     [{'text': 'go down to the next 1/32\xa0in', 'svg': '1 in'}]
+    >>> len("Bremsklotzschublade"), len(unbroken("Bremsklotzschublade"))
+    (19, 38)
     """
     if isinstance(value, str):
-        return value if key in ("svg", "alt") else _SIZE.sub(lambda size: size[0].replace(" ", "\u00a0"), value)
+        if key in ("svg", "alt"):
+            return value
+        return _broken(_SIZE.sub(lambda size: size[0].replace(" ", "\u00a0"), value))
     if isinstance(value, dict):
         return {name: unbroken(each, name) for name, each in value.items()}
     return [unbroken(each, key) for each in value] if isinstance(value, list) else value
+
+
+def _broken(text: str) -> str:
+    """The text with places within its long words where a line may end, rather than run over what stands beside it."""
+    return _LONG.sub(lambda word: "".join(sign if combining(sign) else f"{MAY_BREAK}{sign}" for sign in word[0]), text)
