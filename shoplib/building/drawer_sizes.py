@@ -76,13 +76,18 @@ def sizes_of(cabinet: Cabinet, group: str) -> DrawerSizes:
     inside = (right.low[0] - left.high[0], back.box.low[1] - front.box.high[1], left.high[2] - bottom.box.high[2])
     wide = box.size[0]
     drawer = cabinet.part_of(group)
-    across = rule_of(cabinet.project, drawer.bay).across
-    own = share(narrowest([read.front, read.back]), across, 2)[0] if across > 1 else narrowest([read.front, read.back])
+    own = _own(read, rule_of(cabinet.project, drawer.bay))
     return DrawerSizes(
         group, read, drawer.opening in cabinet.project.measured.latest, box.size, inside, share(own - wide, 2, 1)[0],
         box.low[2] - datum(cabinet).height, wide - _across(front), wide - _across(back), wide - _across(bottom),
         part["left box side"].thickness,
     )
+
+
+def _own(read: Opening, rule: Drawers) -> int:
+    """What one box has of the narrower reading of its opening: its share where several stand side by side."""
+    least = narrowest([read.front, read.back])
+    return share(least, rule.across, 2)[0] if rule.across > 1 else least
 
 
 def _across(board: Board) -> int:
@@ -94,9 +99,7 @@ def width_sum(cabinet: Cabinet, group: str) -> WidthSum | None:
     """The sum of the box's width; None where finished parts that were measured decide it instead."""
     rule, slide = rule_and_slide(cabinet, group)
     sizes, first = sizes_of(cabinet, group), cut_to(cabinet, group)
-    least = narrowest([first.front, first.back])
-    if rule.across > 1:
-        least = share(least, rule.across, 2)[0]
+    least = _own(first, rule)
     more = sizes.stock if slide.holds == "inside" else 0
     if sizes.outside[0] != box_width(least, slide, sizes.stock, cabinet.project.step):
         return None

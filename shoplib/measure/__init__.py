@@ -8,6 +8,7 @@ from shoplib.measure.read import read_length, unit_written
 from shoplib.measure.ticks import FOOT, INCH, MM, LengthError, to_mm, write_mm
 from shoplib.measure.write import (
     INCH_STYLE,
+    LEAST_REST,
     MM_STYLE,
     Style,
     shows_rest,
@@ -20,6 +21,7 @@ __all__ = [
     "FOOT",
     "INCH",
     "INCH_STYLE",
+    "LEAST_REST",
     "MM",
     "MM_STYLE",
     "LengthError",

@@ -18,7 +18,7 @@ _TICKS = {"in": INCH, "mm": MM}
 
 _FINEST = {"in": INCH // 2000, "mm": MM // 100}
 """0.0005 in and 0.01 mm: what digital calipers resolve (common practice, no source)."""
-_LEAST_REST = {"in": INCH // 500, "mm": MM // 20}
+LEAST_REST = {"in": INCH // 500, "mm": MM // 20}
 """0.002 in and 0.05 mm: a saw is not set finer (common practice, no source)."""
 
 
@@ -128,7 +128,7 @@ def shows_rest(ticks: int, style: Style) -> bool:
     ([False, False, True], False)
     """
     plain = index(ticks)
-    return abs(plain) >= style.step and abs(plain - to_step(plain, style.step)) >= _LEAST_REST[style.unit]
+    return abs(plain) >= style.step and abs(plain - to_step(plain, style.step)) >= LEAST_REST[style.unit]
 
 
 def _measured(ticks: int, style: Style) -> str:

@@ -23,6 +23,15 @@ def and_list(words: Sequence[str]) -> str:
     return f"{', '.join(words[:-1])}{comma} and {words[-1]}"
 
 
+def capital(text: str) -> str:
+    """The text with a capital at its beginning, and nothing else of it changed.
+
+    >>> capital("drawer 1 in bays 1 and 2"), capital("No. 8")
+    ('Drawer 1 in bays 1 and 2', 'No. 8')
+    """
+    return f"{text[:1].upper()}{text[1:]}"
+
+
 def some_of(words: Sequence[str]) -> str:
     """The first three of the words, and how many more there are.
 

@@ -18,7 +18,7 @@ from shoplib.printed.told.solid_wood import to_size
 from shoplib.printed.told.spacer_table import spacer_table
 from shoplib.printed.true_scale.template import PULLS
 from shoplib.printed.typeset.blocks import Block, Framed, Table, Together, ToTick, Words
-from shoplib.words.naming import and_list, boards_in_short, in_short
+from shoplib.words.naming import and_list, boards_in_short, capital, in_short
 
 
 def strips(names: tuple[str, ...], cabinet: Cabinet) -> list[Block]:
@@ -166,7 +166,7 @@ def pulls(cabinet: Cabinet) -> list[Block]:
     ]
     behind = waste_behind("the box front" if both else "the board")
     return [Framed((Words(
-        f"{behind[0].upper()}{behind[1:]}. Clamp the drawer or the board to the bench, for drilling; never hold it in "
+        f"{capital(behind)}. Clamp the drawer or the board to the bench, for drilling; never hold it in "
         "the hand. Wear eye protection.", grave=True,
     ),)), ToTick(tuple(lines))]
 

@@ -20,7 +20,7 @@ from shoplib.model.solved import Cabinet, Joint
 from shoplib.printed.build.words import clamp_table, diagonals_expected, entry_table, names_in_short, screws_told
 from shoplib.printed.told.drills import clearance_told, pilot_told
 from shoplib.printed.typeset.blocks import Block, Framed, ToFillIn, Together, ToTick, Words
-from shoplib.words.naming import and_list, boards_in_short
+from shoplib.words.naming import and_list, boards_in_short, capital
 
 
 def glue_up(go: GlueUp, last: bool, cabinet: Cabinet) -> list[Block]:
@@ -164,7 +164,7 @@ def _counted(count: int) -> str:
 def _of_kind(joints: Iterable[Joint], kind: str, cabinet: Cabinet) -> str:
     names = list(dict.fromkeys(joint.enters for joint in joints if joint.kind == kind))
     told = names_in_short(names, cabinet)
-    return told[:1].upper() + told[1:]
+    return capital(told)
 
 
 def _screwed_later(joints: Iterable[Joint], cabinet: Cabinet) -> list[Joint]:

@@ -20,7 +20,7 @@ from shoplib.printed.true_scale.reference import reference_words
 from shoplib.printed.typeset.blocks import Beside, Block, Framed, Heading, NewPage, Picture, Together, Words
 from shoplib.printed.typeset.height_taken import how_high
 from shoplib.printed.typeset.pictures import untitled
-from shoplib.words.naming import boards_in_short
+from shoplib.words.naming import boards_in_short, capital
 from shoplib.words.stages import STAGES
 
 HEADING = "Each board with its cuts"
@@ -115,7 +115,7 @@ def _face(head: Head, drawn: BoardScene, kind: Kind, cabinet: Cabinet, room: Roo
     scene, face = drawn.scene, drawn.called
     sizes = size_lines(kind.first, Writing(cabinet.style, units=False))
     shown = replace(
-        scene, note=f"{face[0].upper()}{face[1:]}.",
+        scene, note=f"{capital(face)}.",
         legend=tuple(line for line in scene.legend if line not in sizes),
     )
     ways: dict[int, Way] = {}

@@ -9,7 +9,7 @@ from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import Kind, kinds
 from shoplib.lists.row_words import edging_words
 from shoplib.lists.writing import Writing
-from shoplib.measure import Style
+from shoplib.measure import LEAST_REST, Style, write_brief
 from shoplib.model.solved import Cabinet, Finding
 from shoplib.printed.told.readings import to_measure_first
 from shoplib.printed.told.solid_wood import solid_sheets
@@ -41,11 +41,13 @@ _DIAGONALS = "Measure both diagonals before the glue sets."
 def rests_left_out(style: Style) -> str:
     """What is left out of the sizes of a sum, which are written as everywhere.
 
-    >>> from shoplib.measure import INCH_STYLE
+    >>> from shoplib.measure import INCH_STYLE, MM_STYLE
     >>> rests_left_out(INCH_STYLE)
     'Sizes are written without rests under 0.002 in: by so much for each, the written sum may seem to be off.'
+    >>> rests_left_out(MM_STYLE)[:45]
+    'Sizes are written without rests under 0.05 mm'
     """
-    least = "0.002 in" if style.unit == "in" else "0.05 mm"
+    least = write_brief(LEAST_REST[style.unit], style, decimal=True)
     return f"Sizes are written without rests under {least}: by so much for each, the written sum may seem to be off."
 
 

@@ -31,7 +31,7 @@ from shoplib.printed.told.readings import measuring_step, readings
 from shoplib.printed.typeset.blocks import Block, Heading, Table, Together, Words, wide_by
 from shoplib.printed.typeset.pictures import picture
 from shoplib.tables.slides import Slide
-from shoplib.words.naming import and_list, boards_in_short, in_short
+from shoplib.words.naming import and_list, boards_in_short, capital, in_short
 
 HEADING = "Drawers"
 SIZES = (
@@ -220,12 +220,3 @@ def _taper(slide: Slide, page: Writing) -> str:
             else f"shim behind each {'slide' if slide.carries == 'hardware' else 'runner'} at the wider end")
     return (f"The two readings may differ by {forgiven}; up to {shimmed}, {what}; beyond that, straighten the case "
             "first (common practice, no source).")
-
-
-def capital(text: str) -> str:
-    """The text with a capital at its beginning.
-
-    >>> capital("drawer 1 in bays 1 and 2")
-    'Drawer 1 in bays 1 and 2'
-    """
-    return f"{text[0].upper()}{text[1:]}"

@@ -24,7 +24,7 @@ from shoplib.printed.told.front_spacers import spacers_set
 from shoplib.printed.told.spacer_table import spacer_table
 from shoplib.printed.typeset.blocks import Block, Bullets, Framed, Heading, Table, Together, Words, wide_by
 from shoplib.printed.typeset.pictures import picture
-from shoplib.words.naming import and_list, boards_in_short, in_short
+from shoplib.words.naming import and_list, boards_in_short, capital, in_short
 
 HEADING = "Fronts and gaps"
 _DRAWN = 110.0
@@ -126,7 +126,7 @@ def _sums(cabinet: Cabinet) -> list[str]:
         told.setdefault(sum_text(_in_bay(chain, cabinet), cabinet, exact=False), []).append(bay)
     lines = [f"{'Bays' if len(bays) > 1 else 'Bay'} {and_list([str(bay) for bay in bays])}, upward: {text}"
              for text, bays in told.items()]
-    return lines + [f"{where[0].upper()}{where[1:]}, across: {sum_text(chain, cabinet, exact=False)}"
+    return lines + [f"{capital(where)}, across: {sum_text(chain, cabinet, exact=False)}"
                     for where, chain in chains_across(cabinet)]
 
 

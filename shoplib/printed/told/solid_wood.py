@@ -13,7 +13,7 @@ from shoplib.lists.writing import Writing
 from shoplib.model.board import Board
 from shoplib.model.solved import Cabinet
 from shoplib.printed.typeset.blocks import Block, Bullets, Framed
-from shoplib.words.naming import and_list, boards_in_short
+from shoplib.words.naming import and_list, boards_in_short, capital
 
 
 def solid_sheets(cabinet: Cabinet) -> tuple[str, ...]:
@@ -95,7 +95,7 @@ def _staves(rough: list[Board], cabinet: Cabinet, jobs: tuple[LaidJob, ...]) -> 
     if not staved:
         return ()
     return (
-        *(_begun(line) for line in staved),
+        *(capital(line) for line in staved),
         "Staves: joint the edges that meet, lay the grain all one way, try them dry without a gap, glue and clamp flat."
         " Scrape the glue off when it is dry, and plane the panel flat by hand, or in a planer that takes its width.",
     )
@@ -130,8 +130,4 @@ def _to_sizes(boards: list[Board], told: Callable[[Board], str]) -> Iterator[str
     sizes: dict[str, list[Board]] = {}
     for board in boards:
         sizes.setdefault(told(board), []).append(board)
-    return (f"{_begun(boards_in_short(some))}: to {size}." for size, some in sizes.items())
-
-
-def _begun(told: str) -> str:
-    return told[:1].upper() + told[1:]
+    return (f"{capital(boards_in_short(some))}: to {size}." for size, some in sizes.items())

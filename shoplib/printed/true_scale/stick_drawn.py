@@ -9,6 +9,7 @@ from shoplib.lists.writing import Writing
 from shoplib.measure import INCH, MM
 from shoplib.printed.true_scale.clear_place import clearest
 from shoplib.printed.true_scale.sticks import Stick, told
+from shoplib.words.naming import capital
 
 NAMED = 3.4
 """The letters of a stick's name, in mm."""
@@ -143,7 +144,7 @@ def _name(laid: DrawnStick, corner: tuple[int, int], mark: str) -> Iterator[Text
     """What it is called, from where it counts, and of which plan it is."""
     (x, y), name = corner, laid.stick.name
     y -= round(0.9 * NAMED * MM)
-    yield TextLine((x, y), f"{name[0].upper()}{name[1:]}", NAMED, bold=True)
+    yield TextLine((x, y), capital(name), NAMED, bold=True)
     y -= round(1.3 * NAMED * MM)
     for line in (*laid.headed, *([mark] if mark else [])):
         yield TextLine((x, y), line, LETTERS)
