@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from shoplib.lists.alike import told_of_each
-from shoplib.model.board import BOXES, CASE, FRONTS
+from shoplib.model.board import BOXES, CASE, FRONTS, Board
 from shoplib.model.solved import Awaited, Cabinet
 from shoplib.words.naming import and_list
 
@@ -76,6 +76,40 @@ def cut_waits(stage: int, cabinet: Cabinet) -> str:
     first = not_before([stage], cabinet)
     hung = stage == FRONTS and any(board.stage == BOXES for board in cabinet.boards)
     return HANG if first and hung else first
+
+
+def is_about(reading: Awaited, boards: Iterable[Board], cabinet: Cabinet) -> bool:
+    """Whether it is of one of these boards, of its drawer or of its bay; an overlay front has one width with all others
+    of its bay, so it waits for the openings of all of these.
+
+    >>> from shoplib.model.part_of import PartOf
+    >>> from shoplib.model.placement import Placement
+    >>> place = Placement((0, 0, 0), ("+x", "+y", "+z"))
+    >>> panel = Board("pull-out panel", "bay 2 pull-out", 2, "ply", 9, 9, 9, place, part_of=PartOf(2, "pull-out"))
+    >>> case = Cabinet("case", (panel,), {})
+    >>> [is_about(Awaited(2, "opening", of, "front"), [panel], case) for of in ("bay 2 pull-out", "bay 1 drawer 1")]
+    [True, False]
+    """
+    boards = tuple(boards)
+    parts = [board.part_of for board in boards if board.part_of]
+    overlay = cabinet.project is not None and cabinet.project.fronts.kind == "overlay"
+    bays = {board.part_of.bay for board in boards if board.role == "front"} if overlay else set()
+    column = {board.part_of.opening for board in cabinet.boards if board.role == "front" and board.part_of.bay in bays}
+    return reading.of in column or any(reading.of in (part.opening, part.bay_name) for part in parts)
+
+
+def cut_together_waits(stage: int, boards: Iterable[Board], cabinet: Cabinet) -> str:
+    """What must have been done before the saw cuts these boards of one stage, which are laid out together.
+
+    Nothing where all that they are made by was read, though other boards of their stage still wait: their sizes, and so
+    where they lie on their sheets, change no more.
+    """
+    boards = [board for board in boards if board.stage == stage]
+    readings = [one for one in (*cabinet.waiting, *cabinet.again) if one.stage == stage]
+    read = all(board.part_of and board.part_of.opening for board in boards) and not any(
+        is_about(one, boards, cabinet) for one in readings
+    )
+    return "" if read else cut_waits(stage, cabinet)
 
 
 def turn_at_the_saw(stage: int, stages: Iterable[int], cabinet: Cabinet) -> int:

@@ -2,11 +2,11 @@
 
 from collections.abc import Iterable
 
-from shoplib.buying.waiting import told
+from shoplib.buying.waiting import is_about, told
 from shoplib.lists.alike import told_once
 from shoplib.lists.cut_list import Kind
-from shoplib.model.board import BOXES, CASE, FRONTS, Board
-from shoplib.model.solved import Awaited, Cabinet, Finding
+from shoplib.model.board import BOXES, CASE, FRONTS
+from shoplib.model.solved import Cabinet, Finding
 
 STOP, LOOK, MEASURE = "STOP, do not cut", "Look before cutting", "Do not cut before measuring"
 """How each of the three begins: words, so that a grey print says it too."""
@@ -23,6 +23,7 @@ def before_cutting(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = (
     """The lines that belong on the drawing of a kind of board, the gravest first; none where it may be cut.
 
     >>> from shoplib.model.part_of import PartOf
+    >>> from shoplib.model.board import Board
     >>> from shoplib.model.placement import Placement
     >>> place = Placement((0, 0, 0), ("+x", "+y", "+z"))
     >>> front = Board("bay 1 drawer 1 front", "bay 1 drawer 1", 3, "s", 9, 9, 9, place, part_of=PartOf(1, "drawer", 1))
@@ -33,7 +34,7 @@ def before_cutting(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = (
     """
     lines = [*found_on(kind.names, cabinet, findings)]
     for begins, readings in ((MEASURE, cabinet.waiting), (f"{MEASURE} again", cabinet.again)):
-        if waits := [one for one in readings if one.stage == kind.stage and _is_about(one, kind.boards, cabinet)]:
+        if waits := [one for one in readings if one.stage == kind.stage and is_about(one, kind.boards, cabinet)]:
             lines.append(f"{begins} {told(waits)}.")
     return tuple(lines)
 
@@ -41,6 +42,7 @@ def before_cutting(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = (
 def found_on(names: Iterable[str], cabinet: Cabinet, findings: Iterable[Finding]) -> tuple[str, ...]:
     """What a check stopped of these boards, then what is to be looked at, before they are cut or though they are cut.
 
+    >>> from shoplib.model.board import Board
     >>> from shoplib.model.placement import Placement
     >>> side = Board("side", "case", 1, "s", 9, 9, 9, Placement((0, 0, 0), ("+x", "+y", "+z")))
     >>> found = [Finding("overlap", level, ("side",), "It is in the way.") for level in ("warn", "note")]
@@ -67,13 +69,3 @@ def measure_first(cabinet: Cabinet, stages: Iterable[int] = (CASE, BOXES, FRONTS
     return tuple(
         f"Stage {stage}: {MEASURE[0].lower()}{MEASURE[1:]} {again}{told(readings)}." for stage, again, readings in waits
     )
-
-
-def _is_about(reading: Awaited, boards: Iterable[Board], cabinet: Cabinet) -> bool:
-    """Whether it is of one of these boards, of its drawer or of its bay; an overlay front has one width with all others
-    of its bay, so it waits for the openings of all of these."""
-    parts = [board.part_of for board in boards if board.part_of]
-    overlay = cabinet.project is not None and cabinet.project.fronts.kind == "overlay"
-    bays = {board.part_of.bay for board in boards if board.role == "front"} if overlay else set()
-    column = {board.part_of.opening for board in cabinet.boards if board.role == "front" and board.part_of.bay in bays}
-    return reading.of in column or any(reading.of in (part.opening, part.bay_name) for part in parts)

@@ -12,7 +12,7 @@ from collections import Counter
 from collections.abc import Iterable, Iterator
 
 from shoplib.buying.board_words import then_ripped
-from shoplib.buying.held_back import stages_of
+from shoplib.buying.held_back import stages_of, turn_waits
 from shoplib.buying.laid import LaidJob, LaidOut, LaidSheet
 from shoplib.buying.lifts import needs_two, weight_of
 from shoplib.buying.numbering import Turn, turns
@@ -194,7 +194,7 @@ def _cells(step: Step, job: LaidJob, found: LaidOut, writing: Writing) -> list[s
         "; ".join(off),
         "; ".join(left),
         "; ".join(filter(None, [_jointed(step, on), minded(step, job.ask.letters, writing.length, sides)])),
-        next(filter(None, (cut_waits(stage, found.cabinet) for stage in stages)), ""),
+        turn_waits(step.turn, job.ask, found.cabinet),
         "; ".join([
             *(_then(made, on, writing.style) if step.kind == "rip" else ()), *_finished(made, on, writing),
         ]),
