@@ -22,9 +22,10 @@ ALREADY_CUT = "Already cut."
 def before_cutting(kind: Kind, cabinet: Cabinet, findings: Iterable[Finding] = ()) -> tuple[str, ...]:
     """The lines that belong on the drawing of a kind of board, the gravest first; none where it may be cut.
 
-    >>> from shoplib.model.part_of import PartOf
     >>> from shoplib.model.board import Board
+    >>> from shoplib.model.part_of import PartOf
     >>> from shoplib.model.placement import Placement
+    >>> from shoplib.model.solved import Awaited
     >>> place = Placement((0, 0, 0), ("+x", "+y", "+z"))
     >>> front = Board("bay 1 drawer 1 front", "bay 1 drawer 1", 3, "s", 9, 9, 9, place, part_of=PartOf(1, "drawer", 1))
     >>> case = Cabinet("case", (front,), {}, waiting=(Awaited(3, "opening", front.group, "front and back"),))
