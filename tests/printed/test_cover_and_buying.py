@@ -4,8 +4,10 @@ import csv
 import io
 import re
 import tomllib
+from dataclasses import replace
 from functools import cache
 
+import pypdf
 import pytest
 
 from shoplib.buying.list import buying_list
@@ -16,12 +18,15 @@ from shoplib.documents.examples import project_path
 from shoplib.documents.paper import PAPERS
 from shoplib.documents.sheets_file import sheets_dict
 from shoplib.draw.whole_view import assembled_view, exploded_view
-from shoplib.measure import read_length
+from shoplib.measure import MM, Style, read_length
+from shoplib.model.cabinet import solve
 from shoplib.model.solved import Finding
 from shoplib.printed.plan.buying_pages import buying_pages
 from shoplib.printed.plan.caution_page import caution_pages
 from shoplib.printed.plan.cover import cover_pages, key_sizes
 from shoplib.printed.plan.front_pages import HEADING, front_pages
+from shoplib.printed.typeset.set_in_type import set_in_type
+from shoplib.printed.typeset.stamp import Stamp
 from tests.printed.lengths import BARE, UNIT, about, boards, mm, near, plan, unit_of
 from tests.printed.parts import cabinet_of, in_print
 from tests.printed.sets import PROJECTS, solved
@@ -204,3 +209,13 @@ def test_the_cover_tells_what_of_the_space_stays_free_each_way(project):
     assert len(rows) == any(free)
     assert [read_length(told) for row in rows for told in row] == [read_length(text) for text in free if text]
     assert bool(rows) == (project in ("under_bench_case", "rolling_stand"))
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_names_of_key_sizes_are_not_squeezed_by_sizes_with_rests(paper):
+    """A case in inches, shown in half millimetres: nearly every size has a rest in brackets. All is on one page."""
+    drawn = solved("under_bench_case").cabinet.project
+    cabinet = solve(replace(drawn, style=Style("mm", MM // 2)))
+    assert sum("(" in cell for row in key_sizes(cabinet) for cell in row) > 3
+    pdf = set_in_type("Cover", cover_pages(cabinet, PAPERS[paper]), Stamp("Trial", "2222-3333"), PAPERS[paper], "Foot.")
+    assert len(pypdf.PdfReader(io.BytesIO(pdf)).pages) == 1

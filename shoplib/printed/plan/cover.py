@@ -1,6 +1,6 @@
 """The cover of the plan set with its key sizes, how the set is read, and what is in it."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from shoplib.buying.thickness import thick_words
 from shoplib.documents.cut_list_file import sizes_words
@@ -9,6 +9,7 @@ from shoplib.documents.glossary import BENCH_WORDS, TOOL_WORDS, WORDS, words_of
 from shoplib.documents.paper import Paper
 from shoplib.documents.standing import standing_words
 from shoplib.documents.to_measure import to_measure_text
+from shoplib.draw.lettering import text_width, wrapped
 from shoplib.lists.writing import Writing
 from shoplib.measure import narrowest
 from shoplib.model.board import BOX_WALLS
@@ -28,8 +29,14 @@ SHEET_HEAD = ("sheet, by name", "mean", "thickest")
 """The columns of the two tables."""
 
 
-_ROW = 5.4
-"""Height of a row of a table in mm, one line high."""
+_ROW, _LINE, _LETTERS = 5.4, 3.5, 7.5 * 25.4 / 72
+"""Height of a row of a table in mm, one line high, of each line more, and of its letters."""
+
+_APART, _SHARES, _INSET = 6.0, (5, 4), 2.6
+"""Between the two tables, how they share the width of the page, and what a cell leaves beside its words, in mm."""
+
+_WIDE = (0, 0, 0, 1, 1, 2, 2, 3, 3)
+"""How the columns of the key sizes share their table where sizes with long rests would squeeze the names."""
 
 _LEAST = 100.0
 """A picture that would get less of the height of the cover, its words included, goes on a page of its own, in mm."""
@@ -75,21 +82,41 @@ def cover_pages(cabinet: Cabinet, paper: Paper) -> list[Block]:
     width, height = paper.room()
     stands = standing_words(cabinet)
     free = height - _HEADINGS - 4 * LINE * len(stands)
-    if free - _ROW * len(sizes) < _LEAST and boxes:
+    if free - _rows_high(sizes, width) < _LEAST and boxes:
         sizes, moved = tuple(key_sizes(cabinet)), (Words(_MOVED.format(len(boxes))),)
         free -= 4 * LINE
     tables = (
         Beside((
-            (Heading("Key sizes", 2), Table(SIZE_HEAD, sizes, (0,)), *moved),
+            (Heading("Key sizes", 2), Table(SIZE_HEAD, sizes, _columns(sizes, width)[0]), *moved),
             (Heading("Sheets as measured", 2), Table(SHEET_HEAD, sheets, (0,)), Words(_READINGS)),
-        ), (5, 4)),
+        ), _SHARES),
         *(Words(text) for text in stands),
     )
-    left = free - _ROW * max(len(sizes), len(sheets) + 2)
+    left = free - max(_rows_high(sizes, width), _ROW * (len(sheets) + 2))
     if left >= _LEAST and (shown := _drawn_in(cabinet, (width, left))):
         return [Heading(cabinet.name), shown, *tables]
     shown = _drawn_in(cabinet, (width, height))
     return [Heading(cabinet.name), *tables, *((NewPage(), shown) if shown else (Words(_IN_ITS_FILE),))]
+
+
+def _columns(sizes: Sequence[tuple[str, ...]], width: float) -> tuple[tuple[int, ...], tuple[float, ...]]:
+    """Which columns of the key sizes share the room of a page so wide, and what each then gets, in mm.
+
+    Sizes stand in one line where a third of the table and more is left to the names.
+    """
+    whole = (width - _APART) * _SHARES[0] / sum(_SHARES)
+    own = [max(text_width(row[column], _LETTERS) for row in sizes) + _INSET for column in range(1, len(SIZE_HEAD))]
+    if whole - sum(own) >= whole / 3:
+        return (0,), (whole - sum(own), *own)
+    return _WIDE, tuple(whole * _WIDE.count(column) / len(_WIDE) for column in range(len(SIZE_HEAD)))
+
+
+def _rows_high(sizes: Sequence[tuple[str, ...]], width: float) -> float:
+    """What the rows of the key sizes take of a page so wide, in mm."""
+    _, rooms = _columns(sizes, width)
+    lines = [max(len(wrapped(cell, _LETTERS, room - _INSET)) for cell, room in zip(row, rooms, strict=True))
+             for row in sizes]
+    return sum(_ROW + (count - 1) * _LINE for count in lines)
 
 
 def _drawn_in(cabinet: Cabinet, room: Room) -> Picture | None:
