@@ -190,11 +190,11 @@ def _sheets(cabinet: Cabinet) -> Iterator[tuple[str, ...]]:
 
 
 def reading_pages(cabinet: Cabinet, text: str) -> list[Block]:
-    """How the set is read, the words that may be new in its `text`, and what is in the set.
+    """How the set is read, what is in it, and the words that may be new in its `text`.
 
     >>> from shoplib.documents.examples import cabinet_from
     >>> cabinet = cabinet_from("finger_jointed_drawers")
-    >>> [word for word, _ in reading_pages(cabinet, "A rabbet along the kerf.")[3].rows]
+    >>> [word for word, _ in reading_pages(cabinet, "A rabbet along the kerf.")[-1].rows]
     ['kerf', 'near wall', 'rabbet', 'story stick']
     """
     how = (*_HOW, *([WHAT_IT_LEFT, NEW_PAGES] if to_measure_text(cabinet) else []), sizes_words(cabinet))
@@ -202,8 +202,8 @@ def reading_pages(cabinet: Cabinet, text: str) -> list[Block]:
     return [
         Heading(READING),
         Bullets(how),
-        Heading("Words", 2),
-        Table(("word", "meaning"), tuple(sorted(words)), (1,)),
         Heading("Contents", 2),
         Contents(),
+        Heading("Words", 2),
+        Table(("word", "meaning"), tuple(sorted(words)), (1,)),
     ]
