@@ -16,6 +16,9 @@ _SIZE = re.compile(r"(?:\b\d+ )?\d+/\d+(?: (?:in|mm)\b)?|\b[\d.]+ (?:in|mm)\b")
 _LONG = re.compile(r"[^\s-]{17,}")
 """Longer than the words of the papers: a name that somebody gave, which may be wider than its column."""
 
+_TYPED = re.compile(r"(?=.{17,39}$)[^\W_]{0,16}(?:[._/\[\]]+[^\W_]{0,16})+")
+"""A key, a file or a folder that is to be typed or copied as it stands: `[measured.openings_again]`."""
+
 MAY_BREAK = "\u200b"
 """Where a line may end without a sign for it."""
 
@@ -56,6 +59,11 @@ def unbroken(value: Any, key: str = "") -> Any:
     [{'text': 'go down to the next 1/32\xa0in', 'svg': '1 in'}]
     >>> len("Bremsklotzschublade"), len(unbroken("Bremsklotzschublade"))
     (19, 38)
+
+    A key that is copied from the paper into a file has no such places.
+
+    >>> unbroken("[measured.openings_again]")
+    '[measured.openings_again]'
     """
     if isinstance(value, str):
         if key in ("svg", "alt"):
@@ -68,4 +76,8 @@ def unbroken(value: Any, key: str = "") -> Any:
 
 def _broken(text: str) -> str:
     """The text with places within its long words where a line may end, rather than run over what stands beside it."""
-    return _LONG.sub(lambda word: "".join(sign if combining(sign) else f"{MAY_BREAK}{sign}" for sign in word[0]), text)
+    return _LONG.sub(lambda word: word[0] if _TYPED.fullmatch(word[0]) else _in_letters(word[0]), text)
+
+
+def _in_letters(word: str) -> str:
+    return "".join(sign if combining(sign) else f"{MAY_BREAK}{sign}" for sign in word)
