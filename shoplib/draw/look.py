@@ -64,7 +64,7 @@ def visible(cabinet: Cabinet) -> list[Hardware]:
     >>> from shoplib.documents.examples import cabinet_from
     >>> cabinet = cabinet_from("rolling_stand")
     >>> sorted({piece.what for piece in cabinet.hardware} - {piece.what for piece in visible(cabinet)})
-    ['front screws']
+    ['bottom screws', 'front screws']
     """
     return [h for h in cabinet.hardware if h.what not in _IN_THE_WOOD]
 

@@ -29,7 +29,7 @@ def what_changed(project: Project, planned: Cabinet, built: Cabinet) -> tuple[Fi
         if not parts:
             continue
         off = far_off([new - old for old, new in zip(before.size, board.size, strict=True)], 0)
-        text = f"{board.name}: {' and '.join(parts)}, {_because(project, before, board)}."
+        text = f"{board.name}: {' and '.join(parts)}, {_because(project, built, before, board)}."
         text += _before_edging(project, before, board)
         if board.name in project.measured.parts and off > STRANGE:
             text += " Measure it again before anything is cut to it; if it is so, cut it again."
@@ -107,7 +107,19 @@ def _governing(read: Reading, board: Board, style: Style) -> str:
     return f"{write_brief(narrowest([read.front, read.back]), style)} at the {where}, where it is narrower"
 
 
-def _because(project: Project, before: Board, after: Board) -> str:
+def _decides(project: Project, built: Cabinet, board: Board) -> str:
+    """The opening that a board goes by: its own, of overlay fronts the narrowest of their bay (`before_the_edges`)."""
+    part, latest = board.part_of, project.measured.latest
+    if board.role != "front" or project.fronts.kind != "overlay" or part.what != "drawer":
+        return part.opening
+    column = {front.part_of.opening: latest[front.part_of.opening].front for front in built.boards
+              if front.role == "front" and (front.part_of.bay, front.part_of.what) == (part.bay, part.what)
+              and front.part_of.opening in latest}
+    least = narrowest([*column.values()])
+    return part.opening if column[part.opening] == least else next(name for name in column if column[name] == least)
+
+
+def _because(project: Project, built: Cabinet, before: Board, after: Board) -> str:
     """Across, the opening decides; in depth, the depth of the bay; where they are not measured, finished parts."""
     measured, style = project.measured, project.style
     if after.name in measured.parts:
@@ -116,8 +128,9 @@ def _because(project: Project, before: Board, after: Board) -> str:
     part, causes = after.part_of, []
     openings = measured.latest if after.stage == FRONTS else measured.openings
     if changed[0] and part and part.opening in openings:
-        read = openings[part.opening]
-        causes.append(f"the opening of {part.opening} measures {_governing(read, after, style)}")
+        name = _decides(project, built, after)
+        of = name if name == part.opening else f"{name}, the narrowest of its column,"
+        causes.append(f"the opening of {of} measures {_governing(openings[name], after, style)}")
     if changed[1] and part and part.bay_name in measured.depths:
         causes.append(f"the depth of {part.bay_name} measures {write_brief(measured.depths[part.bay_name], style)}")
     if sum(changed) > len(causes) and measured.parts:

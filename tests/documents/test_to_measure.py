@@ -62,6 +62,7 @@ def test_the_planned_values_are_those_of_the_plan_to_the_tick(seed: int) -> None
 
 
 def test_a_value_that_differs_changes_the_plan_where_it_was_read(given: str) -> None:
+    """Overlay fronts of a bay have one width: those over other openings follow too, and say by which they go."""
     planned = solve(project_from_text(given))
     name = next(name for name in planned_openings(planned) if "drawer" in name)
     read = "0.1 in less"
@@ -72,7 +73,12 @@ def test_a_value_that_differs_changes_the_plan_where_it_was_read(given: str) -> 
     assert name in changed
     told = [finding.text for finding in built.findings if finding.check == "as measured"]
     assert any(text.startswith(name) for text in told)
-    assert not any("bay 1 drawer 2" in text for text in told if name == "bay 1 drawer 1")
+    overlay = planned.project.fronts.kind == "overlay"
+    elsewhere = [text for text in told if not text.startswith((name, "bay 1:"))]
+    assert bool(elsewhere) == (overlay and "bay 1 drawer 2 front" in planned.by_name)
+    for text in elsewhere:
+        assert re.match(r"bay 1 drawer \d front: ", text)
+        assert f"the opening of {name}, the narrowest of its column," in text
 
 
 def test_what_was_measured_before_stands_filled_in(given: str) -> None:

@@ -32,8 +32,9 @@ PANELS = {
     "tipping": page_07.tipping_panel,
 }
 
-LESS = {"joints": 1.25}
-"""How much the letters grow where the words of a tall drawing need the room; 1.4 times elsewhere."""
+LESS = {"joints": 1.25, "drawer": 1.2}
+"""How much the letters grow where the words of a tall drawing, or the names beside its sizes, need the room; elsewhere
+1.4 times."""
 
 
 def longer_side(svg: str) -> float:
