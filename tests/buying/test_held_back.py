@@ -1,4 +1,7 @@
-"""A sheet waits for the readings of what is cut from it, and says which parts still have planned sizes."""
+"""A sheet waits for the readings of what is cut from it, and says which parts still have planned sizes.
+
+Boxes are cut to the opening as built: common practice, no source.
+"""
 
 from dataclasses import replace
 

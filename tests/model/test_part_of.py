@@ -1,4 +1,7 @@
-"""What each board is part of, held against where it stands between the uprights."""
+"""What each board is part of, held against where it stands between the uprights.
+
+Bays count from the left, drawers from the bottom up: common practice, no source.
+"""
 
 import pytest
 

@@ -9,24 +9,20 @@ from shoplib.checks import check
 from shoplib.model.board import BOXES
 from shoplib.printed.build.drawers import measure
 from shoplib.printed.plan.cut_list_pages import cut_list_pages
-from shoplib.printed.typeset.blocks import Beside, Framed, Heading, NewPage, Table, ToFillIn, Together, Words
+from shoplib.printed.typeset.blocks import Beside, Heading, NewPage, Table, ToFillIn, Together, Words
 from tests.documents.pdf_words import words
 from tests.printed.large_cases import drawers_in, shelves_of
+from tests.printed.test_build_pages import flat
 from tests.printed.test_words_apart import faults, set_pages
 
 
 def lines_of(blocks):
     """The rows of all tables, and the lines that are to be filled in."""
-    for block in blocks:
+    for block in flat(blocks):
         if isinstance(block, Table):
             yield from ("".join(row) for row in block.rows)
         elif isinstance(block, ToFillIn):
             yield from block.lines
-        elif isinstance(block, Together | Framed):
-            yield from lines_of(block.blocks)
-        elif isinstance(block, Beside):
-            for column in block.columns:
-                yield from lines_of(column)
 
 
 def bare(text):
